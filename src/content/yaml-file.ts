@@ -1,0 +1,56 @@
+/** Reads one YAML file against a schema; every mistake is told as file:line:column and what was expected. */
+import { readFileSync } from 'node:fs';
+import { relative } from 'node:path';
+import { LineCounter, parseDocument, type Document } from 'yaml';
+import type { z } from 'zod';
+
+/** A file a person wrote is wrong. Its message is made to be read, one mistake a line. */
+export class ContentMistake extends Error {
+  override readonly name = 'ContentMistake';
+}
+
+export interface YamlFile<T> {
+  readonly value: T;
+  /** "flows/brew.yaml:12:7" of the given path, or of its nearest ancestor that exists. */
+  at(path: readonly PropertyKey[]): string;
+}
+
+/** Throws ContentMistake when the file is missing, is not YAML, or does not fit the schema. */
+export function readYaml<S extends z.ZodType>(file: string, schema: S): YamlFile<z.output<S>> {
+  const shown = relative(process.cwd(), file) || file;
+  const lines = new LineCounter();
+  const document = parseDocument(readText(file, shown), { lineCounter: lines, prettyErrors: false });
+  const place = (offset: number): string => {
+    const { line, col } = lines.linePos(offset);
+    return `${shown}:${line}:${col}`;
+  };
+  if (document.errors.length > 0) {
+    throw new ContentMistake(document.errors.map((e) => `${place(e.pos[0])} ${e.message}`).join('\n'));
+  }
+  const at = (path: readonly PropertyKey[]): string => place(offsetOf(document, path));
+  const parsed = schema.safeParse(document.toJS());
+  if (parsed.success) return { value: parsed.data, at };
+  throw new ContentMistake(
+    parsed.error.issues.map((i) => `${at(i.path)} ${i.path.join('.') || 'file'}: ${i.message}`).join('\n'),
+  );
+}
+
+function readText(file: string, shown: string): string {
+  try {
+    return readFileSync(file, 'utf8');
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code;
+    throw new ContentMistake(
+      `${shown}:1:1 ${code === 'ENOENT' ? 'expected this file, but it is missing' : `cannot be read (${code})`}`,
+    );
+  }
+}
+
+function offsetOf(document: Document, path: readonly PropertyKey[]): number {
+  for (let depth = path.length; depth >= 0; depth--) {
+    const node: unknown = depth === 0 ? document.contents : document.getIn(path.slice(0, depth), true);
+    const range = (node as { range?: [number, number, number] } | null | undefined)?.range;
+    if (range) return range[0];
+  }
+  return 0;
+}
