@@ -1,0 +1,16 @@
+// Where this machine keeps a Chromium for the tests of the page.
+import { existsSync } from 'node:fs';
+
+/** The path of a Chromium, or null. NINTHPOUR_CHROMIUM names one that is elsewhere. */
+export function chromium() {
+  const named = process.env.NINTHPOUR_CHROMIUM;
+  const places = [
+    ...(named ? [named] : []),
+    '/usr/bin/chromium',
+    '/usr/bin/chromium-browser',
+    '/usr/bin/google-chrome',
+    '/Applications/Chromium.app/Contents/MacOS/Chromium',
+    '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
+  ];
+  return places.find((place) => existsSync(place)) ?? null;
+}

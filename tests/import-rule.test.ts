@@ -1,0 +1,139 @@
+/** Who may import whom. The table is the rule; planted faults prove that it bites. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+
+const src = fileURLToPath(new URL('../src', import.meta.url));
+
+/** Folder or file under src → what it may import, beside itself. The most specific row holds; a type-only right is marked. */
+const rule: Record<string, readonly string[]> = {
+  'core/units.ts': [],
+  'core/brewing': ['core/units.ts'],
+  'core/lessons': ['core/units.ts', 'temporal-polyfill', 'rrule-temporal'],
+  'core/words': ['core/units.ts', '@fluent/bundle'],
+  'core/teas': ['core/units.ts', 'minisearch'],
+  'core/reading': ['core/units.ts', 'core/teas', 'minisearch'],
+  'core/flow': [],
+  'core/functions.ts': ['core'],
+  'messages.ts': ['core/units.ts'],
+  'clock.ts': ['core/units.ts'],
+  'log.ts': ['core/units.ts', 'pino'],
+  'config.ts': ['core/units.ts', 'zod', 'node:path', 'node:url', 'node:os'],
+  store: ['messages.ts', 'type core', 'better-sqlite3', 'node:fs', 'node:path', 'node:url', 'node:crypto'],
+  conversation: ['core', 'messages.ts', 'store/contract.ts', 'clock.ts'],
+  delivery: ['core/words', 'core/units.ts', 'messages.ts', 'store/contract.ts', 'clock.ts', 'log.ts'],
+  'channels/terminal': [
+    'messages.ts',
+    'log.ts',
+    'node:readline',
+    'node:readline/promises',
+    'node:stream',
+    'node:crypto',
+  ],
+  'channels/web': ['messages.ts', 'log.ts', 'hono', '@hono/node-server', 'preact', 'node:'],
+  'channels/web/page': ['messages.ts', 'preact', 'vite', 'node:'],
+  pictures: ['type core', 'messages.ts'],
+  content: ['core', 'node:fs', 'node:path', 'node:crypto', 'yaml', 'zod', '@fluent/syntax'],
+  'content.ts': ['content', 'core', 'node:fs', 'node:path'],
+  'app.ts': ['*'],
+  'main.ts': ['*'],
+  commands: ['*'],
+};
+
+/** Lives in one folder only, whatever else a row allows. */
+const homes: Record<string, readonly string[]> = {
+  'better-sqlite3': ['store'],
+  '@fluent/bundle': ['core/words'],
+  zod: ['content', 'content.ts', 'config.ts', 'commands'],
+  yaml: ['content'],
+  hono: ['channels/web'],
+};
+
+interface Import {
+  readonly file: string;
+  readonly target: string;
+  readonly typeOnly: boolean;
+}
+
+const within = (path: string, folder: string): boolean =>
+  path === folder || path.startsWith(folder.endsWith(':') ? folder : `${folder}/`);
+
+function importsOf(file: string, text: string): Import[] {
+  const statements = text.matchAll(
+    /^\s*(?:import|export)\s+(type\s)?[^'";]*?(?:from\s+)?'([^']+)'|\bimport\('([^']+)'\)/gm,
+  );
+  return [...statements]
+    .filter((m) => !/^\s*export\s+(?:const|function|class|interface|type\s+\w+\s*=)/.test(m[0]))
+    .map((m) => {
+      const name = m[2] ?? m[3] ?? '';
+      const target = name.startsWith('.') ? normalize(join(dirname(file), name)) : name;
+      return { file, target, typeOnly: m[1] !== undefined };
+    });
+}
+
+function rowOf(file: string): string | undefined {
+  const rows = Object.keys(rule).filter((row) => within(file, row));
+  return rows.sort((a, b) => b.length - a.length)[0];
+}
+
+function allowed({ file, target, typeOnly }: Import): boolean {
+  const row = rowOf(file);
+  if (row === undefined) return false;
+  const home = Object.entries(homes).find(([library]) => within(target, library))?.[1];
+  if (home !== undefined && !home.some((folder) => within(file, folder))) return false;
+  if (within(target, row)) return true;
+  return (rule[row] ?? []).some((entry) => {
+    if (entry === '*') return true;
+    if (entry.startsWith('type ')) return typeOnly && within(target, entry.slice(5));
+    return within(target, entry);
+  });
+}
+
+const breaches = (files: readonly (readonly [string, string])[]): string[] =>
+  files
+    .flatMap(([file, text]) => importsOf(file, text))
+    .filter((i) => !allowed(i))
+    .map((i) => `${i.file} imports ${i.target}`);
+
+const sources = readdirSync(src, { recursive: true, encoding: 'utf8' })
+  .filter((name) => /\.tsx?$/.test(name))
+  .map((name) => [relative('.', name), readFileSync(join(src, name), 'utf8')] as const);
+
+describe('the import rule', () => {
+  it('is kept by every file', () => {
+    expect(sources.length).toBeGreaterThan(10);
+    expect(sources.flatMap(([file, text]) => importsOf(file, text)).length).toBeGreaterThan(sources.length / 2);
+    expect(breaches(sources)).toEqual([]);
+  });
+
+  it.each([
+    ['core/units.ts', "import { x } from './brewing/plan.ts';"],
+    ['core/brewing/water.ts', "import type { Tea } from '../teas/tea.ts';"],
+    ['core/brewing/water.ts', "import { readFileSync } from 'node:fs';"],
+    ['core/flow/step.ts', "import type { Language } from '../units.ts';"],
+    ['core/reading/reading.ts', "import { planBrew } from '../brewing/schedule.ts';"],
+    ['core/lessons/seats.ts', "import { systemClock } from '../../clock.ts';"],
+    ['store/sqlite/inbox.ts', "import { step } from '../../core/flow/step.ts';"],
+    ['conversation/handle.ts', "import Database from 'better-sqlite3';"],
+    ['conversation/handle.ts', "import { openStore } from '../store/sqlite/database.ts';"],
+    ['delivery/loop.ts', "import { step } from '../core/flow/step.ts';"],
+    ['channels/web/server.ts', "import type { Store } from '../../store/contract.ts';"],
+    ['channels/web/server.ts', "import { words } from '../../core/words/words.ts';"],
+    ['channels/terminal/terminal.ts', "import { page } from '../web/server.ts';"],
+    ['pictures/ladder.ts', "import { planBrew } from '../core/brewing/schedule.ts';"],
+    ['pictures/ladder.ts', "export { planBrew } from '../core/brewing/schedule.ts';"],
+    ['channels/web/server.ts', "const words = await import('../../core/words/words.ts');"],
+    ['helpers/odds-and-ends.ts', "import 'node:fs';"],
+  ])('catches a fault planted in %s: %s', (file, text) => {
+    expect(breaches([[file, text]])).toHaveLength(1);
+  });
+
+  it.each([
+    ['store/sqlite/outbox.ts', "import type { Saying } from '../../core/flow/flow.ts';"],
+    ['pictures/ladder.ts', "import type { Plan } from '../core/brewing/plan.ts';"],
+    ['app.ts', "import { openStore } from './store/sqlite/database.ts';"],
+  ])('lets %s be: %s', (file, text) => {
+    expect(breaches([[file, text]])).toEqual([]);
+  });
+});

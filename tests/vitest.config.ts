@@ -1,0 +1,12 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    root: fileURLToPath(new URL('..', import.meta.url)),
+    include: ['tests/**/*.test.ts'],
+    env: { TZ: 'UTC' },
+    pool: 'forks',
+    testTimeout: 20_000,
+  },
+});
