@@ -1,0 +1,29 @@
+/** What the routes need of the house, gathered once. */
+import type { Incoming } from '../../messages.ts';
+import type { Log } from '../../log.ts';
+import type { Assets } from './assets.ts';
+import type { WebLimits } from './limits.ts';
+import type { Home } from './origin.ts';
+import type { PageLanguage, PageWords, Said } from './page/wire.ts';
+import type { Rate } from './rate.ts';
+import type { Streams } from './streams.ts';
+
+export interface House {
+  readonly home: Home;
+  readonly secureCookies: boolean;
+  readonly log: Log;
+  readonly limits: WebLimits;
+  readonly assets: Assets;
+  readonly streams: Streams;
+  readonly rates: {
+    readonly postsPerSheet: Rate;
+    readonly postsPerAddress: Rate;
+    readonly pagesPerAddress: Rate;
+  };
+  now(): number;
+  healthy(): Promise<boolean>;
+  words(language: PageLanguage): PageWords;
+  label(teaId: string, language: PageLanguage): Promise<Said | null>;
+  past(chat: string, afterId: string | null): Promise<readonly Said[]>;
+  record(incoming: Incoming): Promise<'new' | 'seen'>;
+}

@@ -1,0 +1,144 @@
+/** What can be asked of the server, by whom, and how it answers. */
+import { Hono, type Context } from 'hono';
+import { bodyLimit } from 'hono/body-limit';
+import { RESPONSE_ALREADY_SENT } from '@hono/node-server/utils/response';
+import type { HttpBindings } from '@hono/node-server';
+import { errorFields } from '../../log.ts';
+import { addressOf } from './address.ts';
+import { servedAsset } from './asset-response.ts';
+import type { House } from './house.ts';
+import { incomingOf, isPayload, readPosted } from './intake.ts';
+import { deviceTag, pageLanguageOf } from './language.ts';
+import { fromOurPage, ourHost, readByOurPage, type Asked } from './origin.ts';
+import { isPageLanguage, type PageLanguage, type Said } from './page/wire.ts';
+import { newSession, readCookie, readSession, writeSession, type Session } from './session.ts';
+import { noticePage, sheetPage } from './shell.ts';
+
+type Call = Context<{ Bindings: HttpBindings }>;
+
+/** How long a chosen language is kept, in seconds. */
+const languageKept = 365 * 24 * 60 * 60;
+
+export function makeRoutes(house: House): Hono<{ Bindings: HttpBindings }> {
+  const app = new Hono<{ Bindings: HttpBindings }>();
+  app.use(async (c, next) => (ourHost(c.req.header('host'), house.home) ? await next() : c.text('', 421)));
+
+  app.get('/', (c) => openSheet(house, c, ''));
+  app.get('/tea/:id', (c) => openSheet(house, c, `tea-${c.req.param('id')}`));
+  app.get('/lesson/:id', (c) => openSheet(house, c, `lesson-${c.req.param('id')}`));
+  app.get('/healthz', async (c) => ((await house.healthy()) ? c.text('ok') : c.text('not well', 503)));
+  app.get('/clock', (c) => c.json({ now: house.now() }));
+  app.get('/words/:language', (c) => {
+    const language = c.req.param('language');
+    return isPageLanguage(language) ? c.json(house.words(language)) : notFound(house, c);
+  });
+  app.get('/assets/:name', (c) => servedAsset(house.assets, c.req.param('name'), c) ?? notFound(house, c));
+  app.get('/mark.svg', (c) => c.body(mark, 200, { 'content-type': 'image/svg+xml', 'cache-control': 'max-age=86400' }));
+
+  app.get('/stream', (c) => openStream(house, c));
+  app.post('/sheet', bodyLimit({ maxSize: house.limits.bodyBytes, onError: (c) => c.text('', 413) }), (c) =>
+    takeIn(house, c),
+  );
+  app.post('/fresh', (c) => freshSheet(house, c));
+
+  app.notFound((c) => notFound(house, c));
+  app.onError((error, c) => {
+    house.log.error('web-failed', errorFields(error));
+    return notice(house, c, 'page-failed', 500);
+  });
+  return app;
+}
+
+async function openSheet(house: House, c: Call, payload: string): Promise<Response> {
+  if (!isPayload(payload)) return notFound(house, c);
+  if (!house.rates.pagesPerAddress.take(address(house, c))) return tooFast(house, c);
+  const asked = c.req.query('language');
+  const language = isPageLanguage(asked) ? asked : languageOf(c);
+  const label = payload.startsWith('tea-') ? await house.label(payload.slice('tea-'.length), language) : null;
+  if (payload.startsWith('tea-') && label === null) return notFound(house, c);
+  const session = sessionOf(house, c) ?? newSession();
+  // Written again on each visit, so that who keeps coming keeps their sheet.
+  c.header('set-cookie', writeSession(session, house.secureCookies), { append: true });
+  if (isPageLanguage(asked)) {
+    c.header('set-cookie', `language=${asked}; Path=/; Max-Age=${languageKept}; SameSite=Lax`, { append: true });
+  }
+  const boot = { language, words: house.words(language), sheet: session.chat.slice(0, 12), payload, label };
+  return c.html(sheetPage(boot, house.assets, c.req.path));
+}
+
+async function takeIn(house: House, c: Call): Promise<Response> {
+  if (!fromOurPage(asked(c), house.home)) return c.text('', 403);
+  if (!/^application\/json(;|$)/.test(c.req.header('content-type') ?? '')) return c.text('', 415);
+  const session = sessionOf(house, c);
+  if (session === null) return c.text('', 401);
+  const allowed = house.rates.postsPerAddress.take(address(house, c)) && house.rates.postsPerSheet.take(session.chat);
+  if (!allowed) return c.text('', 429, { 'retry-after': '2' });
+  const posted = readPosted(await c.req.json().catch(() => null));
+  if (posted === null) return c.text('', 400);
+  const deviceLanguage =
+    readCookie(c.req.header('cookie'), 'language') === null ? deviceTag(c.req.header('accept-language')) : null;
+  const around = { chat: session.chat, receivedAt: house.now(), deviceLanguage: deviceLanguage ?? posted.language };
+  await house.record(incomingOf(posted, around));
+  return c.json({ updateId: posted.updateId }, 202);
+}
+
+async function openStream(house: House, c: Call): Promise<Response> {
+  if (!readByOurPage(asked(c), house.home)) return c.text('', 403);
+  const session = sessionOf(house, c);
+  if (session === null) return c.text('', 401);
+  const from = address(house, c);
+  if (house.streams.full(session.chat, from) !== null) return c.text('', 429, { 'retry-after': '10' });
+  const after = c.req.header('last-event-id') ?? c.req.query('after') ?? '';
+  const response = c.env.outgoing;
+  response.writeHead(200, { 'content-type': 'text/event-stream; charset=utf-8', 'x-accel-buffering': 'no' });
+  response.flushHeaders();
+  const past = (): Promise<readonly Said[]> => house.past(session.chat, after === '' ? null : after);
+  house.streams.follow({ chat: session.chat, address: from, response }, past).catch((error: unknown) => {
+    house.log.error('web-stream-failed', errorFields(error));
+    response.destroy();
+  });
+  return RESPONSE_ALREADY_SENT;
+}
+
+/** The next person on this device gets an empty sheet; the old number is kept nowhere on it. */
+function freshSheet(house: House, c: Call): Response {
+  if (!fromOurPage(asked(c), house.home)) return c.text('', 403);
+  if (!house.rates.postsPerAddress.take(address(house, c))) return c.text('', 429, { 'retry-after': '2' });
+  c.header('set-cookie', writeSession(newSession(), house.secureCookies));
+  return c.body(null, 204);
+}
+
+const notFound = (house: House, c: Call): Promise<Response> | Response => notice(house, c, 'page-not-found', 404);
+const tooFast = (house: House, c: Call): Promise<Response> | Response => {
+  c.header('retry-after', '10');
+  return notice(house, c, 'page-too-fast', 429);
+};
+
+function notice(
+  house: House,
+  c: Call,
+  key: 'page-not-found' | 'page-too-fast' | 'page-failed',
+  status: 404 | 429 | 500,
+): Promise<Response> | Response {
+  const language = languageOf(c);
+  const words = house.words(language);
+  return c.html(noticePage(language, words, house.assets, words[key]), status);
+}
+
+const languageOf = (c: Call): PageLanguage =>
+  pageLanguageOf(readCookie(c.req.header('cookie'), 'language'), c.req.header('accept-language'));
+
+const sessionOf = (house: House, c: Call): Session | null => readSession(c.req.header('cookie'), house.secureCookies);
+
+const address = (house: House, c: Call): string => addressOf(c.env.incoming, house.home.publicOrigin !== null);
+
+const asked = (c: Call): Asked => ({
+  host: c.req.header('host'),
+  origin: c.req.header('origin'),
+  fetchSite: c.req.header('sec-fetch-site'),
+});
+
+/** Three rungs on a rail: the ladder as a sign. */
+const mark =
+  '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 32 32"><g fill="none" stroke="#8a4312" stroke-linecap="round">' +
+  '<path stroke-width="2" d="M7 4v24"/><path stroke-width="5" d="M10 9h6M10 16h10M10 23h16"/></g></svg>';

@@ -1,0 +1,113 @@
+/** The open event streams: who listens, what they missed, and what goes out to them now. */
+import { once } from 'node:events';
+import type { ServerResponse } from 'node:http';
+import type { Said } from './page/wire.ts';
+import type { WebLimits } from './limits.ts';
+
+export interface Listener {
+  readonly chat: string;
+  readonly address: string;
+  readonly response: ServerResponse;
+}
+
+export interface Streams {
+  /** Null when this listener may be let in; otherwise which cap is reached. */
+  full(chat: string, address: string): 'sheet' | 'address' | 'all' | null;
+  /** Lets in, tells what was missed, then keeps the stream open. Resolves once caught up or gone. */
+  follow(listener: Listener, past: () => Promise<readonly Said[]>): Promise<void>;
+  push(chat: string, said: Said): void;
+  count(): number;
+  close(): void;
+}
+
+interface Stream extends Listener {
+  /** What arrives while the past is still being told; null once caught up. */
+  held: Said[] | null;
+}
+
+/** How long, and how many, pushed messages are kept for a stream that opens just then, before their rows say "sent". */
+const justNowMs = 10_000;
+const justNowCount = 512;
+
+export function makeStreams(limits: WebLimits, now: () => number): Streams {
+  const streams = new Set<Stream>();
+  let justNow: { readonly chat: string; readonly said: Said; readonly at: number }[] = [];
+
+  const drop = (stream: Stream): void => {
+    streams.delete(stream);
+    stream.response.destroy();
+  };
+  const writeNow = (stream: Stream, text: string): void => {
+    stream.response.write(text);
+    if (stream.response.writableLength > limits.backlogBytes) drop(stream);
+  };
+  const counted = (of: (stream: Stream) => boolean): number => [...streams].filter(of).length;
+
+  const tell = async (stream: Stream, all: readonly Said[]): Promise<void> => {
+    for (const said of all) {
+      if (!streams.has(stream)) return;
+      if (!stream.response.write(asEvent(said))) await drained(stream.response);
+    }
+  };
+
+  const beat = setInterval(() => {
+    for (const stream of streams) writeNow(stream, 'event: beat\ndata:\n\n');
+  }, limits.beatMs);
+  beat.unref();
+
+  return {
+    full(chat, address) {
+      if (streams.size >= limits.streams) return 'all';
+      if (counted((stream) => stream.chat === chat) >= limits.streamsPerSheet) return 'sheet';
+      return counted((stream) => stream.address === address) >= limits.streamsPerAddress ? 'address' : null;
+    },
+    async follow(listener, past) {
+      const stream: Stream = { ...listener, held: [] };
+      streams.add(stream);
+      stream.response.on('close', () => streams.delete(stream));
+      const missed = await past();
+      const known = new Set(missed.map((said) => said.id));
+      const recent = justNow.filter((entry) => entry.chat === stream.chat).map((entry) => entry.said);
+      await tell(stream, missed);
+      while (streams.has(stream)) {
+        const waiting = [...recent.splice(0), ...(stream.held ?? [])].filter((said) => !known.has(said.id));
+        stream.held = [];
+        for (const said of waiting) known.add(said.id);
+        if (waiting.length === 0) break;
+        await tell(stream, waiting);
+      }
+      stream.held = null;
+      if (streams.has(stream)) writeNow(stream, 'event: caught-up\ndata:\n\n');
+    },
+    push(chat, said) {
+      const at = now();
+      justNow = [...justNow.filter((entry) => at - entry.at < justNowMs), { chat, said, at }].slice(-justNowCount);
+      const event = asEvent(said);
+      for (const stream of streams) {
+        if (stream.chat !== chat) continue;
+        if (stream.held === null) writeNow(stream, event);
+        else stream.held.push(said);
+      }
+    },
+    count: () => streams.size,
+    close() {
+      clearInterval(beat);
+      for (const stream of streams) stream.response.end();
+      streams.clear();
+    },
+  };
+}
+
+/** JSON has no raw line break, so one data line holds it. */
+function asEvent(said: Said): string {
+  if (!/^[\x21-\x7e]{1,200}$/.test(said.id)) throw new Error('an outgoing id must be printable ASCII');
+  return `id: ${said.id}\nevent: said\ndata: ${JSON.stringify(said)}\n\n`;
+}
+
+async function drained(response: ServerResponse): Promise<void> {
+  const gone = new AbortController();
+  const onClose = (): void => gone.abort();
+  response.once('close', onClose);
+  await once(response, 'drain', { signal: gone.signal }).catch(() => undefined);
+  response.off('close', onClose);
+}

@@ -1,0 +1,172 @@
+/** The page as a channel: takes in what is posted, sends along the open streams, keeps nothing that matters. */
+import { createServer, type Server } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { fileURLToPath } from 'node:url';
+import { getRequestListener } from '@hono/node-server';
+import type { Log } from '../../log.ts';
+import type { Channel, Incoming, Outgoing } from '../../messages.ts';
+import { readAssets } from './assets.ts';
+import { houseHeaders } from './headers.ts';
+import type { House } from './house.ts';
+import { usualLimits, type WebLimits } from './limits.ts';
+import { pageLanguages, pageWordKeys, type PageLanguage, type PageWords, type Said } from './page/wire.ts';
+import { makeRate } from './rate.ts';
+import { makeRoutes } from './routes.ts';
+import { makeStreams, type Streams } from './streams.ts';
+
+export interface WebChannelDeps {
+  readonly host: string;
+  /** 0 takes any that is free. */
+  readonly port: number;
+  readonly clock: { now(): number };
+  readonly log: Log;
+  /**
+   * The retained messages of a chat in the order they were sent, oldest first: those sent after the given one
+   * (exclusive), or all of them when it is null or no longer retained.
+   */
+  history(chat: string, afterId: string | null): Promise<readonly Outgoing[]>;
+  /** The plan of a tea for its label page; null when the tea is unknown. */
+  teaSheet(teaId: string, language: PageLanguage): Promise<Outgoing | null>;
+  /** All page-* words of a language. */
+  pageWords(language: PageLanguage): Readonly<Record<string, string>>;
+  health?(): Promise<boolean>;
+  /** True puts the session into a __Host- cookie, which needs TLS or a loopback address. */
+  readonly secureCookies: boolean;
+  /** "https://tea.example" when the house is reached under a public name, through a proxy on this machine. */
+  readonly publicOrigin: string | null;
+  readonly limits?: Partial<WebLimits>;
+  /** Where the built page lies; the build's own place when left out. */
+  readonly pageFolder?: string;
+}
+
+/** src/channels/web and dist/channels/web are equally deep. */
+const builtPage = fileURLToPath(new URL('../../../dist/page', import.meta.url));
+/** How long open requests may take to finish when the house closes. */
+const graceMs = 1_500;
+
+export function makeWebChannel(deps: WebChannelDeps): Channel & { address(): string } {
+  const limits = { ...usualLimits, ...deps.limits };
+  const streams = makeStreams(limits, () => deps.clock.now());
+  let server: Server | null = null;
+  return {
+    name: 'web',
+    async start(record) {
+      server = serverFor(makeHouse(deps, limits, streams, record), deps.publicOrigin);
+      await listening(server, deps.port, deps.host);
+    },
+    send(message) {
+      streams.push(message.chat, saidOf(message));
+      return Promise.resolve({ outcome: 'sent', ref: message.replaces ?? message.id });
+    },
+    async stop() {
+      streams.close();
+      if (server !== null) await closed(server);
+      server = null;
+    },
+    address: () => (server === null ? '' : shownAddress(server, deps)),
+  };
+}
+
+function makeHouse(
+  deps: WebChannelDeps,
+  limits: WebLimits,
+  streams: Streams,
+  record: (incoming: Incoming) => Promise<'new' | 'seen'>,
+): House {
+  const words = checkedWords(deps);
+  const now = (): number => deps.clock.now();
+  return {
+    home: { publicOrigin: deps.publicOrigin, host: deps.host },
+    secureCookies: deps.secureCookies,
+    log: deps.log,
+    limits,
+    assets: readAssets(deps.pageFolder ?? builtPage),
+    streams,
+    rates: {
+      postsPerSheet: makeRate(limits.postsPerSheet, limits.remembered, now),
+      postsPerAddress: makeRate(limits.postsPerAddress, limits.remembered, now),
+      pagesPerAddress: makeRate(limits.pagesPerAddress, limits.remembered, now),
+    },
+    now,
+    healthy: () => deps.health?.() ?? Promise.resolve(true),
+    words: (language) => words[language],
+    async label(teaId, language) {
+      const sheet = await deps.teaSheet(teaId, language);
+      return sheet === null ? null : saidOf(sheet);
+    },
+    past: async (chat, afterId) => (await deps.history(chat, afterId)).map(saidOf),
+    record,
+  };
+}
+
+/** Picked by name: what is not for the page stays here, whatever is added to a message later. */
+function saidOf(message: Outgoing): Said {
+  const { id, language, paragraphs, choices, ladder, countdown, replaces } = message;
+  return {
+    ...{ id, language, paragraphs, choices },
+    ...(ladder === undefined ? {} : { ladder }),
+    ...(countdown === undefined ? {} : { countdown }),
+    ...(replaces === undefined ? {} : { replaces }),
+  };
+}
+
+/** A word missing in any language stops the start. */
+function checkedWords(deps: WebChannelDeps): Record<PageLanguage, PageWords> {
+  const read = (language: PageLanguage): PageWords => {
+    const words = deps.pageWords(language);
+    const missing = pageWordKeys.filter((key) => words[key] === undefined);
+    if (missing.length > 0) throw new Error(`words of the page missing in ${language}: ${missing.join(', ')}`);
+    return Object.fromEntries(pageWordKeys.map((key) => [key, words[key] ?? ''])) as PageWords;
+  };
+  return Object.fromEntries(Object.keys(pageLanguages).map((tag) => [tag, read(tag as PageLanguage)])) as Record<
+    PageLanguage,
+    PageWords
+  >;
+}
+
+function serverFor(house: House, publicOrigin: string | null): Server {
+  const { limits } = house;
+  const answer = getRequestListener(makeRoutes(house).fetch, { overrideGlobalObjects: false });
+  const headers = Object.entries(houseHeaders(publicOrigin));
+  const options = {
+    headersTimeout: limits.headersMs,
+    requestTimeout: limits.requestMs,
+    connectionsCheckingInterval: Math.min(2_000, limits.headersMs / 4),
+    keepAliveTimeout: 10_000,
+  };
+  const server = createServer(options, (request, response) => {
+    // Set before anything is routed, so that no answer can leave without them.
+    for (const [name, value] of headers) response.setHeader(name, value);
+    void answer(request, response);
+  });
+  server.maxConnections = limits.connections;
+  return server;
+}
+
+function listening(server: Server, port: number, host: string): Promise<void> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, host, () => {
+      server.off('error', reject);
+      resolve();
+    });
+  });
+}
+
+function closed(server: Server): Promise<void> {
+  return new Promise((resolve) => {
+    const force = setTimeout(() => server.closeAllConnections(), graceMs);
+    server.close(() => {
+      clearTimeout(force);
+      resolve();
+    });
+    server.closeIdleConnections();
+  });
+}
+
+function shownAddress(server: Server, deps: WebChannelDeps): string {
+  if (deps.publicOrigin !== null) return `${deps.publicOrigin}/`;
+  const { port } = server.address() as AddressInfo;
+  const host = deps.host === '0.0.0.0' || deps.host === '::' ? 'localhost' : deps.host;
+  return `http://${host.includes(':') ? `[${host}]` : host}:${port}/`;
+}
