@@ -1,0 +1,155 @@
+/** What the house asks of its memory: a dozen operations, each whole or not at all, none holding a transaction open. */
+import type { Facts, FlowState, Json, Saying, SayingChoice } from '../core/flow/flow.ts';
+import type { Instant, Language } from '../core/units.ts';
+import type { ChannelName, Incoming } from '../messages.ts';
+
+/** A person, whichever channels they come by. Never given twice, even after they are forgotten. */
+export type PersonId = number;
+
+/** Where something can be said. */
+export interface Address {
+  readonly channel: ChannelName;
+  readonly chat: string;
+}
+
+export interface Store {
+  /** Keeps what arrived, once, and the person it came from. Resolved means durable. A repeat changes nothing. */
+  record(incoming: Incoming): Promise<Recorded>;
+  /** At start: sendings cut off half-way become doubtful, and what waits unhandled is marked as tried once. */
+  recover(channels: readonly ChannelName[], now: Instant): Promise<Recovered>;
+  /** People of these channels with something to handle: unhandled incomings, and wakes that are due. */
+  awaiting(channels: readonly ChannelName[], now: Instant, limit: number): Promise<readonly PersonId[]>;
+  /** The next thing to handle of a person, with all that handling needs; null when there is none. */
+  load(person: PersonId, now: Instant): Promise<Turn | null>;
+  /** These changes if the version still holds and the event is still unhandled; else nothing, and 'moved'. */
+  commit(commit: Commit): Promise<'done' | 'moved'>;
+  /** Counts one more try of this event, before or after one that went wrong. */
+  tried(person: PersonId, event: EventRef): Promise<void>;
+  /** Takes what may be sent now: at most one a chat and none of a chat with one under way. Marks them as sending. */
+  claim(claim: Claim): Promise<readonly Owed[]>;
+  /** Writes down what became of a sending. */
+  settle(id: string, settlement: Settlement, now: Instant): Promise<void>;
+  /** When the next row or wake falls due, strictly after `after`; null when none will. */
+  nextDue(channels: readonly ChannelName[], after: Instant): Promise<Instant | null>;
+  /** What was sent to this chat after the message with this id, oldest first; the last 300 that are kept when null. */
+  history(address: Address, after: string | null): Promise<readonly Owed[]>;
+  /** Who this is, as a channel knows them; null for a stranger. */
+  find(channel: ChannelName, from: string): Promise<PersonId | null>;
+  /** Everything kept of a person, as plain values. */
+  exportOf(person: PersonId): Promise<Json>;
+  /** Removes every byte of a person. Update ids stay, without the person, so that a repeat is still seen. */
+  forget(person: PersonId): Promise<void>;
+  /** Drops what was settled before this instant: incomings, messages, closed tasks. Returns how many rows went. */
+  prune(before: Instant): Promise<number>;
+  close(): Promise<void>;
+}
+
+export interface Recorded {
+  readonly outcome: 'new' | 'seen';
+  readonly person: PersonId | null;
+}
+
+export interface Recovered {
+  readonly doubtful: number;
+  readonly waiting: number;
+}
+
+/** What is handled: one incoming, or one wake. */
+export type EventRef =
+  { readonly kind: 'incoming'; readonly seq: number } | { readonly kind: 'wake'; readonly name: string };
+
+export interface Turn {
+  readonly person: PersonId;
+  /** 0 before the first commit. */
+  readonly version: number;
+  readonly state: FlowState | null;
+  readonly memory: Facts;
+  /** The language spoken so far; null before the first commit. */
+  readonly language: Language | null;
+  readonly deviceLanguage: string | null;
+  /** Where an answer goes: where this came from, or for a wake, where the person last was. */
+  readonly address: Address;
+  readonly event: TurnEvent;
+  /** How often handling this was begun and not finished. */
+  readonly tries: number;
+}
+
+export type TurnEvent =
+  | { readonly kind: 'text'; readonly seq: number; readonly text: string }
+  /** `chosen` is null when the key is unknown or was shown to someone else. */
+  | { readonly kind: 'tap'; readonly seq: number; readonly chosen: SayingChoice | null }
+  | { readonly kind: 'open'; readonly seq: number; readonly payload: string }
+  | { readonly kind: 'wake'; readonly name: string; readonly at: Instant };
+
+export interface Commit {
+  readonly person: PersonId;
+  readonly version: number;
+  readonly event: EventRef;
+  readonly outcome: 'handled' | 'failed';
+  readonly state: FlowState | null;
+  readonly language: Language;
+  readonly address: Address;
+  /** In this order. */
+  readonly changes: readonly Change[];
+  readonly now: Instant;
+}
+
+export type Change =
+  | { readonly do: 'say'; readonly saying: Saying; readonly due: Instant; readonly priority: Priority }
+  | { readonly do: 'withdraw'; readonly name: string }
+  | { readonly do: 'wake'; readonly name: string; readonly at: Instant }
+  | { readonly do: 'remember'; readonly name: string; readonly value: Json }
+  | { readonly do: 'task'; readonly task: string; readonly values: Facts };
+
+/** The most urgent first. A saying that replaces an earlier one of its slot becomes an edit by itself. */
+export const priorities = ['timer', 'reply', 'reminder', 'edit'] as const;
+export type Priority = (typeof priorities)[number];
+
+export interface Claim {
+  readonly channels: readonly ChannelName[];
+  readonly now: Instant;
+  readonly limit: number;
+  /** Chats that must wait (`chatKey`), however due. */
+  readonly held: ReadonlySet<string>;
+}
+
+/** A message owed, in no words yet. */
+export interface Owed {
+  readonly id: string;
+  readonly person: PersonId;
+  readonly address: Address;
+  readonly language: Language;
+  readonly saying: Saying;
+  readonly priority: Priority;
+  readonly due: Instant;
+  /** When it was last taken for sending. */
+  readonly claimedAt: Instant;
+  /** Sendings that failed for certain. */
+  readonly attempts: number;
+  /** The channel's reference of the message this one replaces. */
+  readonly replaces: string | null;
+}
+
+export type Settlement =
+  | { readonly kind: 'sent'; readonly ref: string }
+  | { readonly kind: 'retry'; readonly at: Instant; readonly why: string }
+  /** It may have arrived: tried once more at `at`; in doubt a second time, it is given up. */
+  | { readonly kind: 'doubt'; readonly at: Instant; readonly why: string }
+  /** Never sent; the shop gets a task `undelivered`. */
+  | { readonly kind: 'give-up'; readonly why: string }
+  /** Given up, and all else of this chat is held until the person comes back. */
+  | { readonly kind: 'unreachable'; readonly why: string };
+
+export function chatKey(address: Address): string {
+  return `${address.channel} ${address.chat}`;
+}
+
+/** The key of a choice of a message: at most 40 bytes, and of no use to anyone but the person it was shown to. */
+export function choiceKey(id: string, index: number): string {
+  return `${id}.${index}`;
+}
+
+/** The store cannot be used. Its message is made to be read by the person who runs the shop. */
+export class StoreMistake extends Error {
+  override readonly name = 'StoreMistake';
+}

@@ -1,0 +1,132 @@
+/** Taking messages out: which may be sent now, what was sent before, and when the next falls due. */
+import type { Database } from 'better-sqlite3';
+import type { Saying, SayingChoice } from '../../core/flow/flow.ts';
+import type { Instant, Language } from '../../core/units.ts';
+import type { ChannelName } from '../../messages.ts';
+import { chatKey, priorities, type Address, type Claim, type Owed, type PersonId } from '../contract.ts';
+import { choiceParts, idParts, messageId } from './message-id.ts';
+
+export interface Claims {
+  claim(claim: Claim): readonly Owed[];
+  history(address: Address, after: string | null): readonly Owed[];
+  choice(person: PersonId, key: string): SayingChoice | null;
+  nextDue(channels: string, after: Instant): Instant | null;
+}
+
+interface Candidate extends Address {
+  readonly seq: number;
+  readonly slot: string | null;
+}
+
+interface OwedRow {
+  readonly seq: number;
+  readonly tag: string;
+  readonly person: PersonId;
+  readonly channel: ChannelName;
+  readonly chat: string;
+  readonly language: Language;
+  readonly saying: string;
+  readonly priority: number;
+  readonly due: Instant;
+  readonly claimedAt: Instant;
+  readonly attempts: number;
+  readonly replaces: string | null;
+}
+
+const historyLimit = 300;
+
+const owedColumns = `o.seq, o.tag, o.person, o.channel, o.chat, o.language, o.saying, o.priority, o.due,
+  o.claimed_at AS claimedAt, o.attempts,
+  (SELECT ref FROM outbox p WHERE p.channel = o.channel AND p.chat = o.chat AND p.slot = o.slot
+     AND p.turn < o.turn AND p.ref IS NOT NULL ORDER BY p.turn DESC LIMIT 1) AS replaces`;
+
+export function makeClaims(db: Database): Claims {
+  const dueRows = db.prepare<[string, number, number], Candidate>(
+    `SELECT seq, channel, chat, slot FROM outbox o
+     WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(?)) AND priority = ? AND next_at <= ?
+       AND NOT EXISTS (SELECT 1 FROM outbox s WHERE s.status = 'sending' AND s.channel = o.channel AND s.chat = o.chat)
+     ORDER BY next_at, seq`,
+  );
+  const sameSlot = db.prepare<unknown[], { seq: number }>(
+    `SELECT seq FROM outbox WHERE channel = @channel AND chat = @chat AND slot = @slot AND status = 'waiting'
+       AND next_at <= @now ORDER BY due DESC, seq DESC`,
+  );
+  const overtake = db.prepare<[number, number]>(`UPDATE outbox SET status = 'overtaken', settled_at = ? WHERE seq = ?`);
+  const take = db.prepare(
+    `UPDATE outbox SET status = 'sending', claimed_at = @now,
+       turn = 1 + coalesce((SELECT max(turn) FROM outbox WHERE channel = @channel AND chat = @chat), 0),
+       language = (SELECT language FROM conversation c WHERE c.person = outbox.person)
+     WHERE seq = @seq`,
+  );
+  const owed = db.prepare<[number], OwedRow>(`SELECT ${owedColumns} FROM outbox o WHERE seq = ?`);
+  const history = db.prepare<unknown[], OwedRow>(
+    `SELECT ${owedColumns} FROM outbox o
+     WHERE channel = @channel AND chat = @chat AND status IN ('sending', 'sent')
+       AND turn > coalesce((SELECT turn FROM outbox WHERE seq = @seq AND tag = @tag
+         AND channel = @channel AND chat = @chat), 0)
+     ORDER BY turn DESC LIMIT ${historyLimit}`,
+  );
+  const sayingOf = db.prepare<[number, string, PersonId], { saying: string }>(
+    `SELECT saying FROM outbox WHERE seq = ? AND tag = ? AND person = ? AND claimed_at IS NOT NULL`,
+  );
+  const nextDue = db.prepare<[number, number, string], { due: number | null }>(
+    `SELECT min(next_at) AS due FROM outbox WHERE status = 'waiting' AND priority = ? AND next_at > ?
+       AND channel IN (SELECT value FROM json_each(?))`,
+  );
+
+  /** The latest due of a slot goes; those it overtakes need not be shown any more. */
+  const latestOfSlot = (first: Candidate, now: Instant): number => {
+    if (first.slot === null) return first.seq;
+    const [latest, ...overtaken] = sameSlot.all({ ...first, now });
+    for (const { seq } of overtaken) overtake.run(now, seq);
+    return latest?.seq ?? first.seq;
+  };
+  const choose = ({ channels, now, limit, held }: Claim): readonly Candidate[] => {
+    const chosen = new Map<string, Candidate>();
+    const names = JSON.stringify(channels);
+    for (const priority of priorities.keys()) {
+      if (chosen.size === limit) break;
+      for (const row of dueRows.iterate(names, priority, now)) {
+        const chat = chatKey(row);
+        if (!held.has(chat) && !chosen.has(chat)) chosen.set(chat, row);
+        if (chosen.size === limit) break;
+      }
+    }
+    return [...chosen.values()];
+  };
+
+  return {
+    claim: (claim) =>
+      choose(claim).map((first) => {
+        const seq = latestOfSlot(first, claim.now);
+        take.run({ seq, channel: first.channel, chat: first.chat, now: claim.now });
+        return toOwed(owed.get(seq) as OwedRow);
+      }),
+    history: (address, after) =>
+      history
+        .all({ ...address, ...idParts(after ?? '') })
+        .toReversed()
+        .map(toOwed),
+    choice(person, key) {
+      const parts = choiceParts(key);
+      const row = parts && sayingOf.get(parts.seq, parts.tag, person);
+      return (row && (JSON.parse(row.saying) as Saying).choices[parts.index]) ?? null;
+    },
+    nextDue(channels, after) {
+      const dues = [...priorities.keys()].map((p) => nextDue.get(p, after, channels)?.due ?? Infinity);
+      const due = Math.min(...dues);
+      return due === Infinity ? null : due;
+    },
+  };
+}
+
+function toOwed(row: OwedRow): Owed {
+  const { seq, tag, channel, chat, saying, priority, ...rest } = row;
+  return {
+    ...rest,
+    id: messageId({ seq, tag }),
+    address: { channel, chat },
+    saying: JSON.parse(saying) as Saying,
+    priority: priorities[priority] ?? 'reply',
+  };
+}

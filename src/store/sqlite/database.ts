@@ -1,0 +1,74 @@
+/** Opens the file, asserts what durability stands on, and says in plain words why it cannot be used. */
+import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+import Database from 'better-sqlite3';
+import { StoreMistake } from '../contract.ts';
+import { migrate } from './migrate.ts';
+
+/** How long one statement may wait for another process; longer waits are left to the caller, off the event loop. */
+const busyTimeoutMs = 250;
+
+/** What must hold on every open. A later open of a WAL file shows synchronous 1 unless told otherwise. */
+const asserted = {
+  journal_mode: 'wal',
+  synchronous: 2,
+  secure_delete: 1,
+  foreign_keys: 1,
+  busy_timeout: busyTimeoutMs,
+} as const;
+
+export function openDatabase(file: string): Database.Database {
+  let db: Database.Database | undefined;
+  try {
+    mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+    db = new Database(file, { timeout: busyTimeoutMs });
+    for (const [name, value] of Object.entries(asserted)) db.pragma(`${name} = ${value}`);
+    assertPragmas(db);
+    migrate(db);
+    assertWritable(db);
+    return db;
+  } catch (error) {
+    db?.close();
+    throw explained(file, error);
+  }
+}
+
+/** Throws StoreMistake when a setting that durability stands on does not hold. */
+export function assertPragmas(db: Database.Database): void {
+  for (const [name, value] of Object.entries(asserted)) {
+    const found = db.pragma(name, { simple: true });
+    if (found !== value) throw new StoreMistake(`${db.name}: ${name} is ${String(found)}, but must be ${value}`);
+  }
+}
+
+/** A lock or a read-only file shows only when something is written. */
+function assertWritable(db: Database.Database): void {
+  db.exec('BEGIN IMMEDIATE');
+  const version = db.pragma('user_version', { simple: true }) as number;
+  db.pragma(`user_version = ${version}`);
+  db.exec('COMMIT');
+}
+
+export function isBusy(error: unknown): boolean {
+  return error instanceof Database.SqliteError && error.code.startsWith('SQLITE_BUSY');
+}
+
+const reasons: readonly (readonly [code: RegExp, reason: string])[] = [
+  [/^SQLITE_BUSY|^SQLITE_LOCKED/, 'is locked by another program; close it and start again'],
+  [
+    /^SQLITE_READONLY|^EACCES|^EPERM|^EROFS/,
+    'cannot be written: check its owner and permissions, and those of its folder',
+  ],
+  [/^SQLITE_CANTOPEN|^ENOTDIR|^EEXIST|^EISDIR/, 'cannot be opened: check that the folder exists and may be written'],
+  [/^SQLITE_NOTADB|^SQLITE_CORRUPT/, 'is damaged or not a database; restore the last backup'],
+  [/^SQLITE_FULL|^ENOSPC/, 'cannot grow: the disk is full'],
+  [/^SQLITE_IOERR/, 'cannot be read or written: the disk reports an error'],
+];
+
+/** The same error in words for whoever runs the shop; anything unknown stays as it is. */
+export function explained(file: string, error: unknown): unknown {
+  const { code } = error as { code?: string };
+  if (code === undefined) return error;
+  const reason = reasons.find(([pattern]) => pattern.test(code))?.[1];
+  return reason === undefined ? error : new StoreMistake(`${file} ${reason} (${code})`, { cause: error });
+}

@@ -1,0 +1,78 @@
+/** What arrived, once each, and whether it was handled. */
+import type { Database } from 'better-sqlite3';
+import type { Instant } from '../../core/units.ts';
+import type { ChannelName, Incoming, What } from '../../messages.ts';
+import type { PersonId } from '../contract.ts';
+
+export interface Arrived {
+  readonly seq: number;
+  readonly channel: ChannelName;
+  readonly chat: string;
+  readonly receivedAt: Instant;
+  readonly what: What;
+  readonly tries: number;
+}
+
+interface InboxRow extends Omit<Arrived, 'what'> {
+  readonly what: string;
+}
+
+export interface Inbox {
+  seen(incoming: Incoming): { readonly person: PersonId | null } | undefined;
+  add(person: PersonId, incoming: Incoming): void;
+  oldest(person: PersonId): Arrived | undefined;
+  /** False when it is no longer waiting. */
+  close(seq: number, outcome: 'handled' | 'failed'): boolean;
+  tried(seq: number): void;
+  /** Counts what waits, and marks it as tried once. */
+  suspect(channels: string): number;
+  prune(before: Instant): number;
+}
+
+export function makeInbox(db: Database): Inbox {
+  const seen = db.prepare<[string, string], { person: PersonId | null }>(
+    'SELECT person FROM inbox WHERE channel = ? AND update_id = ?',
+  );
+  const add = db.prepare(
+    `INSERT INTO inbox (channel, update_id, person, chat, received_at, what, status)
+     VALUES (@channel, @updateId, @person, @chat, @receivedAt, @what, @status)`,
+  );
+  const oldest = db.prepare<[PersonId], InboxRow>(
+    `SELECT seq, channel, chat, received_at AS receivedAt, what, tries FROM inbox
+     WHERE person = ? AND status = 'waiting' ORDER BY seq LIMIT 1`,
+  );
+  const close = db.prepare<[string, number]>(`UPDATE inbox SET status = ? WHERE seq = ? AND status = 'waiting'`);
+  const tried = db.prepare<[number]>('UPDATE inbox SET tries = tries + 1 WHERE seq = ?');
+  const suspect = db.prepare<[string]>(
+    `UPDATE inbox SET tries = max(tries, 1)
+     WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(?))`,
+  );
+  // Rows grow older with their number, so the first young one ends the search.
+  const prune = db.prepare<[number, number]>(
+    `DELETE FROM inbox WHERE status <> 'waiting' AND received_at < ? AND seq <
+       coalesce((SELECT seq FROM inbox WHERE received_at >= ? ORDER BY seq LIMIT 1), 9e15)`,
+  );
+
+  return {
+    seen: (incoming) => seen.get(incoming.channel, incoming.updateId),
+    add: (person, { channel, updateId, chat, receivedAt, what }) =>
+      void add.run({
+        channel,
+        updateId,
+        person,
+        chat,
+        receivedAt,
+        what: JSON.stringify(what),
+        // Coming and going is kept with the handle; there is nothing to answer.
+        status: what.kind === 'reach' ? 'handled' : 'waiting',
+      }),
+    oldest(person) {
+      const row = oldest.get(person);
+      return row && { ...row, what: JSON.parse(row.what) as What };
+    },
+    close: (seq, outcome) => close.run(outcome, seq).changes === 1,
+    tried: (seq) => void tried.run(seq),
+    suspect: (channels) => suspect.run(channels).changes,
+    prune: (before) => prune.run(before, before).changes,
+  };
+}

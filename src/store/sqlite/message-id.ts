@@ -1,0 +1,23 @@
+/** A message's id: the row's number, found fast, and a random tag, so that none can be guessed. */
+
+export interface IdParts {
+  readonly seq: number;
+  readonly tag: string;
+}
+
+export function messageId({ seq, tag }: IdParts): string {
+  return `${seq}-${tag}`;
+}
+
+/** A malformed id names no row. */
+export function idParts(id: string): IdParts {
+  const [, seq = '0', tag = ''] = /^(\d{1,15})-([\w-]{1,20})$/.exec(id) ?? [];
+  return { seq: Number(seq), tag };
+}
+
+/** The message and the place in its list of choices; null when malformed. */
+export function choiceParts(key: string): (IdParts & { readonly index: number }) | null {
+  const [, id = '', index = ''] = /^([\w-]{1,36})\.(\d{1,3})$/.exec(key) ?? [];
+  const parts = idParts(id);
+  return parts.tag === '' ? null : { ...parts, index: Number(index) };
+}

@@ -1,0 +1,123 @@
+/** Messages owed: put in, withdrawn, and what became of each. Taking them out is in claims.ts. */
+import { randomBytes } from 'node:crypto';
+import type { Database } from 'better-sqlite3';
+import type { Saying } from '../../core/flow/flow.ts';
+import type { Instant } from '../../core/units.ts';
+import { priorities, type Address, type PersonId, type Priority, type Settlement } from '../contract.ts';
+import { idParts } from './message-id.ts';
+
+export interface Owing {
+  readonly person: PersonId;
+  readonly address: Address;
+  readonly saying: Saying;
+  readonly due: Instant;
+  readonly priority: Priority;
+}
+
+/** Who a given-up message was for. */
+export interface GivenUp {
+  readonly person: PersonId;
+  readonly why: string;
+}
+
+export interface Outbox {
+  add(owing: Owing): void;
+  withdraw(person: PersonId, name: string): void;
+  /** Returns whom the shop must be told of. */
+  settle(id: string, settlement: Settlement, now: Instant): readonly GivenUp[];
+  /** Sendings cut off half-way: they may have arrived. */
+  doubtCutOff(channels: string, now: Instant): { readonly count: number; readonly givenUp: readonly GivenUp[] };
+  addressOf(id: string): Address | undefined;
+  /** Keeps back what waits for a chat that cannot be reached. */
+  hold(address: Address): void;
+  /** The person is back: what was due meanwhile is given up, the rest waits again. */
+  release(address: Address, now: Instant): void;
+  prune(before: Instant): number;
+}
+
+const cutOff = 'cut off while sending';
+
+export function makeOutbox(db: Database): Outbox {
+  const add = db.prepare(
+    `INSERT INTO outbox (tag, person, channel, chat, saying, slot, name, priority, due, next_at, status)
+     VALUES (@tag, @person, @channel, @chat, @saying, @slot, @name,
+       iif(@slot IS NOT NULL AND EXISTS (SELECT 1 FROM outbox
+         WHERE channel = @channel AND chat = @chat AND slot = @slot), ${priorities.indexOf('edit')}, @priority),
+       @due, @due,
+       iif(EXISTS (SELECT 1 FROM handle WHERE channel = @channel AND chat = @chat AND reachable = 0), 'held', 'waiting'))`,
+  );
+  const withdraw = db.prepare<[PersonId, string]>(
+    `UPDATE outbox SET unwanted = 1, status = iif(status = 'sending', 'sending', 'withdrawn')
+     WHERE person = ? AND name = ? AND status IN ('waiting', 'held', 'sending')`,
+  );
+  const sent = db.prepare(
+    `UPDATE outbox SET status = 'sent', ref = @ref, settled_at = @now
+     WHERE seq = @seq AND tag = @tag AND status = 'sending'`,
+  );
+  const retry = db.prepare(
+    `UPDATE outbox SET status = iif(unwanted, 'withdrawn', 'waiting'), attempts = attempts + 1,
+       next_at = @at, why = @why, settled_at = @now
+     WHERE seq = @seq AND tag = @tag AND status = 'sending'`,
+  );
+  // A second doubt could be a third copy: it ends here.
+  const doubtful = `UPDATE outbox SET doubts = doubts + 1, next_at = @at, why = @why, settled_at = @now,
+       status = CASE WHEN unwanted THEN 'withdrawn' WHEN doubts > 0 THEN 'gave-up' ELSE 'waiting' END`;
+  const doubt = db.prepare<unknown[], GivenUp & { status: string }>(
+    `${doubtful} WHERE seq = @seq AND tag = @tag AND status = 'sending' RETURNING person, why, status`,
+  );
+  const doubtAll = db.prepare<unknown[], GivenUp & { status: string }>(
+    `${doubtful} WHERE status = 'sending' AND channel IN (SELECT value FROM json_each(@channels))
+     RETURNING person, why, status`,
+  );
+  const giveUp = db.prepare<unknown[], GivenUp>(
+    `UPDATE outbox SET status = 'gave-up', why = @why, settled_at = @now
+     WHERE seq = @seq AND tag = @tag AND status = 'sending' RETURNING person, why`,
+  );
+  const addressOf = db.prepare<unknown[], Address>('SELECT channel, chat FROM outbox WHERE seq = @seq AND tag = @tag');
+  const hold = db.prepare(
+    `UPDATE outbox SET status = 'held' WHERE channel = @channel AND chat = @chat AND status = 'waiting'`,
+  );
+  const release = db.prepare(
+    `UPDATE outbox SET status = iif(due > @now, 'waiting', 'gave-up'), settled_at = @now, why = 'could not be reached'
+     WHERE channel = @channel AND chat = @chat AND status = 'held'`,
+  );
+  const prune = db.prepare<[number, number]>(
+    `DELETE FROM outbox WHERE status NOT IN ('waiting', 'held', 'sending') AND coalesce(settled_at, due) < ?
+       AND seq < coalesce((SELECT seq FROM outbox WHERE due >= ? ORDER BY seq LIMIT 1), 9e15)`,
+  );
+  const givenUp = (rows: readonly (GivenUp & { status: string })[]): readonly GivenUp[] =>
+    rows.filter((row) => row.status === 'gave-up');
+
+  return {
+    add({ person, address, saying, due, priority }) {
+      const { slot = null, later } = saying;
+      add.run({
+        ...address,
+        person,
+        slot,
+        due,
+        name: later?.name ?? null,
+        saying: JSON.stringify(saying),
+        tag: randomBytes(6).toString('base64url'),
+        priority: priorities.indexOf(priority),
+      });
+    },
+    withdraw: (person, name) => void withdraw.run(person, name),
+    settle(id, settlement, now) {
+      const row = { ...idParts(id), ...settlement, now };
+      if (settlement.kind === 'doubt') return givenUp(doubt.all(row));
+      if (settlement.kind === 'give-up') return giveUp.all(row);
+      const plain = { sent, retry, unreachable: giveUp };
+      plain[settlement.kind].run(row);
+      return [];
+    },
+    doubtCutOff(channels, now) {
+      const rows = doubtAll.all({ channels, now, at: now, why: cutOff });
+      return { count: rows.length, givenUp: givenUp(rows) };
+    },
+    addressOf: (id) => addressOf.get(idParts(id)),
+    hold: (address) => void hold.run(address),
+    release: (address, now) => void release.run({ ...address, now }),
+    prune: (before) => prune.run(before, before).changes,
+  };
+}

@@ -1,0 +1,58 @@
+/** People and the handles channels know them by. */
+import type { Database } from 'better-sqlite3';
+import type { ChannelName, Incoming } from '../../messages.ts';
+import type { PersonId } from '../contract.ts';
+
+interface HandleRow {
+  readonly person: PersonId;
+  readonly chat: string;
+  readonly device_language: string | null;
+  readonly reachable: 0 | 1;
+}
+
+export interface People {
+  find(channel: ChannelName, from: string): PersonId | null;
+  /** The person an incoming is from, made on first sight. `back` when they could not be reached until now. */
+  meet(incoming: Incoming): { readonly person: PersonId; readonly back: boolean };
+  deviceLanguage(person: PersonId): string | null;
+  markUnreachable(channel: string, chat: string): void;
+}
+
+export function makePeople(db: Database): People {
+  const handleOf = db.prepare<[string, string], HandleRow>(
+    'SELECT person, chat, device_language, reachable FROM handle WHERE channel = ? AND sender = ?',
+  );
+  const addPerson = db.prepare<[number]>('INSERT INTO person (created_at) VALUES (?)');
+  const setHandle = db.prepare(
+    `INSERT INTO handle (channel, sender, person, chat, device_language, reachable)
+     VALUES (@channel, @from, @person, @chat, @deviceLanguage, @reachable)
+     ON CONFLICT DO UPDATE SET chat = @chat, reachable = @reachable,
+       device_language = coalesce(@deviceLanguage, device_language)`,
+  );
+  const deviceLanguage = db.prepare<[PersonId], { device_language: string }>(
+    'SELECT device_language FROM handle WHERE person = ? AND device_language IS NOT NULL LIMIT 1',
+  );
+  const markUnreachable = db.prepare<[string, string]>(
+    'UPDATE handle SET reachable = 0 WHERE channel = ? AND chat = ?',
+  );
+
+  return {
+    find: (channel, from) => handleOf.get(channel, from)?.person ?? null,
+    meet(incoming) {
+      const known = handleOf.get(incoming.channel, incoming.from);
+      const person = known?.person ?? Number(addPerson.run(incoming.receivedAt).lastInsertRowid);
+      const reachable = incoming.what.kind === 'reach' && !incoming.what.reachable ? 0 : 1;
+      const { channel, from, chat, deviceLanguage: language = null } = incoming;
+      if (!known || known.chat !== chat || known.reachable !== reachable || news(language, known)) {
+        setHandle.run({ channel, from, chat, person, reachable, deviceLanguage: language });
+      }
+      return { person, back: known?.reachable === 0 && reachable === 1 };
+    },
+    deviceLanguage: (person) => deviceLanguage.get(person)?.device_language ?? null,
+    markUnreachable: (channel, chat) => void markUnreachable.run(channel, chat),
+  };
+}
+
+function news(language: string | null, known: HandleRow): boolean {
+  return language !== null && language !== known.device_language;
+}
