@@ -1,0 +1,135 @@
+/** The tea a person means. Two that fit, or a tea we don't have, is an answer too: never a guess. */
+import { makeNameIndex, type Mention, type Name } from './name-index.ts';
+import { plainText } from './plain-text.ts';
+import type { Tea } from './tea.ts';
+
+/** Words that tell a family, and teas we have no data for (data/teas/family-words.yaml). */
+export interface FamilyWords {
+  readonly family: string;
+  readonly words: readonly string[];
+  readonly teas: readonly string[];
+  /** Tea id → words that, beside these, tell that tea. */
+  readonly kinds: { readonly [tea: string]: readonly string[] };
+}
+
+export interface TeaNames {
+  readonly families: readonly FamilyWords[];
+  /** Phrases that hold a tea's name and mean no tea. */
+  readonly nothing: readonly string[];
+  /** Everyday words that are never a misspelt name. */
+  readonly ordinary: readonly string[];
+}
+
+export type Meaning =
+  | { readonly is: 'tea'; readonly tea: Tea }
+  | { readonly is: 'other-tea'; readonly family: string }
+  | { readonly is: 'family'; readonly family: string; readonly words: FamilyWords }
+  | { readonly is: 'nothing' };
+
+export interface Found {
+  /** Null when none fits, and when two do. */
+  readonly best: Tea | null;
+  readonly candidates: readonly Tea[];
+  readonly family: string | null;
+  /** The name of a tea that is none of ours, as the plain text has it: where it begins and ends. */
+  readonly other: { readonly start: number; readonly end: number } | null;
+}
+
+export interface TeaFinder {
+  find(text: string): Found;
+  byId(id: string): Tea | null;
+  /** Every name in a plain text (plainText), in order. */
+  mentions(plain: string): Mention<Meaning>[];
+  /** What these mentions of this plain text come to. */
+  conclude(plain: string, mentions: readonly Mention<Meaning>[]): Found;
+}
+
+const noNames: TeaNames = { families: [], nothing: [], ordinary: [] };
+
+/** Colours name families, and much else; beside a word that says more they count for nothing. */
+const colours = new Set(['green', 'white', 'black']);
+
+/** A tea of the first family may be called by the second as well ("jasmine green tea", "black puer"). */
+const goesTogether: { readonly [family: string]: readonly string[] } = {
+  scented: ['green', 'white', 'oolong', 'black', 'dark'],
+  dark: ['black', 'green'],
+  matcha: ['green'],
+  herbal: ['scented', 'green'],
+};
+
+export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): TeaFinder {
+  const ids = new Map(teas.map((tea) => [tea.id, tea]));
+  const index = makeNameIndex(allNames(teas, names), new Set(names.ordinary));
+
+  function conclude(plain: string, mentions: readonly Mention<Meaning>[]): Found {
+    const named = new Map<string, Tea>();
+    const families = new Set<string>();
+    const general = mentions.flatMap((m) => (m.meaning.is === 'family' ? [{ ...m, meaning: m.meaning }] : []));
+    const others = mentions.filter((m) => m.meaning.is === 'other-tea');
+    for (const mention of mentions) {
+      if (mention.meaning.is !== 'tea') continue;
+      const { tea } = mention.meaning;
+      const after = general.find((g) => g.start >= mention.end && g.start - mention.end <= 1)?.meaning.family;
+      if (after && after !== tea.family && !goesTogether[tea.family]?.includes(after)) families.add(after);
+      else named.set(tea.id, tea);
+    }
+    for (const id of general.flatMap((g) => kindsBeside(plain, g))) {
+      const tea = ids.get(id);
+      if (tea) named.set(id, tea);
+    }
+    const candidates = [...named.values()];
+    const best = candidates.length === 1 && others.length === 0 && families.size === 0 ? (candidates[0] ?? null) : null;
+    for (const tea of candidates) families.add(tea.family);
+    for (const { meaning } of others) if (meaning.is === 'other-tea') families.add(meaning.family);
+    if (families.size === 0) for (const family of generalFamilies(plain, general)) families.add(family);
+    const other = others[0] ? { start: others[0].start, end: others[0].end } : null;
+    return { best, candidates, family: families.size === 1 ? ([...families][0] ?? null) : null, other };
+  }
+
+  return {
+    byId: (id) => ids.get(id) ?? null,
+    mentions: (plain) => index.mentions(plain),
+    conclude,
+    find(text) {
+      const { plain } = plainText(text);
+      return conclude(plain, index.mentions(plain));
+    },
+  };
+}
+
+type FamilyMention = Mention<Extract<Meaning, { is: 'family' }>>;
+
+function kindsBeside(plain: string, mention: FamilyMention): string[] {
+  const around = `${plain.slice(Math.max(0, mention.start - 40), mention.start)} | ${plain.slice(mention.end, mention.end + 40)}`;
+  return Object.entries(mention.meaning.words.kinds)
+    .filter(([, words]) => words.some((word) => holdsWord(around, word)))
+    .map(([tea]) => tea);
+}
+
+/** A Latin word stands free; a single Han character must touch the name, so that 生 of 先生 tells nothing. */
+function holdsWord(around: string, word: string): boolean {
+  const plain = plainText(word).plain;
+  if (/[a-z]/.test(plain)) return ` ${around.replace(/[^a-z]+/g, ' ')} `.includes(` ${plain} `);
+  return plain.length > 1 ? around.includes(plain) : around.includes(`${plain} |`) || around.includes(`| ${plain}`);
+}
+
+/** Two general words of which one is only a colour come to the other; two that say different things come to both. */
+function generalFamilies(plain: string, general: readonly FamilyMention[]): Set<string> {
+  const telling = general.filter((g) => !colours.has(plain.slice(g.start, g.end)));
+  return new Set((telling.length > 0 ? telling : general).map((g) => g.meaning.family));
+}
+
+function allNames(teas: readonly Tea[], names: TeaNames): Name<Meaning>[] {
+  const all: Name<Meaning>[] = [];
+  const add = (texts: readonly string[], id: string, meaning: Meaning): void => {
+    for (const text of texts) all.push({ text: plainText(text).plain, id, meaning });
+  };
+  for (const tea of teas) add([tea.id, ...Object.values(tea.names), ...tea.aliases], tea.id, { is: 'tea', tea });
+  for (const words of names.families) {
+    const { family } = words;
+    add(words.words, `family ${family}`, { is: 'family', family, words });
+    for (const tea of words.teas) add([tea], `other ${plainText(tea).plain}`, { is: 'other-tea', family });
+  }
+  add(names.nothing, 'nothing', { is: 'nothing' });
+  return all;
+}

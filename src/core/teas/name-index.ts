@@ -1,0 +1,193 @@
+/** Finds known names in plain text, in Latin letters and in Han, exactly or nearly. Knows nothing of what the names mean. */
+import { editDistance, soundOf, withOneLeftOut } from './spelling.ts';
+
+export interface Name<T> {
+  /** Already plain (plainText). */
+  readonly text: string;
+  readonly meaning: T;
+  /** Told apart by this: two names of one meaning never compete. */
+  readonly id: string;
+}
+
+export interface Mention<T> {
+  readonly meaning: T;
+  readonly id: string;
+  readonly start: number;
+  readonly end: number;
+  readonly exact: boolean;
+}
+
+export interface NameIndex<T> {
+  /** All mentions, in the order of the text, none overlapping; the longest name wins. */
+  mentions(plain: string): Mention<T>[];
+}
+
+interface Known<T> extends Name<T> {
+  readonly key: string;
+  /** Every way it is cut into words: "tie guan yin", "tieguanyin". */
+  readonly cuts: Set<string>;
+}
+
+interface Word {
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+}
+
+/** Shorter names are only found as they are written. */
+const shortestNear = 6;
+const longestNear = 24;
+const twoEditsFrom = 9;
+const mostWords = 5;
+/** Beyond so many words, and in runs that are longer, only exact names are looked for: it keeps the cost of any text small. */
+const wordsReadNearly = 80;
+
+/** `ordinary` are everyday words that are never a misspelt name ("match", "taiwan", "me"). */
+export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySet<string>): NameIndex<T> {
+  const latin = new Map<string, Known<T>>();
+  const sounds = new Map<string, Known<T>[]>();
+  const nearby = new Map<string, Known<T>[]>();
+  const han = new Map<string, Name<T>>();
+  /** First character → longest Han name that begins with it. */
+  const reach = new Map<string, number>();
+  for (const name of names) learn(name);
+
+  function learn(name: Name<T>): void {
+    if (!/[a-z]/.test(name.text)) return learnHan(name);
+    const words = wordsOf(name.text).map((word) => word.text);
+    const key = words.join('');
+    const before = latin.get(key);
+    if (before) return void before.cuts.add(words.join(' '));
+    const known: Known<T> = { ...name, key, cuts: new Set([words.join(' ')]) };
+    latin.set(key, known);
+    if (known.key.length < shortestNear) return;
+    add(sounds, soundOf(known.key), known);
+    for (const form of withOneLeftOut(known.key)) add(nearby, form, known);
+  }
+
+  function learnHan(name: Name<T>): void {
+    han.set(name.text, name);
+    const first = name.text.charAt(0);
+    reach.set(first, Math.max(reach.get(first) ?? 0, name.text.length));
+  }
+
+  function exactAt(run: readonly Word[], i: number): { known: Known<T>; count: number } | null {
+    for (let count = Math.min(mostWords, run.length - i); count > 0; count--) {
+      const window = run.slice(i, i + count);
+      const known = latin.get(window.map((word) => word.text).join(''));
+      if (!known) continue;
+      const asWritten = known.cuts.has(window.map((word) => word.text).join(' '));
+      if (asWritten || count === 1 || !window.some((word) => ordinary.has(word.text))) return { known, count };
+    }
+    return null;
+  }
+
+  function nearAt(run: readonly Word[], i: number): { known: Known<T>; count: number } | null {
+    for (let count = Math.min(mostWords, run.length - i); count > 0; count--) {
+      const window = run.slice(i, i + count);
+      const everyday = window.filter((word) => ordinary.has(word.text));
+      if (everyday.length === window.length) continue;
+      const key = window.map((word) => word.text).join('');
+      if (key.length < shortestNear || key.length > longestNear) continue;
+      const known = nearest(key);
+      if (known && everyday.every((word) => holds(known, word.text))) return { known, count };
+    }
+    return null;
+  }
+
+  /** The one meaning that is nearest, or null when two are equally near. */
+  function nearest(key: string): Known<T> | null {
+    const limit = key.length >= twoEditsFrom ? 2 : 1;
+    const found = new Map<string, { known: Known<T>; edits: number }>();
+    const weigh = (known: Known<T>, edits: number): void => {
+      const earlier = found.get(known.id);
+      if (!earlier || edits < earlier.edits) found.set(known.id, { known, edits });
+    };
+    for (const known of sounds.get(soundOf(key)) ?? []) weigh(known, 1);
+    for (const form of withOneLeftOut(key)) {
+      for (const known of nearby.get(form) ?? []) {
+        const edits = editDistance(key, known.key, limit);
+        if (edits <= limit) weigh(known, edits);
+      }
+    }
+    const [first, second] = [...found.values()].toSorted((a, b) => a.edits - b.edits);
+    if (!first || (second && second.edits === first.edits)) return null;
+    return first.known;
+  }
+
+  function latinMentions(plain: string): Mention<T>[] {
+    const mentions: Mention<T>[] = [];
+    let read = 0;
+    for (const run of runsOf(plain)) {
+      const taken = new Set<number>();
+      const scan = (at: typeof exactAt, exact: boolean): void => {
+        const last = exact ? run.length : Math.min(run.length, wordsReadNearly);
+        for (let i = 0; i < last; i++) {
+          if (taken.has(i)) continue;
+          const free = run.slice(0, firstTaken(taken, i, run.length));
+          const hit = at(free, i);
+          if (!hit) continue;
+          for (let k = i; k < i + hit.count; k++) taken.add(k);
+          const { meaning, id } = hit.known;
+          mentions.push({ meaning, id, start: run[i]?.start ?? 0, end: run[i + hit.count - 1]?.end ?? 0, exact });
+          i += hit.count - 1;
+        }
+      };
+      scan(exactAt, true);
+      if (read < wordsReadNearly) scan(nearAt, false);
+      read += run.length;
+    }
+    return mentions;
+  }
+
+  function hanMentions(plain: string): Mention<T>[] {
+    const mentions: Mention<T>[] = [];
+    for (let i = 0; i < plain.length; i++) {
+      for (let length = Math.min(reach.get(plain.charAt(i)) ?? 0, plain.length - i); length > 0; length--) {
+        const known = han.get(plain.slice(i, i + length));
+        if (!known) continue;
+        mentions.push({ meaning: known.meaning, id: known.id, start: i, end: i + length, exact: true });
+        i += length - 1;
+        break;
+      }
+    }
+    return mentions;
+  }
+
+  return {
+    mentions: (plain) => [...latinMentions(plain), ...hanMentions(plain)].toSorted((a, b) => a.start - b.start),
+  };
+}
+
+function add<T>(map: Map<string, T[]>, key: string, value: T): void {
+  const list = map.get(key);
+  if (list) list.push(value);
+  else map.set(key, [value]);
+}
+
+/** "drageon well" may hold "well", since the name does; "show me" may not become Shou Mei. */
+function holds<T>(known: Known<T>, word: string): boolean {
+  return [...known.cuts].some((cut) => cut.split(' ').includes(word));
+}
+
+function firstTaken(taken: ReadonlySet<number>, from: number, length: number): number {
+  for (let i = from; i < length; i++) if (taken.has(i)) return i;
+  return length;
+}
+
+function wordsOf(plain: string): Word[] {
+  return [...plain.matchAll(/[a-z]+/g)].map((m) => ({ text: m[0], start: m.index, end: m.index + m[0].length }));
+}
+
+/** Words that follow one another with nothing but a space, a hyphen or an apostrophe between them. */
+function runsOf(plain: string): Word[][] {
+  const runs: Word[][] = [];
+  let last: Word | null = null;
+  for (const word of wordsOf(plain)) {
+    const joined = last !== null && /^[ '\-_]{1,3}$/.test(plain.slice(last.end, word.start));
+    if (joined) runs.at(-1)?.push(word);
+    else runs.push([word]);
+    last = word;
+  }
+  return runs;
+}

@@ -1,0 +1,42 @@
+/** Text as a person wrote it → text that can be compared: one width, one case, no marks, one Han script. Says nothing of meaning. */
+import { foldHan } from './han-fold.ts';
+
+export interface PlainText {
+  /** What the person wrote, without what cannot be seen; each character stands where its plain one does. */
+  readonly shown: string;
+  readonly plain: string;
+}
+
+/** A question fits in this; what follows is not read. */
+export const readCharacters = 1500;
+
+// Format and control characters, bidirectional marks, variation selectors, private use, combining marks left over.
+const invisible = /[\p{Cf}\p{Co}\p{Cn}\p{M}]|[^\P{Cc}\n\t]/gu;
+
+export function plainText(text: string): PlainText {
+  const shown = text
+    .slice(0, readCharacters * 2)
+    .normalize('NFKC')
+    .replace(invisible, '')
+    .slice(0, readCharacters);
+  let plain = '';
+  for (let i = 0; i < shown.length; i++) plain += plainCharacter(shown.charAt(i));
+  return { shown, plain };
+}
+
+const quotes: { readonly [character: string]: string } = {
+  '’': "'",
+  '‘': "'",
+  '`': "'",
+  '´': "'",
+  '−': '-',
+  '–': '-',
+  '—': '-',
+};
+
+function plainCharacter(character: string): string {
+  const code = character.charCodeAt(0);
+  if (code < 128) return code >= 65 && code <= 90 ? String.fromCharCode(code + 32) : character;
+  if (code >= 0x3400 && code <= 0x9fff) return foldHan(character);
+  return quotes[character] ?? character.normalize('NFD').charAt(0).toLowerCase().charAt(0);
+}
