@@ -1,0 +1,90 @@
+/** Who has booked a lesson, as one value, and what can be read off it. Changes nothing: seats.ts does. */
+import type { Instant, Mistake } from '../units.ts';
+import { mistake, statusAt, type Lesson, type Refused } from './lesson.ts';
+
+/** `offered`: a freed seat is kept for them until `offerUntil`. `left` stays on the list as history. */
+export type Standing = 'seated' | 'waiting' | 'offered' | 'left';
+
+export interface Booking {
+  readonly id: string;
+  readonly person: string;
+  readonly seats: number;
+  readonly standing: Standing;
+  readonly enrolledAt: Instant;
+  readonly offerUntil: Instant | null;
+  /** Their answer to a reminder. */
+  readonly answer: 'coming' | 'absent' | null;
+  /** Ticked off at the door. */
+  readonly came: boolean | null;
+  /** `lesson.moves` when they enrolled: who enrolled before a move may leave at any time. */
+  readonly moves: number;
+  /** Rises with every change a calendar file must carry. */
+  readonly revision: number;
+}
+
+export interface Roster {
+  readonly lesson: Lesson;
+  /** In order of enrolment, which is the order of the waiting list. */
+  readonly bookings: readonly Booking[];
+}
+
+export type Why = 'enrolled' | 'freed' | 'accepted' | 'declined' | 'lapsed' | 'left' | 'absent' | 'reseated' | 'moved';
+
+/** What happened to one booking, for those who tell people and keep reminders. */
+export interface Change {
+  readonly booking: string;
+  readonly person: string;
+  readonly seats: number;
+  readonly to: Standing;
+  readonly why: Why;
+}
+
+export interface Turned {
+  readonly roster: Roster;
+  readonly changes: readonly Change[];
+}
+export type Turn = Turned | Refused;
+
+export function seatsTaken({ bookings }: Roster): number {
+  return bookings
+    .filter((one) => one.standing === 'seated' || one.standing === 'offered')
+    .reduce((sum, one) => sum + one.seats, 0);
+}
+
+export function seatsFree(roster: Roster): number {
+  return roster.lesson.seats - seatsTaken(roster);
+}
+
+export function waitingList({ bookings }: Roster): readonly Booking[] {
+  return bookings.filter((one) => one.standing === 'waiting');
+}
+
+/** Those a move, a cancellation or a message to all concerns. */
+export function toBeTold({ bookings }: Roster): readonly Booking[] {
+  return bookings.filter((one) => one.standing !== 'left');
+}
+
+/** When the next offer ends, to be woken then; null when none is open. */
+export function nextOfferEnd({ lesson, bookings }: Roster): Instant | null {
+  if (lesson.status === 'cancelled') return null;
+  const ends = bookings.filter((one) => one.standing === 'offered').map((one) => one.offerUntil ?? 0);
+  return ends.length === 0 ? null : Math.min(...ends);
+}
+
+/** The end of free leaving: a stated time, or the lesson itself for who enrolled before it was moved. */
+export function leaveUntil(lesson: Lesson, booking: Booking): Instant {
+  return booking.moves < lesson.moves ? lesson.startsAt : lesson.startsAt - lesson.cancelHours * 3_600_000;
+}
+
+/** A lesson takes and loses bookings until it starts. */
+export function closedMistakes(lesson: Lesson, now: Instant): readonly Mistake[] {
+  if (lesson.status === 'cancelled') return [mistake('cancelled', 'lesson')];
+  if (statusAt(lesson, now) === 'over') return [mistake('over', 'lesson')];
+  return now >= lesson.startsAt ? [mistake('started', 'lesson')] : [];
+}
+
+export function bookingOf(roster: Roster, id: string): Booking | Refused {
+  const booking = roster.bookings.find((one) => one.id === id);
+  if (booking === undefined) return { mistakes: [mistake('booking-unknown', 'booking')] };
+  return booking.standing === 'left' ? { mistakes: [mistake('booking-left', 'booking')] } : booking;
+}

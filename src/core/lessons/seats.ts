@@ -1,0 +1,203 @@
+/**
+ * Seats: who gets one, who waits, to whom a freed one is offered. Every function takes a roster and gives a new one and
+ * what changed; it never has more seats taken than the lesson has. Tells nobody, and keeps nothing between calls.
+ *
+ * A freed seat goes to the first on the list whose party fits; a party too large for it keeps its place.
+ */
+import type { Instant, Mistake } from '../units.ts';
+import { saidWall, wallAt } from './calendar.ts';
+import { mistake, type Lesson } from './lesson.ts';
+import { afterWakingMinutes } from './quiet.ts';
+import {
+  bookingOf,
+  closedMistakes,
+  leaveUntil,
+  seatsFree,
+  seatsTaken,
+  waitingList,
+  type Booking,
+  type Change,
+  type Roster,
+  type Turn,
+  type Turned,
+  type Why,
+} from './roster.ts';
+
+export interface Wish {
+  /** The id the booking shall have. */
+  readonly id: string;
+  readonly person: string;
+  readonly seats: number;
+}
+
+export function enrol(roster: Roster, wish: Wish, now: Instant): Turn {
+  const mistakes = [...closedMistakes(roster.lesson, now), ...wishMistakes(roster, wish)];
+  if (mistakes.length > 0) return { mistakes };
+  const { roster: current, changes } = lapseOffers(roster, now);
+  const standing = wish.seats <= seatsFree(current) ? 'seated' : 'waiting';
+  const booking: Booking = {
+    ...wish,
+    standing,
+    enrolledAt: now,
+    offerUntil: null,
+    answer: null,
+    came: null,
+    moves: roster.lesson.moves,
+    revision: 0,
+  };
+  const bookings = [...current.bookings, booking];
+  return { roster: { ...current, bookings }, changes: [...changes, changeOf(booking, 'enrolled')] };
+}
+
+/** Gives the seats back, or the place in the waiting list, or the offer. */
+export function leave(roster: Roster, id: string, now: Instant): Turn {
+  return withBooking(roster, id, now, (current, booking) => {
+    const { lesson } = current;
+    const until = leaveUntil(lesson, booking);
+    if (booking.standing !== 'seated' || now < until) return release(current, booking, 'left', now);
+    return { mistakes: [mistake('leave-closed', 'booking', { until: saidWall(wallAt(until, lesson.zone)) })] };
+  });
+}
+
+/** The answer to a reminder. "Can't come" is taken until the lesson starts, whatever the time for leaving: it was asked. */
+export function answerReminder(roster: Roster, id: string, answer: 'coming' | 'absent', now: Instant): Turn {
+  return withBooking(roster, id, now, (current, booking) => {
+    if (booking.standing !== 'seated') return { mistakes: [mistake('booking-not-seated', 'booking')] };
+    const answered = { ...booking, answer };
+    return answer === 'absent'
+      ? release(current, answered, 'absent', now)
+      : { roster: put(current, answered), changes: [] };
+  });
+}
+
+export function acceptOffer(roster: Roster, id: string, now: Instant): Turn {
+  return withBooking(roster, id, now, (current, booking) => {
+    if (booking.standing !== 'offered') return { mistakes: [mistake('offer-gone', 'booking')] };
+    return turned(current, { ...booking, standing: 'seated', offerUntil: null }, 'accepted');
+  });
+}
+
+export function declineOffer(roster: Roster, id: string, now: Instant): Turn {
+  return withBooking(roster, id, now, (current, booking) =>
+    booking.standing === 'offered'
+      ? release(current, booking, 'declined', now)
+      : { mistakes: [mistake('offer-gone', 'booking')] },
+  );
+}
+
+/** Ends the offers whose time is up and offers their seats on. Who let one lapse leaves the list, and may enrol again. */
+export function lapseOffers(roster: Roster, now: Instant): Turned {
+  if (roster.lesson.status === 'cancelled') return { roster, changes: [] };
+  const lapsed = roster.bookings.filter((one) => one.standing === 'offered' && (one.offerUntil ?? 0) <= now);
+  const left = lapsed.map((one) => departed(one));
+  const changes = left.map((one) => changeOf(one, 'lapsed'));
+  return offerOn(left.reduce(put, roster), changes, now);
+}
+
+/** More seats only if they are free; who waits keeps their place with fewer or more. */
+export function changeSeats(roster: Roster, wish: Pick<Wish, 'id' | 'seats'>, now: Instant): Turn {
+  return withBooking(roster, wish.id, now, (current, booking) => {
+    if (booking.standing === 'offered') return { mistakes: [mistake('offer-open', 'booking')] };
+    const mistakes = seatMistakes(current.lesson, wish.seats);
+    if (mistakes.length > 0) return { mistakes };
+    const more = wish.seats - booking.seats;
+    const free = seatsFree(current);
+    if (booking.standing === 'seated' && more > free) return { mistakes: [mistake('full', 'seats', { free })] };
+    const changed = { ...booking, seats: wish.seats, revision: booking.revision + 1 };
+    return offerOn(put(current, changed), [changeOf(changed, 'reseated')], now);
+  });
+}
+
+/** The lesson itself gets more or fewer seats; never fewer than are taken. */
+export function resizeLesson(roster: Roster, seats: number, now: Instant): Turn {
+  const taken = seatsTaken(roster);
+  if (seats < taken) return { mistakes: [mistake('seats-below-taken', 'seats', { seats, taken })] };
+  return offerOn({ ...roster, lesson: { ...roster.lesson, seats } }, [], now);
+}
+
+export interface BookingMove {
+  readonly from: Roster;
+  readonly to: Roster;
+  readonly booking: string;
+  /** The id the booking shall have in the other lesson. */
+  readonly id: string;
+}
+export type BookingMoved = { readonly from: Turned; readonly to: Turned } | { readonly mistakes: readonly Mistake[] };
+
+/** A booking goes to another lesson, only if there are seats for it there: nobody gives up a seat to wait. */
+export function moveBooking({ from, to, booking: id, id: newId }: BookingMove, now: Instant): BookingMoved {
+  const booking = bookingOf(from, id);
+  if ('mistakes' in booking) return booking;
+  const left = leave(from, id, now);
+  if ('mistakes' in left) return left;
+  const there = lapseOffers(to, now).roster;
+  if (seatsFree(there) < booking.seats) return { mistakes: [mistake('full', 'seats', { free: seatsFree(there) })] };
+  const enrolled = enrol(to, { id: newId, person: booking.person, seats: booking.seats }, now);
+  return 'mistakes' in enrolled ? enrolled : { from: left, to: enrolled };
+}
+
+/** Ticked off at the door, or taken back; from an hour before the start on. */
+export function tickOff(roster: Roster, id: string, came: boolean | null, now: Instant): Turn {
+  const booking = bookingOf(roster, id);
+  if ('mistakes' in booking) return booking;
+  if (roster.lesson.status === 'cancelled') return { mistakes: [mistake('cancelled', 'lesson')] };
+  if (booking.standing !== 'seated') return { mistakes: [mistake('booking-not-seated', 'booking')] };
+  if (now < roster.lesson.startsAt - 3_600_000) return { mistakes: [mistake('door-closed', 'lesson')] };
+  return { roster: put(roster, { ...booking, came }), changes: [] };
+}
+
+function withBooking(roster: Roster, id: string, now: Instant, act: (current: Roster, booking: Booking) => Turn): Turn {
+  const mistakes = closedMistakes(roster.lesson, now);
+  if (mistakes.length > 0) return { mistakes };
+  const asked = roster.bookings.find((one) => one.id === id);
+  const { roster: current, changes } = lapseOffers(roster, now);
+  const booking = bookingOf(current, id);
+  if ('mistakes' in booking) {
+    return asked?.standing === 'offered' ? { mistakes: [mistake('offer-gone', 'booking')] } : booking;
+  }
+  const turn = act(current, booking);
+  return 'mistakes' in turn ? turn : { ...turn, changes: [...changes, ...turn.changes] };
+}
+
+function release(roster: Roster, booking: Booking, why: Why, now: Instant): Turned {
+  const gone = departed(booking);
+  return offerOn(put(roster, gone), [changeOf(gone, why)], now);
+}
+
+function offerOn(roster: Roster, changes: readonly Change[], now: Instant): Turned {
+  if (closedMistakes(roster.lesson, now).length > 0) return { roster, changes };
+  const fits = waitingList(roster).find((one) => one.seats <= seatsFree(roster));
+  if (fits === undefined) return { roster, changes };
+  const offered: Booking = { ...fits, standing: 'offered', offerUntil: offerEnd(roster.lesson, now) };
+  return offerOn(put(roster, offered), [...changes, changeOf(offered, 'freed')], now);
+}
+
+function offerEnd({ offerMinutes, zone, startsAt }: Lesson, now: Instant): Instant {
+  return Math.min(afterWakingMinutes(now, offerMinutes, zone), startsAt);
+}
+
+function departed(booking: Booking): Booking {
+  return { ...booking, standing: 'left', offerUntil: null, revision: booking.revision + 1 };
+}
+
+function turned(roster: Roster, booking: Booking, why: Why): Turned {
+  return { roster: put(roster, booking), changes: [changeOf(booking, why)] };
+}
+
+function put(roster: Roster, booking: Booking): Roster {
+  return { ...roster, bookings: roster.bookings.map((one) => (one.id === booking.id ? booking : one)) };
+}
+
+function changeOf({ id, person, seats, standing }: Booking, why: Why): Change {
+  return { booking: id, person, seats, to: standing, why };
+}
+
+function wishMistakes({ lesson, bookings }: Roster, wish: Wish): readonly Mistake[] {
+  const already = bookings.some((one) => one.person === wish.person && one.standing !== 'left');
+  return [...(already ? [mistake('already-booked', 'person')] : []), ...seatMistakes(lesson, wish.seats)];
+}
+
+function seatMistakes(lesson: Lesson, seats: number): readonly Mistake[] {
+  const fine = Number.isInteger(seats) && seats >= 1 && seats <= lesson.seats;
+  return fine ? [] : [mistake('seats', 'seats', { seats, most: lesson.seats })];
+}
