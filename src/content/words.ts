@@ -1,0 +1,70 @@
+/** Reads the sentences of every language and refuses what is broken, missing in a language, or differs in its values. */
+import { readFileSync } from 'node:fs';
+import { join, relative } from 'node:path';
+import { languages, type Language } from '../core/units.ts';
+import { variablesOf } from '../core/words/pattern.ts';
+import { readWordsSource, type WordsSource } from '../core/words/source-check.ts';
+import { makeWords, wordFunctions, type NameOf, type Words, type WordsSources } from '../core/words/words.ts';
+import { ContentMistake } from './yaml-file.ts';
+
+export interface WordFiles {
+  readonly sources: WordsSources;
+  readonly problems: readonly string[];
+  /** "flows/words/en.ftl:12:1" of a key. */
+  at(language: Language, key: string): string;
+}
+
+/** Reads flows/words/{en,zh-Hant,zh-Hans}.ftl; a missing file is a problem like any other. */
+export function readWordFiles(flowsDir: string): WordFiles {
+  const file = (language: Language): string => join(flowsDir, 'words', `${language}.ftl`);
+  const shown = (language: Language): string => relative(process.cwd(), file(language));
+  const missing: string[] = [];
+  const texts = languages.map((language) => {
+    try {
+      return [language, readFileSync(file(language), 'utf8')] as const;
+    } catch {
+      missing.push(`${shown(language)}:1:1 expected this file, but it cannot be read`);
+      return [language, ''] as const;
+    }
+  });
+  const parsed = new Map(texts.map(([language, text]) => [language, readWordsSource(text, wordFunctions)] as const));
+  const at = (language: Language, key: string): string =>
+    `${shown(language)}:${parsed.get(language)?.lines.get(key) ?? 1}:1`;
+  const broken = [...parsed].flatMap(([language, { problems }]) =>
+    problems.map((p) => `${shown(language)}:${p.line}:${p.column} expected ${p.expected}`),
+  );
+  const problems = missing.length > 0 ? missing : [...broken, ...differences(parsed, at)];
+  return { sources: Object.fromEntries(texts) as WordsSources, problems, at };
+}
+
+/** Every language must have every sentence, with the same values. */
+function differences(
+  parsed: ReadonlyMap<Language, WordsSource>,
+  at: (language: Language, key: string) => string,
+): readonly string[] {
+  const everyKey = new Set([...parsed.values()].flatMap(({ lines }) => [...lines.keys()]));
+  const problems: string[] = [];
+  for (const key of everyKey) {
+    const holders = [...parsed].filter(([, { lines }]) => lines.has(key));
+    const [first] = holders;
+    for (const [language, source] of parsed) {
+      if (!source.lines.has(key))
+        problems.push(`${at(language, key)} expected a sentence "${key}", as ${at(first![0], key)} has`);
+    }
+    for (const [language, source] of holders.slice(1)) {
+      const [wanted, found] = [first![1], source].map((s) => [...variablesOf(key, s.entries)].toSorted().join(' $'));
+      if (wanted !== found)
+        problems.push(
+          `${at(language, key)} expected "${key}" to use $${wanted} as ${at(first![0], key)}, not $${found}`,
+        );
+    }
+  }
+  return problems;
+}
+
+/** Throws ContentMistake with every problem, one a line. */
+export function readWords(flowsDir: string, names: NameOf): Words {
+  const { sources, problems } = readWordFiles(flowsDir);
+  if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
+  return makeWords(sources, names);
+}
