@@ -1,0 +1,145 @@
+/** Reads flows/*.yaml; what a file says wrong is told as file:line:column and what was expected. */
+import { createHash } from 'node:crypto';
+import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { z } from 'zod';
+import type { Flow } from '../core/flow/book.ts';
+import { parseFlow, type FlowProblem } from '../core/flow/parse.ts';
+import type { RawActions, RawFlow } from '../core/flow/raw.ts';
+import { ContentMistake, readYaml } from './yaml-file.ts';
+
+const json = z.json();
+const values = z.record(z.string(), json);
+const names = z.array(z.string());
+const textOrTexts = z.union([z.string(), names], 'expected the key of a sentence, or a list of them');
+
+const actions = {
+  when: z.string().optional(),
+  set: values.optional(),
+  call: z.string().optional(),
+  with: z.union([names, values], 'expected names of facts, or values by name').optional(),
+  keep: z.string().optional(),
+  'if-wrong': z
+    .union([z.string(), z.record(z.string(), z.string())], 'expected a place, or places by mistake code')
+    .optional(),
+  say: textOrTexts.optional(),
+  show: values.optional(),
+  remember: values.optional(),
+  'tell-shop': z.string().optional(),
+  withdraw: textOrTexts.optional(),
+  wake: only({ name: z.string(), at: json }).optional(),
+  later: only({ name: z.string(), at: json, say: textOrTexts }).optional(),
+  go: z.string().optional(),
+};
+
+const line: z.ZodType<RawActions> = z.lazy(() => z.preprocess(asLine, only({ ...actions, do: lines.optional() })));
+const lines = z.array(line);
+
+/** A bare text is a sentence to say. */
+const asLine = (found: unknown): unknown => (typeof found === 'string' ? { say: found } : found);
+
+/** An object with these words and no other; a word not known is answered with those that are. */
+function only<Shape extends z.ZodRawShape>(shape: Shape): z.ZodObject<Shape, z.core.$strict> {
+  return z.strictObject(shape, {
+    error: (issue) =>
+      issue.code === 'unrecognized_keys'
+        ? `expected one of ${Object.keys(shape).join(', ')}, not ${issue.keys.join(', ')}`
+        : undefined,
+  });
+}
+
+const choice = only({
+  id: z.string().optional(),
+  label: z.string(),
+  with: values.optional(),
+  when: z.string().optional(),
+  each: z.string().optional(),
+  gives: values.optional(),
+  set: values.optional(),
+  say: textOrTexts.optional(),
+  remember: values.optional(),
+  'tell-shop': z.string().optional(),
+  withdraw: textOrTexts.optional(),
+  do: lines.optional(),
+  go: z.string().optional(),
+});
+
+const wakes = z.record(z.string(), lines);
+
+const place = only({
+  asks: z.string().optional(),
+  needs: z.record(z.string(), z.string()).optional(),
+  do: lines.optional(),
+  repeats: lines.optional(),
+  choices: z.array(choice).optional(),
+  hears: lines.optional(),
+  wakes: wakes.optional(),
+  leads: z.string().optional(),
+  slot: z.string().optional(),
+  once: z.boolean().optional(),
+});
+
+const schema: z.ZodType<RawFlow> = only({
+  flow: z.string(),
+  about: z.string(),
+  starts: z.string(),
+  news: z.string().optional(),
+  passing: z.boolean().optional(),
+  takes: names.optional(),
+  listens: only({ when: z.string().optional(), facts: z.record(z.string(), names.nullable()) }).optional(),
+  hears: lines.optional(),
+  wakes: wakes.optional(),
+  places: z.record(z.string(), place),
+  front: only({
+    reads: z.string(),
+    opens: z.string(),
+    notices: lines.optional(),
+    always: lines,
+    otherwise: lines,
+    sentences: only({
+      'stale-tap': z.string(),
+      'already-so': z.string(),
+      'nothing-before': z.string(),
+      'flow-changed': z.string(),
+    }),
+  }).optional(),
+});
+
+export interface FlowFile {
+  readonly flow: Flow;
+  readonly problems: readonly FlowProblem[];
+  /** "flows/brew.yaml:12:7" of a path in the file. */
+  at(path: FlowProblem['path']): string;
+}
+
+/** One flow file; throws ContentMistake when its shape is wrong. */
+export function readFlowFile(file: string): FlowFile {
+  const yaml = readYaml(file, schema);
+  const hash = createHash('sha256').update(JSON.stringify(yaml.value)).digest('hex').slice(0, 16);
+  return { ...parseFlow(yaml.value, hash), at: (path) => yaml.at(path) };
+}
+
+/** Every flow file of a folder. Files of a wrong shape come back as lines to read. */
+export function readFlowFiles(flowsDir: string): { files: readonly FlowFile[]; problems: readonly string[] } {
+  const files: FlowFile[] = [];
+  const problems: string[] = [];
+  for (const name of flowFileNames(flowsDir)) {
+    try {
+      files.push(readFlowFile(join(flowsDir, name)));
+    } catch (error) {
+      if (!(error instanceof ContentMistake)) throw error;
+      problems.push(error.message);
+    }
+  }
+  return { files, problems };
+}
+
+function flowFileNames(flowsDir: string): readonly string[] {
+  try {
+    return readdirSync(flowsDir)
+      .filter((name) => name.endsWith('.yaml'))
+      .toSorted();
+  } catch {
+    throw new ContentMistake(`${flowsDir}:1:1 expected a folder of flow files, but it cannot be read`);
+  }
+}

@@ -1,0 +1,67 @@
+/** The choices of a place: which stand open now, and which one a typed text means. */
+import type { ChoiceLine, FlowWords, Place, Values } from './book.ts';
+import { evaluate, factsOf, holds, type Lookup } from './evaluate.ts';
+import type { Facts, Json, Phrase, SayingChoice, Spot } from './flow.ts';
+
+export interface OpenChoice {
+  readonly choice: SayingChoice;
+  readonly line: ChoiceLine;
+}
+
+/** Gives the values a sentence needs. */
+export type PhraseOf = (key: string, values: Values, lookup: Lookup) => Phrase;
+
+/** The choices whose conditions hold, lists unfolded, in the order of the file. */
+export function openChoices(place: Place, from: Spot, lookup: Lookup, phraseOf: PhraseOf): readonly OpenChoice[] {
+  return place.choices.flatMap((line) =>
+    itemsOf(line, lookup).flatMap(({ id, item }) => {
+      const within: Lookup = (path) => (path[0] === 'item' ? member(item, path.slice(1)) : lookup(path));
+      if (!holds(line.when, within)) return [];
+      const label = phraseOf(line.label, line.with, within);
+      return [{ line, choice: { id, label, gives: factsOf(line.gives, within), from } }];
+    }),
+  );
+}
+
+function itemsOf(line: ChoiceLine, lookup: Lookup): readonly { id: string; item: Json }[] {
+  if (line.each === null) return [{ id: line.id, item: null }];
+  const list = evaluate(line.each, lookup);
+  return Array.isArray(list) ? list.map((item: Json, n) => ({ id: `${line.id}:${n}`, item })) : [];
+}
+
+/** The line of the file behind a choice's id, or null when the file has none any more. */
+export const choiceLine = (place: Place, id: string): ChoiceLine | null =>
+  place.choices.find((line) => line.id === id || (line.each !== null && id.startsWith(`${line.id}:`))) ?? null;
+
+/** What a value holds under a path of names; null where it holds nothing. */
+export function member(value: Json, path: readonly string[]): Json {
+  let found: Json = value;
+  for (const name of path) {
+    if (typeof found !== 'object' || found === null || Array.isArray(found)) return null;
+    found = Object.hasOwn(found, name) ? ((found as Facts)[name] ?? null) : null;
+  }
+  return found;
+}
+
+const plain = (text: string): string =>
+  text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s\p{P}]+/gu, '');
+
+/** The choice whose label, in any language, or whose other words were typed. */
+export function choiceByLabel(open: readonly OpenChoice[], text: string, words: FlowWords): OpenChoice | null {
+  const typed = plain(text);
+  if (typed === '') return null;
+  const means = ({ choice }: OpenChoice): boolean =>
+    words.languages.some((language) =>
+      [words.say(language, choice.label), ...words.typed(language, choice.label.key)].some((w) => plain(w) === typed),
+    );
+  return open.find(means) ?? null;
+}
+
+/** The choice whose place in the list was typed, from 1. */
+export function choiceByNumber(open: readonly OpenChoice[], text: string): OpenChoice | null {
+  const digits = /^\D{0,2}(\d{1,2})[.)\s]*$/u.exec(text.normalize('NFKC').trim());
+  return digits && !/[-−–]/u.test(text) ? (open[Number(digits[1]) - 1] ?? null) : null;
+}

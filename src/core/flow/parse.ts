@@ -1,0 +1,197 @@
+/** Turns what a flow file says into a Flow, with every expression read. Tells each mistake by its path; reads no file. */
+import type { CallLine, ChoiceLine, Flow, FrontRules, Line, Place, SayPart, Target, Value, Values } from './book.ts';
+import { moves, type Move } from './book.ts';
+import { readExpression, type Expression } from './expression.ts';
+import type { Json } from './flow.ts';
+import type { RawChoice, RawFlow, RawFront, RawLine, RawPlace } from './raw.ts';
+
+export type Path = readonly (string | number)[];
+
+export interface FlowProblem {
+  readonly path: Path;
+  readonly expected: string;
+}
+
+export interface ParsedFlow {
+  readonly flow: Flow;
+  readonly problems: readonly FlowProblem[];
+}
+
+/** `hash` names this content; a running conversation is pinned to it. */
+export function parseFlow(raw: RawFlow, hash: string): ParsedFlow {
+  const problems: FlowProblem[] = [];
+  return { flow: new Parser(problems).flow(raw, hash), problems };
+}
+
+const noExpression: Expression = { op: 'value', value: null };
+
+class Parser {
+  readonly #problems: FlowProblem[];
+
+  constructor(problems: FlowProblem[]) {
+    this.#problems = problems;
+  }
+
+  flow(raw: RawFlow, hash: string): Flow {
+    const places = Object.entries(raw.places);
+    return {
+      name: raw.flow,
+      about: raw.about,
+      hash,
+      starts: raw.starts,
+      news: raw.news ?? raw.starts,
+      passing: raw.passing ?? false,
+      takes: raw.takes ?? [],
+      listens: {
+        when: this.#condition(raw.listens?.when, ['listens', 'when']),
+        facts: Object.fromEntries(
+          Object.entries(raw.listens?.facts ?? {}).map(([name, clears]) => [name, { clears: clears ?? [] }]),
+        ),
+      },
+      hears: this.#lines(raw.hears, ['hears']),
+      wakes: this.#wakes(raw.wakes, ['wakes']),
+      places: Object.fromEntries(places.map(([name, place]) => [name, this.#place(name, place, ['places', name])])),
+      front: raw.front ? this.#front(raw.front, ['front']) : null,
+    };
+  }
+
+  #front(raw: RawFront, path: Path): FrontRules {
+    return {
+      reads: raw.reads,
+      opens: raw.opens,
+      notices: this.#lines(raw.notices, [...path, 'notices']),
+      always: this.#lines(raw.always, [...path, 'always']),
+      otherwise: this.#lines(raw.otherwise, [...path, 'otherwise']),
+      sentences: {
+        staleTap: raw.sentences['stale-tap'],
+        alreadySo: raw.sentences['already-so'],
+        nothingBefore: raw.sentences['nothing-before'],
+        flowChanged: raw.sentences['flow-changed'],
+      },
+    };
+  }
+
+  #place(name: string, raw: RawPlace, path: Path): Place {
+    return {
+      name,
+      asks: raw.asks ?? null,
+      needs: Object.entries(raw.needs ?? {}).map(([fact, place]) => ({ fact, place })),
+      lines: this.#lines(raw.do, [...path, 'do']),
+      repeats: raw.repeats ? this.#lines(raw.repeats, [...path, 'repeats']) : null,
+      choices: (raw.choices ?? []).map((choice, i) => this.#choice(choice, [...path, 'choices', i])),
+      hears: this.#lines(raw.hears, [...path, 'hears']),
+      wakes: this.#wakes(raw.wakes, [...path, 'wakes']),
+      leads: raw.leads === undefined ? null : this.#target(raw.leads),
+      slot: raw.slot ?? null,
+      once: raw.once ?? false,
+    };
+  }
+
+  #choice(raw: RawChoice, path: Path): ChoiceLine {
+    const { label, id, with: values, when, each, gives, ...line } = raw;
+    return {
+      id: id ?? label,
+      label,
+      with: this.#values(values, [...path, 'with']),
+      when: this.#condition(when, [...path, 'when']),
+      each: each === undefined ? null : this.#computed(each, [...path, 'each']),
+      gives: this.#values(gives, [...path, 'gives']),
+      line: this.#line(line, path),
+    };
+  }
+
+  #wakes(raw: RawPlace['wakes'], path: Path): { readonly [timer: string]: readonly Line[] } {
+    return Object.fromEntries(
+      Object.entries(raw ?? {}).map(([timer, lines]) => [timer, this.#lines(lines, [...path, timer])]),
+    );
+  }
+
+  #lines(raw: readonly RawLine[] | undefined, path: Path): readonly Line[] {
+    return (raw ?? []).map((line, i) => this.#line(line, [...path, i]));
+  }
+
+  #line(raw: RawLine, path: Path): Line {
+    if (typeof raw === 'string') return this.#line({ say: raw }, path);
+    const shared = Array.isArray(raw.with)
+      ? Object.fromEntries(raw.with.map((name: string) => [name, `=${name}`]))
+      : (raw.with as { readonly [name: string]: Json } | undefined);
+    const values = this.#values(shared, [...path, 'with']);
+    return {
+      when: this.#condition(raw.when, [...path, 'when']),
+      set: raw.set ? this.#values(raw.set, [...path, 'set']) : null,
+      call: this.#call(raw, values),
+      say: this.#say(raw.say, [...path, 'say']),
+      with: values,
+      show: raw.show ? this.#values(raw.show, [...path, 'show']) : null,
+      remember: raw.remember ? this.#values(raw.remember, [...path, 'remember']) : null,
+      tellShop: raw['tell-shop'] === undefined ? null : { task: raw['tell-shop'], values },
+      withdraw: raw.withdraw === undefined ? [] : [raw.withdraw].flat(),
+      wake: raw.wake ? { name: raw.wake.name, at: this.#value(raw.wake.at, [...path, 'wake', 'at']) } : null,
+      later: raw.later
+        ? {
+            name: raw.later.name,
+            at: this.#value(raw.later.at, [...path, 'later', 'at']),
+            say: this.#say(raw.later.say, [...path, 'later', 'say']),
+          }
+        : null,
+      lines: this.#lines(raw.do, [...path, 'do']),
+      go: raw.go === undefined ? null : this.#target(raw.go),
+    };
+  }
+
+  #call(raw: Exclude<RawLine, string>, values: Values): CallLine | null {
+    if (raw.call === undefined) return null;
+    const wrong = raw['if-wrong'] ?? {};
+    const targets = typeof wrong === 'string' ? { any: wrong } : wrong;
+    return {
+      name: raw.call,
+      with: values,
+      keep: raw.keep ?? null,
+      wrong: Object.fromEntries(Object.entries(targets).map(([code, to]) => [code, this.#target(to)])),
+    };
+  }
+
+  #say(raw: string | readonly string[] | undefined, path: Path): readonly SayPart[] {
+    const parts = raw === undefined ? [] : [raw].flat();
+    return parts.map((part) => (part.startsWith('=') ? { computed: this.#computed(part, path) } : { key: part }));
+  }
+
+  /** "back", "place", "flow/", "flow/place". */
+  #target(raw: string): Target {
+    if (moves.includes(raw as Move)) return { move: raw as Move };
+    const [first = '', second] = raw.split('/');
+    return second === undefined ? { flow: null, place: first } : { flow: first, place: second === '' ? null : second };
+  }
+
+  #values(raw: { readonly [name: string]: Json } | undefined, path: Path): Values {
+    return Object.fromEntries(
+      Object.entries(raw ?? {}).map(([name, value]) => [name, this.#value(value, [...path, name])]),
+    );
+  }
+
+  /** A text that starts with "=" is computed; everything else stands for itself. */
+  #value(raw: Json, path: Path): Value {
+    if (typeof raw === 'string' && raw.startsWith('=')) return { computed: this.#computed(raw, path) };
+    if (Array.isArray(raw)) return { list: raw.map((item: Json, i) => this.#value(item, [...path, i])) };
+    if (typeof raw === 'object' && raw !== null) {
+      return { map: this.#values(raw as { readonly [name: string]: Json }, path) };
+    }
+    return { is: raw };
+  }
+
+  #condition(raw: string | undefined, path: Path): Expression | null {
+    return raw === undefined ? null : this.#expression(raw, path);
+  }
+
+  #computed(raw: string, path: Path): Expression {
+    return this.#expression(raw.replace(/^=/, ''), path);
+  }
+
+  #expression(text: string, path: Path): Expression {
+    const read = readExpression(text);
+    if ('expression' in read) return read.expression;
+    const { offset, expected } = read.problem;
+    this.#problems.push({ path, expected: `${expected} at character ${offset + 1} of "${text}"` });
+    return noExpression;
+  }
+}

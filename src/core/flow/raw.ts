@@ -1,0 +1,85 @@
+/** The vocabulary of a flow file, as its YAML says it. What each word means is told in DEVELOPERS.md and in book.ts. */
+import type { Json } from './flow.ts';
+
+type RawValues = { readonly [name: string]: Json };
+
+export interface RawFlow {
+  readonly flow: string;
+  readonly about: string;
+  readonly starts: string;
+  readonly news?: string | undefined;
+  readonly passing?: boolean | undefined;
+  readonly takes?: readonly string[] | undefined;
+  readonly listens?:
+    | { readonly when?: string | undefined; readonly facts: { readonly [fact: string]: readonly string[] | null } }
+    | undefined;
+  readonly hears?: readonly RawLine[] | undefined;
+  readonly wakes?: { readonly [timer: string]: readonly RawLine[] } | undefined;
+  readonly places: { readonly [name: string]: RawPlace };
+  readonly front?: RawFront | undefined;
+}
+
+export interface RawFront {
+  readonly reads: string;
+  readonly opens: string;
+  readonly notices?: readonly RawLine[] | undefined;
+  readonly always: readonly RawLine[];
+  readonly otherwise: readonly RawLine[];
+  readonly sentences: {
+    readonly 'stale-tap': string;
+    readonly 'already-so': string;
+    readonly 'nothing-before': string;
+    readonly 'flow-changed': string;
+  };
+}
+
+export interface RawPlace {
+  readonly asks?: string | undefined;
+  readonly needs?: { readonly [fact: string]: string } | undefined;
+  readonly do?: readonly RawLine[] | undefined;
+  readonly repeats?: readonly RawLine[] | undefined;
+  readonly choices?: readonly RawChoice[] | undefined;
+  readonly hears?: readonly RawLine[] | undefined;
+  readonly wakes?: { readonly [timer: string]: readonly RawLine[] } | undefined;
+  readonly leads?: string | undefined;
+  readonly slot?: string | undefined;
+  readonly once?: boolean | undefined;
+}
+
+/** A bare text is a sentence to say. */
+export type RawLine = string | RawActions;
+
+export interface RawActions {
+  readonly when?: string | undefined;
+  readonly set?: RawValues | undefined;
+  readonly call?: string | undefined;
+  /** Names of facts, or values by name. */
+  readonly with?: readonly string[] | RawValues | undefined;
+  readonly keep?: string | undefined;
+  readonly 'if-wrong'?: string | { readonly [code: string]: string } | undefined;
+  readonly say?: string | readonly string[] | undefined;
+  readonly show?: RawValues | undefined;
+  readonly remember?: RawValues | undefined;
+  readonly 'tell-shop'?: string | undefined;
+  readonly withdraw?: string | readonly string[] | undefined;
+  readonly wake?: { readonly name: string; readonly at: Json } | undefined;
+  readonly later?: { readonly name: string; readonly at: Json; readonly say: string | readonly string[] } | undefined;
+  readonly do?: readonly RawLine[] | undefined;
+  readonly go?: string | undefined;
+}
+
+export interface RawChoice {
+  readonly id?: string | undefined;
+  readonly label: string;
+  readonly with?: RawValues | undefined;
+  readonly when?: string | undefined;
+  readonly each?: string | undefined;
+  readonly gives?: RawValues | undefined;
+  readonly set?: RawValues | undefined;
+  readonly say?: string | readonly string[] | undefined;
+  readonly remember?: RawValues | undefined;
+  readonly 'tell-shop'?: string | undefined;
+  readonly withdraw?: string | readonly string[] | undefined;
+  readonly do?: readonly RawLine[] | undefined;
+  readonly go?: string | undefined;
+}

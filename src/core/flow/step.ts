@@ -1,0 +1,138 @@
+/** One event moves one person's conversation on by one step. Pure: no clock, no store, no knowledge of what it talks about. */
+import type { Around, FlowBook } from './book.ts';
+import { choiceByLabel, choiceByNumber, choiceLine, type OpenChoice } from './choices.ts';
+import { isSame } from './evaluate.ts';
+import type { Effect, Facts, FlowEvent, FlowState } from './flow.ts';
+import { Turn } from './turn.ts';
+
+export interface Stepped {
+  readonly state: FlowState;
+  readonly effects: readonly Effect[];
+}
+
+type EventOf<Kind extends FlowEvent['kind']> = Extract<FlowEvent, { kind: Kind }>;
+
+/** `state` null is a person never met. */
+export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, around: Around): Stepped {
+  const { carried, changed } = carryOver(book, state);
+  const turn = new Turn(book, carried, around);
+  if (changed && event.kind !== 'timer') turn.say(turn.sentences.flowChanged);
+  switch (event.kind) {
+    case 'text':
+      onText(turn, event);
+      break;
+    case 'chosen':
+      onChosen(turn, event);
+      break;
+    case 'opened':
+      hear(turn, turn.frontRules.opens, { payload: event.payload });
+      if (!route(turn)) turn.performFirst(turn.frontRules.otherwise);
+      break;
+    case 'timer':
+      onTimer(turn, event, around.nowMs);
+      break;
+  }
+  return turn.finish();
+}
+
+/**
+ * A conversation whose flow file changed goes on where it was if that place still exists, else at the flow's start with
+ * all its facts; only when the flow itself is gone does it come in by the front again.
+ */
+function carryOver(book: FlowBook, state: FlowState | null): { carried: FlowState; changed: boolean } {
+  const front = book.flows[book.front];
+  if (!front) throw new Error(`no flow is called "${book.front}"`);
+  const entrance = { flow: front.name, hash: front.hash, place: front.starts, facts: {}, trail: [], parked: [] };
+  if (!state) return { carried: entrance, changed: false };
+  const trail = state.trail.filter((spot) => book.flows[spot.flow]?.places[spot.place]);
+  const parked = state.parked.filter((left) => book.flows[left.flow]);
+  const flow = book.flows[state.flow];
+  if (!flow) return { carried: { ...entrance, trail, parked }, changed: true };
+  if (flow.places[state.place]) return { carried: { ...state, hash: flow.hash, trail, parked }, changed: false };
+  return { carried: { ...state, hash: flow.hash, place: flow.starts, trail, parked }, changed: true };
+}
+
+function hear(turn: Turn, reader: string, given: Facts): void {
+  const outcome = turn.call(reader, given);
+  if (!('gives' in outcome)) throw new Error(`${reader} must answer with what it heard`);
+  turn.heard = { ...(outcome.gives as Facts), text: given['text'] ?? null };
+  turn.perform(turn.frontRules.notices);
+}
+
+/**
+ * A label typed is a tap. Then: what always works, what the place waits for, facts the flow listens for, a choice's
+ * number, what the flow and the front answer to.
+ */
+function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
+  hear(turn, turn.frontRules.reads, { text, language, asked: turn.place.asks });
+  const open = turn.openChoices();
+  const labelled = choiceByLabel(open, text, turn.book.words);
+  if (labelled) return take(turn, labelled);
+  const byNumber = (): boolean => {
+    const numbered = choiceByNumber(open, text);
+    if (numbered) take(turn, numbered);
+    return numbered !== null;
+  };
+  if (!route(turn, byNumber)) turn.performFirst(turn.frontRules.otherwise);
+}
+
+function route(turn: Turn, byNumber: () => boolean = () => false): boolean {
+  const front = turn.book.flows[turn.book.front];
+  return (
+    turn.performFirst(turn.frontRules.always) ||
+    turn.performFirst(turn.place.hears) ||
+    goOnFilled(turn) ||
+    byNumber() ||
+    turn.performFirst(turn.flow.hears) ||
+    (turn.flow !== front && turn.performFirst(front?.hears ?? []))
+  );
+}
+
+function goOnFilled(turn: Turn): boolean {
+  const filled = turn.fill();
+  if (filled) turn.goOn();
+  return filled;
+}
+
+function take(turn: Turn, { choice, line }: OpenChoice): void {
+  turn.learn(choice.gives);
+  if (!turn.perform([line.line])) turn.goOn();
+}
+
+/** A tap on an older message still counts while its flow is under way, except where the file says once. */
+function onChosen(turn: Turn, event: EventOf<'chosen'>): void {
+  const { from, gives } = event;
+  const place = turn.book.flows[from.flow]?.places[from.place];
+  const line = place ? choiceLine(place, event.choice) : null;
+  const isHere = isSame({ ...from }, { ...turn.spot });
+  const underWay = from.flow === turn.flow.name || from.flow === turn.book.front;
+  const left = turn.parked.find((p) => p.flow === from.flow);
+  const isForged = Object.keys(gives).some((name) => !line || !(name in line.gives));
+  if (!place || !line || isForged || (!isHere && (place.once || !(underWay || left)))) {
+    return turn.say(turn.sentences.staleTap);
+  }
+  if (!isHere && left && from.flow !== turn.flow.name) turn.takeUp(left);
+  const facts = Object.entries(gives);
+  if (!isHere && facts.length > 0 && facts.every(([name, value]) => isSame(value, turn.facts[name] ?? null))) {
+    return turn.say(turn.sentences.alreadySo);
+  }
+  turn.learn(gives);
+  if (!turn.perform([line.line])) {
+    if (place.leads) turn.go(place.leads);
+    else turn.goOn();
+  }
+}
+
+/** A timer finds its own flow, even a parked one: what is due there comes first. */
+function onTimer(turn: Turn, { name, dueAtMs }: EventOf<'timer'>, nowMs: number): void {
+  const [flow = '', timer = ''] = name.split('/');
+  const left = turn.parked.find((p) => p.flow === flow);
+  if (turn.flow.name !== flow && !left) return;
+  const where = turn.flow.name === flow ? turn.spot.place : (left?.place ?? '');
+  const source = turn.book.flows[flow];
+  const lines = source?.places[where]?.wakes[timer] ?? source?.wakes[timer];
+  if (!lines) return;
+  if (turn.flow.name !== flow && left) turn.takeUp(left);
+  turn.timer = { name: timer, dueAtMs, lateS: Math.max(0, (nowMs - dueAtMs) / 1000) };
+  turn.perform(lines);
+}
