@@ -111,6 +111,8 @@ export interface Claim {
   readonly limit: number;
   /** Chats that must wait (`chatKey`), however due. */
   readonly held: ReadonlySet<string>;
+  /** Channels that may send only timers and replies now. */
+  readonly bulkHeld: readonly ChannelName[];
 }
 
 /** A message owed, in no words yet. */

@@ -34,6 +34,7 @@ interface OwedRow {
 }
 
 const historyLimit = 300;
+const firstBulk = priorities.indexOf('reminder');
 
 const owedColumns = `o.seq, o.tag, o.person, o.channel, o.chat, o.language, o.saying, o.priority, o.due,
   o.claimed_at AS claimedAt, o.attempts,
@@ -81,12 +82,12 @@ export function makeClaims(db: Database): Claims {
     for (const { seq } of overtaken) overtake.run(now, seq);
     return latest?.seq ?? first.seq;
   };
-  const choose = ({ channels, now, limit, held }: Claim): readonly Candidate[] => {
+  const choose = ({ channels, bulkHeld, now, limit, held }: Claim): readonly Candidate[] => {
     const chosen = new Map<string, Candidate>();
-    const names = JSON.stringify(channels);
     for (const priority of priorities.keys()) {
       if (chosen.size === limit) break;
-      for (const row of dueRows.iterate(names, priority, now)) {
+      const free = priority < firstBulk ? channels : channels.filter((name) => !bulkHeld.includes(name));
+      for (const row of dueRows.iterate(JSON.stringify(free), priority, now)) {
         const chat = chatKey(row);
         if (!held.has(chat) && !chosen.has(chat)) chosen.set(chat, row);
         if (chosen.size === limit) break;

@@ -1,0 +1,99 @@
+/** From one event to one commit: asks the flow what happens and writes its effects as changes. Pure but for the step given. */
+import type { Effect, Facts, FlowEvent, FlowState, Phrase } from '../core/flow/flow.ts';
+import { languages, type Instant, type Language } from '../core/units.ts';
+import type { Change, Commit, EventRef, Priority, Turn } from '../store/contract.ts';
+import { languageOfDevice } from './device-language.ts';
+
+/** The flow engine with its book already in hand. */
+export type Step = (
+  state: FlowState | null,
+  event: FlowEvent,
+  around: { readonly nowMs: number; readonly language: string; readonly memory: Facts },
+) => { readonly state: FlowState; readonly effects: readonly Effect[] };
+
+/** What is said to be later than this is a reminder; sooner, it is a brew's timer and goes first. */
+const reminderAfterMs = 60 * 60 * 1000;
+
+export function answer(step: Step, turn: Turn, now: Instant): Commit {
+  const language = turn.language ?? languageOfDevice(turn.deviceLanguage);
+  const event = flowEvent(turn, language);
+  // A key that is unknown, forged or was shown to someone else changes nothing.
+  if (!event) return plainCommit(turn, now, 'handled', 'house-unknown-tap');
+  const { state, effects } = step(turn.state, event, { nowMs: now, language, memory: turn.memory });
+  return {
+    ...ground(turn, now),
+    outcome: 'handled',
+    state,
+    language: spokenFrom(effects) ?? language,
+    changes: effects.map((effect) => asChange(effect, event, now)),
+  };
+}
+
+/** The event is put aside as failed, so that the person can go on; they are told in one sentence. */
+export function failure(turn: Turn, now: Instant): Commit {
+  return plainCommit(turn, now, 'failed', 'house-stumbled');
+}
+
+export function eventRef({ event }: Turn): EventRef {
+  return event.kind === 'wake' ? { kind: 'wake', name: event.name } : { kind: 'incoming', seq: event.seq };
+}
+
+function plainCommit(turn: Turn, now: Instant, outcome: Commit['outcome'], key: string): Commit {
+  const phrase: Phrase = { key, values: {} };
+  return {
+    ...ground(turn, now),
+    outcome,
+    state: turn.state,
+    language: turn.language ?? languageOfDevice(turn.deviceLanguage),
+    changes: [{ do: 'say', saying: { phrases: [phrase], choices: [] }, due: now, priority: 'reply' }],
+  };
+}
+
+function ground(turn: Turn, now: Instant): Pick<Commit, 'person' | 'version' | 'event' | 'address' | 'now'> {
+  return { person: turn.person, version: turn.version, event: eventRef(turn), address: turn.address, now };
+}
+
+function flowEvent({ event }: Turn, language: Language): FlowEvent | null {
+  switch (event.kind) {
+    case 'text':
+      return { kind: 'text', text: event.text, language };
+    case 'open':
+      return { kind: 'opened', payload: event.payload };
+    case 'wake':
+      return { kind: 'timer', name: event.name, dueAtMs: event.at };
+    case 'tap':
+      return (
+        event.chosen && { kind: 'chosen', choice: event.chosen.id, from: event.chosen.from, gives: event.chosen.gives }
+      );
+    default:
+      return event satisfies never;
+  }
+}
+
+function asChange(effect: Effect, event: FlowEvent, now: Instant): Change {
+  switch (effect.do) {
+    case 'say': {
+      const due = effect.saying.later?.atMs ?? now;
+      return { do: 'say', saying: effect.saying, due, priority: priorityOf(due - now, event) };
+    }
+    case 'wake':
+      return { do: 'wake', name: effect.name, at: effect.atMs };
+    case 'withdraw':
+    case 'remember':
+    case 'task':
+      return effect;
+    default:
+      return effect satisfies never;
+  }
+}
+
+function priorityOf(waitMs: number, event: FlowEvent): Priority {
+  if (waitMs > reminderAfterMs) return 'reminder';
+  return waitMs > 0 || event.kind === 'timer' ? 'timer' : 'reply';
+}
+
+/** The language the flow remembers of the person is the one they are answered in. */
+function spokenFrom(effects: readonly Effect[]): Language | undefined {
+  const told = effects.findLast((effect) => effect.do === 'remember' && effect.name === 'language');
+  return told?.do === 'remember' ? languages.find((language) => language === told.value) : undefined;
+}

@@ -1,0 +1,121 @@
+/** Pays what is owed: takes what is due, puts it into words, sends it, and writes down what became of it. */
+import type { Clock } from '../clock.ts';
+import { errorFields, type Log } from '../log.ts';
+import type { Channel, ChannelName, Outgoing, Sent } from '../messages.ts';
+import type { Owed, Settlement, Store } from '../store/contract.ts';
+import { oneAtATime } from './one-at-a-time.ts';
+import { makePace, type Pace } from './pace.ts';
+import { render, type Say } from './render.ts';
+import { settlementOf } from './retry.ts';
+
+export interface Delivering {
+  /** Looks for what is due now. */
+  readonly pump: () => void;
+  /** Resolves when nothing that is due and free to go is left, nor under way. */
+  idle(): Promise<void>;
+  /** Takes nothing more; resolves when what is under way is settled. */
+  stop(): Promise<void>;
+}
+
+export interface DeliveringParts {
+  readonly store: Store;
+  readonly channels: ReadonlyMap<ChannelName, Channel>;
+  readonly say: Say;
+  readonly clock: Clock;
+  readonly log: Log;
+  readonly pace?: Pace;
+}
+
+/** Sendings under way at once: bounds what an unclean death leaves in doubt. */
+const mostUnderWay = 64;
+/** A channel that has not answered by then may or may not have sent. */
+const longestSendMs = 60_000;
+
+export function makeDelivering(parts: DeliveringParts): Delivering {
+  const { store, channels, clock, log, pace = makePace() } = parts;
+  const names = [...channels.keys()];
+  const underWay = new Set<Promise<void>>();
+  let stopped = false;
+  let cancelRelease: (() => void) | null = null;
+
+  const start = (owed: Owed): void => {
+    pace.spent(owed, clock.now());
+    const run = deliverOne({ ...parts, pace }, owed)
+      .catch((error: unknown) => log.error('sending was not written down', errorFields(error)))
+      .finally(() => {
+        underWay.delete(run);
+        claiming.ask();
+      });
+    underWay.add(run);
+  };
+  const claim = async (): Promise<void> => {
+    const limit = mostUnderWay - underWay.size;
+    if (limit <= 0 || stopped) return;
+    const { chats, bulk, until } = pace.held(clock.now());
+    cancelRelease?.();
+    cancelRelease = until === null ? null : clock.wakeAt(until, claiming.ask);
+    const owed = await store.claim({ channels: names, now: clock.now(), limit, held: chats, bulkHeld: bulk });
+    owed.forEach(start);
+    if (owed.length === limit) claiming.ask();
+  };
+  const claiming = oneAtATime(() =>
+    claim().catch((error: unknown) => log.error('nothing could be taken for sending', errorFields(error))),
+  );
+  const idle = async (): Promise<void> => {
+    await claiming.rest();
+    while (underWay.size > 0) {
+      await Promise.all(underWay);
+      await claiming.rest();
+    }
+  };
+  return {
+    pump: claiming.ask,
+    idle,
+    stop() {
+      stopped = true;
+      cancelRelease?.();
+      return idle();
+    },
+  };
+}
+
+async function deliverOne(parts: DeliveringParts & { pace: Pace }, owed: Owed): Promise<void> {
+  const { store, clock, log, pace } = parts;
+  const sent = await send(parts, owed);
+  if (sent.outcome === 'retry' && sent.notBefore) pace.pause(owed.address, sent.notBefore);
+  const settlement = settlementOf(owed, sent, clock.now());
+  if (settlement.kind !== 'sent') tellLog(log, owed, settlement);
+  await store.settle(owed.id, settlement, clock.now());
+}
+
+async function send({ channels, say, clock, log }: DeliveringParts, owed: Owed): Promise<Sent> {
+  let message: Outgoing;
+  try {
+    message = render(say, owed);
+  } catch (error) {
+    log.error('message has no words', { key: owed.saying.phrases[0]?.key, ...errorFields(error) });
+    return { outcome: 'refused', why: 'no words' };
+  }
+  const channel = channels.get(owed.address.channel);
+  if (!channel) throw new Error('claimed only for channels at hand');
+  const limit = timeLimit(clock);
+  try {
+    return await Promise.race([channel.send(message), limit.reached]);
+  } catch (error) {
+    log.error('channel failed', { channel: owed.address.channel, ...errorFields(error) });
+    return { outcome: 'unknown', why: 'channel failed' };
+  } finally {
+    limit.cancel();
+  }
+}
+
+function timeLimit(clock: Clock): { readonly reached: Promise<Sent>; readonly cancel: () => void } {
+  let reach: (sent: Sent) => void;
+  const reached = new Promise<Sent>((resolve) => (reach = resolve));
+  const at = clock.now() + longestSendMs;
+  return { reached, cancel: clock.wakeAt(at, () => reach({ outcome: 'unknown', why: 'no answer in time' })) };
+}
+
+function tellLog(log: Log, { id, address, attempts }: Owed, settlement: Settlement): void {
+  log.warn('message not sent', { id, channel: address.channel, attempts, outcome: settlement.kind });
+}

@@ -1,0 +1,63 @@
+/** A message owed, put into words: keys and values in, sentences in the person's language out. */
+import type { Facts, Json, Phrase } from '../core/flow/flow.ts';
+import type { Language } from '../core/units.ts';
+import type { Countdown, Ladder, Outgoing } from '../messages.ts';
+import { choiceKey, type Owed } from '../store/contract.ts';
+
+/** Throws on an unknown key: a programmer's mistake. */
+export type Say = (language: Language, phrase: Phrase) => string;
+
+export function render(say: Say, owed: Owed): Outgoing {
+  const { id, address, language, saying } = owed;
+  // A sentence said later may need to know how late it comes.
+  const lateS = Math.max(0, Math.round((owed.claimedAt - owed.due) / 1000));
+  const tell = (phrase: Phrase): string => say(language, { key: phrase.key, values: { lateS, ...phrase.values } });
+  return {
+    id,
+    channel: address.channel,
+    chat: address.chat,
+    language,
+    paragraphs: saying.phrases.map(tell),
+    choices: saying.choices.map((choice, i) => ({ key: choiceKey(id, i), label: tell(choice.label) })),
+    ...shown(saying.show, tell),
+    ...(owed.replaces === null ? {} : { replaces: owed.replaces }),
+  };
+}
+
+type Tell = (phrase: Phrase) => string;
+
+function shown(show: Facts | undefined, tell: Tell): { ladder?: Ladder; countdown?: Countdown } {
+  if (show?.['kind'] === 'ladder') return { ladder: ladder(show, tell) };
+  if (show?.['kind'] === 'countdown') return { countdown: countdown(show, tell) };
+  return {};
+}
+
+function ladder(show: Facts, tell: Tell): Ladder {
+  const rungs = (show['rungs'] ?? []) as readonly { n: number; seconds: number; strengthMgPerMl: number }[];
+  const longest = Math.max(...rungs.map((rung) => rung.seconds), 1);
+  const strongest = Math.max(...rungs.map((rung) => rung.strengthMgPerMl), 0.001);
+  return {
+    title: tell(phraseOf(show, 'title')),
+    rungs: rungs.map(({ n, seconds, strengthMgPerMl }) => ({
+      n,
+      seconds,
+      label: tell({ key: 'house-rung', values: { seconds } }),
+      length: seconds / longest,
+      ink: strengthMgPerMl / strongest,
+    })),
+  };
+}
+
+function countdown(show: Facts, tell: Tell): Countdown {
+  return {
+    startedAt: Number(show['startedAtMs']),
+    endsAt: Number(show['endsAtMs']),
+    label: tell(phraseOf(show, 'label')),
+  };
+}
+
+/** A key under `titleKey` and its values under `titleValues`, as a flow's `show` carries them. */
+function phraseOf(show: Facts, name: string): Phrase {
+  const values = (show[`${name}Values`] ?? {}) as { readonly [name: string]: Json };
+  return { key: show[`${name}Key`] as string, values };
+}
