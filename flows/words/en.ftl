@@ -2,7 +2,6 @@
 page-title = Brew sheet
 page-sheet = What was said
 page-language = Language
-page-settings = Sound and this device
 page-you-wrote = You wrote:
 page-write-label = The next line
 page-write-hint = Your tea, your vessel, its size

@@ -2,7 +2,6 @@
 page-title = 泡茶小笺
 page-sheet = 来往的话
 page-language = 语言
-page-settings = 声音与这台设备
 page-you-wrote = 你写道：
 page-write-label = 下一行
 page-write-hint = 什么茶、什么器皿、多大

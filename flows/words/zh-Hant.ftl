@@ -2,7 +2,6 @@
 page-title = 泡茶小箋
 page-sheet = 來往的話
 page-language = 語言
-page-settings = 聲音與這部裝置
 page-you-wrote = 你寫道：
 page-write-label = 下一行
 page-write-hint = 什麼茶、什麼器皿、多大

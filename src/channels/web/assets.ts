@@ -18,7 +18,6 @@ export interface Assets {
 
 interface ManifestEntry {
   readonly file: string;
-  readonly css?: readonly string[];
   readonly isEntry?: boolean;
 }
 
@@ -35,10 +34,10 @@ export function readAssets(folder: string): Assets {
   const entries = Object.values(JSON.parse(readFileSync(manifest, 'utf8')) as Record<string, ManifestEntry>);
   const names = readdirSync(folder).filter((name) => types[extname(name)] !== undefined);
   const files = new Map(names.map((name) => [name, readAsset(join(folder, name))]));
-  const entry = entries.filter((one) => one.isEntry === true);
+  const first = entries.filter((one) => one.isEntry === true).map((one) => one.file);
   return {
-    scripts: entry.map((one) => one.file),
-    styles: entry.flatMap((one) => one.css ?? []),
+    scripts: first.filter((file) => file.endsWith('.js')),
+    styles: first.filter((file) => file.endsWith('.css')),
     get: (name) => files.get(name) ?? null,
   };
 }

@@ -103,7 +103,10 @@ function makeHouse(
 function saidOf(message: Outgoing): Said {
   const { id, language, paragraphs, choices, ladder, countdown, replaces } = message;
   return {
-    ...{ id, language, paragraphs, choices },
+    id,
+    language,
+    paragraphs,
+    choices,
     ...(ladder === undefined ? {} : { ladder }),
     ...(countdown === undefined ? {} : { countdown }),
     ...(replaces === undefined ? {} : { replaces }),

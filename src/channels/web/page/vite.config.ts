@@ -1,4 +1,5 @@
 /** Builds the page into dist/page: hashed names, and a manifest the server reads. */
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
@@ -8,7 +9,6 @@ export default defineConfig({
   root,
   base: '/assets/',
   publicDir: false,
-  // The page's own language has no JSX runtime of its own to find: name it.
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   build: {
     outDir: fileURLToPath(new URL('../../../../dist/page', import.meta.url)),
@@ -18,6 +18,6 @@ export default defineConfig({
     manifest: 'manifest.json',
     modulePreload: false,
     target: 'es2022',
-    rolldownOptions: { input: { sheet: fileURLToPath(new URL('main.tsx', import.meta.url)) } },
+    rolldownOptions: { input: ['main.tsx', 'sheet.css'].map((file) => join(root, file)) },
   },
 });

@@ -47,7 +47,6 @@ export const pageWordKeys = [
   'page-title',
   'page-sheet',
   'page-language',
-  'page-settings',
   'page-you-wrote',
   'page-write-label',
   'page-write-hint',

@@ -1,0 +1,143 @@
+/** The sheet: one quiet column from the name at its head to the next empty line. */
+import type { JSX } from 'preact';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { wakeBell } from './bell.ts';
+import { staleMs } from './countdown.tsx';
+import { EntryLine } from './entry-line.tsx';
+import { Foot } from './foot.tsx';
+import { keepMayRing, mayRing } from './kept.ts';
+import { Masthead } from './masthead.tsx';
+import { OwnLine } from './own-line.tsx';
+import { houseNow } from './server-clock.ts';
+import { linesOf, type Entry, type Sheet } from './sheet-state.ts';
+import { useSheet } from './use-sheet.ts';
+import { useWakeLock } from './wake-lock.ts';
+import { WritingLine } from './writing-line.tsx';
+import type { Boot } from './wire.ts';
+
+export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
+  const desk = useSheet(boot);
+  const { sheet } = desk;
+  const { words } = sheet;
+  const [call, setCall] = useState('');
+  const bell = useBell();
+  const lines = linesOf(sheet);
+  const card = lines.reduce<string | null>(
+    (last, line) => (line.kind === 'entry' && line.entry.said.ladder ? line.entry.place : last),
+    null,
+  );
+  useWakeLock(sheet.entries.some(isHolding));
+  useScrolling(sheet);
+  const label = boot.label !== null && !isAnswered(sheet, boot) ? boot.label : null;
+
+  return (
+    <>
+      <Masthead words={words} language={sheet.language} speak={desk.speak} />
+      <main class="column">
+        {label && (
+          <ol class="lines" aria-label={words['page-from-label']}>
+            <EntryLine
+              entry={{ place: 'label', said: label, first: 0, last: 0 }}
+              open={false}
+              card={card === null}
+              words={words}
+              ring={false}
+              tap={desk.tap}
+              call={setCall}
+            />
+          </ol>
+        )}
+        <div role="log" aria-label={words['page-sheet']} aria-live={sheet.caughtUp ? 'polite' : 'off'}>
+          <ol class="lines">
+            {lines.map((line) =>
+              line.kind === 'act' ? (
+                <OwnLine key={line.act.updateId} act={line.act} words={words} />
+              ) : (
+                <EntryLine
+                  key={line.entry.place}
+                  entry={line.entry}
+                  open={line.open}
+                  card={line.entry.place === card}
+                  words={words}
+                  ring={bell.wanted && bell.awake}
+                  tap={desk.tap}
+                  call={setCall}
+                />
+              ),
+            )}
+          </ol>
+        </div>
+        <p class="quiet" role="status">
+          {sheet.line === 'lost' ? words['page-lost'] : !sheet.caughtUp && label === null ? words['page-opening'] : ''}
+        </p>
+        <WritingLine words={words} write={desk.write} />
+      </main>
+      <Foot words={words} bell={bell} fresh={desk.fresh} />
+      <p class="unseen" role="alert">
+        {call}
+      </p>
+    </>
+  );
+}
+
+function isHolding({ said }: Entry): boolean {
+  return said.countdown !== undefined && said.countdown.endsAt + staleMs > houseNow();
+}
+
+/** The label's plan gives way to the conversation's own. */
+function isAnswered(sheet: Sheet, boot: Boot): boolean {
+  const opened = sheet.acts.findLast((act) => act.what.kind === 'open' && act.what.payload === boot.payload);
+  if (opened === undefined) return false;
+  const at = opened.after === null ? 0 : (sheet.known.get(opened.after)?.at ?? 0);
+  return sheet.entries.some((entry) => entry.last > at);
+}
+
+export interface BellState {
+  readonly wanted: boolean;
+  readonly awake: boolean;
+  readonly want: (wanted: boolean) => void;
+}
+
+function useBell(): BellState {
+  const [wanted, setWanted] = useState(mayRing);
+  const [awake, setAwake] = useState(false);
+  useEffect(() => {
+    if (!wanted || awake) return undefined;
+    const wake = (): void => {
+      wakeBell()
+        .then(setAwake)
+        .catch(() => undefined);
+    };
+    const touches = ['pointerup', 'keydown'] as const;
+    for (const touch of touches) window.addEventListener(touch, wake);
+    return () => touches.forEach((touch) => window.removeEventListener(touch, wake));
+  }, [wanted, awake]);
+  return {
+    wanted,
+    awake,
+    want(value) {
+      keepMayRing(value);
+      setWanted(value);
+      if (value) {
+        wakeBell()
+          .then(setAwake)
+          .catch(() => undefined);
+      }
+    },
+  };
+}
+
+/** Shows what is new with as much of the next empty line as fits, and the beginning of the new before its end. */
+function useScrolling(sheet: Sheet): void {
+  const begun = useRef(false);
+  useEffect(() => {
+    if (!sheet.caughtUp) return;
+    const newest = document.querySelector('.lines > li:last-child');
+    // A sheet opened anew begins where it was left off, a bare or labelled one at its head.
+    if (begun.current || sheet.entries.length > 1) {
+      document.querySelector('.writing')?.scrollIntoView({ block: 'nearest' });
+      newest?.scrollIntoView({ block: 'nearest' });
+    }
+    begun.current = true;
+  }, [sheet.caughtUp, sheet.lastId, sheet.acts.length]);
+}

@@ -1,0 +1,101 @@
+/** A hold under way: large digits, a rung that fills, and one call when it is time to pour. */
+import type { JSX } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { buzz, setBell } from './bell.ts';
+import { houseNow, onThisDevice } from './server-clock.ts';
+import type { PageWords, Said } from './wire.ts';
+
+type Countdown = NonNullable<Said['countdown']>;
+
+/** A hold that ended longer ago is not called any more. */
+export const staleMs = 10 * 60_000;
+/** A call this late, after a reload, would only confuse. */
+const lateCallMs = 10_000;
+
+interface Props {
+  readonly id: string;
+  readonly of: Countdown;
+  readonly words: PageWords;
+  readonly ring: boolean;
+  readonly call: (text: string) => void;
+}
+
+export function Hold({ id, of, words, ring, call }: Props): JSX.Element | null {
+  const now = useHouseNow(of);
+  useCall({ id, of, words, ring, call });
+  const left = of.endsAt - now;
+  if (left < -staleMs) return null;
+  const share = Math.min(1, Math.max(0, (now - of.startedAt) / Math.max(1, of.endsAt - of.startedAt)));
+  return (
+    <div class={left > 0 ? 'hold' : 'hold over'}>
+      <p class="hold-label">{of.label}</p>
+      {left > 0 ? (
+        <p class="digits" role="timer" aria-label={`${words['page-left']} ${digitsOf(left)}`}>
+          {digitsOf(left)}
+        </p>
+      ) : (
+        <p class="digits pour">{words['page-pour-now']}</p>
+      )}
+      <svg class="hold-rung" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
+        <rect class="hold-whole" width="100" height="6" />
+        <rect class="hold-past" width={share * 100} height="6" />
+      </svg>
+      {left <= -1000 && (
+        <p class="hold-label" aria-hidden="true">
+          {words['page-since']} {digitsOf(-left)}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** Whole seconds, rounded up while time is left: "0" is never shown before it is true. */
+export function digitsOf(ms: number): string {
+  const seconds = Math.ceil(ms / 1000);
+  if (seconds < 100) return String(seconds);
+  return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+}
+
+/** Ticks often enough that no second is seen late. */
+function useHouseNow(of: Countdown): number {
+  const [now, setNow] = useState(houseNow);
+  useEffect(() => {
+    const tick = (): void => {
+      setNow(houseNow());
+      if (houseNow() > of.endsAt + staleMs) clearInterval(timer);
+    };
+    const timer = setInterval(tick, 100);
+    document.addEventListener('visibilitychange', tick);
+    tick();
+    return () => {
+      clearInterval(timer);
+      document.removeEventListener('visibilitychange', tick);
+    };
+  }, [of.startedAt, of.endsAt]);
+  return now;
+}
+
+function useCall({ id, of, words, ring, call }: Props): void {
+  useEffect(() => {
+    const key = `called.${id}.${of.endsAt}`;
+    const isDone = (): boolean => sessionStorage.getItem(key) !== null;
+    if (isDone() || houseNow() - of.endsAt > lateCallMs) return undefined;
+    const stopBell = ring ? setBell(onThisDevice(of.endsAt)) : () => undefined;
+    let timer: ReturnType<typeof setTimeout>;
+    const look = (): void => {
+      const left = of.endsAt - houseNow();
+      // A timer may come early, and the house's time may have been measured anew: look again.
+      if (left > 0) timer = setTimeout(look, Math.min(left, 60_000));
+      else if (!isDone()) {
+        sessionStorage.setItem(key, '');
+        call(words['page-pour-now']);
+        if (ring) buzz();
+      }
+    };
+    look();
+    return () => {
+      clearTimeout(timer);
+      if (!isDone()) stopBell();
+    };
+  }, [id, of.endsAt, ring]);
+}

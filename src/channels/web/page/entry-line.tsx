@@ -1,0 +1,61 @@
+/** One message on the sheet: its paragraphs, its ladder, the hold under way, and what may be chosen. */
+import type { JSX } from 'preact';
+import { useRef } from 'preact/hooks';
+import { Hold } from './countdown.tsx';
+import { LadderFigure } from './ladder.tsx';
+import type { Entry } from './sheet-state.ts';
+import type { PageWords } from './wire.ts';
+
+interface Props {
+  readonly entry: Entry;
+  /** Whether its choices still stand. */
+  readonly open: boolean;
+  /** The newest plan: it prints as a card. */
+  readonly card: boolean;
+  readonly words: PageWords;
+  readonly ring: boolean;
+  readonly tap: (place: string, key: string, label: string) => void;
+  readonly call: (text: string) => void;
+}
+
+export function EntryLine({ entry, open, card, words, ring, tap, call }: Props): JSX.Element {
+  const { said, place } = entry;
+  const self = useRef<HTMLLIElement>(null);
+  const isCard = card && said.ladder !== undefined;
+  return (
+    <li
+      class={`entry${isCard ? ' card' : ''}${said.countdown ? ' holding' : ''}`}
+      lang={said.language}
+      tabIndex={-1}
+      ref={self}
+    >
+      {said.paragraphs.map((paragraph, n) => (
+        <p key={n}>{paragraph}</p>
+      ))}
+      {said.ladder && <LadderFigure of={said.ladder} />}
+      {said.countdown && <Hold id={place} of={said.countdown} words={words} ring={ring} call={call} />}
+      {open && said.choices.length > 0 && (
+        <div class="choices" role="group" aria-label={words['page-choices']}>
+          {said.choices.map((choice) => (
+            <button
+              key={choice.key}
+              type="button"
+              onClick={() => {
+                // The button is about to go: the next Tab must go on from here.
+                self.current?.focus({ preventScroll: true });
+                tap(place, choice.key, choice.label);
+              }}
+            >
+              {choice.label}
+            </button>
+          ))}
+        </div>
+      )}
+      {isCard && (
+        <button type="button" class="aside" lang={document.documentElement.lang} onClick={() => print()}>
+          {words['page-print']}
+        </button>
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,17 @@
+/** What the person wrote or chose, as their own line. */
+import type { JSX } from 'preact';
+import type { Act } from './sheet-state.ts';
+import type { PageWords } from './wire.ts';
+
+export function OwnLine({ act, words }: { readonly act: Act; readonly words: PageWords }): JSX.Element {
+  return (
+    <li class={`own ${act.state}`}>
+      <p>
+        <span class="unseen">{words['page-you-wrote']} </span>
+        {act.shown}
+      </p>
+      {act.state === 'waiting' && <p class="quiet late-shown">{words['page-waiting']}</p>}
+      {act.state === 'refused' && <p class="quiet">{words['page-refused']}</p>}
+    </li>
+  );
+}

@@ -1,0 +1,76 @@
+/** Sends what the person did, in order, one at a time, until the house has it. */
+import type { Act } from './sheet-state.ts';
+import type { Posted } from './wire.ts';
+
+export interface Postbox {
+  add(act: Act): void;
+  /** Tries at once what is waiting. */
+  wake(): void;
+}
+
+export interface Sender {
+  settled(updateId: string, state: Act['state']): void;
+  /** The sheet's number is no longer known: only a new page helps. */
+  expired(): void;
+}
+
+const longestWaitMs = 30_000;
+/** An answer takes this long at most; then it is asked again with the same id, which changes nothing. */
+const answerMs = 10_000;
+
+export function makePostbox(waiting: readonly Act[], sender: Sender): Postbox {
+  const queue = [...waiting];
+  let busy = false;
+  let failures = 0;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+
+  const run = async (): Promise<void> => {
+    const act = queue[0];
+    if (busy || act === undefined) return;
+    busy = true;
+    clearTimeout(timer);
+    const status = await post(act);
+    busy = false;
+    if (status === 401) return sender.expired();
+    if (isLater(status)) {
+      timer = setTimeout(() => void run(), Math.min(longestWaitMs, 1000 * 2 ** failures++));
+      return;
+    }
+    failures = 0;
+    queue.shift();
+    sender.settled(act.updateId, status === 202 ? 'gone-out' : 'refused');
+    return run();
+  };
+  void run();
+  return {
+    add(act) {
+      queue.push(act);
+      void run();
+    },
+    wake: () => void run(),
+  };
+}
+
+/** 0 stands for no answer at all. */
+const isLater = (status: number): boolean => status === 0 || status === 429 || status >= 500;
+
+async function post(act: Act): Promise<number> {
+  const posted: Posted = { updateId: act.updateId, language: act.language, what: act.what };
+  try {
+    const answer = await fetch('/sheet', {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify(posted),
+      keepalive: true,
+      signal: AbortSignal.timeout(answerMs),
+    });
+    return answer.status;
+  } catch {
+    return 0;
+  }
+}
+
+/** 128 random bits; crypto.randomUUID is missing on plain connections. */
+export function newUpdateId(): string {
+  return [...crypto.getRandomValues(new Uint8Array(16))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+}

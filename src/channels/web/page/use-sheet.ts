@@ -1,0 +1,129 @@
+/** Ties the sheet's state to the line, the postbox and what this device keeps. */
+import { useEffect, useReducer, useRef } from 'preact/hooks';
+import { forgetEverything, keepActs, keptActs } from './kept.ts';
+import { makePostbox, newUpdateId, type Postbox } from './postbox.ts';
+import { measureClock } from './server-clock.ts';
+import { after, emptySheet, type Act, type Happened, type Sheet } from './sheet-state.ts';
+import { listen } from './stream.ts';
+import { pageLanguages, type Boot, type PageLanguage, type PageWords, type PostedWhat } from './wire.ts';
+
+export interface Desk {
+  readonly sheet: Sheet;
+  readonly write: (text: string) => void;
+  readonly tap: (place: string, key: string, label: string) => void;
+  readonly speak: (language: PageLanguage) => void;
+  readonly fresh: () => void;
+}
+
+export function useSheet(boot: Boot): Desk {
+  const [sheet, happen] = useReducer<Sheet, Happened, Boot>(after, boot, ({ language, words, sheet: name }) =>
+    emptySheet(language, words, keptActs(name)),
+  );
+  const now = useRef(sheet);
+  now.current = sheet;
+  const postbox = useRef<Postbox | null>(null);
+
+  const act = (what: PostedWhat, shown: string, extra: Partial<Act> = {}): void => {
+    const { lastId, language } = now.current;
+    const updateId = newUpdateId();
+    const done: Act = { updateId, what, shown, language, after: lastId, on: null, state: 'waiting', ...extra };
+    happen({ kind: 'acted', act: done });
+    postbox.current?.add(done);
+  };
+  const speak = async (language: PageLanguage): Promise<void> => {
+    document.cookie = `language=${language}; Path=/; Max-Age=31536000; SameSite=Lax`;
+    const words = (await (await fetch(`/words/${language}`)).json()) as PageWords;
+    happen({ kind: 'language', language, words });
+  };
+
+  useEffect(() => {
+    postbox.current = makePostbox(
+      now.current.acts.filter((kept) => kept.state === 'waiting'),
+      {
+        settled: (updateId, state) => happen({ kind: 'settled', updateId, state }),
+        expired: () => location.reload(),
+      },
+    );
+    let line: ReturnType<typeof listen> | null = null;
+    const begin = async (): Promise<void> => {
+      await measureClock();
+      line = listen({
+        said: (said) => happen({ kind: 'said', said }),
+        caughtUp: () => happen({ kind: 'caught-up' }),
+        line: (state) => happen({ kind: 'line', line: state }),
+        lastId: () => now.current.lastId,
+      });
+    };
+    const wake = (): void => {
+      if (document.visibilityState === 'hidden') return;
+      line?.wake();
+      postbox.current?.wake();
+    };
+    void begin();
+    window.addEventListener('online', wake);
+    document.addEventListener('visibilitychange', wake);
+    return () => {
+      line?.end();
+      window.removeEventListener('online', wake);
+      document.removeEventListener('visibilitychange', wake);
+    };
+  }, []);
+
+  useEffect(() => keepActs(boot.sheet, sheet.acts), [sheet.acts]);
+  // The line is back: the house's time may have moved, and what waited may go.
+  useEffect(() => {
+    if (sheet.line !== 'open') return;
+    postbox.current?.wake();
+    void measureClock();
+  }, [sheet.line]);
+  useEffect(() => {
+    if (sheet.caughtUp) open(boot.payload, now.current, act);
+  }, [sheet.caughtUp]);
+  // The conversation follows the customer's language, and the page follows the conversation.
+  useEffect(() => {
+    const newest = sheet.entries.reduce<Sheet['entries'][number] | null>(
+      (best, entry) => (best === null || entry.last > best.last ? entry : best),
+      null,
+    );
+    const said = newest?.said.language;
+    if (sheet.caughtUp && said !== undefined && said !== now.current.language) speak(said).catch(() => undefined);
+  }, [sheet.caughtUp, sheet.lastId]);
+  useEffect(() => {
+    document.documentElement.lang = sheet.language;
+    document.title = sheet.words['page-title'];
+  }, [sheet.language]);
+
+  return {
+    sheet,
+    write: (text) => act({ kind: 'text', text }, text),
+    tap: (place, key, label) => act({ kind: 'tap', key }, label, { on: place }),
+    speak(language) {
+      speak(language)
+        // Told to the conversation in the language's own name, so that its answers turn too.
+        .then(() => act({ kind: 'text', text: pageLanguages[language] }, pageLanguages[language]))
+        .catch(() => undefined);
+    },
+    fresh() {
+      fetch('/fresh', { method: 'POST' })
+        .then(() => {
+          forgetEverything();
+          location.assign('/');
+        })
+        .catch(() => undefined);
+    },
+  };
+}
+
+/** A label is opened once each time it is scanned, not again when the page is loaded anew. */
+function open(
+  payload: string,
+  sheet: Sheet,
+  act: (what: PostedWhat, shown: string, extra: Partial<Act>) => void,
+): void {
+  const state = (history.state ?? {}) as { opened?: string };
+  if (state.opened !== undefined) return;
+  if (payload === '' && (sheet.entries.length > 0 || sheet.acts.length > 0)) return;
+  const updateId = newUpdateId();
+  history.replaceState({ ...state, opened: updateId }, '');
+  act({ kind: 'open', payload }, '', { updateId });
+}

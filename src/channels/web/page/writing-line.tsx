@@ -1,0 +1,51 @@
+/** The next empty line of the sheet. */
+import type { JSX } from 'preact';
+import { useRef, useState } from 'preact/hooks';
+import { longestText, type PageWords } from './wire.ts';
+
+export function WritingLine({
+  words,
+  write,
+}: {
+  readonly words: PageWords;
+  readonly write: (text: string) => void;
+}): JSX.Element {
+  const [text, setText] = useState('');
+  const field = useRef<HTMLTextAreaElement>(null);
+  const send = (): void => {
+    if (text.trim() === '') return field.current?.focus();
+    write(text);
+    setText('');
+  };
+  return (
+    <form
+      class="writing"
+      onSubmit={(event) => {
+        event.preventDefault();
+        send();
+      }}
+    >
+      <label class="unseen" for="next-line">
+        {words['page-write-label']}
+      </label>
+      <textarea
+        id="next-line"
+        ref={field}
+        rows={1}
+        maxLength={longestText}
+        placeholder={words['page-write-hint']}
+        enterkeyhint="send"
+        autocomplete="off"
+        value={text}
+        onInput={(event) => setText(event.currentTarget.value)}
+        onKeyDown={(event) => {
+          // While a Chinese word is being composed, Enter belongs to the input method.
+          if (event.key !== 'Enter' || event.shiftKey || event.isComposing) return;
+          event.preventDefault();
+          send();
+        }}
+      />
+      <button type="submit">{words['page-write']}</button>
+    </form>
+  );
+}
