@@ -32,6 +32,7 @@ const rule: Record<string, readonly string[]> = {
     'node:crypto',
   ],
   'channels/web': ['messages.ts', 'log.ts', 'hono', '@hono/node-server', 'preact', 'node:'],
+  'channels/telegram': ['messages.ts', 'log.ts', 'grammy', 'node:crypto', 'node:http'],
   'channels/web/page': ['messages.ts', 'preact', 'vite', 'node:'],
   pictures: ['type core', 'messages.ts'],
   content: ['core', 'node:fs', 'node:path', 'node:crypto', 'yaml', 'zod', '@fluent/syntax'],
@@ -48,6 +49,7 @@ const homes: Record<string, readonly string[]> = {
   zod: ['content', 'content.ts', 'config.ts', 'commands'],
   yaml: ['content'],
   hono: ['channels/web'],
+  grammy: ['channels/telegram'],
 };
 
 interface Import {

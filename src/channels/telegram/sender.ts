@@ -1,0 +1,114 @@
+/** Sends one outgoing message, in as many pieces as it takes, and says what became of it. */
+import type { Log } from '../../log.ts';
+import type { Ladder, Outgoing, Sent } from '../../messages.ts';
+import { errorFields } from '../../log.ts';
+import type { BotApi } from './bot-api.ts';
+import { composeCaption, composeTexts } from './composition.ts';
+import { meaningOf, outcomeOf, type Fault } from './fault.ts';
+import { makeFloodgate } from './floodgate.ts';
+import { keyLimitBytes } from './keyboard.ts';
+import { makePieces, type Step } from './pieces.ts';
+import { makeReference, parseReference, type SentPiece } from './reference.ts';
+
+export interface SenderDeps {
+  readonly api: BotApi;
+  readonly log: Log;
+  now(): number;
+  /** The ladder in letters of one width. */
+  drawText(ladder: Ladder): string;
+  /** The ladder as a PNG; without it, or when it fails, the ladder is drawn in letters. */
+  drawPicture?: ((ladder: Ladder, language: Outgoing['language']) => Promise<Uint8Array>) | undefined;
+  readonly timeoutMs: number;
+}
+
+/** How many messages that broke off half-way are remembered, so that their first pieces are not said again. */
+const unfinishedLimit = 1000;
+
+export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sent> {
+  const gate = makeFloodgate();
+  const pieces = makePieces(deps.api, deps.timeoutMs);
+  const unfinished = new Map<string, readonly SentPiece[]>();
+
+  async function send(message: Outgoing): Promise<Sent> {
+    if (!message.choices.every(({ key }) => isKey(key))) return { outcome: 'refused', why: 'choice-key-wrong' };
+    const notBefore = gate.closedUntil(message.chat, deps.now());
+    if (notBefore !== null) return { outcome: 'retry', notBefore, why: 'too-many' };
+    const old = message.replaces === undefined ? [] : parseReference(message.replaces);
+    return (await underPicture(message, old)) ?? put(message, lettered(message, old));
+  }
+
+  /** As a picture with the words under it; null where it cannot be one, or the server takes none. */
+  async function underPicture(message: Outgoing, old: readonly SentPiece[]): Promise<Sent | null> {
+    const piece = composeCaption(message);
+    if (piece === null) return null;
+    if (old.length === 1 && old[0]!.kind === 'picture') return put(message, [{ piece, old: old[0]! }]);
+    if (message.ladder === undefined || old.length > 0 || unfinished.has(message.id)) return null;
+    const picture = await drawn(message.ladder, message.language);
+    if (picture === null) return null;
+    const sent = await put(message, [{ piece, picture }]);
+    return sent.outcome === 'refused' ? null : sent;
+  }
+
+  async function drawn(ladder: Ladder, language: Outgoing['language']): Promise<Uint8Array | null> {
+    try {
+      return (await deps.drawPicture?.(ladder, language)) ?? null;
+    } catch (error) {
+      deps.log.error('telegram.picture-failed', errorFields(error));
+      return null;
+    }
+  }
+
+  /** All in letters: each piece takes the place of an old text as far as there are any. */
+  function lettered(message: Outgoing, old: readonly SentPiece[]): readonly Step[] {
+    const texts = old.filter(({ kind }) => kind === 'text');
+    return composeTexts(message, (ladder) => deps.drawText(ladder)).map((piece, i) =>
+      texts[i] === undefined ? { piece } : { piece, old: texts[i] },
+    );
+  }
+
+  async function put(message: Outgoing, steps: readonly Step[]): Promise<Sent> {
+    if (steps.length === 0) return { outcome: 'refused', why: 'text-empty' };
+    const sent = [...(unfinished.get(message.id) ?? [])];
+    for (const step of steps.slice(sent.length)) {
+      const done = await pieces.put(message.chat, step);
+      if (!done.ok) return broken(message, sent, done);
+      sent.push(done.sent);
+    }
+    unfinished.delete(message.id);
+    await removeSurplus(message, sent);
+    return { outcome: 'sent', ref: makeReference(sent) };
+  }
+
+  function broken(message: Outgoing, sent: readonly SentPiece[], at: { fault: Fault; repeatable: boolean }): Sent {
+    const now = deps.now();
+    const outcome = outcomeOf(at.fault, now, at.repeatable);
+    if (outcome.outcome === 'retry' && meaningOf(at.fault).meaning === 'wait') {
+      gate.refused(message.chat, outcome.notBefore ?? now, now);
+    }
+    if (outcome.outcome === 'retry' || outcome.outcome === 'unknown') keep(message.id, sent);
+    else unfinished.delete(message.id);
+    return outcome;
+  }
+
+  function keep(id: string, sent: readonly SentPiece[]): void {
+    if (sent.length === 0) return;
+    unfinished.set(id, sent);
+    const [oldest] = unfinished.keys();
+    if (unfinished.size > unfinishedLimit && oldest !== undefined) unfinished.delete(oldest);
+  }
+
+  /** A shorter message takes fewer pieces than the one it replaces. */
+  async function removeSurplus(message: Outgoing, sent: readonly SentPiece[]): Promise<void> {
+    const kept = new Set(sent.map(({ messageId }) => messageId));
+    const before = parseReference(message.replaces ?? '').filter(({ kind }) => kind === 'text');
+    for (const piece of before) {
+      if (sent.length < before.length && !kept.has(piece.messageId)) await pieces.remove(message.chat, piece);
+    }
+  }
+
+  return send;
+}
+
+function isKey(key: string): boolean {
+  return key !== '' && Buffer.byteLength(key) <= keyLimitBytes;
+}

@@ -1,0 +1,180 @@
+/** The Telegram channel: people in by polling or webhook, messages out, and a look at how it is. */
+import type { Log } from '../../log.ts';
+import type { Channel, Incoming, Ladder, Outgoing } from '../../messages.ts';
+import { makeBotApi } from './bot-api.ts';
+import { meaningOf } from './fault.ts';
+import { allowedUpdates, incomingOf, tapIdOf, type Surroundings } from './incoming.ts';
+import { makePoller, pause, pollWaits, type PollState, type PollWaits } from './poller.ts';
+import { setProfile, type Profiles, type ProfileWords } from './profile.ts';
+import { makeSender } from './sender.ts';
+import { makeWebhookHandler } from './webhook.ts';
+import { openWebhookDoor, type WebhookDoor } from './webhook-door.ts';
+
+export type TelegramMode =
+  | { readonly kind: 'polling' }
+  /** `url` is what the server calls, https and public; `door` is where we listen for it, behind whatever ends TLS. */
+  | {
+      readonly kind: 'webhook';
+      readonly url: string;
+      readonly secret: string;
+      readonly door: { readonly host: string; readonly port: number; readonly path: string };
+    };
+
+export interface TelegramDeps {
+  readonly token: string;
+  /** "https://api.telegram.org", or any server that speaks the same. */
+  readonly apiRoot: string;
+  readonly mode: TelegramMode;
+  readonly log: Log;
+  now(): number;
+  readonly profiles: Profiles;
+  /** The ladder in letters of one width. */
+  drawText(ladder: Ladder): string;
+  /** The ladder as a PNG. */
+  drawPicture?(ladder: Ladder, language: Outgoing['language']): Promise<Uint8Array>;
+  readonly pollSeconds?: number;
+  readonly sendTimeoutMs?: number;
+  readonly waits?: PollWaits;
+}
+
+/** Why the channel cannot work as it is set up; each is a key of flows/words. */
+export type TelegramTrouble = 'telegram-token-refused' | 'telegram-unreachable';
+
+export interface TelegramHealth {
+  readonly state: PollState | 'webhook';
+  /** When updates last came through, or the server last said that there are none; null before the first. */
+  readonly lastPollAt: number | null;
+  readonly username: string | null;
+}
+
+export interface TelegramChannel extends Channel {
+  /** Asks the server who we are; null when all is well. To be called before `start`, which tries on regardless. */
+  check(): Promise<TelegramTrouble | null>;
+  health(): TelegramHealth;
+}
+
+const callLimits = { timeoutMs: 20_000 };
+
+type HealthNow = () => Pick<TelegramHealth, 'state' | 'lastPollAt'>;
+
+const notYet: HealthNow = () => ({ state: 'starting', lastPollAt: null });
+
+export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
+  const { log, mode } = deps;
+  const waits = deps.waits ?? pollWaits;
+  const api = makeBotApi(deps);
+  const send = makeSender({
+    ...deps,
+    drawText: (ladder) => deps.drawText(ladder),
+    api,
+    timeoutMs: deps.sendTimeoutMs ?? 20_000,
+  });
+  const stopping = new AbortController();
+  const answering = new Set<Promise<void>>();
+  let username: string | null = null;
+  let health: HealthNow = notYet;
+  let running: Promise<void> = Promise.resolve();
+  let door: WebhookDoor | null = null;
+  if (mode.kind === 'webhook') checkWebhookMode(mode);
+
+  const around = (): Surroundings => ({ now: deps.now(), says: sayingsOf(deps.profiles) });
+  const read = (update: unknown): Incoming | null => incomingOf(update, around());
+
+  /** A tap is answered before any work, since the person's device waits for it; an old one can't be and needn't. */
+  function greet(update: unknown): void {
+    const id = tapIdOf(update);
+    if (id === null) return;
+    const answered = api.call('answerCallbackQuery', { callback_query_id: id }, callLimits).then((answer) => {
+      if (!answer.ok) log.debug('telegram.tap-not-answered', { why: meaningOf(answer.fault).why });
+    });
+    const tracked = answered.finally(() => answering.delete(tracked));
+    answering.add(tracked);
+  }
+
+  async function check(): Promise<TelegramTrouble | null> {
+    const answer = await api.call('getMe', {}, callLimits);
+    if (answer.ok) username = answer.result.username;
+    if (answer.ok) return null;
+    return meaningOf(answer.fault).meaning === 'token' ? 'telegram-token-refused' : 'telegram-unreachable';
+  }
+
+  /** Tries until it succeeds or we stop. */
+  async function insist(name: string, attempt: () => Promise<boolean>): Promise<void> {
+    for (let waitMs = waits.firstMs; !stopping.signal.aborted; waitMs = Math.min(2 * waitMs, waits.longestMs)) {
+      if (await attempt()) return;
+      log.warn('telegram.not-ready', { step: name, waitMs });
+      await pause(waitMs, stopping.signal);
+    }
+  }
+
+  /** A webhook that is still set would keep every poll from working. */
+  async function clearWebhook(): Promise<boolean> {
+    const info = await api.call('getWebhookInfo', {}, callLimits);
+    if (!info.ok) return false;
+    if (!info.result.url) return true;
+    log.warn('telegram.webhook-removed');
+    return (await api.call('deleteWebhook', {}, callLimits)).ok;
+  }
+
+  async function poll(record: (incoming: Incoming) => Promise<unknown>): Promise<void> {
+    const pollSeconds = deps.pollSeconds ?? 25;
+    const poller = makePoller({ api, log, now: () => deps.now(), greet, read, record, pollSeconds, waits });
+    health = poller.health;
+    await insist('webhook', clearWebhook);
+    await poller.run(stopping.signal);
+  }
+
+  async function openDoor(
+    { url, secret, door: at }: Extract<TelegramMode, { kind: 'webhook' }>,
+    record: (incoming: Incoming) => Promise<unknown>,
+  ): Promise<void> {
+    let lastAt: number | null = null;
+    const seen = async (incoming: Incoming): Promise<void> => {
+      await record(incoming);
+      lastAt = deps.now();
+    };
+    health = () => ({ state: stopping.signal.aborted ? 'stopped' : 'webhook', lastPollAt: lastAt });
+    door = await openWebhookDoor(at, makeWebhookHandler({ secret, log, greet, read, record: seen }));
+    const settings = { url, secret_token: secret, allowed_updates: allowedUpdates };
+    running = insist('webhook', async () => (await api.call('setWebhook', settings, callLimits)).ok);
+  }
+
+  return {
+    name: 'telegram',
+    check,
+    health: () => ({ ...health(), username }),
+    send,
+    async start(record) {
+      if (mode.kind === 'webhook') await openDoor(mode, record);
+      else running = poll(record);
+      const named = insist('name', async () => (await check()) === null);
+      const set = named.then(() => (stopping.signal.aborted ? 0 : setProfile(api, deps.profiles, log)));
+      running = Promise.all([running, set]).then(() => undefined);
+    },
+    async stop() {
+      stopping.abort();
+      await door?.close();
+      await running;
+      await Promise.all(answering);
+    },
+  };
+}
+
+function checkWebhookMode({ url, secret }: Extract<TelegramMode, { kind: 'webhook' }>): void {
+  if (!url.startsWith('https://')) throw new Error('the webhook needs an https address');
+  if (secret === '') throw new Error('the webhook needs a secret');
+}
+
+/** The sentence behind a command, in the language the person's device speaks. */
+function sayingsOf(profiles: Profiles): Surroundings['says'] {
+  return (command, deviceLanguage) => {
+    const words: ProfileWords = profiles[languageOf(deviceLanguage)];
+    return words.commands.find((one) => one.command === command)?.says ?? null;
+  };
+}
+
+function languageOf(device: string | undefined): keyof Profiles {
+  const tag = (device ?? '').toLowerCase();
+  if (!tag.startsWith('zh')) return 'en';
+  return /hant|tw|hk|mo/.test(tag) ? 'zh-Hant' : 'zh-Hans';
+}
