@@ -1,0 +1,184 @@
+/** `npm run brew`: a plan from flags or JSON, to read or as JSON; or what a brew that was made gave. */
+import { join } from 'node:path';
+import { parseArgs } from 'node:util';
+import { readBrewingData } from '../content/brewing-data.ts';
+import { readTeaNames, readTeas } from '../content/tea-data.ts';
+import { readWordFiles } from '../content/words.ts';
+import { ContentMistake } from '../content/yaml-file.ts';
+import { asBrewed } from '../core/brewing/as-brewed.ts';
+import { isMistake, planBrew } from '../core/brewing/schedule.ts';
+import { makeTeaFinder } from '../core/teas/find.ts';
+import { languages, type Language, type Mistake } from '../core/units.ts';
+import { makeWords, type Words } from '../core/words/words.ts';
+import { readAsBrewed, readObject, readRequest, type Shelf } from './brew-request.ts';
+
+const root = join(import.meta.dirname, '..', '..');
+
+const options = {
+  tea: { type: 'string' },
+  family: { type: 'string' },
+  vessel: { type: 'string' },
+  volume: { type: 'string' },
+  leaf: { type: 'string' },
+  water: { type: 'string' },
+  elevation: { type: 'string' },
+  style: { type: 'string' },
+  guests: { type: 'string' },
+  warmed: { type: 'boolean' },
+  'no-warm': { type: 'boolean' },
+  strength: { type: 'string' },
+  lang: { type: 'string' },
+  why: { type: 'boolean' },
+  chart: { type: 'string' },
+  json: { type: 'boolean' },
+  'as-brewed': { type: 'string' },
+} as const;
+
+/** Flags that carry a field of the request. */
+const fields: { readonly [flag: string]: string } = {
+  tea: 'tea',
+  family: 'family',
+  vessel: 'vessel',
+  volume: 'volumeMl',
+  leaf: 'leafG',
+  water: 'waterC',
+  elevation: 'elevationM',
+  style: 'style',
+  guests: 'guests',
+  strength: 'strength',
+};
+const numeric = new Set(['volumeMl', 'leafG', 'waterC', 'elevationM', 'guests', 'strength']);
+
+interface Command {
+  readonly json: boolean;
+  readonly language: Language;
+  readonly raw: { readonly [field: string]: unknown } | Mistake;
+  readonly brewed: string | undefined;
+}
+
+interface Answer {
+  readonly out: string;
+  readonly error: string;
+  readonly code: number;
+}
+
+/** Runs one command line; nothing is printed here. */
+export function brew(args: readonly string[]): Answer {
+  const command = readCommand(args);
+  const words = loadWords();
+  if (isMistake(command))
+    return told(
+      words,
+      'en',
+      args.some((arg) => arg.startsWith('--json')),
+      command,
+    );
+  const shelf = loadShelf();
+  const result = command.brewed === undefined ? planned(shelf, command) : brewedBack(shelf, command.brewed);
+  if (isMistake(result)) return told(words, command.language, command.json, result);
+  return { out: JSON.stringify(result), error: '', code: 0 };
+}
+
+function planned(shelf: Shelf, command: Command): object {
+  if (isMistake(command.raw)) return command.raw;
+  const asked = readRequest(shelf, command.raw);
+  return isMistake(asked) ? asked : planBrew(shelf.data, asked.leaf, asked.request);
+}
+
+function brewedBack(shelf: Shelf, text: string): object {
+  const raw = readObject(text, 'as-brewed');
+  if (isMistake(raw)) return raw;
+  const asked = readAsBrewed(shelf, raw);
+  return isMistake(asked) ? asked : asBrewed(shelf.data, asked.leaf, asked.request);
+}
+
+function told(words: Words, language: Language, json: boolean, mistake: Mistake): Answer {
+  const message = words.say(language, { key: `mistake-${mistake.code}`, values: mistake.values });
+  const { code, field } = mistake;
+  const error = json ? JSON.stringify({ error: { code, field, message } }) : `${field}: ${message}`;
+  return { out: '', error, code: 2 };
+}
+
+function readCommand(args: readonly string[]): Command | Mistake {
+  const { flags, body } = takeJson(args);
+  const parsed = parse(flags);
+  if ('code' in parsed) return parsed;
+  const { values } = parsed;
+  const language = values.lang ?? 'en';
+  if (!isLanguage(language))
+    return { code: 'language-unknown', field: 'lang', values: { allowed: languages.join(', ') } };
+  return {
+    json: values.json === true || values['as-brewed'] !== undefined,
+    language,
+    raw: body === undefined ? fromFlags(values) : readObject(body, 'json'),
+    brewed: values['as-brewed'],
+  };
+}
+
+function parse(args: readonly string[]): { values: Values } | Mistake {
+  try {
+    return parseArgs({ args: [...args], options, strict: true });
+  } catch {
+    const known = new Set(Object.keys(options).map((name) => `--${name}`));
+    const field = args.find((arg) => !known.has(arg.split('=')[0] ?? '')) ?? args.at(-1) ?? '';
+    return { code: 'flag-unknown', field: field.slice(0, 40), values: { allowed: [...known].join(' ') } };
+  }
+}
+
+type Values = ReturnType<typeof parseArgs<{ options: typeof options }>>['values'];
+
+function fromFlags(values: Values): { readonly [field: string]: unknown } {
+  const given = Object.entries(values).flatMap(([flag, value]): [string, unknown][] => {
+    const field = fields[flag];
+    if (field === undefined || typeof value !== 'string') return [];
+    return [[field, numeric.has(field) ? numberOrText(value) : value]];
+  });
+  const warmed = values['no-warm'] === true ? { warmed: false } : values.warmed === true ? { warmed: true } : {};
+  return { ...Object.fromEntries(given), ...warmed };
+}
+
+/** Text that is no number stays text, so that its field is named in the mistake. */
+function numberOrText(text: string): number | string {
+  return text.trim() === '' || Number.isNaN(Number(text)) ? text : Number(text);
+}
+
+/** `--json` stands alone or is followed by a request. */
+function takeJson(args: readonly string[]): { readonly flags: readonly string[]; readonly body: string | undefined } {
+  const at = args.findIndex((arg) => arg === '--json' || arg.startsWith('--json='));
+  if (at < 0) return { flags: args, body: undefined };
+  const joined = args[at]?.startsWith('--json=') ? args[at].slice('--json='.length) : undefined;
+  const next = args[at + 1];
+  const body = joined ?? (next === undefined || next.startsWith('--') ? undefined : next);
+  const after = joined === undefined && body !== undefined ? at + 2 : at + 1;
+  return { flags: [...args.slice(0, at), '--json', ...args.slice(after)], body };
+}
+
+function isLanguage(text: string): text is Language {
+  return languages.some((language) => language === text);
+}
+
+function loadShelf(): Shelf {
+  const dataDir = join(root, 'data');
+  return { data: readBrewingData(dataDir), finder: makeTeaFinder(readTeas(dataDir), readTeaNames(dataDir)) };
+}
+
+function loadWords(): Words {
+  const { sources, problems } = readWordFiles(join(root, 'flows'));
+  if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
+  return makeWords(sources, () => null);
+}
+
+function main(): void {
+  try {
+    const answer = brew(process.argv.slice(2));
+    if (answer.out !== '') process.stdout.write(`${answer.out}\n`);
+    if (answer.error !== '') process.stderr.write(`${answer.error}\n`);
+    process.exitCode = answer.code;
+  } catch (error) {
+    if (!(error instanceof ContentMistake)) throw error;
+    process.stderr.write(`${error.message}\n`);
+    process.exitCode = 1;
+  }
+}
+
+if (process.argv[1]?.endsWith('brew.js') === true) main();

@@ -1,0 +1,154 @@
+/** One infusion in a vessel: fill, hold, pour off, rest. The state between two infusions is a plain value. */
+import type { Celsius, Grams, Millilitres, Seconds } from '../units.ts';
+import {
+  advance,
+  beginSteeping,
+  dryLeaf,
+  leafStateOf,
+  soluteCount,
+  steep,
+  stepSeconds,
+  strengthOf,
+  type Bath,
+  type LeafState,
+  type Steeping,
+} from './extraction.ts';
+import type { Leaf } from './leaf.ts';
+import { bodyJPerK, contactC, type Pot } from './vessel.ts';
+
+export interface Setup {
+  readonly leaf: Leaf;
+  readonly leafG: Grams;
+  readonly pot: Pot;
+}
+
+/** A brew between two infusions. Survives a JSON round trip. */
+export interface BrewState {
+  /** Of wall, leaf and what it holds. */
+  readonly bodyC: Celsius;
+  readonly heldMl: Millilitres;
+  readonly leaf: LeafState;
+}
+
+export interface Filling {
+  readonly waterMl: Millilitres;
+  readonly waterC: Celsius;
+  /** Liquor left in the vessel on purpose, with the leaf in it. */
+  readonly keepMl?: Millilitres;
+}
+
+/** Shares of the leaf's content that came into the liquor during this infusion, in the order of `solutes`. */
+export interface Cup {
+  readonly released: readonly number[];
+  /** Dissolved in all the liquor, shares of content; carried-over liquor included. */
+  readonly dissolved: readonly number[];
+  readonly liquorMl: Millilitres;
+  readonly pouredMl: Millilitres;
+  readonly strengthMgPerMl: number;
+  readonly startC: Celsius;
+  readonly endC: Celsius;
+}
+
+export function beginBrew(setup: Setup, wallC: Celsius): BrewState {
+  return { bodyC: wallC, heldMl: 0, leaf: dryLeaf(setup.leaf) };
+}
+
+/** Fills, brews for so many seconds of full contact, pours off. */
+export function infuse(
+  setup: Setup,
+  state: BrewState,
+  filling: Filling & { readonly seconds: Seconds },
+): { readonly state: BrewState; readonly cup: Cup } {
+  const bath = bathOf(setup, state, filling);
+  const steeping = beginSteeping(state.leaf, bath);
+  steep(setup.leaf, bath, steeping, filling.seconds);
+  return pourOff(setup, state, filling, { bath, steeping });
+}
+
+/** Seconds of contact until the liquor is this strong, at most `longestS`. */
+export function secondsToReach(
+  setup: Setup,
+  state: BrewState,
+  filling: Filling,
+  goal: { readonly strengthMgPerMl: number; readonly longestS: Seconds },
+): Seconds {
+  const bath = bathOf(setup, state, filling);
+  const steeping = beginSteeping(state.leaf, bath);
+  let before = strengthOf(setup.leaf, bath, steeping);
+  while (steeping.elapsedS < goal.longestS) {
+    const from = steeping.elapsedS;
+    advance(setup.leaf, bath, steeping, stepSeconds(from));
+    const now = strengthOf(setup.leaf, bath, steeping);
+    if (now >= goal.strengthMgPerMl) {
+      const share = now > before ? Math.max(goal.strengthMgPerMl - before, 0) / (now - before) : 0;
+      return Math.min(from + share * (steeping.elapsedS - from), goal.longestS);
+    }
+    before = now;
+  }
+  return goal.longestS;
+}
+
+/** The leaf waits in what it holds (or in what was left in the vessel) and goes on giving to it. */
+export function rest(setup: Setup, state: BrewState, seconds: Seconds): BrewState {
+  if (state.heldMl <= 0 || seconds <= 0) return state;
+  const bath = bathOf(setup, state, { waterMl: 0, waterC: state.bodyC });
+  const steeping = beginSteeping(state.leaf, bath);
+  steep(setup.leaf, bath, steeping, seconds);
+  return { bodyC: steeping.tempC, heldMl: state.heldMl, leaf: leafStateOf(steeping) };
+}
+
+export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
+  const { leafG, pot } = setup;
+  const liquorMl = filling.waterMl + state.heldMl;
+  const startC = contactC({
+    waterMl: filling.waterMl,
+    waterC: filling.waterC,
+    wallJPerK: pot.wallJPerK,
+    leafG: pot.wallJPerK > 0 ? leafG : 0,
+    heldMl: pot.wallJPerK > 0 ? state.heldMl : 0,
+    bodyC: state.bodyC,
+  });
+  const heat = bodyJPerK(pot, leafG, liquorMl, startC);
+  return {
+    leafG,
+    liquorMl,
+    startC,
+    ambientC: pot.ambientC,
+    cooling: { steady: pot.lossWPerK.steady / heat, rising: pot.lossWPerK.rising / heat },
+  };
+}
+
+function pourOff(
+  setup: Setup,
+  before: BrewState,
+  filling: Filling,
+  { bath, steeping }: { readonly bath: Bath; readonly steeping: Steeping },
+): { readonly state: BrewState; readonly cup: Cup } {
+  const after = leafStateOf(steeping);
+  const soaked = setup.leafG * setup.leaf.form.holdsMlPerG * after.wetness;
+  const heldMl = Math.min(Math.max(soaked, filling.keepMl ?? 0), bath.liquorMl * 0.9);
+  const keptShare = bath.liquorMl > 0 ? heldMl / bath.liquorMl : 0;
+  return {
+    state: {
+      bodyC: steeping.tempC,
+      heldMl,
+      leaf: { ...after, dissolved: after.dissolved.map((share) => share * keptShare) },
+    },
+    cup: {
+      released: after.dissolved.map((share, i) => Math.max(share - (before.leaf.dissolved[i] ?? 0), 0)),
+      dissolved: after.dissolved,
+      liquorMl: bath.liquorMl,
+      pouredMl: bath.liquorMl - heldMl,
+      strengthMgPerMl: strengthOf(setup.leaf, bath, steeping),
+      startC: bath.startC,
+      endC: steeping.tempC,
+    },
+  };
+}
+
+/** mg of one solute in what was poured. */
+export function pouredMg(setup: Setup, cup: Cup, solute: number): number {
+  if (solute >= soluteCount || cup.liquorMl <= 0) return 0;
+  const mgPerG = (cup.dissolved[solute] ?? 0) * (setup.leaf.contentMgPerG[solute] ?? 0);
+  return (mgPerG * setup.leafG * cup.pouredMl) / cup.liquorMl;
+}

@@ -1,0 +1,25 @@
+/** From a tea of the catalogue, or from a family alone, to the leaf the model brews. */
+import type { BrewingData, LeafProfile } from './brewing-data.ts';
+import { families, type Family } from './plan.ts';
+
+/** A catalogue's tea, as far as brewing is concerned. */
+export interface TeaLeaf {
+  readonly family: string;
+  readonly form: string;
+  readonly leaf?: Omit<LeafProfile, 'family' | 'form'>;
+}
+
+export function isFamily(text: string): text is Family {
+  return families.some((family) => family === text);
+}
+
+/** Throws for a family or form the data doesn't know: content checks that once, at the start. */
+export function leafOfTea(data: BrewingData, tea: TeaLeaf): LeafProfile {
+  if (!isFamily(tea.family)) throw new Error(`no such family: ${tea.family}`);
+  if (!Object.hasOwn(data.forms, tea.form)) throw new Error(`no such leaf form: ${tea.form}`);
+  return { ...tea.leaf, family: tea.family, form: tea.form };
+}
+
+export function leafOfFamily(data: BrewingData, family: Family): LeafProfile {
+  return { family, form: data.families[family].form };
+}

@@ -1,0 +1,118 @@
+/** From a request to what goes into the vessel: style, leaf, water. It knows no times. */
+import type { Celsius, Grams, Millilitres } from '../units.ts';
+import type { BrewedStyle, BrewingData, LeafProfile, StyleTarget, VesselData } from './brewing-data.ts';
+import { makeLeaf, type Leaf } from './leaf.ts';
+import type { BrewRequest, Style } from './plan.ts';
+import { ranges } from './request.ts';
+import { rounded, roundedGrams, roundedMl } from './rounding.ts';
+import { boilingPointC } from './water.ts';
+
+export interface Recipe {
+  readonly leaf: Leaf;
+  readonly vessel: VesselData;
+  readonly style: Style;
+  readonly target: StyleTarget;
+  readonly volumeMl: Millilitres;
+  readonly leafG: Grams;
+  readonly waterMl: Millilitres;
+  readonly fillFraction: number;
+  readonly waterC: Celsius;
+  readonly boilsAtC: Celsius;
+  readonly warm: boolean;
+  readonly rinseSeconds: number | null;
+  readonly guests: number;
+  readonly strength: number;
+}
+
+/** Density of the leaf's own matter, g/ml: judgement. */
+const leafMatterGPerMl = 1.3;
+const refrigeratorC = 4;
+
+export function makeRecipe(data: BrewingData, profile: LeafProfile, request: BrewRequest): Recipe {
+  const vessel = data.vessels[request.vessel];
+  if (!vessel) throw new Error(`no such vessel: ${request.vessel}`);
+  const leaf = makeLeaf(data, profile);
+  const style = styleOf(vessel, profile, request);
+  const family = data.families[profile.family];
+  const target = family.styles[brewedStyle(style)];
+  const boilsAtC = rounded(boilingPointC(request.elevationM ?? 0), 2);
+  const asked = request.waterC ?? usualWaterC(data, profile, style, boilsAtC);
+  const strength = request.strength ?? 1;
+  const dose = doseG({ leaf, target, style, volumeMl: request.volumeMl, strength });
+  const leafG = request.leafG ?? dose.leafG;
+  return {
+    leaf,
+    vessel,
+    style,
+    target,
+    volumeMl: request.volumeMl,
+    leafG,
+    waterMl: fillingMl({ vessel, style, volumeMl: request.volumeMl, leafG, usualG: dose.leafG }),
+    fillFraction: rounded(leafG / leaf.bulkGPerMl / request.volumeMl, 3),
+    waterC: Math.min(asked, boilsAtC),
+    boilsAtC,
+    warm: (request.warmed ?? vessel.warmed) && style !== 'cold' && style !== 'cupping',
+    rinseSeconds: family.rinsed && style === 'gongfu' ? leaf.form.rinseSeconds : null,
+    guests: request.guests ?? 1,
+    strength,
+  };
+}
+
+export function brewedStyle(style: Style): BrewedStyle {
+  return style === 'whisked' || style === 'cupping' ? 'western' : style;
+}
+
+function styleOf(vessel: VesselData, profile: LeafProfile, request: BrewRequest): Style {
+  if (profile.family === 'matcha') return 'whisked';
+  if (request.style !== undefined) return request.style;
+  if (request.waterC !== undefined && request.waterC <= ranges.coldWaterC.most) return 'cold';
+  const tooLarge = vessel.westernFromMl !== undefined && request.volumeMl >= vessel.westernFromMl;
+  return tooLarge || (vessel.style === 'gongfu' && profile.family === 'herbal') ? 'western' : vessel.style;
+}
+
+function usualWaterC(data: BrewingData, profile: LeafProfile, style: Style, boilsAtC: Celsius): Celsius {
+  if (style === 'cold') return refrigeratorC;
+  if (style === 'cupping') return boilsAtC;
+  const family = data.families[profile.family];
+  return Math.min(profile.waterC ?? family.waterC, family.highestC);
+}
+
+interface DoseAsk {
+  readonly leaf: Leaf;
+  readonly target: StyleTarget;
+  readonly style: Style;
+  readonly volumeMl: Millilitres;
+  readonly strength: number;
+}
+
+/** Taste moves the times first: the dose follows only with the root of the wish. */
+function doseG({ leaf, target, style, volumeMl, strength }: DoseAsk): { readonly leafG: Grams } {
+  if (style === 'whisked') return { leafG: roundedGrams(target.doseGPerMl * bowlMl(volumeMl)) };
+  const wish = Math.sqrt(strength);
+  const usual = target.doseGPerMl * volumeMl * wish;
+  if (style !== 'gongfu') return { leafG: Math.max(roundedGrams(usual), 0.2) };
+  const room = leaf.form.smallPotFill * leaf.bulkGPerMl * volumeMl * wish;
+  const large = Math.min(1, Math.sqrt(200 / volumeMl));
+  return { leafG: Math.max(roundedGrams(Math.min(usual, room) * large), 0.2) };
+}
+
+interface FillAsk {
+  readonly vessel: VesselData;
+  readonly style: Style;
+  readonly volumeMl: Millilitres;
+  readonly leafG: Grams;
+  readonly usualG: Grams;
+}
+
+/** With much too little leaf the vessel is filled less, down to half. */
+function fillingMl({ vessel, style, volumeMl, leafG, usualG }: FillAsk): Millilitres {
+  if (style === 'whisked') return roundedMl(bowlMl(volumeMl));
+  const room = volumeMl * vessel.fillLevel - leafG / leafMatterGPerMl;
+  const scarce = Math.min(Math.max((3 * leafG) / usualG, 0.5), 1);
+  return Math.max(roundedMl(room * scarce), 5);
+}
+
+/** A bowl of whisked tea is small whatever it is whisked in. */
+function bowlMl(volumeMl: Millilitres): Millilitres {
+  return Math.min(70, volumeMl * 0.6);
+}

@@ -1,0 +1,150 @@
+/** A series of infusions, each solved so that its cup comes near the target. The target itself is data. */
+import type { Seconds } from '../units.ts';
+import type { BrewedStyle } from './brewing-data.ts';
+import {
+  beginBrew,
+  infuse,
+  pouredMg,
+  rest,
+  secondsToReach,
+  type BrewState,
+  type Cup,
+  type Filling,
+  type Setup,
+} from './infusion.ts';
+import type { PlannedInfusion } from './plan.ts';
+import { brewedStyle, type Recipe } from './recipe.ts';
+import { rounded, roundedMl, roundedSeconds } from './rounding.ts';
+import { potOf, warmedC } from './vessel.ts';
+
+export const caffeineIndex = 1;
+
+/** Judgement of practice: bounds of a shown time, the pause between infusions, and how the target eases. */
+export interface Rhythm {
+  readonly leastS: Seconds;
+  readonly longestS: Seconds;
+  readonly restS: Seconds;
+  /** Infusions at the full target. */
+  readonly even: number;
+  /** What each later one keeps of the one before, and the least of all. */
+  readonly ease: number;
+  readonly thinnest: number;
+  /** At most this share of all the leaf holds in the first cup, so that little leaf gives a lighter brew. */
+  readonly firstShare: number;
+  /** Share of the liquor left over the leaf when the next water comes. */
+  readonly kept: number;
+}
+
+export const rhythms: { readonly [style in BrewedStyle]: Rhythm } = {
+  gongfu: { leastS: 3, longestS: 240, restS: 45, even: 4, ease: 0.95, thinnest: 0.6, firstShare: 0.16, kept: 0 },
+  western: { leastS: 30, longestS: 600, restS: 600, even: 1, ease: 0.8, thinnest: 0.5, firstShare: 0.5, kept: 0 },
+  grandpa: { leastS: 60, longestS: 900, restS: 600, even: 1, ease: 0.8, thinnest: 0.4, firstShare: 0.45, kept: 1 / 3 },
+  cold: { leastS: 3600, longestS: 43200, restS: 1800, even: 1, ease: 0.7, thinnest: 0.5, firstShare: 0.45, kept: 0 },
+};
+
+/** What a way of brewing settles beyond the recipe. */
+export interface Series {
+  readonly infusions: readonly PlannedInfusion[];
+  readonly waterInAllMl: number;
+  readonly cupC: number;
+  readonly leafG?: number;
+  readonly waterMl?: number;
+}
+
+export function setupOf(recipe: Recipe): Setup {
+  return { leaf: recipe.leaf, leafG: recipe.leafG, pot: potOf(recipe.vessel, recipe.volumeMl, recipe.waterC) };
+}
+
+/** Seconds of full contact that filling and pouring off add to the time shown. */
+export function handlingS(recipe: Recipe): Seconds {
+  return (recipe.vessel.handlingSeconds * Math.sqrt(recipe.volumeMl / 100)) / 2;
+}
+
+export function firstState(recipe: Recipe, setup: Setup): BrewState {
+  const wallC = recipe.warm ? warmedC(setup.pot, recipe.volumeMl, recipe.waterC) : setup.pot.ambientC;
+  const dry = beginBrew(setup, wallC);
+  if (recipe.rinseSeconds === null) return dry;
+  const filling = { waterMl: recipe.waterMl, waterC: recipe.waterC };
+  const rinsed = infuse(setup, dry, { ...filling, seconds: recipe.rinseSeconds + handlingS(recipe) });
+  return rest(setup, rinsed.state, 10);
+}
+
+/** Strength aimed at in the n-th cup, for a brew whose first aims at 1. */
+export function easing(rhythm: Rhythm, n: number): number {
+  return n <= rhythm.even ? 1 : Math.max(rhythm.ease ** (n - rhythm.even), rhythm.thinnest);
+}
+
+export function fillingFor(recipe: Recipe, rhythm: Rhythm, state: BrewState): Filling {
+  const keepMl = recipe.waterMl * rhythm.kept;
+  const inTheWay = rhythm.kept > 0 ? Math.min(state.heldMl, recipe.waterMl * 0.9) : 0;
+  return { waterMl: recipe.waterMl - inTheWay, waterC: recipe.waterC, keepMl };
+}
+
+interface Solved {
+  readonly seconds: Seconds;
+  readonly cup: Cup;
+  readonly state: BrewState;
+}
+
+/** One infusion whose cup comes as near to the target as the rhythm allows. */
+export function solveInfusion(recipe: Recipe, setup: Setup, state: BrewState, strengthMgPerMl: number): Solved {
+  const rhythm = rhythms[brewedStyle(recipe.style)];
+  const filling = fillingFor(recipe, rhythm, state);
+  const handling = handlingS(recipe);
+  const longestS = rhythm.longestS + handling;
+  const contact = secondsToReach(setup, state, filling, { strengthMgPerMl, longestS });
+  const seconds = roundedSeconds(Math.max(contact - handling, rhythm.leastS));
+  const done = infuse(setup, state, { ...filling, seconds: seconds + handling });
+  return { seconds, cup: done.cup, state: done.state };
+}
+
+/** The aim of the first cup: the style's, the person's wish, and what so much leaf can give. */
+export function firstAim(recipe: Recipe): number {
+  const rhythm = rhythms[brewedStyle(recipe.style)];
+  const holdsMgPerG = recipe.leaf.contentMgPerG.reduce((sum, mg) => sum + mg, 0);
+  const most = (holdsMgPerG * recipe.leafG * rhythm.firstShare) / recipe.waterMl;
+  return Math.min(recipe.target.strengthMgPerMl * recipe.strength, most);
+}
+
+export function solvedSeries(recipe: Recipe): Series {
+  const setup = setupOf(recipe);
+  const begun = firstState(recipe, setup);
+  let aim = firstAim(recipe);
+  let series = seriesFor(recipe, setup, begun, aim);
+  // Too much leaf for the shortest hold: the brew is stronger, evenly, rather than strong at first.
+  for (let turn = 0; turn < 4 && series.excess > 1.06; turn++) {
+    aim *= series.excess;
+    series = seriesFor(recipe, setup, begun, aim);
+  }
+  return series;
+}
+
+function seriesFor(recipe: Recipe, setup: Setup, begun: BrewState, aim: number): Series & { readonly excess: number } {
+  const rhythm = rhythms[brewedStyle(recipe.style)];
+  const infusions: PlannedInfusion[] = [];
+  let state = begun;
+  let waterInAllMl = recipe.rinseSeconds === null ? 0 : recipe.waterMl;
+  let excess = 0;
+  let cupC = 0;
+  for (let n = 1; n <= recipe.target.infusions; n++) {
+    const goal = aim * easing(rhythm, n);
+    const solved = solveInfusion(recipe, setup, state, goal);
+    if (n > 1 && solved.cup.strengthMgPerMl < goal * 0.9) break;
+    waterInAllMl += fillingFor(recipe, rhythm, state).waterMl;
+    excess = Math.max(excess, solved.cup.strengthMgPerMl / goal);
+    cupC = Math.max(cupC, solved.cup.endC);
+    infusions.push(planned(setup, n, solved.seconds, solved.cup));
+    state = rest(setup, solved.state, rhythm.restS);
+  }
+  return { infusions, waterInAllMl, cupC, excess };
+}
+
+export function planned(setup: Setup, n: number, seconds: Seconds, cup: Cup): PlannedInfusion {
+  return {
+    n,
+    seconds,
+    strengthMgPerMl: rounded(cup.strengthMgPerMl, 3),
+    caffeineMg: rounded(pouredMg(setup, cup, caffeineIndex), 1),
+    pouredMl: roundedMl(cup.pouredMl),
+  };
+}
