@@ -1,4 +1,5 @@
 /** What arrived, once each, and whether it was handled. */
+import { createHash } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import type { Instant } from '../../core/units.ts';
 import type { ChannelName, Incoming, What } from '../../messages.ts';
@@ -30,12 +31,10 @@ export interface Inbox {
 }
 
 export function makeInbox(db: Database): Inbox {
-  const seen = db.prepare<[string, string], { person: PersonId | null }>(
-    'SELECT person FROM inbox WHERE channel = ? AND update_id = ?',
-  );
+  const seen = db.prepare<[Buffer], { person: PersonId | null }>('SELECT person FROM inbox WHERE update_key = ?');
   const add = db.prepare(
-    `INSERT INTO inbox (channel, update_id, person, chat, received_at, what, status)
-     VALUES (@channel, @updateId, @person, @chat, @receivedAt, @what, @status)`,
+    `INSERT INTO inbox (channel, update_key, person, chat, received_at, what, status)
+     VALUES (@channel, @updateKey, @person, @chat, @receivedAt, @what, @status)`,
   );
   const oldest = db.prepare<[PersonId], InboxRow>(
     `SELECT seq, channel, chat, received_at AS receivedAt, what, tries FROM inbox
@@ -54,18 +53,20 @@ export function makeInbox(db: Database): Inbox {
   );
 
   return {
-    seen: (incoming) => seen.get(incoming.channel, incoming.updateId),
-    add: (person, { channel, updateId, chat, receivedAt, what }) =>
-      void add.run({
+    seen: (incoming) => seen.get(updateKey(incoming)),
+    add: (person, incoming) => {
+      const { channel, chat, receivedAt, what } = incoming;
+      add.run({
         channel,
-        updateId,
+        updateKey: updateKey(incoming),
         person,
         chat,
         receivedAt,
         what: JSON.stringify(what),
         // Coming and going is kept with the handle; there is nothing to answer.
         status: what.kind === 'reach' ? 'handled' : 'waiting',
-      }),
+      });
+    },
     oldest(person) {
       const row = oldest.get(person);
       return row && { ...row, what: JSON.parse(row.what) as What };
@@ -75,4 +76,9 @@ export function makeInbox(db: Database): Inbox {
     suspect: (channels) => suspect.run(channels).changes,
     prune: (before) => prune.run(before, before).changes,
   };
+}
+
+/** Channels may put a chat's name into their update ids: a digest lets a repeat be seen after the person is forgotten. */
+function updateKey({ channel, updateId }: Incoming): Buffer {
+  return createHash('sha256').update(`${channel} ${updateId}`).digest().subarray(0, 16);
 }

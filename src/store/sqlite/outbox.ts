@@ -116,8 +116,10 @@ export function makeOutbox(db: Database): Outbox {
       return { count: rows.length, givenUp: givenUp(rows) };
     },
     addressOf: (id) => addressOf.get(idParts(id)),
-    hold: (address) => void hold.run(address),
-    release: (address, now) => void release.run({ ...address, now }),
+    hold: (address) => void hold.run(placeOf(address)),
+    release: (address, now) => void release.run({ ...placeOf(address), now }),
     prune: (before) => prune.run(before, before).changes,
   };
 }
+
+const placeOf = ({ channel, chat }: Address): Address => ({ channel, chat });

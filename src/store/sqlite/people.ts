@@ -12,8 +12,8 @@ interface HandleRow {
 
 export interface People {
   find(channel: ChannelName, from: string): PersonId | null;
-  /** The person an incoming is from, made on first sight. `back` when they could not be reached until now. */
-  meet(incoming: Incoming): { readonly person: PersonId; readonly back: boolean };
+  /** The person an incoming is from, made on first sight. Whether they just went, or came back after they could not be reached. */
+  meet(incoming: Incoming): { readonly person: PersonId; readonly moved: 'back' | 'gone' | null };
   deviceLanguage(person: PersonId): string | null;
   markUnreachable(channel: string, chat: string): void;
 }
@@ -46,7 +46,8 @@ export function makePeople(db: Database): People {
       if (!known || known.chat !== chat || known.reachable !== reachable || news(language, known)) {
         setHandle.run({ channel, from, chat, person, reachable, deviceLanguage: language });
       }
-      return { person, back: known?.reachable === 0 && reachable === 1 };
+      if (known?.reachable === reachable) return { person, moved: null };
+      return { person, moved: reachable === 0 ? 'gone' : known ? 'back' : null };
     },
     deviceLanguage: (person) => deviceLanguage.get(person)?.device_language ?? null,
     markUnreachable: (channel, chat) => void markUnreachable.run(channel, chat),

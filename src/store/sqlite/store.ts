@@ -17,7 +17,10 @@ import { makeWakes } from './wakes.ts';
 
 /** Throws StoreMistake, in words made to be read, when the file cannot be used. */
 export function openSqliteStore(file: string): Store {
-  const db = openDatabase(file);
+  return makeSqliteStore(openDatabase(file));
+}
+
+export function makeSqliteStore(db: Database): Store {
   const commits = makeCommits(db);
   const { write } = commits;
   const rows = makeRows(db);
@@ -75,9 +78,10 @@ function movedOrThrow(error: unknown): 'moved' {
 function record({ inbox, people, outbox }: Rows, incoming: Incoming): Recorded {
   const seen = inbox.seen(incoming);
   if (seen) return { outcome: 'seen', person: seen.person };
-  const { person, back } = people.meet(incoming);
+  const { person, moved } = people.meet(incoming);
   inbox.add(person, incoming);
-  if (back) outbox.release({ channel: incoming.channel, chat: incoming.chat }, incoming.receivedAt);
+  if (moved === 'gone') outbox.hold(incoming);
+  if (moved === 'back') outbox.release(incoming, incoming.receivedAt);
   return { outcome: 'new', person };
 }
 

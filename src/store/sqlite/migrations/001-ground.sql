@@ -21,14 +21,13 @@ CREATE INDEX handle_unreachable ON handle (channel, chat) WHERE reachable = 0;
 CREATE TABLE inbox (
   seq INTEGER PRIMARY KEY AUTOINCREMENT,
   channel TEXT NOT NULL,
-  update_id TEXT NOT NULL,
-  person INTEGER REFERENCES person (id), -- null once forgotten: the id stays, so that a repeat is still seen
+  update_key BLOB NOT NULL UNIQUE, -- a digest of channel and update id, which may carry a chat's name
+  person INTEGER REFERENCES person (id), -- null once forgotten: the key stays, so that a repeat is still seen
   chat TEXT,
   received_at INTEGER NOT NULL,
   what TEXT,
   status TEXT NOT NULL CHECK (status IN ('waiting', 'handled', 'failed')),
-  tries INTEGER NOT NULL DEFAULT 0,
-  UNIQUE (channel, update_id)
+  tries INTEGER NOT NULL DEFAULT 0
 ) STRICT;
 CREATE INDEX inbox_waiting ON inbox (person, seq) WHERE status = 'waiting';
 CREATE INDEX inbox_person ON inbox (person);
