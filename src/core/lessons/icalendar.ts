@@ -69,7 +69,7 @@ function oneLine(value: string): string {
 }
 
 function printable(value: string): string {
-  return value.replace(/[\u0000-\u0008\u000b-\u001f\u007f]/g, '');
+  return value.replace(/[^\P{Cc}\t\n]/gu, '');
 }
 
 /** §3.1: no line longer than 75 octets without its end; a character is never cut. The leading space counts. */

@@ -1,0 +1,153 @@
+/** Which day a sentence names, seen from today. Weeks begin on Monday; a bare weekday is the nearest to come. */
+import type { Mistake } from '../../units.ts';
+import { addDays, isWallDate, weekdayOf, type WallDate } from '../calendar.ts';
+import { mistake } from '../lesson.ts';
+import { cut, type Cut } from './cut.ts';
+import { number, readNumber } from './numeral.ts';
+
+export interface Day {
+  readonly date?: WallDate;
+  /** A bare weekday: when the hour is past already, the one of next week is meant. */
+  readonly mayBeNextWeek: boolean;
+  /** "Saturday evening" tells the half of the day as well. */
+  readonly part?: string;
+  /** "every Saturday" is 1, "every other Saturday" 2. */
+  readonly everyWeeks?: number;
+  readonly mistakes: readonly Mistake[];
+  readonly rest: string;
+}
+
+const months = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
+const monthName =
+  '(?<month>jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\\.?';
+const dayNumber = '(?<day>\\d{1,2})(?:st|nd|rd|th)?';
+const yearAfter = '(?:,?\\s*(?<year>\\d{4})(?!\\s*(?:seats|places)))?';
+
+const datePatterns = [
+  /(?<![\d-])(?<year>\d{4})[-/.](?<month>\d{1,2})[-/.](?<day>\d{1,2})(?:T(?=\d)|(?!\d))/u,
+  /(?:(?<year>\d{4})\s*年\s*)?(?<month>\d{1,2}|[一二三四五六七八九十]+)\s*月\s*(?<day>\d{1,2}|[一二三四五六七八九十]+)\s*[日号號]/u,
+  new RegExp(`\\b${dayNumber}(?:\\s+of)?\\s+${monthName}\\b${yearAfter}`, 'iu'),
+  new RegExp(`\\b${monthName}\\s+${dayNumber}\\b${yearAfter}`, 'iu'),
+  /(?<![\d.])(?<day>\d{1,2})\.\s?(?<month>\d{1,2})\.\s?(?<year>\d{4})(?!\d)/u,
+];
+const slashed = /(?<![\d/])(?<first>\d{1,2})\/(?<second>\d{1,2})(?:\/(?<year>\d{4}))?(?![\d/])/u;
+
+const partOfDay = '(?:\\s+(?<part>morning|afternoon|evening|night)\\b)?';
+const full = 'monday|tuesday|wednesday|thursday|friday|saturday|sunday';
+const short = 'mon|tues?|wed|thu(?:rs?)?|fri|sat|sun';
+const weekdays = 'mon tue wed thu fri sat sun'.split(' ');
+const hanWeekdays = '一二三四五六日';
+
+const weekdayPatterns = [
+  new RegExp(`\\b(?:(?<which>next|this|coming|every other|every)\\s+)?(?<weekday>${full})s?\\b${partOfDay}`, 'iu'),
+  // "Sun dried" and "sat down" are no days: a short name stands before an hour, or alone.
+  new RegExp(
+    `(?:^|(?<=[\\s,;\\u241F]))(?:(?<which>next|this|coming|every other|every)\\s+)?(?<weekday>${short})\\b\\.?(?=\\s*(?:,|;|$|\\u241F|at\\b|from\\b|\\d))`,
+    'iu',
+  ),
+  /(?<which>下|每|隔|这|這|本)?\s*(?:个|個)?(?:周|週|星期|礼拜|禮拜)(?<weekday>[一二三四五六日天])/u,
+];
+const relative = new RegExp(
+  `\\b(?:(?<after>the day after tomorrow)|(?<tonight>tonight)|(?<today>today)|(?<tomorrow>tomorrow))\\b${partOfDay}|(?<han>大后|大後|后|後|今|明)(?:天|日|(?=[晚早]))`,
+  'iu',
+);
+
+export function readDay(text: string, today: WallDate): Day {
+  const dated = datePatterns.map((pattern) => cut(text, pattern)).find((one) => one !== undefined);
+  const slash = dated ? undefined : cut(text, slashed);
+  const found = dated ? writtenDate(dated, today) : slash ? slashedDate(slash, today, text) : undefined;
+  const rest = found?.rest ?? text;
+  const weekday = weekdayPatterns.map((pattern) => cut(rest, pattern)).find((one) => one !== undefined);
+  if (weekday) return found ? agree(found, weekday) : ofWeekday(weekday, today);
+  return found ?? ofRelative(cut(text, relative), text, today);
+}
+
+function writtenDate({ groups, words, rest }: Cut, today: WallDate): Day {
+  const month = (groups['month'] ?? '').toLowerCase();
+  const named = months.indexOf(month.slice(0, 3));
+  const day = readNumber(groups['day'] ?? '');
+  return theDate({ year: groups['year'], month: named >= 0 ? named + 1 : readNumber(month), day, words, rest }, today);
+}
+
+/** "12/5" is the fifth of December in Chinese; elsewhere nobody can tell, unless one figure is no month. */
+function slashedDate({ groups, words, rest }: Cut, today: WallDate, text: string): Day {
+  const [first, second] = [Number(groups['first']), Number(groups['second'])];
+  const monthFirst = /\p{Script=Han}/u.test(text) || second > 12 || first === second;
+  if (!monthFirst && first <= 12) return unread(mistake('date-unclear', 'starts', { words }), rest);
+  const [month, day] = monthFirst ? [first, second] : [second, first];
+  return theDate({ year: groups['year'], month, day, words, rest }, today);
+}
+
+interface Written {
+  readonly year: string | undefined;
+  readonly month: number | undefined;
+  readonly day: number | undefined;
+  readonly words: string;
+  readonly rest: string;
+}
+
+function theDate({ year, month = 0, day = 0, words, rest }: Written, today: WallDate): Day {
+  const monthDay = `${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
+  const thisYear = Number(today.slice(0, 4));
+  // Four years ahead at most: "29 February".
+  const candidates = year ? [year] : Array.from({ length: 5 }, (_, n) => String(thisYear + n));
+  const dates = candidates.map((one) => `${one}-${monthDay}`).filter((one) => isWallDate(one));
+  const date = dates.find((one) => year !== undefined || one >= today);
+  if (date === undefined) return unread(mistake('date-unreadable', 'starts', { words }), rest);
+  return { date, mayBeNextWeek: false, mistakes: [], rest };
+}
+
+function weekdayIn(words: string): number {
+  const han = hanWeekdays.indexOf(words.replace('天', '日'));
+  return 1 + (han >= 0 ? han : weekdays.indexOf(words.toLowerCase().slice(0, 3)));
+}
+
+function agree(found: Day, { groups, rest }: Cut): Day {
+  const weekday = weekdayIn(groups['weekday'] ?? '');
+  const { date } = found;
+  const differs = date !== undefined && weekdayOf(date) !== weekday;
+  const mistakes = differs ? [...found.mistakes, mistake('weekday-differs', 'starts', { date })] : found.mistakes;
+  return { ...found, ...partOf(groups), mistakes, rest };
+}
+
+function ofWeekday({ groups, rest }: Cut, today: WallDate): Day {
+  const weekday = weekdayIn(groups['weekday'] ?? '');
+  const which = (groups['which'] ?? '').toLowerCase();
+  const fromMonday = weekdayOf(today) - 1;
+  const next = which === 'next' || which === '下';
+  const ahead = next ? 7 - fromMonday + weekday - 1 : (weekday - 1 - fromMonday + 7) % 7;
+  const everyWeeks = { every: 1, 每: 1, 'every other': 2, 隔: 2 }[which];
+  return {
+    date: addDays(today, ahead),
+    mayBeNextWeek: ahead === 0 && !next,
+    ...partOf(groups),
+    ...(everyWeeks === undefined ? {} : { everyWeeks }),
+    mistakes: [],
+    rest,
+  };
+}
+
+function ofRelative(found: Cut | undefined, text: string, today: WallDate): Day {
+  if (found === undefined) return { mayBeNextWeek: false, mistakes: [], rest: text };
+  const { groups, rest } = found;
+  const han: { [word: string]: number } = { 今: 0, 明: 1, 后: 2, 後: 2, 大后: 3, 大後: 3 };
+  const days = groups['han'] ? (han[groups['han']] ?? 0) : groups['after'] ? 2 : groups['tomorrow'] ? 1 : 0;
+  const tonight = groups['tonight'] ? { part: 'evening' } : {};
+  return { date: addDays(today, days), mayBeNextWeek: false, ...tonight, ...partOf(groups), mistakes: [], rest };
+}
+
+function partOf(groups: Cut['groups']): { part?: string } {
+  const said = groups['part'];
+  return said === undefined ? {} : { part: said.toLowerCase() };
+}
+
+function unread(problem: Mistake, rest: string): Day {
+  return { mayBeNextWeek: false, mistakes: [problem], rest };
+}
+
+/** How often it is repeated: "6 times", "共六次". */
+export function readTimes(text: string): { readonly times?: number; readonly rest: string } {
+  const found = cut(text, new RegExp(`(?:共|连续|連續)?\\s*(?<n>${number})\\s*(?:times\\b|次)`, 'iu'));
+  const times = readNumber(found?.groups['n'] ?? '');
+  return found && times !== undefined ? { times, rest: found.rest } : { rest: text };
+}

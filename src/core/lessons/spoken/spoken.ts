@@ -1,0 +1,148 @@
+/** One sentence of a shopkeeper becomes a lesson, or says what is missing. It guesses no half of a day and no number. */
+import type { Instant, Mistake } from '../../units.ts';
+import { addDays, dateOf, timeOf, wallAt, zoneNamed, type WallTime } from '../calendar.ts';
+import {
+  draftMistakes,
+  mistake,
+  planLesson,
+  usual,
+  type LessonDraft,
+  type Planned,
+  type Today,
+  type Wording,
+} from '../lesson.ts';
+import type { Recurrence } from '../recurrence.ts';
+import { readDuration, readSeats } from './amounts.ts';
+import { cut, mark, plain } from './cut.ts';
+import { readDay, readTimes, type Day } from './day.ts';
+import { readHours, type Hours } from './hours.ts';
+
+/** What was understood; what is absent was not said. */
+export interface SpokenLesson {
+  readonly title?: string;
+  readonly starts?: WallTime;
+  readonly minutes?: number;
+  readonly seats?: number;
+  readonly zone?: string;
+  readonly repeats?: Recurrence;
+}
+
+export interface Heard {
+  readonly said: SpokenLesson;
+  /** What could not be read, or can be read in two ways. What is only absent is no mistake here. */
+  readonly mistakes: readonly Mistake[];
+}
+
+/** Longer than any lesson needs; it bounds the reading's time. */
+const longest = 400;
+
+/** `zone` is the shop's, in which "Saturday" and "tomorrow" are meant unless the sentence names another. */
+export function hearLesson(sentence: string, now: Instant, zone: string): Heard {
+  const text = plain(sentence);
+  if (text.length > longest) return { said: {}, mistakes: [mistake('sentence-too-long', 'title', { most: longest })] };
+  return understood(readZone(text), now, zone);
+}
+
+function understood(named: NamedZone, now: Instant, zone: string): Heard {
+  const here = wallAt(now, named.zone ?? zone);
+  const day = readDay(named.rest, dateOf(here));
+  const seats = readSeats(day.rest);
+  const lasting = readDuration(seats.rest);
+  const hours = readHours(lasting.rest, day.part);
+  const repeated = day.everyWeeks === undefined ? { rest: hours.rest } : readTimes(hours.rest);
+  const title = titleIn(repeated.rest);
+  const starts = day.date !== undefined && hours.from !== undefined ? startOf(day, hours.from, here) : undefined;
+  const minutes = hours.minutes ?? lasting.amount;
+  const said = {
+    ...(title === '' ? {} : { title }),
+    ...(starts === undefined ? {} : { starts }),
+    ...(minutes === undefined ? {} : { minutes }),
+    ...(seats.amount === undefined ? {} : { seats: seats.amount }),
+    ...(named.zone === undefined ? {} : { zone: named.zone }),
+    ...(day.everyWeeks === undefined ? {} : { repeats: everyWeek(day.everyWeeks, repeated) }),
+  };
+  return { said, mistakes: [...named.mistakes, ...day.mistakes, ...hours.mistakes, ...unsaid(day, hours)] };
+}
+
+function unsaid(day: Day, hours: Hours): readonly Mistake[] {
+  return [
+    ...(day.date === undefined && day.mistakes.length === 0 ? [mistake('day-missing', 'starts')] : []),
+    ...(hours.from === undefined && hours.mistakes.length === 0 ? [mistake('time-missing', 'starts')] : []),
+  ];
+}
+
+/** What a shop's lessons have in common, and the id of this one. */
+export type HouseLesson = Omit<LessonDraft, 'title' | 'starts' | 'seats' | 'minutes'>;
+
+/** A draft of what was said; the mistakes tell what is wrong or missing, all at once. Unsaid length is the usual one. */
+export function spokenDraft(
+  { said, mistakes }: Heard,
+  house: HouseLesson,
+): { readonly draft: LessonDraft } | { readonly mistakes: readonly Mistake[] } {
+  const { title = '', starts, seats, minutes = usual.minutes, zone = house.zone } = said;
+  const missing = [
+    ...(title === '' ? [mistake('title-missing', 'title')] : []),
+    ...(seats === undefined ? [mistake('seats-missing', 'seats')] : []),
+  ];
+  const draft = { ...house, title: inAll(title), starts: starts ?? '', seats: seats ?? 1, minutes, zone };
+  const stated = draftMistakes(draft).filter((one) => one.field !== 'title' && (one.field !== 'starts' || starts));
+  const all = [...mistakes, ...missing, ...stated];
+  return all.length > 0 ? { mistakes: all } : { draft };
+}
+
+export function planSpoken(sentence: string, house: HouseLesson, today: Today): Planned {
+  const spoken = spokenDraft(hearLesson(sentence, today.now, house.zone), house);
+  return 'mistakes' in spoken ? spoken : planLesson(spoken.draft, today);
+}
+
+interface NamedZone {
+  readonly zone?: string;
+  readonly mistakes: readonly Mistake[];
+  readonly rest: string;
+}
+
+function readZone(text: string): NamedZone {
+  const found = cut(
+    text,
+    /(?<sign>\b(?:in|zone)\s+|时区\s*|時區\s*)?\b(?<zone>[A-Z][A-Za-z_]+(?:\/[A-Z][A-Za-z_-]+)+)\b/u,
+  );
+  if (found === undefined) return { mistakes: [], rest: text };
+  const { sign, zone = '' } = found.groups;
+  const known = zoneNamed(zone);
+  if (known !== undefined) return { zone: known, mistakes: [], rest: found.rest };
+  // "Green/White tea" is a title, not a zone.
+  return sign === undefined
+    ? { mistakes: [], rest: text }
+    : { mistakes: [mistake('zone-unknown', 'zone', { zone })], rest: found.rest };
+}
+
+/** Said on Saturday at eight in the evening, "Saturday 7 pm" is next week's. */
+function startOf(day: Day, from: string, here: WallTime): WallTime {
+  const date = day.date ?? '';
+  const passed = day.mayBeNextWeek && from <= timeOf(here);
+  return `${passed ? addDays(date, 7) : date}T${from}`;
+}
+
+function everyWeek(step: number, { times }: { times?: number }): Recurrence {
+  return { every: 'week', step, ...(times === undefined ? {} : { times }) };
+}
+
+const opening =
+  /^(?:(?:please\s+)?(?:add|new|plan)\b\s*)?(?:(?:a|an|the)\s+)?(?:new\s+)?(?:(?:lesson|class)\b\s*)?(?:(?:on|about|at|for|in|from|with|and)\b\s*)*[:：]?\s*/iu;
+const hanOpening =
+  /^(?:请|請)?(?:新增|加|开|開|新)?(?:一)?(?:节|節|堂|场|場|个|個)?(?:课程|課程|课|課)?[:：]?\s*(?=.)/u;
+const ending = /\s+(?:on|at|for|in|from|with|and)$|[在有共的]$/iu;
+
+/** What nothing else has claimed. */
+function titleIn(rest: string): string {
+  const pieces = rest
+    .split(new RegExp(`[,;，；、。|${mark}]|\\.(?=\\s|$)`, 'u'))
+    .map((piece) => piece.trim().replace(opening, '').replace(hanOpening, '').replace(ending, '').trim())
+    .filter((piece) => /[\p{L}\p{N}]/u.test(piece));
+  return pieces.join(/\p{Script=Han}/u.test(rest) ? '，' : ', ');
+}
+
+/** The shopkeeper said it in one language; it stands in all until they say it in others. */
+function inAll(words: string): Wording {
+  return { en: words, 'zh-Hant': words, 'zh-Hans': words };
+}
