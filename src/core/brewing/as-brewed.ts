@@ -1,6 +1,7 @@
 /** What a brew that was really made gave: shares of what the leaf holds, infusion by infusion. It plans nothing. */
 import type { Celsius, Grams, Millilitres, Mistake, Seconds } from '../units.ts';
-import { solutes, type BrewingData, type LeafProfile } from './brewing-data.ts';
+import { solutes, type BrewingData, type LeafProfile, type Solute } from './brewing-data.ts';
+import type { LeafState } from './extraction.ts';
 import { beginBrew, infuse, rest, type Cup, type Setup } from './infusion.ts';
 import { makeLeaf } from './leaf.ts';
 import { rounded } from './rounding.ts';
@@ -47,15 +48,42 @@ const pauseSeconds = 30;
 export function asBrewed(data: BrewingData, profile: LeafProfile, request: AsBrewedRequest): AsBrewed | Mistake {
   const mistake = mistakeIn(data, request);
   if (mistake) return mistake;
-  const setup = setupFor(data, profile, request);
-  let state = beginBrew(setup, startingWallC(data, request, setup));
-  const infusions = request.infusions.map((infusion) => {
-    const done = infuse(setup, state, infusion);
-    state = rest(setup, done.state, pauseSeconds);
-    return shares(setup, done.cup);
-  });
+  const content = makeLeaf(data, profile).contentMgPerG;
+  const infusions = brewedShares(data, profile, request).map((cup) => told(content, request.leafG, cup));
   return { infusions };
 }
+
+/** What one infusion gave. What the waiting leaf gave to the liquor it holds counts to the infusion that washes it out. */
+export interface BrewedShares {
+  readonly cup: Cup;
+  /** Shares of content, in the order of `solutes`. */
+  readonly released: readonly number[];
+  readonly solids: number;
+}
+
+/** The same without rounding or checks. */
+export function brewedShares(
+  data: BrewingData,
+  profile: LeafProfile,
+  request: AsBrewedRequest,
+): readonly BrewedShares[] {
+  const setup = setupFor(data, profile, request);
+  const content = setup.leaf.contentMgPerG;
+  const holds = content.reduce((sum, mg) => sum + mg, 0);
+  let state = beginBrew(setup, startingWallC(data, request, setup));
+  let left = inLeaf(state.leaf);
+  return request.infusions.map((infusion) => {
+    const { cup, state: after } = infuse(setup, state, infusion);
+    state = rest(setup, after, pauseSeconds);
+    const now = inLeaf(after.leaf);
+    const released = left.map((share, i) => Math.max(share - (now[i] ?? 0), 0));
+    left = now;
+    const solids = released.reduce((sum, part, i) => sum + part * (content[i] ?? 0), 0);
+    return { cup, released, solids: holds > 0 ? solids / holds : 0 };
+  });
+}
+
+const inLeaf = (leaf: LeafState): readonly number[] => leaf.fast.map((share, i) => share + (leaf.slow[i] ?? 0));
 
 function setupFor(data: BrewingData, profile: LeafProfile, request: AsBrewedRequest): Setup {
   const vessel = request.vessel === undefined ? undefined : data.vessels[request.vessel];
@@ -72,21 +100,18 @@ function startingWallC(data: BrewingData, request: AsBrewedRequest, setup: Setup
   return warmedC(setup.pot, first.waterMl, first.waterC);
 }
 
-function shares(setup: Setup, cup: Cup): AsBrewedInfusion {
-  const content = setup.leaf.contentMgPerG;
-  const holds = content.reduce((sum, mg) => sum + mg, 0);
-  const share = (name: (typeof solutes)[number]): number => cup.released[solutes.indexOf(name)] ?? 0;
-  const caffeine = content[solutes.indexOf('caffeine')] ?? 0;
-  const solids = cup.released.reduce((sum, part, i) => sum + part * (content[i] ?? 0), 0);
-  const inLiquor = (cup.dissolved[solutes.indexOf('caffeine')] ?? 0) * caffeine * setup.leafG;
+function told(content: readonly number[], leafG: Grams, { cup, released, solids }: BrewedShares): AsBrewedInfusion {
+  const share = (name: Solute): number => rounded(released[solutes.indexOf(name)] ?? 0, 4);
+  const at = solutes.indexOf('caffeine');
+  const caffeine = content[at] ?? 0;
   return {
-    caffeineFraction: rounded(share('caffeine'), 4),
-    caffeineMgPerG: rounded(share('caffeine') * caffeine, 3),
-    caffeineMgPerL: rounded((inLiquor * 1000) / cup.liquorMl, 2),
-    solidsFraction: rounded(holds > 0 ? solids / holds : 0, 4),
-    aminoFraction: rounded(share('amino'), 4),
-    catechinFraction: rounded(share('catechin'), 4),
-    gallateFraction: rounded(share('gallate'), 4),
+    caffeineFraction: share('caffeine'),
+    caffeineMgPerG: rounded((released[at] ?? 0) * caffeine, 3),
+    caffeineMgPerL: rounded(((cup.dissolved[at] ?? 0) * caffeine * leafG * 1000) / cup.liquorMl, 2),
+    solidsFraction: rounded(solids, 4),
+    aminoFraction: share('amino'),
+    catechinFraction: share('catechin'),
+    gallateFraction: share('gallate'),
   };
 }
 

@@ -37,10 +37,8 @@ export interface Filling {
   readonly keepMl?: Millilitres;
 }
 
-/** Shares of the leaf's content that came into the liquor during this infusion, in the order of `solutes`. */
 export interface Cup {
-  readonly released: readonly number[];
-  /** Dissolved in all the liquor, shares of content; carried-over liquor included. */
+  /** Dissolved in all the liquor, shares of content in the order of `solutes`; carried-over liquor included. */
   readonly dissolved: readonly number[];
   readonly liquorMl: Millilitres;
   readonly pouredMl: Millilitres;
@@ -62,7 +60,7 @@ export function infuse(
   const bath = bathOf(setup, state, filling);
   const steeping = beginSteeping(state.leaf, bath);
   steep(setup.leaf, bath, steeping, filling.seconds);
-  return pourOff(setup, state, filling, { bath, steeping });
+  return pourOff(setup, filling, bath, steeping);
 }
 
 /** Seconds of contact until the liquor is this strong, at most `longestS`. */
@@ -120,9 +118,9 @@ export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
 
 function pourOff(
   setup: Setup,
-  before: BrewState,
   filling: Filling,
-  { bath, steeping }: { readonly bath: Bath; readonly steeping: Steeping },
+  bath: Bath,
+  steeping: Steeping,
 ): { readonly state: BrewState; readonly cup: Cup } {
   const after = leafStateOf(steeping);
   const soaked = setup.leafG * setup.leaf.form.holdsMlPerG * after.wetness;
@@ -135,7 +133,6 @@ function pourOff(
       leaf: { ...after, dissolved: after.dissolved.map((share) => share * keptShare) },
     },
     cup: {
-      released: after.dissolved.map((share, i) => Math.max(share - (before.leaf.dissolved[i] ?? 0), 0)),
       dissolved: after.dissolved,
       liquorMl: bath.liquorMl,
       pouredMl: bath.liquorMl - heldMl,
