@@ -92,8 +92,9 @@ async function openStream(house: House, c: Call): Promise<Response> {
   const response = c.env.outgoing;
   response.writeHead(200, { 'content-type': 'text/event-stream; charset=utf-8', 'x-accel-buffering': 'no' });
   response.flushHeaders();
-  const past = (): Promise<readonly Said[]> => house.past(session.chat, after === '' ? null : after);
-  house.streams.follow({ chat: session.chat, address: from, response }, past).catch((error: unknown) => {
+  const afterId = after === '' ? null : after;
+  const past = (): Promise<readonly Said[]> => house.past(session.chat, afterId);
+  house.streams.follow({ chat: session.chat, address: from, response }, afterId, past).catch((error: unknown) => {
     house.log.error('web-stream-failed', errorFields(error));
     response.destroy();
   });

@@ -14,7 +14,7 @@ export interface Streams {
   /** Null when this listener may be let in; otherwise which cap is reached. */
   full(chat: string, address: string): 'sheet' | 'address' | 'all' | null;
   /** Lets in, tells what was missed, then keeps the stream open. Resolves once caught up or gone. */
-  follow(listener: Listener, past: () => Promise<readonly Said[]>): Promise<void>;
+  follow(listener: Listener, afterId: string | null, past: () => Promise<readonly Said[]>): Promise<void>;
   push(chat: string, said: Said): void;
   count(): number;
   close(): void;
@@ -61,16 +61,19 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
       if (counted((stream) => stream.chat === chat) >= limits.streamsPerSheet) return 'sheet';
       return counted((stream) => stream.address === address) >= limits.streamsPerAddress ? 'address' : null;
     },
-    async follow(listener, past) {
+    async follow(listener, afterId, past) {
       const stream: Stream = { ...listener, held: [] };
       streams.add(stream);
       stream.response.on('close', () => streams.delete(stream));
+      // Taken in the same moment as the stream is added: whatever is pushed later is held for it.
+      const recent = justNow.filter((entry) => entry.chat === stream.chat).map((entry) => entry.said);
+      const seen = recent.findIndex((said) => said.id === afterId) + 1;
+      const unseen = recent.slice(seen);
       const missed = await past();
       const known = new Set(missed.map((said) => said.id));
-      const recent = justNow.filter((entry) => entry.chat === stream.chat).map((entry) => entry.said);
       await tell(stream, missed);
       while (streams.has(stream)) {
-        const waiting = [...recent.splice(0), ...(stream.held ?? [])].filter((said) => !known.has(said.id));
+        const waiting = [...unseen.splice(0), ...(stream.held ?? [])].filter((said) => !known.has(said.id));
         stream.held = [];
         for (const said of waiting) known.add(said.id);
         if (waiting.length === 0) break;
@@ -86,7 +89,7 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
       for (const stream of streams) {
         if (stream.chat !== chat) continue;
         if (stream.held === null) writeNow(stream, event);
-        else stream.held.push(said);
+        else if (stream.held.push(said) > justNowCount) drop(stream);
       }
     },
     count: () => streams.size,

@@ -136,7 +136,7 @@ function useScrolling(sheet: Sheet): void {
     // A sheet opened anew begins where it was left off, a bare or labelled one at its head.
     if (begun.current || sheet.entries.length > 1) {
       document.querySelector('.writing')?.scrollIntoView({ block: 'nearest' });
-      newest?.scrollIntoView({ block: 'nearest' });
+      newest?.scrollIntoView({ block: newest.getBoundingClientRect().top < 0 ? 'start' : 'nearest' });
     }
     begun.current = true;
   }, [sheet.caughtUp, sheet.lastId, sheet.acts.length]);

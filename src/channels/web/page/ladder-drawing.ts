@@ -43,7 +43,7 @@ export function drawLadder(ladder: Ladder): DrawnLadder {
         label: rung.label,
         outline: stroke(rail, y, length),
         ink: Math.round((0.12 + 0.88 * within01(rung.ink)) * 1000) / 1000,
-        textX: Math.round(rail + length + 12),
+        textX: Math.round(rail + length + 14),
         textY: y + 5,
       };
     }),
@@ -52,7 +52,10 @@ export function drawLadder(ladder: Ladder): DrawnLadder {
 
 const within01 = (x: number): number => Math.min(1, Math.max(0, x));
 
+/** Drawn with one brush: it thins out as evenly on a short rung as on a long one, and is lifted round. */
 function stroke(x: number, y: number, length: number): string {
-  const end = Math.round((x + length) * 10) / 10;
-  return `M${x} ${y - 8}L${end - 3} ${y - 5}Q${end + 2} ${y} ${end - 3} ${y + 5}L${x} ${y + 8}Z`;
+  const thick = 7;
+  const thin = thick - (2.5 * length) / longest;
+  const [end, half] = [x + length, thin].map((u) => Math.round(u * 10) / 10) as [number, number];
+  return `M${x} ${y - thick}L${end} ${y - half}q${half} ${half} 0 ${2 * half}L${x} ${y + thick}Z`;
 }

@@ -18,6 +18,6 @@ export default defineConfig({
     manifest: 'manifest.json',
     modulePreload: false,
     target: 'es2022',
-    rolldownOptions: { input: ['main.tsx', 'sheet.css'].map((file) => join(root, file)) },
+    rolldownOptions: { input: ['main.tsx', 'page.css'].map((file) => join(root, file)) },
   },
 });
