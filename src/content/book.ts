@@ -38,8 +38,8 @@ function problemsOf(
     front,
     calls: new Set(Object.keys(using.calls)),
     heard: heardNames,
-    hasSentence: using.words.has,
-    variables: using.words.variables,
+    hasSentence: (key) => using.words.has(key),
+    variables: (key) => using.words.variables(key),
   });
   const told = ({ path, expected }: FlowProblem): string => `${file.at(path)} ${path.join('.')}: expected ${expected}`;
   return [...file.problems, ...checked].map(told);

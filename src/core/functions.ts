@@ -43,14 +43,16 @@ export const madeUpKeys: readonly string[] = ['mistake-', 'caution-', 'why-', 'b
 export function makeCalls(content: CoreContent): Calls {
   return {
     readMessage: ({ text, language, asked }) => ({
-      gives: heardMessage(content, String(text), { language: language as Language, asked: asked as string | null }),
+      gives: heardMessage(content, textOf(text), { language: language as Language, asked: asked as string | null }),
     }),
-    readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, String(payload)) }),
+    readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, textOf(payload)) }),
     planBrew: (given, around) => planned(content, given, around),
     explainPlan: (given, around) => explained(content, given, around),
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
   };
 }
+
+const textOf = (value: Json | undefined): string => (typeof value === 'string' ? value : '');
 
 /** A message of any length is read by its beginning; the reader has the same bound. */
 const longestText = 5000;
@@ -98,7 +100,7 @@ function requestOf(given: Facts, { memory }: Around): BrewRequest {
   return {
     tea: (given['tea'] as string | null | undefined) ?? null,
     family: given['family'] as BrewRequest['family'],
-    vessel: String(given['vessel']),
+    vessel: textOf(given['vessel']),
     volumeMl: Number(given['volumeMl']),
     ...(Object.fromEntries(known) as Partial<BrewRequest>),
   };

@@ -12,6 +12,7 @@ import {
   type PlacedTarget,
 } from './outline.ts';
 import type { FlowProblem, Path } from './parse.ts';
+import { toldNames } from './scope.ts';
 
 export interface CheckAgainst {
   readonly flows: { readonly [name: string]: Flow };
@@ -72,11 +73,9 @@ function wrongSentences(flow: Flow, { hasSentence, variables, ...against }: Chec
   });
 }
 
-const reserved = ['memory', 'language', 'now', 'timer', 'flow', 'place', 'parked', 'asked', 'answered', 'heard'];
-
 /** Whether a name can ever stand for something: what was heard, what the engine tells, or a fact of the flow. */
 function knownNames(flow: Flow, { heard }: Pick<CheckAgainst, 'heard'>): (path: readonly string[]) => boolean {
-  const facts = new Set([...factsOfFlow(flow), ...reserved]);
+  const facts = new Set([...factsOfFlow(flow), ...toldNames]);
   return ([head = '', second]) =>
     head === 'heard' ? second === 'text' || (second !== undefined && heard.has(second)) : facts.has(head);
 }

@@ -1,23 +1,21 @@
 /** The choices of a place: which stand open now, and which one a typed text means. */
-import type { ChoiceLine, FlowWords, Place, Values } from './book.ts';
+import type { ChoiceLine, FlowWords, Place } from './book.ts';
 import { evaluate, factsOf, holds, type Lookup } from './evaluate.ts';
-import type { Facts, Json, Phrase, SayingChoice, Spot } from './flow.ts';
+import type { Facts, Json, SayingChoice, Spot } from './flow.ts';
+import { phraseOf } from './phrases.ts';
 
 export interface OpenChoice {
   readonly choice: SayingChoice;
   readonly line: ChoiceLine;
 }
 
-/** Gives the values a sentence needs. */
-export type PhraseOf = (key: string, values: Values, lookup: Lookup) => Phrase;
-
 /** The choices whose conditions hold, lists unfolded, in the order of the file. */
-export function openChoices(place: Place, from: Spot, lookup: Lookup, phraseOf: PhraseOf): readonly OpenChoice[] {
+export function openChoices(place: Place, from: Spot, lookup: Lookup, words: FlowWords): readonly OpenChoice[] {
   return place.choices.flatMap((line) =>
     itemsOf(line, lookup).flatMap(({ id, item }) => {
       const within: Lookup = (path) => (path[0] === 'item' ? member(item, path.slice(1)) : lookup(path));
       if (!holds(line.when, within)) return [];
-      const label = phraseOf(line.label, line.with, within);
+      const label = phraseOf(words, line.label, factsOf(line.with, within), within);
       return [{ line, choice: { id, label, gives: factsOf(line.gives, within), from } }];
     }),
   );

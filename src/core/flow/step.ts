@@ -3,6 +3,8 @@ import type { Around, FlowBook } from './book.ts';
 import { choiceByLabel, choiceByNumber, choiceLine, type OpenChoice } from './choices.ts';
 import { isSame } from './evaluate.ts';
 import type { Effect, Facts, FlowEvent, FlowState } from './flow.ts';
+import { flowNamed } from './lookup.ts';
+import { perform, performFirst } from './perform.ts';
 import { Turn } from './turn.ts';
 
 export interface Stepped {
@@ -16,7 +18,7 @@ type EventOf<Kind extends FlowEvent['kind']> = Extract<FlowEvent, { kind: Kind }
 export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, around: Around): Stepped {
   const { carried, changed } = carryOver(book, state);
   const turn = new Turn(book, carried, around);
-  if (changed && event.kind !== 'timer') turn.say(turn.sentences.flowChanged);
+  if (changed && event.kind !== 'timer') turn.say(turn.frontRules.sentences.flowChanged);
   switch (event.kind) {
     case 'text':
       onText(turn, event);
@@ -26,7 +28,7 @@ export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, 
       break;
     case 'opened':
       hear(turn, turn.frontRules.opens, { payload: event.payload });
-      if (!route(turn)) turn.performFirst(turn.frontRules.otherwise);
+      if (!route(turn)) performFirst(turn, turn.frontRules.otherwise);
       break;
     case 'timer':
       onTimer(turn, event, around.nowMs);
@@ -40,8 +42,7 @@ export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, 
  * all its facts; only when the flow itself is gone does it come in by the front again.
  */
 function carryOver(book: FlowBook, state: FlowState | null): { carried: FlowState; changed: boolean } {
-  const front = book.flows[book.front];
-  if (!front) throw new Error(`no flow is called "${book.front}"`);
+  const front = flowNamed(book, book.front);
   const entrance = { flow: front.name, hash: front.hash, place: front.starts, facts: {}, trail: [], parked: [] };
   if (!state) return { carried: entrance, changed: false };
   const trail = state.trail.filter((spot) => book.flows[spot.flow]?.places[spot.place]);
@@ -56,7 +57,7 @@ function hear(turn: Turn, reader: string, given: Facts): void {
   const outcome = turn.call(reader, given);
   if (!('gives' in outcome)) throw new Error(`${reader} must answer with what it heard`);
   turn.heard = { ...(outcome.gives as Facts), text: given['text'] ?? null };
-  turn.perform(turn.frontRules.notices);
+  perform(turn, turn.frontRules.notices);
 }
 
 /**
@@ -73,18 +74,18 @@ function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
     if (numbered) take(turn, numbered);
     return numbered !== null;
   };
-  if (!route(turn, byNumber)) turn.performFirst(turn.frontRules.otherwise);
+  if (!route(turn, byNumber)) performFirst(turn, turn.frontRules.otherwise);
 }
 
 function route(turn: Turn, byNumber: () => boolean = () => false): boolean {
   const front = turn.book.flows[turn.book.front];
   return (
-    turn.performFirst(turn.frontRules.always) ||
-    turn.performFirst(turn.place.hears) ||
+    performFirst(turn, turn.frontRules.always) ||
+    performFirst(turn, turn.place.hears) ||
     goOnFilled(turn) ||
     byNumber() ||
-    turn.performFirst(turn.flow.hears) ||
-    (turn.flow !== front && turn.performFirst(front?.hears ?? []))
+    performFirst(turn, turn.flow.hears) ||
+    (turn.flow !== front && performFirst(turn, front?.hears ?? []))
   );
 }
 
@@ -96,7 +97,7 @@ function goOnFilled(turn: Turn): boolean {
 
 function take(turn: Turn, { choice, line }: OpenChoice): void {
   turn.learn(choice.gives);
-  if (!turn.perform([line.line])) turn.goOn();
+  if (!perform(turn, [line.line])) turn.goOn();
 }
 
 /** A tap on an older message still counts while its flow is under way, except where the file says once. */
@@ -109,15 +110,15 @@ function onChosen(turn: Turn, event: EventOf<'chosen'>): void {
   const left = turn.parked.find((p) => p.flow === from.flow);
   const isForged = Object.keys(gives).some((name) => !line || !(name in line.gives));
   if (!place || !line || isForged || (!isHere && (place.once || !(underWay || left)))) {
-    return turn.say(turn.sentences.staleTap);
+    return turn.say(turn.frontRules.sentences.staleTap);
   }
   if (!isHere && left && from.flow !== turn.flow.name) turn.takeUp(left);
   const facts = Object.entries(gives);
   if (!isHere && facts.length > 0 && facts.every(([name, value]) => isSame(value, turn.facts[name] ?? null))) {
-    return turn.say(turn.sentences.alreadySo);
+    return turn.say(turn.frontRules.sentences.alreadySo);
   }
   turn.learn(gives);
-  if (!turn.perform([line.line])) {
+  if (!perform(turn, [line.line])) {
     if (place.leads) turn.go(place.leads);
     else turn.goOn();
   }
@@ -134,5 +135,5 @@ function onTimer(turn: Turn, { name, dueAtMs }: EventOf<'timer'>, nowMs: number)
   if (!lines) return;
   if (turn.flow.name !== flow && left) turn.takeUp(left);
   turn.timer = { name: timer, dueAtMs, lateS: Math.max(0, (nowMs - dueAtMs) / 1000) };
-  turn.perform(lines);
+  perform(turn, lines);
 }

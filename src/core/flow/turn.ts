@@ -1,8 +1,12 @@
 /** One turn of a conversation while it is worked out: what is known, what will be said and done. Lives only within one step. */
-import type { Around, CallLine, Flow, FlowBook, Line, Move, Place, SayPart, Target, Values } from './book.ts';
-import { openChoices, member, type OpenChoice } from './choices.ts';
-import { evaluate, factsOf, holds, isKnown, isSame, valueOf, type Lookup } from './evaluate.ts';
+import type { Around, Flow, FlowBook, FrontRules, Move, Place, SayPart, Target, Values } from './book.ts';
+import { flowNamed, frontRules, placeNamed } from './lookup.ts';
+import { openChoices, type OpenChoice } from './choices.ts';
+import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Spot } from './flow.ts';
+import { perform } from './perform.ts';
+import { spoken } from './phrases.ts';
+import { scopeOf } from './scope.ts';
 
 const longestTrail = 20;
 const mostParked = 3;
@@ -11,7 +15,8 @@ const mostPlaces = 60;
 
 export class Turn {
   readonly book: FlowBook;
-  readonly #around: Around;
+  readonly lookup: Lookup;
+  readonly around: Around;
   readonly #effects: Effect[] = [];
   readonly #phrases: Phrase[] = [];
   readonly #began: Spot;
@@ -31,7 +36,8 @@ export class Turn {
 
   constructor(book: FlowBook, state: FlowState, around: Around) {
     this.book = book;
-    this.#around = around;
+    this.around = around;
+    this.lookup = scopeOf(this);
     this.#memory = around.memory;
     this.#flow = state.flow;
     this.#place = state.place;
@@ -42,11 +48,11 @@ export class Turn {
   }
 
   get flow(): Flow {
-    return this.#flowNamed(this.#flow);
+    return flowNamed(this.book, this.#flow);
   }
 
   get place(): Place {
-    return this.#placeOf(this.flow, this.#place);
+    return placeNamed(this.flow, this.#place);
   }
 
   get spot(): Spot {
@@ -61,132 +67,46 @@ export class Turn {
     return this.#parked;
   }
 
-  readonly lookup: Lookup = ([head = '', ...rest]) => member(this.#named(head), rest);
-
-  #named(head: string): Json {
-    switch (head) {
-      case 'heard':
-        return this.heard;
-      case 'memory':
-        return this.#memory;
-      case 'language':
-        return this.#around.language;
-      case 'now':
-        return this.#around.nowMs;
-      case 'timer':
-        return this.timer;
-      case 'flow':
-        return this.#flow;
-      case 'place':
-        return this.#place;
-      case 'parked':
-        return this.#parked.map((p) => p.flow);
-      case 'asked':
-        return this.place.asks;
-      case 'answered':
-        return this.place.asks !== null && isKnown(this.heard[this.place.asks]);
-      default:
-        return member(this.#facts, [head]);
-    }
+  get memory(): Facts {
+    return this.#memory;
   }
 
   call(name: string, given: Facts): ReturnType<FlowBook['calls'][string]> {
     const call = this.book.calls[name];
     if (!call) throw new Error(`no function is called "${name}"`);
-    return call(given, { ...this.#around, memory: this.#memory });
+    return call(given, { ...this.around, memory: this.#memory });
   }
 
-  /** Says a sentence of the words; its values are facts of the same name, a dash reading into a fact. */
-  say(key: string, values: Values = {}): void {
-    this.#phrases.push(this.#phrase(key, values, this.lookup));
+  /** Says a sentence of the words. */
+  say(key: string): void {
+    this.sayPart({ key }, {});
   }
 
-  readonly #phrase = (key: string, values: Values, lookup: Lookup): Phrase => {
-    const given = factsOf(values, lookup);
-    const valueNamed = (name: string): Json => (name in given ? (given[name] ?? null) : lookup(name.split('-')));
-    return { key, values: Object.fromEntries(this.book.words.variables(key).map((v) => [v, valueNamed(v)])) };
-  };
-
-  #spoken(part: SayPart, values: Values): readonly Phrase[] {
-    if ('key' in part) return [this.#phrase(part.key, values, this.lookup)];
-    const found = evaluate(part.computed, this.lookup);
-    const phrases = (Array.isArray(found) ? found : [found]) as readonly (Phrase | null)[];
-    return phrases.flatMap((p) => (p === null ? [] : [this.#phrase(p.key, literal(p.values), this.lookup)]));
+  sayPart(part: SayPart, values: Values): void {
+    this.#phrases.push(...this.spoken(part, values));
   }
 
-  /** Does the lines in order; true when one of them led elsewhere. */
-  perform(lines: readonly Line[]): boolean {
-    return lines.some((line) => holds(line.when, this.lookup) && this.#do(line));
+  spoken(part: SayPart, values: Values): readonly Phrase[] {
+    return spoken(this.book.words, part, values, this.lookup);
   }
 
-  /** Does the first line that fits; the conversation stays where it is unless the line leads on. */
-  performFirst(lines: readonly Line[]): boolean {
-    const line = lines.find((l) => holds(l.when, this.lookup));
-    if (line) this.#do(line);
-    return line !== undefined;
+  show(what: Facts): void {
+    this.#show = what;
   }
 
-  #do(line: Line): boolean {
-    if (line.set) this.#setFacts(factsOf(line.set, this.lookup));
-    if (line.call && this.#performCall(line.call)) return true;
-    for (const part of line.say) this.#phrases.push(...this.#spoken(part, line.with));
-    if (line.show) this.#show = factsOf(line.show, this.lookup);
-    this.#remember(line.remember);
-    if (line.tellShop) {
-      this.#effects.push({ do: 'task', task: line.tellShop.task, values: factsOf(line.tellShop.values, this.lookup) });
-    }
-    this.#schedule(line);
-    if (this.perform(line.lines)) return true;
-    if (line.go) this.go(line.go);
-    return line.go !== null;
+  add(effect: Effect): void {
+    this.#effects.push(effect);
   }
 
-  #performCall(line: CallLine): boolean {
-    const outcome = this.call(line.name, factsOf(line.with, this.lookup));
-    if ('gives' in outcome) {
-      if (line.keep !== null) this.#setFacts({ [line.keep]: outcome.gives });
-      return false;
-    }
-    const { wrong, field, values } = outcome;
-    const target = line.wrong[wrong] ?? line.wrong['any'];
-    if (!target) throw new Error(`${this.#flow}/${this.#place}: ${line.name} answers "${wrong}", which leads nowhere`);
-    this.#setFacts({ mistake: { code: wrong, field, key: `mistake-${wrong}`, values } });
-    this.go(target);
-    return true;
-  }
-
-  #remember(values: Values | null): void {
-    if (!values) return;
-    for (const [name, value] of Object.entries(factsOf(values, this.lookup))) {
-      if (isSame(this.#memory[name] ?? null, value)) continue;
-      this.#memory = { ...this.#memory, [name]: value };
-      this.#effects.push({ do: 'remember', name, value });
-    }
-  }
-
-  /** Names of timers and later sayings carry their flow, so that a parked flow is found by them. */
-  #schedule(line: Line): void {
-    for (const name of line.withdraw) this.#effects.push({ do: 'withdraw', name: `${this.#flow}/${name}` });
-    if (line.wake) {
-      const atMs = this.#instant(valueOf(line.wake.at, this.lookup), line.wake.name);
-      this.#effects.push({ do: 'wake', name: `${this.#flow}/${line.wake.name}`, atMs });
-    }
-    if (line.later) {
-      const phrases = line.later.say.flatMap((part) => this.#spoken(part, line.with));
-      const atMs = this.#instant(valueOf(line.later.at, this.lookup), line.later.name);
-      const later = { name: `${this.#flow}/${line.later.name}`, atMs };
-      this.#effects.push({ do: 'say', saying: { phrases, choices: [], later } });
-    }
-  }
-
-  #instant(value: Json, name: string): number {
-    if (typeof value !== 'number')
-      throw new Error(`${this.#flow}/${this.#place}: the time of "${name}" is not a number`);
-    return Math.round(value);
+  /** Only what is news is remembered. */
+  remember(name: string, value: Json): void {
+    if (isSame(this.#memory[name] ?? null, value)) return;
+    this.#memory = { ...this.#memory, [name]: value };
+    this.add({ do: 'remember', name, value });
   }
 
   /** Null forgets a fact. */
-  #setFacts(facts: Facts): void {
+  setFacts(facts: Facts): void {
     const kept = Object.entries({ ...this.#facts, ...facts }).filter(([, value]) => isKnown(value));
     this.#facts = Object.fromEntries(kept);
   }
@@ -195,7 +115,7 @@ export class Turn {
   learn(told: Facts): void {
     const changed = Object.keys(told).filter((name) => !isSame(told[name] ?? null, this.#facts[name] ?? null));
     const fallen = changed.flatMap((name) => this.flow.listens.facts[name]?.clears ?? []);
-    this.#setFacts({ ...Object.fromEntries(fallen.map((name) => [name, null])), ...told });
+    this.setFacts({ ...Object.fromEntries(fallen.map((name) => [name, null])), ...told });
   }
 
   /** Learns what the message holds for this flow, if the flow is listening; true when it held anything. */
@@ -243,13 +163,13 @@ export class Turn {
     const missing = needs.find(({ fact }) => !isKnown(this.#facts[fact]));
     if (missing) return this.#enter(missing.place);
     this.#entered = true;
-    this.perform(repeated && repeats ? repeats : lines);
+    perform(this, repeated && repeats ? repeats : lines);
   }
 
   #goBack(): void {
     const spot = this.#trail.at(-1);
     if (!spot || !this.book.flows[spot.flow]) {
-      this.say(this.sentences.nothingBefore);
+      this.say(this.frontRules.sentences.nothingBefore);
       return this.#enter(this.#place, true);
     }
     this.#trail = this.#trail.slice(0, -1);
@@ -259,7 +179,7 @@ export class Turn {
   }
 
   #startOver(): void {
-    const front = this.#flowNamed(this.book.front);
+    const front = flowNamed(this.book, this.book.front);
     this.#flow = front.name;
     this.#facts = {};
     this.#trail = [];
@@ -271,7 +191,7 @@ export class Turn {
   /** Takes up what was left; an open question is asked again, anything else just lies where it was. */
   #resume(): void {
     const left = this.#parked.at(-1);
-    if (!left) return this.go({ flow: this.book.front, place: this.#flowNamed(this.book.front).news });
+    if (!left) return this.go({ flow: this.book.front, place: flowNamed(this.book, this.book.front).news });
     this.takeUp(left);
     if (this.place.asks !== null) this.#enter(this.#place, true);
   }
@@ -284,7 +204,7 @@ export class Turn {
   }
 
   #changeFlow(name: string): void {
-    const next = this.#flowNamed(name);
+    const next = flowNamed(this.book, name);
     const leaving = this.flow;
     const carried = Object.fromEntries(Object.entries(this.#facts).filter(([fact]) => next.takes.includes(fact)));
     const found = this.#parked.find((p) => p.flow === name);
@@ -297,18 +217,12 @@ export class Turn {
     this.fill();
   }
 
-  get sentences(): NonNullable<Flow['front']>['sentences'] {
-    return this.frontRules.sentences;
-  }
-
-  get frontRules(): NonNullable<Flow['front']> {
-    const { front } = this.#flowNamed(this.book.front);
-    if (!front) throw new Error(`"${this.book.front}" has no front rules`);
-    return front;
+  get frontRules(): FrontRules {
+    return frontRules(this.book);
   }
 
   openChoices(): readonly OpenChoice[] {
-    return openChoices(this.place, this.spot, this.lookup, this.#phrase);
+    return openChoices(this.place, this.spot, this.lookup, this.book.words);
   }
 
   /** The new state, and everything said in this turn as one message with the choices of where it came to rest. */
@@ -337,18 +251,4 @@ export class Turn {
     };
     return { do: 'say', saying };
   }
-
-  #flowNamed(name: string): Flow {
-    const flow = this.book.flows[name];
-    if (!flow) throw new Error(`no flow is called "${name}"`);
-    return flow;
-  }
-
-  #placeOf(flow: Flow, name: string): Place {
-    const place = flow.places[name];
-    if (!place) throw new Error(`${flow.name} has no place "${name}"`);
-    return place;
-  }
 }
-
-const literal = (facts: Facts): Values => Object.fromEntries(Object.entries(facts).map(([name, is]) => [name, { is }]));

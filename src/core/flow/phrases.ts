@@ -1,0 +1,18 @@
+/** Makes phrases of sentence keys and what is known. Puts nothing into words. */
+import type { FlowWords, SayPart, Values } from './book.ts';
+import { evaluate, factsOf, type Lookup } from './evaluate.ts';
+import type { Facts, Json, Phrase } from './flow.ts';
+
+/** A sentence's values are given beside it, or are facts of the same name; a dash reads into a fact. */
+export function phraseOf(words: FlowWords, key: string, given: Facts, lookup: Lookup): Phrase {
+  const valueNamed = (name: string): Json => (name in given ? (given[name] ?? null) : lookup(name.split('-')));
+  return { key, values: Object.fromEntries(words.variables(key).map((name) => [name, valueNamed(name)])) };
+}
+
+/** One part of a "say": a key, or an expression that gives a phrase, a list of them, or null for nothing. */
+export function spoken(words: FlowWords, part: SayPart, values: Values, lookup: Lookup): readonly Phrase[] {
+  if ('key' in part) return [phraseOf(words, part.key, factsOf(values, lookup), lookup)];
+  const found = evaluate(part.computed, lookup);
+  const phrases = (Array.isArray(found) ? found : [found]) as readonly (Phrase | null)[];
+  return phrases.flatMap((phrase) => (phrase === null ? [] : [phraseOf(words, phrase.key, phrase.values, lookup)]));
+}

@@ -1,0 +1,30 @@
+/** What the names in a flow file stand for during a turn. */
+import { member } from './choices.ts';
+import { isKnown, type Lookup } from './evaluate.ts';
+import type { Facts, Json } from './flow.ts';
+import type { Turn } from './turn.ts';
+
+/** Names the engine tells; every other name is a fact of the flow. */
+const told: { readonly [name: string]: (turn: Turn) => Json } = {
+  heard: (turn) => turn.heard,
+  memory: (turn) => turn.memory,
+  language: (turn) => turn.around.language,
+  now: (turn) => turn.around.nowMs,
+  timer: (turn) => turn.timer,
+  flow: (turn) => turn.spot.flow,
+  place: (turn) => turn.spot.place,
+  parked: (turn) => turn.parked.map((left) => left.flow),
+  asked: (turn) => turn.place.asks,
+  answered: (turn) => turn.place.asks !== null && isKnown(member(turn.heard, [turn.place.asks])),
+};
+
+export const toldNames: readonly string[] = Object.keys(told);
+
+export function scopeOf(turn: Turn): Lookup {
+  return ([head = '', ...rest]) => {
+    const tell = Object.hasOwn(told, head) ? told[head] : undefined;
+    return member(tell ? tell(turn) : factNamed(turn.facts, head), rest);
+  };
+}
+
+const factNamed = (facts: Facts, name: string): Json => member(facts, [name]);
