@@ -6,7 +6,7 @@ import { answer, eventRef, failure, type Step } from './answer.ts';
 
 export interface Handling {
   /** Handles all that waits of this person; resolves when nothing is left. */
-  take(person: PersonId): Promise<void>;
+  readonly take: (person: PersonId) => Promise<void>;
   /** Resolves when nobody is being handled. */
   idle(): Promise<void>;
 }

@@ -1,10 +1,11 @@
 /** Pays what is owed: takes what is due, puts it into words, sends it, and writes down what became of it. */
 import type { Clock } from '../clock.ts';
+import type { Instant } from '../core/units.ts';
 import { errorFields, type Log } from '../log.ts';
 import type { Channel, ChannelName, Outgoing, Sent } from '../messages.ts';
 import type { Owed, Settlement, Store } from '../store/contract.ts';
 import { oneAtATime } from './one-at-a-time.ts';
-import { makePace, type Pace } from './pace.ts';
+import type { Pace } from './pace.ts';
 import { render, type Say } from './render.ts';
 import { settlementOf } from './retry.ts';
 
@@ -23,7 +24,9 @@ export interface DeliveringParts {
   readonly say: Say;
   readonly clock: Clock;
   readonly log: Log;
-  readonly pace?: Pace;
+  readonly pace: Pace;
+  /** Something is to be tried again at this instant. */
+  readonly later: (at: Instant) => void;
 }
 
 /** Sendings under way at once: bounds what an unclean death leaves in doubt. */
@@ -32,7 +35,7 @@ const mostUnderWay = 64;
 const longestSendMs = 60_000;
 
 export function makeDelivering(parts: DeliveringParts): Delivering {
-  const { store, channels, clock, log, pace = makePace() } = parts;
+  const { store, channels, clock, log, pace } = parts;
   const names = [...channels.keys()];
   const underWay = new Set<Promise<void>>();
   let stopped = false;
@@ -40,7 +43,7 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
 
   const start = (owed: Owed): void => {
     pace.spent(owed, clock.now());
-    const run = deliverOne({ ...parts, pace }, owed)
+    const run = deliverOne(parts, owed)
       .catch((error: unknown) => log.error('sending was not written down', errorFields(error)))
       .finally(() => {
         underWay.delete(run);
@@ -62,10 +65,9 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
     claim().catch((error: unknown) => log.error('nothing could be taken for sending', errorFields(error))),
   );
   const idle = async (): Promise<void> => {
-    await claiming.rest();
-    while (underWay.size > 0) {
-      await Promise.all(underWay);
+    while (claiming.busy() || underWay.size > 0) {
       await claiming.rest();
+      await Promise.all(underWay);
     }
   };
   return {
@@ -79,13 +81,14 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
   };
 }
 
-async function deliverOne(parts: DeliveringParts & { pace: Pace }, owed: Owed): Promise<void> {
-  const { store, clock, log, pace } = parts;
+async function deliverOne(parts: DeliveringParts, owed: Owed): Promise<void> {
+  const { store, clock, log, pace, later } = parts;
   const sent = await send(parts, owed);
   if (sent.outcome === 'retry' && sent.notBefore) pace.pause(owed.address, sent.notBefore);
   const settlement = settlementOf(owed, sent, clock.now());
   if (settlement.kind !== 'sent') tellLog(log, owed, settlement);
   await store.settle(owed.id, settlement, clock.now());
+  if (settlement.kind === 'retry' || settlement.kind === 'doubt') later(settlement.at);
 }
 
 async function send({ channels, say, clock, log }: DeliveringParts, owed: Owed): Promise<Sent> {

@@ -2,7 +2,8 @@
 
 export interface OneAtATime {
   readonly ask: () => void;
-  /** Resolves when it rests. */
+  readonly busy: () => boolean;
+  /** Resolves when it rests; it may have been asked again by the time this is heard. */
   readonly rest: () => Promise<void>;
 }
 
@@ -23,6 +24,7 @@ export function oneAtATime(work: () => Promise<void>): OneAtATime {
       asked = true;
       running ??= run();
     },
+    busy: () => running !== null,
     async rest() {
       await running;
     },

@@ -1,7 +1,6 @@
 /** A message owed, put into words: keys and values in, sentences in the person's language out. */
-import type { Facts, Json, Phrase } from '../core/flow/flow.ts';
-import type { Language } from '../core/units.ts';
-import type { Countdown, Ladder, Outgoing } from '../messages.ts';
+import type { Json, Language } from '../core/units.ts';
+import type { Countdown, Ladder, Outgoing, Phrase } from '../messages.ts';
 import { choiceKey, type Owed } from '../store/contract.ts';
 
 /** Throws on an unknown key: a programmer's mistake. */
@@ -24,6 +23,7 @@ export function render(say: Say, owed: Owed): Outgoing {
   };
 }
 
+type Facts = Phrase['values'];
 type Tell = (phrase: Phrase) => string;
 
 function shown(show: Facts | undefined, tell: Tell): { ladder?: Ladder; countdown?: Countdown } {

@@ -25,7 +25,10 @@ export interface Store {
   commit(commit: Commit): Promise<'done' | 'moved'>;
   /** Counts one more try of this event, before or after one that went wrong. */
   tried(person: PersonId, event: EventRef): Promise<void>;
-  /** Takes what may be sent now: at most one a chat and none of a chat with one under way. Marks them as sending. */
+  /**
+   * Takes what may be sent now and marks it as sending: at most one a chat, none of a chat with one under way, and,
+   * timers apart, none of a chat where one waits to be tried again.
+   */
   claim(claim: Claim): Promise<readonly Owed[]>;
   /** Writes down what became of a sending. */
   settle(id: string, settlement: Settlement, now: Instant): Promise<void>;

@@ -34,6 +34,7 @@ interface OwedRow {
 }
 
 const historyLimit = 300;
+const timer = priorities.indexOf('timer');
 const firstBulk = priorities.indexOf('reminder');
 
 const owedColumns = `o.seq, o.tag, o.person, o.channel, o.chat, o.language, o.saying, o.priority, o.due,
@@ -42,12 +43,19 @@ const owedColumns = `o.seq, o.tag, o.person, o.channel, o.chat, o.language, o.sa
      AND p.turn < o.turn AND p.ref IS NOT NULL ORDER BY p.turn DESC LIMIT 1) AS replaces`;
 
 export function makeClaims(db: Database): Claims {
-  const dueRows = db.prepare<[string, number, number], Candidate>(
-    `SELECT seq, channel, chat, slot FROM outbox o
-     WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(?)) AND priority = ? AND next_at <= ?
-       AND NOT EXISTS (SELECT 1 FROM outbox s WHERE s.status = 'sending' AND s.channel = o.channel AND s.chat = o.chat)
-     ORDER BY next_at, seq`,
-  );
+  const dueRows = (alsoFree: string) =>
+    db.prepare<{ names: string; priority: number; now: Instant }, Candidate>(
+      `SELECT seq, channel, chat, slot FROM outbox o
+       WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(@names))
+         AND priority = @priority AND due <= @now AND next_at <= @now
+         AND NOT EXISTS (SELECT 1 FROM outbox s
+           WHERE s.status = 'sending' AND s.channel = o.channel AND s.chat = o.chat) ${alsoFree}
+       ORDER BY due, seq`,
+    );
+  // What is said first arrives first, even when it has to be tried again. A call to pour cannot wait for that.
+  const dueTimers = dueRows('');
+  const dueOthers = dueRows(`AND NOT EXISTS (SELECT 1 FROM outbox r
+    WHERE r.status = 'waiting' AND r.next_at > r.due AND r.next_at > @now AND r.channel = o.channel AND r.chat = o.chat)`);
   const sameSlot = db.prepare<unknown[], { seq: number }>(
     `SELECT seq FROM outbox WHERE channel = @channel AND chat = @chat AND slot = @slot AND status = 'waiting'
        AND next_at <= @now ORDER BY due DESC, seq DESC`,
@@ -71,8 +79,12 @@ export function makeClaims(db: Database): Claims {
     `SELECT saying FROM outbox WHERE seq = ? AND tag = ? AND person = ? AND claimed_at IS NOT NULL`,
   );
   const nextDue = db.prepare<[number, number, string], { due: number | null }>(
-    `SELECT min(next_at) AS due FROM outbox WHERE status = 'waiting' AND priority = ? AND next_at > ?
+    `SELECT min(due) AS due FROM outbox WHERE status = 'waiting' AND priority = ? AND due > ?
        AND channel IN (SELECT value FROM json_each(?))`,
+  );
+  const nextRetry = db.prepare<[string, number], { due: number | null }>(
+    `SELECT min(next_at) AS due FROM outbox WHERE status = 'waiting' AND next_at > due
+       AND channel IN (SELECT value FROM json_each(?)) AND next_at > ?`,
   );
 
   /** The latest due of a slot goes; those it overtakes need not be shown any more. */
@@ -87,7 +99,8 @@ export function makeClaims(db: Database): Claims {
     for (const priority of priorities.keys()) {
       if (chosen.size === limit) break;
       const free = priority < firstBulk ? channels : channels.filter((name) => !bulkHeld.includes(name));
-      for (const row of dueRows.iterate(JSON.stringify(free), priority, now)) {
+      const rows = priority === timer ? dueTimers : dueOthers;
+      for (const row of rows.iterate({ names: JSON.stringify(free), priority, now })) {
         const chat = chatKey(row);
         if (!held.has(chat) && !chosen.has(chat)) chosen.set(chat, row);
         if (chosen.size === limit) break;
@@ -115,7 +128,7 @@ export function makeClaims(db: Database): Claims {
     },
     nextDue(channels, after) {
       const dues = [...priorities.keys()].map((p) => nextDue.get(p, after, channels)?.due ?? Infinity);
-      const due = Math.min(...dues);
+      const due = Math.min(...dues, nextRetry.get(channels, after)?.due ?? Infinity);
       return due === Infinity ? null : due;
     },
   };

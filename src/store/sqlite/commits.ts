@@ -1,5 +1,4 @@
 /** Group commit: writes that wait in the same tick share one transaction and one sync, each still whole by itself. */
-import { setTimeout as pause } from 'node:timers/promises';
 import type { Database } from 'better-sqlite3';
 import { isBusy } from './database.ts';
 
@@ -18,6 +17,7 @@ type Result = { readonly value: unknown } | { readonly error: unknown };
 const largestGroup = 64;
 /** How long other processes may keep the lock before what waits is given up. */
 const patienceMs = 60_000;
+const betweenTriesMs = 25;
 
 export interface Commits {
   readonly write: Write;
@@ -62,7 +62,7 @@ async function commitGroup(db: Database, group: readonly Job[]): Promise<void> {
         return;
       }
     }
-    await pause(25);
+    await new Promise((resolve) => setTimeout(resolve, betweenTriesMs));
   }
 }
 

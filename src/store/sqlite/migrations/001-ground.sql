@@ -81,7 +81,8 @@ CREATE TABLE outbox (
   ref TEXT,
   why TEXT
 ) STRICT;
-CREATE INDEX outbox_waiting ON outbox (priority, next_at, seq) WHERE status = 'waiting';
+CREATE INDEX outbox_waiting ON outbox (priority, due, seq) WHERE status = 'waiting';
+CREATE INDEX outbox_retry ON outbox (channel, chat, next_at) WHERE status = 'waiting' AND next_at > due;
 CREATE INDEX outbox_sending ON outbox (channel, chat) WHERE status = 'sending';
 CREATE INDEX outbox_held ON outbox (channel, chat) WHERE status = 'held';
 CREATE INDEX outbox_named ON outbox (person, name) WHERE name IS NOT NULL AND status IN ('waiting', 'held', 'sending');

@@ -1,0 +1,75 @@
+/** The only reader of the environment: every mistake told at once, then one frozen value. */
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { z } from 'zod';
+import { logLevels, type LogLevel } from './log.ts';
+
+/** The folder of package.json, seen from src/ and from dist/ alike. */
+export const projectRoot = fileURLToPath(new URL('..', import.meta.url));
+
+export interface Config {
+  /** Where the database lives. */
+  readonly folder: string;
+  readonly host: string;
+  readonly port: number;
+  readonly log: LogLevel;
+  readonly shopFolder: string;
+  /** The address people see when a proxy stands before us; null when they come to us directly. */
+  readonly origin: string | null;
+  readonly keepDays: number;
+}
+
+/** The settings are wrong. Its message is made to be read, one mistake a line. */
+export class ConfigMistake extends Error {
+  override readonly name = 'ConfigMistake';
+}
+
+const wholeNumber = (least: number, most: number) =>
+  z
+    .string()
+    .refine((text) => /^\d{1,6}$/.test(text) && Number(text) >= least && Number(text) <= most, {
+      error: `must be a whole number from ${least} to ${most}`,
+    })
+    .transform(Number);
+
+const isOrigin = (text: string): boolean =>
+  URL.canParse(text) && new URL(text).origin === text && text.startsWith('http');
+
+const settings = z.object({
+  NINTHPOUR_FOLDER: z.string().min(1, 'must name a folder').default(join(projectRoot, 'var')),
+  NINTHPOUR_HOST: z.string().min(1, 'must be an address to listen on, such as 127.0.0.1').default('127.0.0.1'),
+  NINTHPOUR_PORT: wholeNumber(0, 65_535).default(8080),
+  NINTHPOUR_LOG: z.enum(logLevels, `must be one of ${logLevels.join(', ')}`).default('warn'),
+  NINTHPOUR_SHOP: z
+    .string()
+    .min(1, 'must name a folder')
+    .default(join(projectRoot, 'data', 'shop')),
+  NINTHPOUR_ORIGIN: z
+    .string()
+    .refine(isOrigin, 'must be the public address without a path, such as https://tea.example.org')
+    .nullable()
+    .default(null),
+  // Seven days at least: so long a channel may repeat what it delivered.
+  NINTHPOUR_KEEP_DAYS: wholeNumber(7, 3650).default(90),
+});
+
+/** Throws ConfigMistake. */
+export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
+  const ours = Object.entries(environment).filter(([name]) => name.startsWith('NINTHPOUR_'));
+  const known = Object.keys(settings.shape);
+  const strange = ours.flatMap(([name]) =>
+    known.includes(name) ? [] : [`${name} is not a setting; there are ${known.join(', ')}`],
+  );
+  const read = settings.safeParse(Object.fromEntries(ours));
+  const wrong = read.error?.issues.map(({ path, message }) => `${path.join('.')} ${message}`) ?? [];
+  if (!read.success || strange.length > 0) throw new ConfigMistake([...wrong, ...strange].join('\n'));
+  return Object.freeze({
+    folder: read.data.NINTHPOUR_FOLDER,
+    host: read.data.NINTHPOUR_HOST,
+    port: read.data.NINTHPOUR_PORT,
+    log: read.data.NINTHPOUR_LOG,
+    shopFolder: read.data.NINTHPOUR_SHOP,
+    origin: read.data.NINTHPOUR_ORIGIN,
+    keepDays: read.data.NINTHPOUR_KEEP_DAYS,
+  });
+}
