@@ -163,3 +163,8 @@ because-boiling = Water: this leaf gives its scent only near the boil, which is 
 because-water = Water: { DEGREES($waterC, $unit) } rather than the boil of { DEGREES($boilsAtC, $unit) }, because hotter water draws the bitter part faster than the sweet one.
 because-times = Times: { DURATION($firstS) } gives a first cup of about { NUMBER($strength, maximumFractionDigits: 1) } mg/ml; what is left comes out slower, so the last one needs { DURATION($lastS) } for { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml.
 because-one-time = Time: { DURATION($firstS) } brings the cup to about { NUMBER($strength, maximumFractionDigits: 1) } mg/ml.
+
+# the house itself
+house-unknown-tap = That choice is no longer open. Please write what you would like instead.
+house-stumbled = I stumbled over that message, sorry. It is noted; please try it in other words.
+house-rung = { DURATION($seconds) }

@@ -163,3 +163,8 @@ because-boiling = 水：这种茶要接近沸腾才出香，您那里的沸点�
 because-water = 水：用 { DEGREES($waterC, $unit) } 而不用沸水（{ DEGREES($boilsAtC, $unit) }），因为水越热，苦味比甜味出得越快。
 because-times = 时间：{ DURATION($firstS) }，第一杯约 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml；剩下的出得慢，最后一泡要 { DURATION($lastS) }，约 { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml。
 because-one-time = 时间：{ DURATION($firstS) }，茶汤约 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml。
+
+# the house itself
+house-unknown-tap = 这个选项已经不能用了，请直接写下您想要的。
+house-stumbled = 抱歉，这条消息我处理不了，已经记下了。请换个说法再试。
+house-rung = { DURATION($seconds) }

@@ -163,3 +163,8 @@ because-boiling = 水：這種茶要接近沸騰才出香，您那裡的沸點�
 because-water = 水：用 { DEGREES($waterC, $unit) } 而不用沸水（{ DEGREES($boilsAtC, $unit) }），因為水越熱，苦味比甜味出得越快。
 because-times = 時間：{ DURATION($firstS) }，第一杯約 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml；剩下的出得慢，最後一泡要 { DURATION($lastS) }，約 { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml。
 because-one-time = 時間：{ DURATION($firstS) }，茶湯約 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml。
+
+# the house itself
+house-unknown-tap = 這個選項已經不能用了，請直接寫下您想要的。
+house-stumbled = 抱歉，這則訊息我處理不來，已經記下了。請換個說法再試。
+house-rung = { DURATION($seconds) }
