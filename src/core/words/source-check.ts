@@ -1,5 +1,5 @@
 /**
- * Finds what is wrong in one language's sentences. The parser leaves out a broken sentence, or cuts it short, without
+ * Finds what is wrong in one language's sentences. The parser leaves out a broken sentence without
  * a word; here each becomes a problem with its line and column.
  */
 import { FluentResource } from '@fluent/bundle';
@@ -21,63 +21,68 @@ const entryStart = /^(-?[a-zA-Z][\w-]*) *=/;
 
 /** Reads one .ftl text; `functions` are the names a sentence may call. */
 export function readWordsSource(text: string, functions: ReadonlySet<string>): WordsSource {
-  const parsed = new Map(new FluentResource(text).body.map((entry) => [entry.id, entry] as const));
-  const problems: WordsProblem[] = [];
+  const entries = new Map(new FluentResource(text).body.map((entry) => [entry.id, entry] as const));
+  const rows = text.split(/\r?\n/);
   const lines = new Map<string, number>();
-  text.split(/\r?\n/).forEach((content, index) => {
-    const line = index + 1;
-    const id = entryStart.exec(content)?.[1];
-    if (id !== undefined) {
-      if (lines.has(id))
-        problems.push({ line, column: 1, expected: `"${id}" once; it is first at line ${lines.get(id)}` });
-      else lines.set(id, line);
-      if (!parsed.has(id)) problems.push({ line, column: id.length + 1, expected: brokenEntry(id) });
-    } else if (!isContinuation(content)) {
-      problems.push({
-        line,
-        column: 1,
-        expected: 'a comment (#), "key = sentence", or an indented line of a sentence',
-      });
-    }
+  rows.forEach((row, i) => {
+    const id = entryStart.exec(row)?.[1];
+    if (id !== undefined && !lines.has(id)) lines.set(id, i + 1);
   });
-  problems.push(...strayBraces(text, lines));
-  for (const [id, entry] of parsed)
-    problems.push(...brokenReferences(entry, { line: lines.get(id) ?? 1, parsed, functions }));
-  return { entries: parsed, lines, problems: problems.toSorted((a, b) => a.line - b.line || a.column - b.column) };
+  const braces = strayBraces(rows);
+  const broken = rows.flatMap((row, i) => brokenRow(row, i + 1, { entries, lines }));
+  const problems = [
+    ...braces,
+    ...broken.filter(({ line }) => !braces.some((brace) => brace.line === line)),
+    ...[...entries.values()].flatMap((entry) =>
+      brokenReferences(entry, { line: lines.get(entry.id) ?? 1, entries, functions }),
+    ),
+  ];
+  return { entries, lines, problems: problems.toSorted((a, b) => a.line - b.line || a.column - b.column) };
 }
 
-const brokenEntry = (id: string): string =>
-  `a sentence after "${id} =" in Fluent syntax: closed { }, quoted texts, one *[default] in each choice`;
-
 /** Blank, comment, or part of the entry above: indented, or the brace that closes a placeable. */
-const isContinuation = (line: string): boolean => /^(#{1,3}( |$)| +\S|\s*$|\})/.test(line);
+const isContinuation = (row: string): boolean => /^(#{1,3}( |$)| +\S|\s*$|\})/.test(row);
 
-/** A closing brace too many ends a sentence early without a word. */
-function strayBraces(text: string, lines: ReadonlyMap<string, number>): WordsProblem[] {
+function brokenRow(
+  row: string,
+  line: number,
+  { entries, lines }: Pick<WordsSource, 'entries' | 'lines'>,
+): WordsProblem[] {
+  const id = entryStart.exec(row)?.[1];
+  if (id === undefined) {
+    const expected = 'a comment (#), "key = sentence", or an indented line of a sentence';
+    return isContinuation(row) ? [] : [{ line, column: 1, expected }];
+  }
+  const first = lines.get(id);
+  if (first !== line) return [{ line, column: 1, expected: `"${id}" once; it is first at line ${first}` }];
+  const expected = `a sentence after "${id} =" in Fluent syntax: closed { }, quoted texts, one *[default] in each choice`;
+  return entries.has(id) ? [] : [{ line, column: id.length + 1, expected }];
+}
+
+/** A closing brace where none is open. */
+function strayBraces(rows: readonly string[]): WordsProblem[] {
   const problems: WordsProblem[] = [];
   let depth = 0;
-  text.split(/\r?\n/).forEach((content, index) => {
-    if (content.startsWith('#')) return;
-    if (entryStart.test(content)) depth = 0;
-    const bare = content.replace(/\{ *"(?:[^"\\]|\\.)*" *\}/g, (quoted) => ' '.repeat(quoted.length));
-    for (let at = 0; at < bare.length; at++) {
-      if (bare[at] === '{') depth++;
-      if (bare[at] === '}' && --depth < 0) {
-        problems.push({ line: index + 1, column: at + 1, expected: 'no "}" here, since no "{" is open' });
-        depth = 0;
-      }
+  for (const [i, row] of rows.entries()) {
+    if (row.startsWith('#')) continue;
+    if (entryStart.test(row)) depth = 0;
+    const bare = row.replace(/\{ *"(?:[^"\\]|\\.)*" *\}/g, (quoted) => ' '.repeat(quoted.length));
+    for (const { 0: brace, index } of bare.matchAll(/[{}]/g)) {
+      depth += brace === '{' ? 1 : -1;
+      if (depth < 0) problems.push({ line: i + 1, column: index + 1, expected: 'no "}" here, since no "{" is open' });
+      depth = Math.max(0, depth);
     }
-  });
-  return lines.size > 0 ? problems : [];
+  }
+  return problems;
 }
 
 interface Surroundings {
   readonly line: number;
-  readonly parsed: ReadonlyMap<string, Entry>;
+  readonly entries: ReadonlyMap<string, Entry>;
   readonly functions: ReadonlySet<string>;
 }
 
-function brokenReferences(entry: Entry, { line, parsed, functions }: Surroundings): WordsProblem[] {
+function brokenReferences(entry: Entry, { line, entries, functions }: Surroundings): WordsProblem[] {
   const references = referencesOf(entry);
   const column = entry.id.length + 1;
   const unknown = (what: string, name: string): WordsProblem => ({
@@ -87,6 +92,6 @@ function brokenReferences(entry: Entry, { line, parsed, functions }: Surrounding
   });
   return [
     ...[...references.functions].filter((f) => !functions.has(f)).map((f) => unknown('function', `${f}()`)),
-    ...[...references.entries].filter((id) => !parsed.has(id)).map((id) => unknown('sentence', `{ ${id} }`)),
+    ...[...references.entries].filter((id) => !entries.has(id)).map((id) => unknown('sentence', `{ ${id} }`)),
   ];
 }
