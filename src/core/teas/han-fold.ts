@@ -71,7 +71,7 @@ const folds: ReadonlyMap<string, string> = makeFolds();
 function makeFolds(): Map<string, string> {
   const table = new Map<string, string>();
   for (const source of [pairs, variants]) {
-    const characters = [...source];
+    const characters = source.split('');
     for (let i = 0; i + 1 < characters.length; i += 2) table.set(characters[i] ?? '', characters[i + 1] ?? '');
   }
   return table;
@@ -92,7 +92,7 @@ export function scriptOf(character: string): 'traditional' | 'simplified' | null
   return simplifiedOnly.has(character) ? 'simplified' : null;
 }
 
-const listed = [...pairs];
+const listed = pairs.split('');
 const traditionalOnly = new Set(listed.filter((c, i) => i % 2 === 0 && listed[i + 1] !== c));
 const simplifiedOnly = new Set(
   listed.filter((c, i) => i % 2 === 1 && listed[i - 1] !== c && !shared.has(c) && !traditionalOnly.has(c)),

@@ -1,0 +1,42 @@
+/** Reads the standing answers: one YAML file an answer under data/answers, and the shop's own under its answers folder. */
+import { existsSync, readdirSync } from 'node:fs';
+import { basename, join } from 'node:path';
+import { z } from 'zod';
+import type { StandingAnswer } from '../core/reading/answers.ts';
+import { ContentMistake, readYaml } from './yaml-file.ts';
+
+const line = z.string().trim().min(1);
+const questions = z.array(line).min(1);
+
+const answerSchema = z.strictObject({
+  kind: z.enum(['care', 'safety', 'shop']),
+  sources: z.array(line).min(1, 'expected where this comes from, or "common practice, no source"'),
+  questions: z.strictObject({ en: questions, 'zh-Hant': questions, 'zh-Hans': questions }),
+  text: z.strictObject({ en: line, 'zh-Hant': line, 'zh-Hans': line }),
+});
+
+/** Every answer of data/answers, then the shop's own (`<shopDir>/answers`); of one id the shop's counts. Throws ContentMistake. */
+export function readAnswers(dataDir: string, shopDir = join(dataDir, 'shop')): readonly StandingAnswer[] {
+  const folders = [join(dataDir, 'answers'), join(shopDir, 'answers')];
+  const mistakes: string[] = [];
+  const answers = new Map<string, StandingAnswer>();
+  for (const file of folders.flatMap(filesIn)) {
+    try {
+      const id = basename(file, '.yaml');
+      answers.set(id, { id, ...readYaml(file, answerSchema).value });
+    } catch (error) {
+      if (!(error instanceof ContentMistake)) throw error;
+      mistakes.push(error.message);
+    }
+  }
+  if (mistakes.length > 0) throw new ContentMistake(mistakes.join('\n'));
+  return [...answers.values()];
+}
+
+function filesIn(folder: string): string[] {
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.yaml'))
+    .toSorted()
+    .map((name) => join(folder, name));
+}

@@ -1,0 +1,113 @@
+/** What a person does to the conversation rather than says about tea: back, yes, "actually", another language. */
+import type { Language } from '../units.ts';
+import type { Cues } from './cues.ts';
+import type { CueName } from './reading-words.ts';
+
+export const acts = [
+  'back',
+  'start-over',
+  'ask-shop',
+  'yes',
+  'no',
+  'thanks',
+  'correct',
+  'follow-up',
+  'language',
+  'why',
+  'forget-me',
+  'my-data',
+] as const;
+export type Act = (typeof acts)[number];
+
+/** These are meant wherever they stand; the others only when they are all that is said, or open a short text. */
+const anywhere: readonly Act[] = ['forget-me', 'my-data', 'ask-shop', 'start-over'];
+const wholly: readonly Act[] = ['back', 'yes', 'no', 'thanks', 'why'];
+const shortText = 60;
+
+export function readAct(text: string, cues: Cues, wants: Language | null): Act | null {
+  if (wants !== null) return 'language';
+  for (const act of anywhere) if (act in cueOf && cues.has(cueOf[act] ?? 'no', text) && text.length <= 120) return act;
+  for (const act of wholly) if (cues.is(cueOf[act] ?? 'no', text)) return act;
+  if (
+    opens(text, /^(?:no|nope|nah|唔系|不是|不系|不对|唔啱|错)[ ,，。.!！]+\S/) ||
+    cues.has('correct', text.slice(0, shortText))
+  )
+    return 'correct';
+  if (
+    /\bnot \S+(?: \S+)?[,;] ?\S|\S+[,;]? not \S+$|(?:不是|唔系)\S+?[,，、 ]?(?:是|系)/.test(text) &&
+    text.length <= shortText
+  )
+    return 'correct';
+  if (text.length <= shortText && isFollowUp(text, cues)) return 'follow-up';
+  if (text.length <= 24 && /^(?:why|点解|为什么|为何)/.test(text)) return 'why';
+  return null;
+}
+
+const cueOf: { readonly [act in Act]?: CueName } = {
+  back: 'back',
+  'start-over': 'start-over',
+  'ask-shop': 'ask-shop',
+  yes: 'yes',
+  no: 'no',
+  thanks: 'thanks',
+  why: 'why',
+  'forget-me': 'forget-me',
+  'my-data': 'my-data',
+};
+
+function opens(text: string, pattern: RegExp): boolean {
+  return text.length <= shortText && pattern.test(text);
+}
+
+function isFollowUp(text: string, cues: Cues): boolean {
+  if (cues.is('follow-up', text)) return true;
+  return /^(?:and|what about|how about|what if|then|next|or |same |咁|那|噉|如果|换|转|第[一二两三四五六七八九十\d])|instead ?\??$|呢[?？]?$/.test(
+    text,
+  );
+}
+
+/** The language a person asks to be answered in. "Chinese" alone keeps the script they write. */
+export function readWantedLanguage(text: string, cues: Cues, written: Language): Language | null {
+  if (text.length > shortText) return null;
+  const short = text.length <= 26;
+  if (short && cues.has('want-zh-Hant', text)) return 'zh-Hant';
+  if (short && cues.has('want-zh-Hans', text)) return 'zh-Hans';
+  if (
+    cues.is('want-en', text) ||
+    /\b(?:in english|speak english|switch to english)\b/.test(text) ||
+    (short && /用英文|讲英文|说英|转英/.test(text))
+  )
+    return 'en';
+  const chinese =
+    cues.is('want-zh', text) ||
+    /\b(?:in chinese|speak chinese|switch to chinese)\b/.test(text) ||
+    (short && /(?:用|讲|说|转|改)(?:中文|普通话|国语)/.test(text));
+  return chinese ? (written === 'en' ? 'zh-Hant' : written) : null;
+}
+
+const ordinals: { readonly [word: string]: number } = {
+  first: 1,
+  second: 2,
+  third: 3,
+  fourth: 4,
+  fifth: 5,
+  sixth: 6,
+  seventh: 7,
+  eighth: 8,
+  ninth: 9,
+  tenth: 10,
+};
+const hanOrdinals = '一二三四五六七八九十';
+
+/** "and the second?", "第三泡呢": which infusion. */
+export function readInfusion(text: string): number | null {
+  const english =
+    /\b(first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|(\d{1,2})(?:st|nd|rd|th))(?: (?:one|infusion|steep|steeping|brew|round|cup))?\b(?! (?:flush|time))/.exec(
+      text,
+    );
+  if (english) return english[2] ? Number(english[2]) : (ordinals[english[1] ?? ''] ?? null);
+  const han = /第([一二两三四五六七八九十]|\d{1,2})(?:泡|冲|道|次|杯)/.exec(text)?.[1];
+  if (!han) return null;
+  if (/\d/.test(han)) return Number(han);
+  return han === '两' ? 2 : hanOrdinals.indexOf(han) + 1;
+}

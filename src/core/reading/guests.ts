@@ -1,0 +1,172 @@
+/** How many drink: "for four", "me and two friends", "我同爸爸媽媽". A number must be said, or the people one by one. */
+import { plainText } from '../teas/plain-text.ts';
+import { findNumbers, type FoundNumber } from './numbers.ts';
+import type { Measure } from './measures.ts';
+import { before, isDenied } from './nearby.ts';
+import type { PeopleWords } from './reading-words.ts';
+
+type Sort = 'me' | 'one' | 'two' | 'many' | 'join';
+
+interface Link {
+  readonly sort: Sort | 'number';
+  readonly text: string;
+  readonly value: number;
+  readonly start: number;
+  readonly end: number;
+}
+
+const alone =
+  /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:minute|second|hour|infusion))|一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
+const inAll =
+  /\b(?:for|family of|party of|group of|table of|we are|we're|we will be|we'll be|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家)(?:有|系|是|共)?$/;
+/** "for two" is people unless something countable follows; "我們三個" likewise. */
+const notCounting =
+  /^\s?(?:-|minutes?|seconds?|days?|hours?|infusions?|brews?|ml|g\b|oz|years?|cups?|pots?|teas?|gaiwans?|more (?:infusions|steeps|minutes)|different|types?|kinds?|(?:个|只|把)?(?:壶|杯|盖碗|茶|泡|月|钟))/;
+
+export function makeGuestReader(
+  people: PeopleWords,
+): (plain: string, measures: readonly Measure[], asked: string | null) => Measure | null {
+  const sorts = new Map<string, Sort>();
+  const add = (words: readonly string[], sort: Sort): void => {
+    for (const word of words) if (!sorts.has(plainText(word).plain)) sorts.set(plainText(word).plain, sort);
+  };
+  add(people.many, 'many');
+  add(people.two, 'two');
+  add(people.one, 'one');
+  add(people.me, 'me');
+  add(people.joins, 'join');
+  const link = linkPattern([...sorts.keys()]);
+
+  return (plain, measures, asked) => {
+    const numbers = findNumbers(plain);
+    const counted =
+      askedFor(measures, asked) ?? totalSaid(plain, measures) ?? chainSum(plain, chains(plain, numbers, sorts, link));
+    if (counted) return counted;
+    const one = alone.exec(plain);
+    return one ? people1(1, one.index, one.index + one[0].length) : null;
+  };
+}
+
+function people1(value: number, start: number, end: number): Measure {
+  return { dimension: 'bare', value, start, end, digits: false };
+}
+
+function linkPattern(words: readonly string[]): RegExp {
+  const sorted = words.toSorted((a, b) => b.length - a.length).map((word) => word.replace(/[+]/g, '\\+'));
+  return new RegExp(
+    `(?:${sorted.map((word) => (/[a-z]/.test(word) ? `(?<![a-z])${word}(?![a-z'])` : word)).join('|')})`,
+    'y',
+  );
+}
+
+function askedFor(measures: readonly Measure[], asked: string | null): Measure | null {
+  if (asked !== 'guests') return null;
+  return measures.find((m) => m.dimension === 'bare') ?? null;
+}
+
+function totalSaid(plain: string, measures: readonly Measure[]): Measure | null {
+  for (const m of measures) {
+    if (m.dimension !== 'bare' || m.value > 99 || !Number.isInteger(m.value) || isDenied(plain, m.start)) continue;
+    const told = inAll.test(before(plain, m.start)) && !notCounting.test(plain.slice(m.end, m.end + 16));
+    const rest = plain.slice(m.end, m.end + 14);
+    if (
+      told &&
+      !/^\s?(?:people|person|friends?|guests?|of )/.test(rest) &&
+      /^\s?(?:个|位|人)?\s?(?:$|[^\p{L}\s]|people|please|pls|tonight|today|with|using|in|at|and|who|here|饮|喝|用|一齐|一起|想|，|。)/u.test(
+        rest,
+      )
+    )
+      return m;
+  }
+  return null;
+}
+
+/** Runs of people and what joins them. */
+function chains(
+  plain: string,
+  numbers: readonly FoundNumber[],
+  sorts: ReadonlyMap<string, Sort>,
+  link: RegExp,
+): Link[][] {
+  const found: Link[][] = [];
+  let chain: Link[] = [];
+  const close = (): void => {
+    if (chain.some((l) => l.sort !== 'join' && l.sort !== 'number')) found.push(chain);
+    chain = [];
+  };
+  for (let i = 0; i < plain.length;) {
+    const number = numbers.find((n) => n.start === i);
+    link.lastIndex = i;
+    const word = link.exec(plain)?.[0];
+    if (word && (!number || word.length > number.end - number.start)) {
+      chain.push({ sort: sorts.get(word) ?? 'join', text: word, value: 0, start: i, end: i + word.length });
+      i += word.length;
+    } else if (number && Number.isInteger(number.value)) {
+      chain.push({ sort: 'number', text: '', value: number.value, start: i, end: number.end });
+      i = number.end;
+    } else {
+      if (plain.charAt(i) !== ' ') close();
+      i++;
+    }
+  }
+  close();
+  return found;
+}
+
+function chainSum(plain: string, all: readonly Link[][]): Measure | null {
+  const sums = all.flatMap((chain) => {
+    const sum = sumOf(plain, chain);
+    const [first] = chain;
+    if (sum === null || !first || isDenied(plain, first.start)) return [];
+    return [people1(sum, first.start, chain.at(-1)?.end ?? first.end)];
+  });
+  return sums[0] ?? null;
+}
+
+function sumOf(plain: string, chain: readonly Link[]): number | null {
+  const people = chain.filter((l) => l.sort !== 'join');
+  if (/^(?:我)?一个人/.test(chain.map((l) => (l.sort === 'number' ? '一' : l.text)).join('')) && people.length <= 3)
+    return 1;
+  let sum = 0;
+  let count: number | null = null;
+  let said = 0;
+  let numbered = false;
+  let me = false;
+  let kin = false;
+  for (const [i, l] of people.entries()) {
+    if (l.sort === 'number') count = l.value;
+    else if (l.sort === 'me') {
+      if (isPossessive(chain, l)) continue;
+      me = true;
+      said++;
+    } else {
+      const each = l.sort === 'two' ? 2 : 1;
+      if (l.sort === 'many' && count === null) {
+        // "friends" alone says no number, and then neither does the whole.
+        if (i > 0 || people.length > 1) return null;
+        continue;
+      }
+      sum += l.sort === 'two' ? each : (count ?? each);
+      numbered ||= count !== null;
+      kin ||= l.sort !== 'many' || /friend|朋友|同事|老友|同学|guest|客|colleague/.test(l.text);
+      said++;
+      count = null;
+    }
+  }
+  const [first] = chain;
+  const ahead = before(plain, first?.start ?? 0);
+  const withMe =
+    !me && kin && (/\bwith $/.test(ahead) || /^(?:同|和|跟|与)$/.test(first?.sort === 'join' ? first.text : ''));
+  if (said === 0 || sum + (me ? 1 : 0) === 0 || (me && sum === 0)) return null;
+  if (numbered || said >= 2 || withMe || (people.some((p) => p.sort === 'two') && /\bfor $/.test(ahead)))
+    return sum + (me || withMe ? 1 : 0);
+  return null;
+}
+
+/** 我太太 is "my wife"; 我同太太 is "I and my wife". */
+function isPossessive(chain: readonly Link[], me: Link): boolean {
+  const next = chain[chain.indexOf(me) + 1];
+  return (
+    /^我/.test(me.text) && next !== undefined && next.start === me.end && (next.sort === 'one' || next.sort === 'two')
+  );
+}

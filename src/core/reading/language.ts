@@ -1,0 +1,43 @@
+/** The language of a text, and which Han script. A text that shows neither keeps the language the person had. */
+import type { Language } from '../units.ts';
+import { scriptOf } from '../teas/han-fold.ts';
+
+export interface LanguageRead {
+  readonly language: Language;
+  /** False where the text fits any language ("300ml", "ok"). */
+  readonly sure: boolean;
+}
+
+const cantonese = /[嘅唔咗冇佢喺嚟啲咁嗰乜嘢㗎喎啩哋諗揸攞俾畀邊]|幾多|點樣|點沖|點泡|點解|飲|仲有|係咪/;
+const englishWords =
+  /\b(?:the|a|an|i|my|me|is|are|do|does|how|what|which|when|where|why|can|should|in|with|for|to|of|and|it|this|that|have|got|use|please|much|long|you|your|not|no|on|at|or)\b/g;
+const chineseWords = /[的嘅我你有点點怎么麼多少几幾吗嗎呢泡沖冲用唔不是係可以想要在喺同和跟了咗这這那]/g;
+
+/** `shown` is the text with its own Han script (plainText). */
+export function readLanguage(shown: string, hint: Language | null): LanguageRead {
+  const lower = shown.toLowerCase();
+  const han = (lower.match(/\p{Script=Han}/gu) ?? []).length;
+  const latin = (lower.match(/[a-z]{2,}/g) ?? []).filter((word) => !/^(?:ml|cc|oz|ok|hi)$/.test(word)).length;
+  if (han === 0)
+    return {
+      language: latin > 0 ? 'en' : (hint ?? 'en'),
+      sure: latin > 1 || (lower.match(englishWords) ?? []).length > 0,
+    };
+  const english = (lower.match(englishWords) ?? []).length;
+  const chinese = (lower.match(chineseWords) ?? []).length;
+  const mostlyEnglish = english > chinese || (english === chinese && latin > han);
+  return mostlyEnglish && latin > 0 ? { language: 'en', sure: english > 1 } : readScript(shown, hint);
+}
+
+function readScript(shown: string, hint: Language | null): LanguageRead {
+  let traditional = cantonese.test(shown) ? 1 : 0;
+  let simplified = 0;
+  for (const character of shown) {
+    const script = scriptOf(character);
+    if (script === 'traditional') traditional++;
+    if (script === 'simplified') simplified++;
+  }
+  if (traditional !== simplified) return { language: traditional > simplified ? 'zh-Hant' : 'zh-Hans', sure: true };
+  if (hint !== null && hint !== 'en') return { language: hint, sure: false };
+  return { language: 'zh-Hant', sure: true };
+}

@@ -1,0 +1,24 @@
+/** What stands right before and after a place in a text: negation, mostly. */
+
+export function before(plain: string, start: number, length = 24): string {
+  return plain.slice(Math.max(0, start - length), start);
+}
+
+export function after(plain: string, end: number, length = 24): string {
+  return plain.slice(end, end + length);
+}
+
+const notThis =
+  /(?:\b(?:not|isn'?t|wasn'?t|instead of|rather than|no longer|from)(?: (?:an?|the|my|really|just|in|in an?|in the))*\s*|(?:不是|唔系|并非|而不是|而唔系|不要|唔要|唔用|不用|代替)(?:用)?\s*)$/;
+const lacking =
+  /(?:\b(?:no|don'?t (?:have|own|use)|do not have|without|haven'?t got|lost my|broke my|never had)(?: (?:an?|any|my|the))*\s*|(?:没有|没|冇|无)(?:个|把|只|任何)?\s*)$/;
+
+/** "not 200", "instead of the raw one", "不是". */
+export function isDenied(plain: string, start: number): boolean {
+  return notThis.test(before(plain, start));
+}
+
+/** Denied, or said to be missing: "I have no gaiwan". */
+export function isLacking(plain: string, start: number): boolean {
+  return isDenied(plain, start) || lacking.test(before(plain, start));
+}

@@ -1,0 +1,187 @@
+/** Finds the numbers in a plain text: digits, fractions, English number words, Chinese numerals. Knows no units. */
+
+export interface FoundNumber {
+  readonly value: number;
+  readonly start: number;
+  readonly end: number;
+  /** Written with digits; a word such as "one" or 一 means less often a quantity. */
+  readonly digits: boolean;
+}
+
+export function findNumbers(plain: string): FoundNumber[] {
+  const numbers = [...digitNumbers(plain), ...englishNumbers(plain), ...hanNumbers(plain)].toSorted(
+    (a, b) => a.start - b.start || b.end - a.end,
+  );
+  return joinRanges(plain, withoutOverlaps(numbers));
+}
+
+// A minus counts only where a number may begin. 1,600 is one thousand six hundred; 2,5 is two and a half.
+const digitPattern =
+  /(?<![\d.])(?:(?<=^|[\s(:=,，:是])-)?(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d{1,9}(?:[.,]\d{1,4})?)(?:\s?\/\s?[23458](?!\d))?k?(?![\d])/g;
+const mixedPattern = /(\d{1,3})\s+([1-7])\s?\/\s?([23458])(?!\d)/g;
+
+function digitNumbers(plain: string): FoundNumber[] {
+  const found: FoundNumber[] = [];
+  for (const m of plain.matchAll(mixedPattern)) {
+    found.push(numberAt(m, Number(m[1]) + Number(m[2]) / Number(m[3])));
+  }
+  for (const m of plain.matchAll(digitPattern)) {
+    const followed = plain.charAt(m.index + m[0].length);
+    const thousand = m[0].endsWith('k') && !/[a-z]/.test(followed);
+    const text = m[0].endsWith('k') ? m[0].slice(0, -1) : m[0];
+    const [top = '', bottom] = text.split('/');
+    const value = (decimal(top.trim()) / (bottom ? Number(bottom) : 1)) * (thousand ? 1000 : 1);
+    const end = m.index + (m[0].endsWith('k') && !thousand ? text.length : m[0].length);
+    found.push({ value, start: m.index, end, digits: true });
+  }
+  return found;
+}
+
+function decimal(text: string): number {
+  return Number(/,\d{3}(?!\d)/.test(text) ? text.replaceAll(',', '') : text.replace(',', '.'));
+}
+
+function numberAt(m: RegExpMatchArray & { index: number }, value: number): FoundNumber {
+  return { value, start: m.index, end: m.index + m[0].length, digits: true };
+}
+
+const small: { readonly [word: string]: number } = {
+  zero: 0,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+};
+const words = Object.keys(small).join('|');
+const englishPattern = new RegExp(
+  `\\b(?:(?:a|one)[ -])?(?:couple(?: of)?|pair of|dozen|half(?: of)?(?: an?| one)?|quarter(?: of)?(?: an?)?|three[ -]quarters(?: of)?(?: an?)?)\\b|\\b(?:(?:${words}|hundred|thousand)(?:[ -](?:and )?)?|a (?=hundred|thousand))+(?:and a half\\b)?(?![a-z])`,
+  'g',
+);
+
+function englishNumbers(plain: string): FoundNumber[] {
+  return [...plain.matchAll(englishPattern)].flatMap((m) => {
+    const text = m[0].replace(/(?:[ -]and|[ -])+\s*$/, '');
+    const value = englishValue(text);
+    return value === null ? [] : [{ value, start: m.index, end: m.index + text.length, digits: false }];
+  });
+}
+
+function englishValue(text: string): number | null {
+  if (/couple|pair of/.test(text)) return 2;
+  if (text.includes('dozen')) return 12;
+  if (text.includes('three quarter') || text.includes('three-quarter')) return 0.75;
+  if (/^(?:(?:a|one)[ -])?quarter/.test(text)) return 0.25;
+  if (/^(?:(?:a|one)[ -])?half/.test(text)) return 0.5;
+  let sum = 0;
+  let current = 0;
+  for (const word of text.split(/[ -]/)) {
+    if (word === 'hundred') current = (current || 1) * 100;
+    else if (word === 'thousand') [sum, current] = [sum + (current || 1) * 1000, 0];
+    else current = joinSmall(current, small[word] ?? 0);
+  }
+  return sum + current + (text.includes('and a half') ? 0.5 : 0);
+}
+
+/** "one fifty" is 150, "three fifty" 350; "twenty five" 25. */
+function joinSmall(current: number, next: number): number {
+  return current > 0 && current < 10 && next >= 10 ? current * 100 + next : current + next;
+}
+
+const hanDigits: { readonly [character: string]: number } = {
+  零: 0,
+  〇: 0,
+  一: 1,
+  二: 2,
+  两: 2,
+  三: 3,
+  四: 4,
+  五: 5,
+  六: 6,
+  七: 7,
+  八: 8,
+  九: 9,
+  半: 0.5,
+};
+const hanScales: { readonly [character: string]: number } = { 十: 10, 百: 100, 千: 1000, 万: 10_000 };
+
+function hanNumbers(plain: string): FoundNumber[] {
+  return [...plain.matchAll(/[零〇一二两三四五六七八九十百千万半]+/g)].flatMap((m) => {
+    // 三兩: the last 兩 is a weight.
+    const text = m[0].length > 1 && m[0].endsWith('两') ? m[0].slice(0, -1) : m[0];
+    const value = hanValue(text);
+    return value === null ? [] : [{ value, start: m.index, end: m.index + text.length, digits: false }];
+  });
+}
+
+function hanValue(text: string): number | null {
+  const half = text.length > 1 && text.endsWith('半') ? 0.5 : 0;
+  const body = half ? text.slice(0, -1) : text;
+  if (!/[十百千万]/.test(body)) {
+    const digits = body.split('').map((c) => hanDigits[c] ?? 0);
+    return digits.some((d) => d === 0.5) && digits.length > 1
+      ? null
+      : digits.reduce((sum, d) => sum * 10 + d, 0) + half;
+  }
+  let sum = 0;
+  let digit = 0;
+  let lastScale = 0;
+  for (const character of body) {
+    const scale = hanScales[character];
+    if (scale === undefined) {
+      digit = hanDigits[character] ?? 0;
+      if (digit === 0) lastScale = 10;
+    } else {
+      sum += (digit || (sum === 0 || scale === 10 ? 1 : 0)) * scale;
+      [digit, lastScale] = [0, scale];
+    }
+  }
+  // 一百二 is 120, 两千三 is 2300; 一百零二 is 102.
+  return sum + (digit > 0 && lastScale >= 100 ? (digit * lastScale) / 10 : digit) + half;
+}
+
+function withoutOverlaps(numbers: readonly FoundNumber[]): FoundNumber[] {
+  const kept: FoundNumber[] = [];
+  for (const number of numbers) if (number.start >= (kept.at(-1)?.end ?? 0)) kept.push(number);
+  return kept;
+}
+
+/** "5-6 g", "5 to 6", "五至六": one number, the middle. */
+function joinRanges(plain: string, numbers: readonly FoundNumber[]): FoundNumber[] {
+  const joined: FoundNumber[] = [];
+  for (const number of numbers) {
+    const last = joined.at(-1);
+    const between = last ? plain.slice(last.end, number.start) : '';
+    const range =
+      last &&
+      last.value < number.value &&
+      number.value <= last.value * 3 &&
+      /^\s?(?:-|~|to|or|至|到|或)\s?$/.test(between);
+    if (range) joined[joined.length - 1] = { ...last, value: (last.value + number.value) / 2, end: number.end };
+    else joined.push(number);
+  }
+  return joined;
+}

@@ -1,0 +1,92 @@
+/** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
+
+export interface VesselWords {
+  readonly vessel: string | null;
+  readonly material: string | null;
+  /** Said of many a thing: any other vessel in the sentence comes first. */
+  readonly faint: boolean;
+  readonly words: readonly string[];
+}
+
+export interface MaterialWords {
+  readonly material: string;
+  /** The vessel that a pot of this material is. */
+  readonly pot: string;
+  readonly words: readonly string[];
+}
+
+export interface PeopleWords {
+  readonly me: readonly string[];
+  readonly one: readonly string[];
+  readonly two: readonly string[];
+  /** A number must be said with these. */
+  readonly many: readonly string[];
+  /** What may stand between people who are counted together. */
+  readonly joins: readonly string[];
+}
+
+export interface ReadingWords {
+  readonly vessels: readonly VesselWords[];
+  readonly materials: readonly MaterialWords[];
+  /** Phrases that look like a vessel and are none to brew in. */
+  readonly notVessels: readonly string[];
+  readonly people: PeopleWords;
+  /** Cue → patterns (data/reading/cues.yaml tells their small language). */
+  readonly cues: { readonly [cue in CueName]: readonly string[] };
+}
+
+export const cueNames = [
+  'safety',
+  'safety-weak',
+  'lesson',
+  'care-strong',
+  'care-weak',
+  'shop',
+  'shop-weak',
+  'offtopic',
+  'brew',
+  'has-tea',
+  'having',
+  'bitter',
+  'weak',
+  'sour',
+  'flat',
+  'lost-scent',
+  'right',
+  'complaint',
+  'prefer',
+  'strong',
+  'light',
+  'gongfu',
+  'western',
+  'grandpa',
+  'cold',
+  'no-thermometer',
+  'no-scale',
+  'warmed',
+  'not-warmed',
+  'mile-high',
+  'altitude',
+  'back',
+  'start-over',
+  'ask-shop',
+  'yes',
+  'no',
+  'thanks',
+  'hello',
+  'correct',
+  'follow-up',
+  'why',
+  'forget-me',
+  'my-data',
+  'want-en',
+  'want-zh-Hant',
+  'want-zh-Hans',
+  'want-zh',
+  'stock-before',
+  'stock-after',
+  'dose',
+  'left',
+  'big',
+] as const;
+export type CueName = (typeof cueNames)[number];

@@ -1,0 +1,35 @@
+/** Words that look like the name of a tea nobody here knows. */
+
+const latinName = /(?<![a-z])((?:[a-z]{3,}[ -]){0,2}[a-z]{3,})(?= (?:tea|oolong|puer|green|black|white)\b)/;
+const hanName = /(?:泡|冲|有|买了|买咗|系|是|叫)([\u4e00-\u9fff]{2,4}茶)/;
+
+/** `plain` holds no known tea or family; `ordinary` are everyday words and cue words, never a tea's name. */
+export function unknownTea(shown: string, plain: string, ordinary: ReadonlySet<string>, asked: boolean): string | null {
+  const latin = latinName.exec(plain);
+  if (latin?.[1]) {
+    const name = lastStrangers(latin[1], ordinary);
+    if (name) return shown.slice(latin.index + latin[1].length - name.length, latin.index + latin[1].length);
+  }
+  const made =
+    /\b(?:brew|steep|infuse|make)\s+(?:(?:a|an|some|my|this|the)\s+)*([a-z]{3,}(?: [a-z]{2,}){0,2})(?= (?:in|with|for|at|using)\b|[?.!,]|$)/.exec(
+      plain,
+    );
+  if (made?.[1] && made[1].split(' ').every((word) => !ordinary.has(word)))
+    return shown.slice(made.index + made[0].length - made[1].length, made.index + made[0].length);
+  const han = hanName.exec(plain)?.[1];
+  if (han && !/[的嘅啲些什咩么乜个种款杯壶好喝饮你我]/.test(han)) return han;
+  const whole = plain.trim();
+  const nameLike =
+    asked && whole.length >= 2 && whole.length <= 30 && !/\d/.test(whole) && whole.split(/\s+/).length <= 3;
+  if (nameLike && !whole.split(/\s+/).some((word) => ordinary.has(word))) return shown.trim();
+  return null;
+}
+
+function lastStrangers(words: string, ordinary: ReadonlySet<string>): string | null {
+  const strangers: string[] = [];
+  for (const word of words.split(/[ -]/).toReversed()) {
+    if (ordinary.has(word)) break;
+    strangers.unshift(word);
+  }
+  return strangers.length > 0 ? strangers.join(' ') : null;
+}

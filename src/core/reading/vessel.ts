@@ -1,0 +1,85 @@
+/** The vessel a person has, and what it is made of. Two that fit come to none. */
+import { makeNameIndex, type Mention, type Name } from '../teas/name-index.ts';
+import { plainText } from '../teas/plain-text.ts';
+import { before, isLacking } from './nearby.ts';
+import type { ReadingWords } from './reading-words.ts';
+
+export type VesselMeaning =
+  | { readonly is: 'vessel'; readonly vessel: string | null; readonly material: string | null; readonly faint: boolean }
+  | { readonly is: 'material'; readonly material: string; readonly pot: string }
+  | { readonly is: 'nothing' };
+export type VesselMention = Mention<VesselMeaning>;
+
+export interface FoundVessel {
+  readonly vessel: string | null;
+  readonly material: string | null;
+  /** Two or more that are equally meant. */
+  readonly several: readonly string[];
+}
+
+export function makeVesselFinder(
+  words: ReadingWords,
+  ordinary: ReadonlySet<string>,
+): (plain: string) => VesselMention[] {
+  const names: Name<VesselMeaning>[] = [];
+  const add = (texts: readonly string[], id: string, meaning: VesselMeaning): void => {
+    for (const text of texts) names.push({ text: plainText(text).plain, id, meaning });
+  };
+  for (const { words: texts, ...row } of words.vessels)
+    add(texts, `${row.vessel} ${row.material}`, { is: 'vessel', ...row });
+  for (const { words: texts, ...row } of words.materials) add(texts, row.material, { is: 'material', ...row });
+  add(words.notVessels, 'nothing', { is: 'nothing' });
+  const index = makeNameIndex(names, ordinary);
+  return (plain) => index.mentions(plain);
+}
+
+type Told = Extract<VesselMeaning, { is: 'vessel' }>;
+
+export function concludeVessel(plain: string, mentions: readonly VesselMention[]): FoundVessel {
+  const meant = mentions.filter(
+    (m) =>
+      m.meaning.is === 'vessel' &&
+      !isLacking(plain, m.start) &&
+      !/\binto (?:an?|the|my|your)? ?$/.test(before(plain, m.start)),
+  );
+  const heads = meant.filter((m, i) => !isQualifier(m, meant[i + 1]));
+  const all = heads.flatMap((m) => (m.meaning.is === 'vessel' ? [m.meaning] : []));
+  const vessels = settle(all.some((v) => !v.faint) ? all.filter((v) => !v.faint || v.vessel === 'infuser-mug') : all);
+  const material = materialOf(mentions, all, vessels);
+  if (vessels.size !== 1) return { vessel: null, material, several: [...vessels] };
+  const [vessel = null] = vessels;
+  const pot = mentions.flatMap((m) => (m.meaning.is === 'material' ? [m.meaning.pot] : []))[0];
+  const genericPot = vessel === 'porcelain-pot' && all.every((v) => v.material === null);
+  return { vessel: genericPot && pot ? pot : vessel, material, several: [] };
+}
+
+/** "yixing gaiwan", "glass thermos": right before another vessel, the first only qualifies. */
+function isQualifier(mention: VesselMention, next: VesselMention | undefined): boolean {
+  return next !== undefined && next.start - mention.end <= 1;
+}
+
+/** What is said of one thing together: a mug with a basket is one vessel, a pot with a strainer stays a pot. */
+function settle(told: readonly Told[]): Set<string> {
+  const vessels = new Set(told.flatMap((v) => (v.vessel === null ? [] : [v.vessel])));
+  if (vessels.has('tumbler') && vessels.has('porcelain-pot') && told.every((v) => v.faint))
+    return new Set(['glass-pot']);
+  if (vessels.has('infuser-mug')) {
+    const others = [...vessels].filter((v) => v !== 'infuser-mug' && v !== 'mug' && v !== 'tumbler');
+    return others.length > 0 ? new Set(others) : new Set(['infuser-mug']);
+  }
+  if (vessels.size > 1 && told.every((v) => v.faint)) vessels.delete('cold-jar');
+  return vessels;
+}
+
+function materialOf(
+  mentions: readonly VesselMention[],
+  told: readonly Told[],
+  vessels: ReadonlySet<string>,
+): string | null {
+  const own = told.find((v) => v.vessel !== null && vessels.has(v.vessel) && v.material !== null)?.material;
+  const said = mentions.flatMap((m) => (m.meaning.is === 'material' ? [m.meaning.material] : []))[0];
+  const beside = mentions.flatMap((m) =>
+    m.meaning.is === 'vessel' && m.meaning.material !== null ? [m.meaning.material] : [],
+  )[0];
+  return own ?? said ?? beside ?? null;
+}

@@ -1,0 +1,104 @@
+/** What the vessel holds, from the measures of a text. The size of a kettle or a tasting cup is not it. */
+import type { Measure } from './measures.ts';
+import { flOzMl } from './measures.ts';
+import { after, before, isDenied } from './nearby.ts';
+
+interface Span {
+  readonly start: number;
+  readonly end: number;
+}
+
+export interface QuantityScene {
+  readonly plain: string;
+  readonly measures: readonly Measure[];
+  /** Where vessels are named. */
+  readonly vessels: readonly Span[];
+  /** Where teas and families are named. */
+  readonly teas: readonly Span[];
+  /** A correction: the last one counts. */
+  readonly corrected: boolean;
+  /** The fact asked just now: a bare number is that. */
+  readonly asked: string | null;
+}
+
+const otherThings =
+  /^\s?(?:-|s)?\s?(?:l |litre |liter )?(?:electric |gooseneck |kitchen )?(?:kettle|boiler|bottle of|cups\b|tasting|sharing|fairness|pitcher for pouring|品茗|小杯|公道|热水壶|电热|电水|水煲|烧水|煮水|快煮)/;
+const otherThingsBefore =
+  /(?:kettle(?: is| holds| of| takes)?|boiler|热水壶|电热壶|水煲|烧水壶|快煮壶|公道杯|品茗杯|tasting cups?(?: are)?)\s*(?:is |holds |系|是|容量)?$/;
+/** A number without a unit is a size in this range, beside a vessel. */
+const bareMl = { least: 30, most: 5000 };
+
+export function readVolume(scene: QuantityScene): Measure | null {
+  const { plain } = scene;
+  const sizes = scene.measures.flatMap((measure, i) => {
+    const ml = millilitres(scene, measure, i);
+    return ml === null ? [] : [{ ...measure, dimension: 'volume' as const, value: ml }];
+  });
+  const meant = sizes.filter(
+    (m) =>
+      !isDenied(plain, m.start) &&
+      !otherThings.test(after(plain, m.end)) &&
+      !otherThingsBefore.test(before(plain, m.start)),
+  );
+  if (meant.length <= 1 || scene.corrected) return meant.at(-1) ?? null;
+  return meant.toSorted((a, b) => gapTo(scene.vessels, a) - gapTo(scene.vessels, b))[0] ?? null;
+}
+
+function millilitres(scene: QuantityScene, measure: Measure, i: number): number | null {
+  if (measure.dimension === 'volume') return measure.value;
+  if (measure.dimension === 'ounce' && !isLeafOunce(scene, measure))
+    return Math.round(measure.value * flOzMl * 100) / 100;
+  if (measure.dimension !== 'bare') return null;
+  if (scene.asked === 'volumeMl') return measure.digits || measure.value >= bareMl.least ? measure.value : null;
+  const fits = measure.value >= bareMl.least && measure.value <= bareMl.most && !isYear(scene.plain, measure);
+  return fits && besideVessel(scene, measure, i) ? measure.value : null;
+}
+
+/** "a 2012 cake", "from 2018": not a size. */
+function isYear(plain: string, measure: Measure): boolean {
+  return (
+    measure.value >= 1900 &&
+    measure.value <= 2100 &&
+    /\b(?:from|in|a|the|since|my) $/.test(before(plain, measure.start))
+  );
+}
+
+/** With nothing but small words between: "110 gaiwan", "gaiwan is about 110", "蓋碗110". */
+function besideVessel({ plain, vessels }: QuantityScene, measure: Measure, _i: number): boolean {
+  return vessels.some((vessel) => {
+    const between =
+      vessel.start >= measure.end ? plain.slice(measure.end, vessel.start) : plain.slice(vessel.end, measure.start);
+    return (
+      between.length <= 24 &&
+      /^(?:[\s,:(=~约大概系是装容量嘅的有个]|of|holds?|is|its|it's|about|around|approx|size|capacity|roughly|ish|an?|my|the|maybe|small|little|big|glass|porcelain|clay|white|i think|takes|fits|with|w)*$/.test(
+        between,
+      )
+    );
+  });
+}
+
+/** An ounce beside a vessel is water, beside leaf it is leaf. Up to an ounce and no vessel: leaf. */
+export function isLeafOunce({ plain, vessels, teas }: QuantityScene, measure: Measure): boolean {
+  if (
+    /^\s?(?:of )?(?:the |my |dry |loose )?(?:leaf|leaves|tea\b|bag|pack|tin|pouch|sample|cake|茶叶|茶)/.test(
+      after(plain, measure.end),
+    )
+  )
+    return !/^\s?tea ?(?:pot|cup)/.test(after(plain, measure.end));
+  if (/(?:bought|ordered|leaf|leaves|tea:?)\s(?:is |about )?(?:an? )?$/.test(before(plain, measure.start))) return true;
+  const toVessel = gapTo(vessels, measure);
+  const toTea = gapTo(
+    teas.filter((tea) => tea.start >= measure.end),
+    measure,
+  );
+  if (toVessel <= 12 && toVessel <= toTea) return false;
+  if (toTea <= 4) return true;
+  return vessels.length === 0 ? measure.value < 2 : measure.value < 1.5;
+}
+
+export function gapTo(spans: readonly Span[], at: Span): number {
+  return Math.min(
+    Infinity,
+    ...spans.map((span) => (span.start >= at.end ? span.start - at.end : Math.max(0, at.start - span.end) + 1)),
+  );
+}

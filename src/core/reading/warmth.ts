@@ -1,0 +1,68 @@
+/** Water temperature and elevation, from the measures of a text. The weather is neither. */
+import type { Cues } from './cues.ts';
+import { celsius, type Measure } from './measures.ts';
+import { after, before, isDenied } from './nearby.ts';
+import type { QuantityScene } from './volume.ts';
+
+/** A bare "degrees" above this can only be Fahrenheit. */
+const certainlyFahrenheit = 121;
+const weather =
+  /\b(?:outside|weather|today|room|sunny|summer|indoors|oven|angle|below)\b|户外|室温|天气|出面|气温|外面|低过|角/;
+
+export function readTemperature(scene: QuantityScene): Measure | null {
+  const found = scene.measures.flatMap((m) => {
+    const degrees = degreesOf(scene, m);
+    if (degrees === null || isDenied(scene.plain, m.start) || weather.test(after(scene.plain, m.end, 12))) return [];
+    return [{ ...m, dimension: 'temperature' as const, value: degrees }];
+  });
+  return (scene.corrected ? found.at(-1) : found[0]) ?? null;
+}
+
+function degreesOf(scene: QuantityScene, m: Measure): number | null {
+  if (m.dimension === 'temperature') return m.value;
+  const bare = m.dimension === 'bare' && m.digits;
+  const told = m.dimension === 'degree' || (bare && (scene.asked === 'tempC' || besideWater(scene.plain, m)));
+  if (!told) return null;
+  return m.value >= certainlyFahrenheit ? celsius(m.value) : m.value;
+}
+
+function besideWater(plain: string, m: Measure): boolean {
+  const ahead = before(plain, m.start);
+  const named =
+    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bheated? to|\bset (?:to|at)|\bkettle (?:is |set )?(?:at|to)|水温|温度|调到|设到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
+      ahead,
+    );
+  return named && m.value >= 30 && m.value <= 212;
+}
+
+const places = /(?:elevation|altitude|height|海拔|高度)(?: of| is| at|:|系|是|大概|约|大约|about|around| )*$/;
+const metresInAFoot = 0.3048;
+/** The highest town stands at about 5,100 m: a larger bare number is feet. From memory. */
+const highestTownM = 5200;
+/** So few metres are a distance, unless the words say height. */
+const leastUntoldM = 300;
+
+export function readElevation(scene: QuantityScene, cues: Cues, words: string): Measure | null {
+  const tells = cues.has('altitude', words);
+  const found = scene.measures.flatMap((m) => {
+    const metres = metresOf(scene, m, tells);
+    return metres === null || isDenied(scene.plain, m.start)
+      ? []
+      : [{ ...m, dimension: 'length' as const, value: metres }];
+  });
+  if (found.length === 0 && cues.has('mile-high', words)) {
+    return { dimension: 'length', value: 1609, start: 0, end: 0, digits: false };
+  }
+  return (scene.corrected ? found.at(-1) : found[0]) ?? null;
+}
+
+function metresOf(scene: QuantityScene, m: Measure, tells: boolean): number | null {
+  const asked = scene.asked === 'elevationM';
+  if (m.dimension === 'length') {
+    const told =
+      asked || tells || /^\s?(?:elevation|altitude|above|up\b|high|asl|海拔)/.test(after(scene.plain, m.end));
+    return told || m.value >= leastUntoldM ? Math.round(m.value) : null;
+  }
+  if (m.dimension !== 'bare' || !(asked || places.test(before(scene.plain, m.start)))) return null;
+  return Math.round(m.value > highestTownM ? m.value * metresInAFoot : m.value);
+}
