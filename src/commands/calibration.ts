@@ -22,16 +22,18 @@ const swift: readonly (readonly [Solute, number, string])[] = [
   ['other', 40, judgement],
 ];
 
+const fastStart: { readonly [solute in Solute]: number } = { amino: 3, caffeine: 3, catechin: 3, gallate: 2.5, other: 2 };
+
 export const unknowns: readonly Unknown[] = [
   ...swift.flatMap(([solute, activation, why]): Unknown[] => [
-    { path: ['solutes', solute, 'fastPerMinute'], start: solute === 'gallate' ? 2.5 : 3, factor: 3, why: judgement },
-    { path: ['solutes', solute, 'slowPerMinute'], start: solute === 'gallate' ? 0.1 : 0.12, factor: 3, why: judgement },
-    { path: ['solutes', solute, 'activationKJPerMol'], start: activation, factor: 1.25, why },
+    { path: ['solutes', solute, 'fastPerMinute'], start: fastStart[solute], factor: 3, why: judgement },
+    { path: ['solutes', solute, 'slowPerMinute'], start: solute === 'other' ? 0.15 : 0.12, factor: 3, why: judgement },
+    { path: ['solutes', solute, 'activationKJPerMol'], start: activation, factor: 1.3, why },
   ]),
   { path: ['solutes', 'amino', 'bend'], start: 6, factor: 1.5, why: judgement },
   { path: ['solutes', 'catechin', 'bend'], start: 3.5, factor: 1.5, why: judgement },
   { path: ['solutes', 'gallate', 'bend'], start: 1, factor: 1.3, why: judgement },
-  { path: ['solutes', 'other', 'bend'], start: 0.8, factor: 1.5, why: judgement },
+  { path: ['solutes', 'other', 'bend'], start: 0.3, factor: 1.5, why: judgement },
   { path: ['fastShares', 'whole'], start: 0.18, factor: 2, share: true, why: judgement },
   { path: ['fastShares', 'twisted'], start: 0.3, factor: 2, share: true, why: judgement },
   { path: ['fastShares', 'rubbed'], start: 0.4, factor: 2, share: true, why: judgement },

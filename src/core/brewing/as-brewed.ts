@@ -1,7 +1,6 @@
 /** What a brew that was really made gave: shares of what the leaf holds, infusion by infusion. It plans nothing. */
 import type { Celsius, Grams, Millilitres, Mistake, Seconds } from '../units.ts';
 import { solutes, type BrewingData, type LeafProfile, type Solute } from './brewing-data.ts';
-import type { LeafState } from './extraction.ts';
 import { beginBrew, infuse, rest, type Cup, type Setup } from './infusion.ts';
 import { makeLeaf } from './leaf.ts';
 import { rounded } from './rounding.ts';
@@ -53,7 +52,7 @@ export function asBrewed(data: BrewingData, profile: LeafProfile, request: AsBre
   return { infusions };
 }
 
-/** What one infusion gave. What the waiting leaf gave to the liquor it holds counts to the infusion that washes it out. */
+/** What one infusion added to all that had left the leaf: poured before, or in the liquor now. */
 export interface BrewedShares {
   readonly cup: Cup;
   /** Shares of content, in the order of `solutes`. */
@@ -71,19 +70,16 @@ export function brewedShares(
   const content = setup.leaf.contentMgPerG;
   const holds = content.reduce((sum, mg) => sum + mg, 0);
   let state = beginBrew(setup, startingWallC(data, request, setup));
-  let left = inLeaf(state.leaf);
+  let kept: readonly number[] = content.map(() => 0);
   return request.infusions.map((infusion) => {
     const { cup, state: after } = infuse(setup, state, infusion);
     state = rest(setup, after, pauseSeconds);
-    const now = inLeaf(after.leaf);
-    const released = left.map((share, i) => Math.max(share - (now[i] ?? 0), 0));
-    left = now;
+    const released = cup.dissolved.map((share, i) => Math.max(share - (kept[i] ?? 0), 0));
+    kept = cup.dissolved.map((share) => share * (1 - cup.pouredMl / cup.liquorMl));
     const solids = released.reduce((sum, part, i) => sum + part * (content[i] ?? 0), 0);
     return { cup, released, solids: holds > 0 ? solids / holds : 0 };
   });
 }
-
-const inLeaf = (leaf: LeafState): readonly number[] => leaf.fast.map((share, i) => share + (leaf.slow[i] ?? 0));
 
 function setupFor(data: BrewingData, profile: LeafProfile, request: AsBrewedRequest): Setup {
   const vessel = request.vessel === undefined ? undefined : data.vessels[request.vessel];

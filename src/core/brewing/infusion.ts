@@ -26,9 +26,15 @@ export interface Setup {
 export interface BrewState {
   /** Of wall, leaf and what it holds. */
   readonly bodyC: Celsius;
+  /** Liquor that wets the leaf's outside, or was left over it; it mixes with the next water at once. */
   readonly heldMl: Millilitres;
+  /** Water inside the leaf; what is dissolved in it counts as still in the leaf. */
+  readonly insideMl: Millilitres;
   readonly leaf: LeafState;
 }
+
+/** Of the water a leaf holds, so much clings to its outside, ml per g: judgement; no source parts the two. */
+const clingsMlPerG = 0.5;
 
 export interface Filling {
   readonly waterMl: Millilitres;
@@ -48,7 +54,7 @@ export interface Cup {
 }
 
 export function beginBrew(setup: Setup, wallC: Celsius): BrewState {
-  return { bodyC: wallC, heldMl: 0, leaf: dryLeaf(setup.leaf) };
+  return { bodyC: wallC, heldMl: 0, insideMl: 0, leaf: dryLeaf(setup.leaf) };
 }
 
 /** Fills, brews for so many seconds of full contact, pours off. */
@@ -60,7 +66,7 @@ export function infuse(
   const bath = bathOf(setup, state, filling);
   const steeping = beginSteeping(state.leaf, bath);
   steep(setup.leaf, bath, steeping, filling.seconds);
-  return pourOff(setup, filling, bath, steeping);
+  return pourOff(setup, state, filling.keepMl ?? 0, { bath, steeping });
 }
 
 /** Seconds of contact until the liquor is this strong, at most `longestS`. */
@@ -92,7 +98,7 @@ export function rest(setup: Setup, state: BrewState, seconds: Seconds): BrewStat
   const bath = bathOf(setup, state, { waterMl: 0, waterC: state.bodyC });
   const steeping = beginSteeping(state.leaf, bath);
   steep(setup.leaf, bath, steeping, seconds);
-  return { bodyC: steeping.tempC, heldMl: state.heldMl, leaf: leafStateOf(steeping) };
+  return { ...state, bodyC: steeping.tempC, leaf: leafStateOf(steeping) };
 }
 
 export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
@@ -103,10 +109,10 @@ export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
     waterC: filling.waterC,
     wallJPerK: pot.wallJPerK,
     leafG: pot.wallJPerK > 0 ? leafG : 0,
-    heldMl: pot.wallJPerK > 0 ? state.heldMl : 0,
+    heldMl: pot.wallJPerK > 0 ? state.heldMl + state.insideMl : 0,
     bodyC: state.bodyC,
   });
-  const heat = bodyJPerK(pot, leafG, liquorMl, startC);
+  const heat = bodyJPerK(pot, leafG, liquorMl + state.insideMl, startC);
   return {
     leafG,
     liquorMl,
@@ -116,26 +122,36 @@ export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
   };
 }
 
+/** What soaks into the leaf takes its share of the liquor along, back into the part that gives fast. */
 function pourOff(
   setup: Setup,
-  filling: Filling,
-  bath: Bath,
-  steeping: Steeping,
+  before: BrewState,
+  keepMl: Millilitres,
+  { bath, steeping }: { readonly bath: Bath; readonly steeping: Steeping },
 ): { readonly state: BrewState; readonly cup: Cup } {
   const after = leafStateOf(steeping);
-  const soaked = setup.leafG * setup.leaf.form.holdsMlPerG * after.wetness;
-  const heldMl = Math.min(Math.max(soaked, filling.keepMl ?? 0), bath.liquorMl * 0.9);
-  const keptShare = bath.liquorMl > 0 ? heldMl / bath.liquorMl : 0;
+  const { liquorMl } = bath;
+  const soaksMl = setup.leafG * setup.leaf.form.holdsMlPerG * after.wetness;
+  const clingsMl = Math.min(setup.leafG * clingsMlPerG * after.wetness, soaksMl, liquorMl * 0.5);
+  const insideMl = Math.max(Math.min(soaksMl - clingsMl, before.insideMl + liquorMl * 0.4), before.insideMl);
+  const soakedShare = (insideMl - before.insideMl) / liquorMl;
+  const heldMl = Math.min(Math.max(clingsMl, keepMl), liquorMl - (insideMl - before.insideMl));
+  const keptShare = heldMl / liquorMl;
   return {
     state: {
       bodyC: steeping.tempC,
       heldMl,
-      leaf: { ...after, dissolved: after.dissolved.map((share) => share * keptShare) },
+      insideMl,
+      leaf: {
+        ...after,
+        fast: after.fast.map((share, i) => share + (after.dissolved[i] ?? 0) * soakedShare),
+        dissolved: after.dissolved.map((share) => share * keptShare),
+      },
     },
     cup: {
       dissolved: after.dissolved,
-      liquorMl: bath.liquorMl,
-      pouredMl: bath.liquorMl - heldMl,
+      liquorMl,
+      pouredMl: liquorMl * (1 - keptShare - soakedShare),
       strengthMgPerMl: strengthOf(setup.leaf, bath, steeping),
       startC: bath.startC,
       endC: steeping.tempC,

@@ -36,7 +36,7 @@ export interface Rhythm {
 }
 
 export const rhythms: { readonly [style in BrewedStyle]: Rhythm } = {
-  gongfu: { leastS: 3, longestS: 240, restS: 45, even: 4, ease: 0.95, thinnest: 0.6, firstShare: 0.16, kept: 0 },
+  gongfu: { leastS: 3, longestS: 240, restS: 45, even: 3, ease: 0.93, thinnest: 0.55, firstShare: 0.16, kept: 0 },
   western: { leastS: 30, longestS: 600, restS: 600, even: 1, ease: 0.8, thinnest: 0.5, firstShare: 0.5, kept: 0 },
   grandpa: { leastS: 60, longestS: 900, restS: 600, even: 1, ease: 0.8, thinnest: 0.4, firstShare: 0.45, kept: 1 / 3 },
   cold: { leastS: 3600, longestS: 43200, restS: 1800, even: 1, ease: 0.7, thinnest: 0.5, firstShare: 0.45, kept: 0 },
@@ -66,7 +66,7 @@ export function firstState(recipe: Recipe, setup: Setup): BrewState {
   if (recipe.rinseSeconds === null) return dry;
   const filling = { waterMl: recipe.waterMl, waterC: recipe.waterC };
   const rinsed = infuse(setup, dry, { ...filling, seconds: recipe.rinseSeconds + handlingS(recipe) });
-  return rest(setup, rinsed.state, 10);
+  return rest(setup, rinsed.state, 15);
 }
 
 /** Strength aimed at in the n-th cup, for a brew whose first aims at 1. */
@@ -112,8 +112,8 @@ export function solvedSeries(recipe: Recipe): Series {
   let aim = firstAim(recipe);
   let series = seriesFor(recipe, setup, begun, aim);
   // Too much leaf for the shortest hold: the brew is stronger, evenly, rather than strong at first.
-  for (let turn = 0; turn < 4 && series.excess > 1.06; turn++) {
-    aim *= series.excess;
+  for (let turn = 0; turn < 8 && series.excess > 1.1; turn++) {
+    aim *= Math.sqrt(series.excess);
     series = seriesFor(recipe, setup, begun, aim);
   }
   return series;
