@@ -42,7 +42,7 @@ export const asBrewedRanges = {
 } as const;
 
 /** Between two infusions the wet leaf waits: judgement, nobody publishes it. */
-const pauseSeconds = 30;
+const pauseSeconds = 60;
 
 export function asBrewed(data: BrewingData, profile: LeafProfile, request: AsBrewedRequest): AsBrewed | Mistake {
   const mistake = mistakeIn(data, request);
