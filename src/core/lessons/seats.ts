@@ -6,7 +6,7 @@
  */
 import type { Instant, Mistake } from '../units.ts';
 import { saidWall, wallAt } from './calendar.ts';
-import { mistake, type Lesson } from './lesson.ts';
+import { mistake, mostSeats, type Lesson } from './lesson.ts';
 import { afterWakingMinutes } from './quiet.ts';
 import {
   bookingOf,
@@ -98,7 +98,7 @@ export function lapseOffers(roster: Roster, now: Instant): Turned {
 export function changeSeats(roster: Roster, wish: Pick<Wish, 'id' | 'seats'>, now: Instant): Turn {
   return withBooking(roster, wish.id, now, (current, booking) => {
     if (booking.standing === 'offered') return { mistakes: [mistake('offer-open', 'booking')] };
-    const mistakes = seatMistakes(current.lesson, wish.seats);
+    const mistakes = seatMistakes(wish.seats, current.lesson.seats);
     if (mistakes.length > 0) return { mistakes };
     const more = wish.seats - booking.seats;
     const free = seatsFree(current);
@@ -111,6 +111,8 @@ export function changeSeats(roster: Roster, wish: Pick<Wish, 'id' | 'seats'>, no
 /** The lesson itself gets more or fewer seats; never fewer than are taken. */
 export function resizeLesson(roster: Roster, seats: number, now: Instant): Turn {
   const taken = seatsTaken(roster);
+  const mistakes = [...closedMistakes(roster.lesson, now), ...seatMistakes(seats, mostSeats)];
+  if (mistakes.length > 0) return { mistakes };
   if (seats < taken) return { mistakes: [mistake('seats-below-taken', 'seats', { seats, taken })] };
   return offerOn({ ...roster, lesson: { ...roster.lesson, seats } }, [], now);
 }
@@ -194,10 +196,10 @@ function changeOf({ id, person, seats, standing }: Booking, why: Why): Change {
 
 function wishMistakes({ lesson, bookings }: Roster, wish: Wish): readonly Mistake[] {
   const already = bookings.some((one) => one.person === wish.person && one.standing !== 'left');
-  return [...(already ? [mistake('already-booked', 'person')] : []), ...seatMistakes(lesson, wish.seats)];
+  return [...(already ? [mistake('already-booked', 'person')] : []), ...seatMistakes(wish.seats, lesson.seats)];
 }
 
-function seatMistakes(lesson: Lesson, seats: number): readonly Mistake[] {
-  const fine = Number.isInteger(seats) && seats >= 1 && seats <= lesson.seats;
-  return fine ? [] : [mistake('seats', 'seats', { seats, most: lesson.seats })];
+function seatMistakes(seats: number, most: number): readonly Mistake[] {
+  const fine = Number.isInteger(seats) && seats >= 1 && seats <= most;
+  return fine ? [] : [mistake('seats', 'seats', { seats, most })];
 }

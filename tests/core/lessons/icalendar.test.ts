@@ -1,0 +1,131 @@
+import ICAL from 'ical.js';
+import * as fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { calendarFile, type CalendarEvent } from '../../../src/core/lessons/icalendar.ts';
+import { lessonEvent } from '../../../src/core/lessons/lesson-event.ts';
+import { cancelLesson, moveLesson, recomputeLesson } from '../../../src/core/lessons/lesson.ts';
+import { bookingWith, denverAt, lessonWith } from './lesson-drafts.ts';
+
+const event: CalendarEvent = {
+  uid: 'b1@quillfern.example',
+  sequence: 3,
+  startsAt: Date.UTC(2026, 11, 6, 2),
+  endsAt: Date.UTC(2026, 11, 6, 3, 30),
+  cancelled: false,
+  stampedAt: Date.UTC(2026, 11, 1, 17, 0, 5),
+  language: 'zh-Hant',
+  summary: '白茶, 三種; 一個晚上',
+  description: 'Bring:\n- a cup\\mug\n- yourself',
+  location: 'Quillfern Tea Room',
+  organizer: { name: 'The "Quillfern" Tea Room', address: 'mailto:tea@quillfern.example' },
+};
+
+/** Read by a library that is not ours. */
+const read = (file: string) => {
+  const calendar = new ICAL.Component(ICAL.parse(file) as never[]);
+  const found = calendar.getFirstSubcomponent('vevent');
+  if (!found) throw new Error('no event');
+  return { calendar, component: found, event: new ICAL.Event(found) };
+};
+
+describe('a calendar file', () => {
+  it('is what RFC 5545 says', () => {
+    expect(calendarFile({ ...event, summary: 'White tea', description: 'Three teas' }).split('\r\n')).toEqual([
+      'BEGIN:VCALENDAR',
+      'VERSION:2.0',
+      'PRODID:-//Ninthpour//Lessons//EN',
+      'METHOD:PUBLISH',
+      'BEGIN:VEVENT',
+      'UID:b1@quillfern.example',
+      'SEQUENCE:3',
+      'DTSTAMP:20261201T170005Z',
+      'DTSTART:20261206T020000Z',
+      'DTEND:20261206T033000Z',
+      'STATUS:CONFIRMED',
+      `ORGANIZER;CN="The 'Quillfern' Tea Room":mailto:tea@quillfern.example`,
+      'SUMMARY;LANGUAGE=zh-Hant:White tea',
+      'DESCRIPTION;LANGUAGE=zh-Hant:Three teas',
+      'LOCATION;LANGUAGE=zh-Hant:Quillfern Tea Room',
+      'END:VEVENT',
+      'END:VCALENDAR',
+      '',
+    ]);
+  });
+
+  it('is read back by another reader', () => {
+    const { calendar, event: back, component } = read(calendarFile(event));
+    expect(calendar.getFirstPropertyValue('method')).toBe('PUBLISH');
+    expect([back.uid, back.sequence, back.summary, back.description, back.location]).toEqual([
+      event.uid,
+      event.sequence,
+      event.summary,
+      event.description,
+      event.location,
+    ]);
+    expect(back.startDate.toJSDate().getTime()).toBe(event.startsAt);
+    expect(back.endDate.toJSDate().getTime()).toBe(event.endsAt);
+    expect(component.getFirstProperty('organizer')?.getParameter('cn')).toBe("The 'Quillfern' Tea Room");
+  });
+
+  it('cancels', () => {
+    const { calendar, component } = read(calendarFile({ ...event, cancelled: true }));
+    expect(calendar.getFirstPropertyValue('method')).toBe('CANCEL');
+    expect(component.getFirstPropertyValue('status')).toBe('CANCELLED');
+  });
+
+  it('survives any words: no line over 75 octets, no character cut, nothing smuggled in', () => {
+    fc.assert(
+      fc.property(
+        fc.string({ unit: 'grapheme', maxLength: 300 }),
+        fc.string({ unit: 'binary', maxLength: 60 }),
+        (words, noise) => {
+          const file = calendarFile({
+            ...event,
+            summary: words,
+            description: `${noise}\r\nEND:VEVENT`,
+            location: noise,
+          });
+          for (const line of file.split('\r\n')) {
+            expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
+            expect(Buffer.from(line).toString()).toBe(line);
+          }
+          const back = read(file).event;
+          expect(back.summary).toBe(words.replace(/\r\n?|[\u0085\u2028\u2029]/g, '\n').replace(/[^\P{Cc}\t\n]/gu, ''));
+          expect(back.uid).toBe(event.uid);
+          expect(file.match(/^END:VEVENT/gm)).toHaveLength(1);
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+});
+
+describe('a booking in the calendar of a student', () => {
+  const around = { ...event, host: 'quillfern.example' };
+  const now = denverAt('2026-12-01T10:00');
+
+  it('keeps its uid and raises its sequence through every change', () => {
+    const lesson = lessonWith();
+    const today = { now, tzVersion: '2026f' };
+    const shifted = recomputeLesson({ ...lesson, startsAt: lesson.startsAt - 3_600_000 }, '2026f');
+    const moved = moveLesson(shifted, { starts: '2026-12-06T19:00', seen: shifted.revision }, today);
+    if ('mistakes' in moved) throw new Error('not moved');
+    const gone = cancelLesson(moved.lesson, { reason: 'snow', seen: moved.lesson.revision }, now);
+    if ('mistakes' in gone) throw new Error('not cancelled');
+    const events = [
+      lessonEvent(lesson, bookingWith(), around),
+      lessonEvent(lesson, bookingWith({ seats: 2, revision: 1 }), around),
+      lessonEvent(shifted, bookingWith({ seats: 2, revision: 1 }), around),
+      lessonEvent(moved.lesson, bookingWith({ seats: 2, revision: 1 }), around),
+      lessonEvent(gone.lesson, bookingWith({ seats: 2, revision: 1 }), around),
+    ];
+    expect(new Set(events.map((one) => one.uid))).toEqual(new Set(['b1@quillfern.example']));
+    expect(events.map((one) => one.sequence)).toEqual([0, 1, 2, 3, 4]);
+    expect(events.map((one) => one.cancelled)).toEqual([false, false, false, false, true]);
+  });
+
+  it('is cancelled for who left', () => {
+    const left = lessonEvent(lessonWith(), bookingWith({ standing: 'left', revision: 1 }), around);
+    expect(left).toMatchObject({ cancelled: true, sequence: 1 });
+  });
+});
