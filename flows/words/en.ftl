@@ -122,8 +122,8 @@ choice-change-water = How hot
 choice-lighter = Lighter
 choice-stronger = Stronger
 choice-you-say = You say
-brew-title = { TEA($tea) } in { VESSEL($vessel) }, { ML($volumeMl) }
-brew-title-family = { FAMILY($family) } in { VESSEL($vessel) }, { ML($volumeMl) }, as this family usually is
+brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
+brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) } (as this family usually is)
 brew-as-last-time = (Your vessel from last time. Tell me if it is another.)
 brew-leaf = Leaf: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp; dry, { $plan-fill }.
 brew-leaf-powder = Powder: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp, sieved, with { ML($plan-waterMl) } of water; whisk until it foams.
@@ -168,3 +168,48 @@ because-one-time = Time: { DURATION($firstS) } brings the cup to about { NUMBER(
 house-unknown-tap = That choice is no longer open. Please write what you would like instead.
 house-stumbled = I stumbled over that message, sorry. It is noted; please try it in other words.
 house-rung = { DURATION($seconds) }
+
+# the check of the flow files
+flows-checked = { $flows } flows, { $places } places, { $sentences } sentences: nothing wrong.
+
+# over the infusion ladder
+ladder-title = Infusions
+
+# names of vessels, families and ways of brewing
+vessel-gaiwan = Gaiwan
+vessel-clay-pot = Clay pot
+vessel-porcelain-pot = Porcelain pot
+vessel-glass-pot = Glass pot
+vessel-kyusu = Kyusu
+vessel-mug = Mug
+vessel-infuser-mug = Mug with a basket
+vessel-french-press = French press
+vessel-thermos = Thermos
+vessel-tumbler = Glass
+vessel-cold-jar = Jar in the refrigerator
+family-green = Green tea
+family-yellow = Yellow tea
+family-white = White tea
+family-oolong = Oolong
+family-black = Black tea
+family-dark = Dark tea (puer)
+family-scented = Scented tea
+family-herbal = Herbal tea
+family-matcha = Matcha
+style-gongfu = small pot, many infusions
+style-western = big pot or mug
+style-grandpa = leaves left in the glass
+style-cold = cold in the refrigerator
+style-whisked = whisked
+style-cupping = tasting for comparison
+
+# cautions, by their id
+caution-keep-cold = Careful: keep it in the refrigerator at 5 °C or below all the while, in a clean jar, and drink it within a day.
+caution-flower-allergy = Careful: leave it if you are allergic to flowers of the daisy family or to pollen; ask a doctor if unsure.
+caution-hot-water = Careful: the water scalds. Keep it away from children and pour slowly.
+caution-very-hot-drink = Careful: let the cup cool below 65 °C before you drink.
+caution-glass-shock = Careful: cold glass can crack with boiling water; warm it first.
+caution-caffeine-adult = Careful: the whole brew may hold more than 200 mg of caffeine; share it or spread it over the day.
+caution-pregnancy = When pregnant or breastfeeding, ask your doctor or midwife how much of this is right for you.
+caution-children = Tea with caffeine is not for small children; ask a doctor about older ones.
+caution-medicines = If you take medicines, ask a doctor or pharmacist whether this tea goes with them.

@@ -168,3 +168,48 @@ because-one-time = 时间：{ DURATION($firstS) }，茶汤约 { NUMBER($strength
 house-unknown-tap = 这个选项已经不能用了，请直接写下您想要的。
 house-stumbled = 抱歉，这条消息我处理不了，已经记下了。请换个说法再试。
 house-rung = { DURATION($seconds) }
+
+# the check of the flow files
+flows-checked = { $flows } 个流程、{ $places } 个位置、{ $sentences } 个句子：没有问题。
+
+# over the infusion ladder
+ladder-title = 逐泡
+
+# names of vessels, families and ways of brewing
+vessel-gaiwan = 盖碗
+vessel-clay-pot = 紫砂壶
+vessel-porcelain-pot = 瓷壶
+vessel-glass-pot = 玻璃壶
+vessel-kyusu = 急须
+vessel-mug = 马克杯
+vessel-infuser-mug = 滤网杯
+vessel-french-press = 法压壶
+vessel-thermos = 保温瓶
+vessel-tumbler = 玻璃杯
+vessel-cold-jar = 冷泡瓶
+family-green = 绿茶
+family-yellow = 黄茶
+family-white = 白茶
+family-oolong = 乌龙茶
+family-black = 红茶
+family-dark = 黑茶（普洱）
+family-scented = 花茶
+family-herbal = 花草茶
+family-matcha = 抹茶
+style-gongfu = 工夫泡
+style-western = 大壶或马克杯
+style-grandpa = 杯中留叶续水
+style-cold = 冰箱冷泡
+style-whisked = 点茶
+style-cupping = 审评
+
+# cautions, by their id
+caution-keep-cold = 小心：全程放冰箱 5 °C 以下，瓶子要干净，一天内喝完。
+caution-flower-allergy = 小心：对菊科花或花粉过敏就别喝；不确定请问医生。
+caution-hot-water = 小心：热水会烫伤，远离小孩，慢慢倒。
+caution-very-hot-drink = 小心：等茶降到 65 °C 以下再喝。
+caution-glass-shock = 小心：冷玻璃遇沸水会裂，先温一温。
+caution-caffeine-adult = 小心：整壶的咖啡因可能超过 200 毫克，请分着喝或与人同喝。
+caution-pregnancy = 怀孕或哺乳时，能喝多少请问医生或助产士。
+caution-children = 含咖啡因的茶不适合幼儿；大一点的孩子请问医生。
+caution-medicines = 正在服药的话，请问医生或药师这茶能不能一起喝。

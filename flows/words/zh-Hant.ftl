@@ -168,3 +168,48 @@ because-one-time = 時間：{ DURATION($firstS) }，茶湯約 { NUMBER($strength
 house-unknown-tap = 這個選項已經不能用了，請直接寫下您想要的。
 house-stumbled = 抱歉，這則訊息我處理不來，已經記下了。請換個說法再試。
 house-rung = { DURATION($seconds) }
+
+# the check of the flow files
+flows-checked = { $flows } 個流程、{ $places } 個位置、{ $sentences } 個句子：沒有問題。
+
+# over the infusion ladder
+ladder-title = 逐泡
+
+# names of vessels, families and ways of brewing
+vessel-gaiwan = 蓋碗
+vessel-clay-pot = 紫砂壺
+vessel-porcelain-pot = 瓷壺
+vessel-glass-pot = 玻璃壺
+vessel-kyusu = 急須
+vessel-mug = 馬克杯
+vessel-infuser-mug = 濾網杯
+vessel-french-press = 法壓壺
+vessel-thermos = 保溫瓶
+vessel-tumbler = 玻璃杯
+vessel-cold-jar = 冷泡瓶
+family-green = 綠茶
+family-yellow = 黃茶
+family-white = 白茶
+family-oolong = 烏龍茶
+family-black = 紅茶
+family-dark = 黑茶（普洱）
+family-scented = 花茶
+family-herbal = 花草茶
+family-matcha = 抹茶
+style-gongfu = 工夫泡
+style-western = 大壺或馬克杯
+style-grandpa = 杯中留葉續水
+style-cold = 冰箱冷泡
+style-whisked = 點茶
+style-cupping = 審評
+
+# cautions, by their id
+caution-keep-cold = 小心：全程放冰箱 5 °C 以下，瓶子要乾淨，一天內喝完。
+caution-flower-allergy = 小心：對菊科花或花粉過敏就別喝；不確定請問醫師。
+caution-hot-water = 小心：熱水會燙傷，遠離小孩，慢慢倒。
+caution-very-hot-drink = 小心：等茶降到 65 °C 以下再喝。
+caution-glass-shock = 小心：冷玻璃遇沸水會裂，先溫一溫。
+caution-caffeine-adult = 小心：整壺的咖啡因可能超過 200 毫克，請分著喝或與人同喝。
+caution-pregnancy = 懷孕或哺乳時，能喝多少請問醫師或助產士。
+caution-children = 含咖啡因的茶不適合幼兒；大一點的孩子請問醫師。
+caution-medicines = 正在服藥的話，請問醫師或藥師這茶能不能一起喝。

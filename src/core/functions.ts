@@ -5,34 +5,20 @@ import type { BrewRequest, Plan, Style } from './brewing/plan.ts';
 import { isMistake, planBrew } from './brewing/schedule.ts';
 import type { Around, Calls, Outcome } from './flow/book.ts';
 import type { Facts, Json } from './flow/flow.ts';
+import type { Hint, Reader } from './reading/reading.ts';
 import type { Tea } from './teas/tea.ts';
 import type { Language, Mistake } from './units.ts';
-
-/** What was read in a message; `core/reading` makes it. */
-export interface HeardMessage {
-  readonly language: Language;
-  readonly languageSure: boolean;
-  readonly mistakes: readonly Mistake[];
-  readonly teas: readonly string[];
-  readonly noThermometer: boolean;
-  readonly noScale: boolean;
-}
-
-export type ReadMessage = (
-  text: string,
-  hint: { readonly language: Language | null; readonly asked: string | null },
-) => HeardMessage;
 
 export interface CoreContent {
   readonly teas: readonly Tea[];
   readonly brewing: BrewingData;
-  readonly read: ReadMessage;
+  readonly read: Reader;
 }
 
 /** What `heard.` may hold, for the check of flow files. */
 export const heardNames: ReadonlySet<string> = new Set(
   (
-    'language languageSure kind tea teas family vessel material volumeMl leafG guests tempC noThermometer noScale ' +
+    'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC noThermometer noScale ' +
     'elevationM style strength warmed taste act wants infusion unknownTea mistakes missing answer blank unit'
   ).split(' '),
 );
@@ -57,11 +43,12 @@ const textOf = (value: Json | undefined): string => (typeof value === 'string' ?
 /** A message of any length is read by its beginning; the reader has the same bound. */
 const longestText = 5000;
 
-function heardMessage({ read }: CoreContent, text: string, hint: Parameters<ReadMessage>[1]): Facts {
+function heardMessage({ read }: CoreContent, text: string, hint: Hint): Facts {
   const heard = read(text.slice(0, longestText), hint);
   return {
     ...(heard as unknown as Facts),
     teas: heard.teas.length > 1 ? heard.teas : null,
+    vessels: heard.vessels.length > 1 ? heard.vessels : null,
     noThermometer: heard.noThermometer || null,
     noScale: heard.noScale || null,
     mistakes: heard.mistakes.map(mistakePhrase),

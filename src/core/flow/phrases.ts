@@ -3,10 +3,14 @@ import type { FlowWords, SayPart, Values } from './book.ts';
 import { evaluate, factsOf, type Lookup } from './evaluate.ts';
 import type { Facts, Json, Phrase } from './flow.ts';
 
+/** Known only when a sentence goes out: how late it is. */
+export const toldAtDelivery: readonly string[] = ['lateS'];
+
 /** A sentence's values are given beside it, or are facts of the same name; a dash reads into a fact. */
 export function phraseOf(words: FlowWords, key: string, given: Facts, lookup: Lookup): Phrase {
   const valueNamed = (name: string): Json => (name in given ? (given[name] ?? null) : lookup(name.split('-')));
-  return { key, values: Object.fromEntries(words.variables(key).map((name) => [name, valueNamed(name)])) };
+  const names = words.variables(key).filter((name) => !toldAtDelivery.includes(name));
+  return { key, values: Object.fromEntries(names.map((name) => [name, valueNamed(name)])) };
 }
 
 /** One part of a "say": a key, or an expression that gives a phrase, a list of them, or null for nothing. */
