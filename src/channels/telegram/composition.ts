@@ -56,18 +56,20 @@ function pack(blocks: readonly Block[], limit: number): readonly Omit<Piece, 'ke
   for (const block of blocks.flatMap((b) => cut(b, limit))) {
     const open = pieces.at(-1);
     const joins = open !== undefined && lengthOf(open.text) + gap.length + lengthOf(block.text) <= limit;
+    const text = joins ? block.text : block.text.trimStart();
     const piece = joins ? open : { text: '', entities: [] };
     if (!joins) pieces.push(piece);
     const offset = joins ? piece.text.length + gap.length : 0;
-    piece.text += (joins ? gap : '') + block.text;
-    if (block.drawn) piece.entities.push({ type: 'pre', offset, length: block.text.length });
+    piece.text += (joins ? gap : '') + text;
+    if (block.drawn) piece.entities.push({ type: 'pre', offset, length: text.length });
   }
   return pieces;
 }
 
-function cut(block: Block, limit: number): readonly Block[] {
-  // The first column of a drawing is kept: only whole lines may go.
-  const clean = cleanText(block.text).replace(/^(?:[^\S\n]*\n)+/, '');
-  const kept = block.drawn ? clean.replace(/^[^\S\n]+/, (indent) => '\u00a0'.repeat(indent.length)) : clean;
-  return splitText(kept, limit).map((text) => ({ text, drawn: block.drawn }));
+/** A drawing that fits keeps its first column: only empty lines around it go. */
+function cut({ text, drawn }: Block, limit: number): readonly Block[] {
+  const clean = cleanText(text);
+  const whole = clean.replace(/^(?:[^\S\n]*\n)+/, '').trimEnd();
+  const pieces = drawn && whole !== '' && lengthOf(whole) <= limit ? [whole] : splitText(clean, limit);
+  return pieces.map((piece) => ({ text: piece, drawn }));
 }

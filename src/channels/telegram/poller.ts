@@ -28,9 +28,17 @@ export interface PollWaits {
   /** After another copy took our poll: the newer one is let go on, so that a restart that overlaps ends by itself. */
   readonly conflictMs: number;
   readonly tokenMs: number;
+  /** For the last word at a stop. */
+  readonly farewellMs: number;
 }
 
-export const pollWaits: PollWaits = { firstMs: 1000, longestMs: 30_000, conflictMs: 15_000, tokenMs: 60_000 };
+export const pollWaits: PollWaits = {
+  firstMs: 1000,
+  longestMs: 30_000,
+  conflictMs: 15_000,
+  tokenMs: 60_000,
+  farewellMs: 1000,
+};
 
 export interface Poller {
   /** Resolves once stopped and the last recorded batch is confirmed, if the server can be reached for it. */
@@ -40,7 +48,6 @@ export interface Poller {
 
 /** An answer later than this after the long poll's own end is taken for a dead connection. */
 const graceMs = 10_000;
-const farewellMs = 2000;
 
 export function makePoller(deps: PollerDeps): Poller {
   let state: PollState = 'starting';
@@ -115,10 +122,13 @@ export function makePoller(deps: PollerDeps): Poller {
     return pause(ms, stop);
   }
 
-  /** Confirms what was recorded last, so that an orderly restart starts with nothing twice. What it brings stays unconfirmed. */
+  /**
+   * Confirms what was recorded last, so that an orderly restart starts with nothing twice. What it brings stays unconfirmed.
+   * The server confirms on arrival and may then hold its answer back for three seconds, so we don't insist on that.
+   */
   async function farewell(): Promise<void> {
     if (offset === null) return;
-    await deps.api.call('getUpdates', { offset, limit: 1, timeout: 0 }, { timeoutMs: farewellMs });
+    await deps.api.call('getUpdates', { offset, limit: 1, timeout: 0 }, { timeoutMs: deps.waits.farewellMs });
   }
 
   return {

@@ -20,7 +20,7 @@ export interface StandInOptions {
   readonly token?: string;
   readonly flood?: FloodLimits;
   readonly firstUpdateId?: number;
-  /** Where a webhook's https address is reached on this machine. */
+  /** Where a webhook's https address is reached on this machine; without it nothing is brought to any. */
   readonly route?: (url: string) => string;
   readonly firstRetryMs?: number;
   /** Answers what is not a call of the Bot API; for the control of a stand-in in its own process. */
@@ -102,7 +102,7 @@ export async function startStandIn(options: StandInOptions = {}): Promise<StandI
   const courier = startCourier({
     queue,
     clock,
-    webhook: () => behind.webhook,
+    webhook: () => (options.route ? behind.webhook : null),
     route: options.route ?? ((url) => url),
     firstRetryMs: options.firstRetryMs ?? 1000,
   });

@@ -14,6 +14,7 @@ interface Entry {
 interface Waiter {
   readonly offset: number;
   readonly limit: number;
+  readonly timer: NodeJS.Timeout;
   readonly end: (updates: readonly Update[] | Refusal) => void;
 }
 
@@ -108,6 +109,7 @@ export class UpdateQueue {
 
   close(): void {
     this.#waiter?.end([]);
+    this.#waiter = null;
   }
 
   #take(offset: number, limit: number): readonly Update[] {
@@ -127,18 +129,19 @@ export class UpdateQueue {
   #wait(offset: number, limit: number, timeoutS: number): Promise<readonly Update[]> {
     return new Promise((resolve, reject) => {
       const timer = setTimeout(() => this.#wake(), 1000 * timeoutS);
-      const end = (updates: readonly Update[] | Refusal): void => {
+      const end: Waiter['end'] = (updates) => {
         clearTimeout(timer);
-        this.#waiter = null;
         if (updates instanceof Refusal) reject(updates);
         else resolve(updates);
       };
-      this.#waiter = { offset, limit, end };
+      this.#waiter = { offset, limit, timer, end };
     });
   }
 
   #wake(): void {
-    if (this.#waiter) this.#waiter.end(this.#take(this.#waiter.offset, this.#waiter.limit));
+    const waiter = this.#waiter;
+    this.#waiter = null;
+    waiter?.end(this.#take(waiter.offset, waiter.limit));
   }
 
   /** The older poller loses; a second loser within three seconds is told late. */
@@ -148,6 +151,7 @@ export class UpdateQueue {
     this.#waiter = null;
     const refusal = new Refusal(409, otherPoller);
     const now = this.#clock.now();
+    clearTimeout(loser.timer);
     if (now < this.#nextConflictAt) return void setTimeout(() => loser.end(refusal), conflictDelayMs);
     this.#nextConflictAt = now + conflictDelayMs;
     loser.end(refusal);
