@@ -4,6 +4,7 @@ import { readAnswers } from './content/answers.ts';
 import { readBrewingData } from './content/brewing-data.ts';
 import { readReadingWords } from './content/reading-words.ts';
 import { readTeaNames, readTeas } from './content/tea-data.ts';
+import { wrongUse } from './content/used-words.ts';
 import { readWordFiles } from './content/words.ts';
 import { ContentMistake } from './content/yaml-file.ts';
 import type { BrewingData } from './core/brewing/brewing-data.ts';
@@ -64,6 +65,7 @@ export function readContent({ flowsDir, dataDir, shopDir }: ContentFolders): Con
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
   const calls = makeCalls({ teas, brewing, read });
   const book = attempt(() => readAllFlows(flowsDir, { calls, words }));
+  if (book) mistakes.push(...wrongUse({ files: wordFiles, keys: words.keys(), book, brewing }));
   if (!book || mistakes.length > 0) throw new ContentMistake(mistakes.join('\n'));
   return { teas, finder, brewing, words, book, read, answers };
 }

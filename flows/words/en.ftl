@@ -161,6 +161,7 @@ lesson-to-shop = The shop looks after lessons itself. Shall I pass your question
 because-leaf = Leaf: { GRAMS($leafG) } in { ML($waterMl) } is one gram to { NUMBER($perMl, maximumFractionDigits: 0) } ml; that leaves the leaf room to open and gives the cup its strength.
 because-boiling = Water: this leaf gives its scent only near the boil, which is { DEGREES($boilsAtC, $unit) } where you are.
 because-water = Water: { DEGREES($waterC, $unit) } rather than the boil of { DEGREES($boilsAtC, $unit) }, because hotter water draws the bitter part faster than the sweet one.
+because-cold = Water: at { DEGREES($waterC, $unit) } little of the bitter part and of the caffeine comes out, and what is sweet comes slowly.
 because-times = Times: { DURATION($firstS) } gives a first cup of about { NUMBER($strength, maximumFractionDigits: 1) } mg/ml; what is left comes out slower, so the last one needs { DURATION($lastS) } for { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml.
 because-one-time = Time: { DURATION($firstS) } brings the cup to about { NUMBER($strength, maximumFractionDigits: 1) } mg/ml.
 

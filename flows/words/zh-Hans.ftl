@@ -161,6 +161,7 @@ lesson-to-shop = 课程由店家亲自安排。要我把您的问题转过去吗
 because-leaf = 茶叶：{ ML($waterMl) }放 { GRAMS($leafG) }，即 1 克配 { NUMBER($perMl, maximumFractionDigits: 0) } 毫升，叶子有地方舒展，茶汤也够味。
 because-boiling = 水：这种茶要接近沸腾才出香，您那里的沸点是 { DEGREES($boilsAtC, $unit) }。
 because-water = 水：用 { DEGREES($waterC, $unit) } 而不用沸水（{ DEGREES($boilsAtC, $unit) }），因为水越热，苦味比甜味出得越快。
+because-cold = 水：{ DEGREES($waterC, $unit) } 时苦味和咖啡因出得少，甜味慢慢出来。
 because-times = 时间：{ DURATION($firstS) }，第一杯约 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml；剩下的出得慢，最后一泡要 { DURATION($lastS) }，约 { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml。
 because-one-time = 时间：{ DURATION($firstS) }，茶汤约 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml。
 

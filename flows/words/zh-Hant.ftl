@@ -161,6 +161,7 @@ lesson-to-shop = 課程由店家親自安排。要我把您的問題轉過去嗎
 because-leaf = 茶葉：{ ML($waterMl) }放 { GRAMS($leafG) }，即 1 克配 { NUMBER($perMl, maximumFractionDigits: 0) } 毫升，葉子有地方舒展，茶湯也夠味。
 because-boiling = 水：這種茶要接近沸騰才出香，您那裡的沸點是 { DEGREES($boilsAtC, $unit) }。
 because-water = 水：用 { DEGREES($waterC, $unit) } 而不用沸水（{ DEGREES($boilsAtC, $unit) }），因為水越熱，苦味比甜味出得越快。
+because-cold = 水：{ DEGREES($waterC, $unit) } 時苦味和咖啡因出得少，甜味慢慢出來。
 because-times = 時間：{ DURATION($firstS) }，第一杯約 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml；剩下的出得慢，最後一泡要 { DURATION($lastS) }，約 { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml。
 because-one-time = 時間：{ DURATION($firstS) }，茶湯約 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml。
 

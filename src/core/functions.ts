@@ -116,12 +116,11 @@ function explained(content: CoreContent, given: Facts, around: Around): Outcome 
   const plan = outcome.gives as unknown as Plan;
   const [first, ...later] = plan.infusions;
   const last = later.at(-1) ?? first;
-  const isAtBoil = plan.waterC > plan.boilsAtC - 1;
   const unit = around.memory['unit'] ?? null;
   return {
     gives: [
       phrase('because-leaf', { leafG: plan.leafG, waterMl: plan.waterMl, perMl: plan.waterMl / plan.leafG }),
-      phrase(isAtBoil ? 'because-boiling' : 'because-water', { waterC: plan.waterC, boilsAtC: plan.boilsAtC, unit }),
+      phrase(whyWater(plan), { waterC: plan.waterC, boilsAtC: plan.boilsAtC, unit }),
       phrase(later.length > 0 ? 'because-times' : 'because-one-time', {
         firstS: first?.seconds ?? 0,
         strength: first?.strengthMgPerMl ?? 0,
@@ -130,6 +129,11 @@ function explained(content: CoreContent, given: Facts, around: Around): Outcome 
       }),
     ],
   };
+}
+
+function whyWater(plan: Plan): string {
+  if (plan.style === 'cold') return 'because-cold';
+  return plan.waterC > plan.boilsAtC - 1 ? 'because-boiling' : 'because-water';
 }
 
 /** Everything of a plan that a sentence or a picture may want. */

@@ -1,0 +1,45 @@
+/** Which sentences are used, and which the data makes necessary: nothing is written in vain, nothing is missing. */
+import type { BrewingData } from '../core/brewing/brewing-data.ts';
+import type { FlowBook } from '../core/flow/book.ts';
+import { sentencesOf } from '../core/flow/outline.ts';
+import { madeUpKeys } from '../core/functions.ts';
+import type { WordFiles } from './words.ts';
+
+/** Sentences that code, not a flow file, says: each family of keys and where it is used. */
+const ofCode: readonly string[] = [
+  'page-', // channels/web
+  'house-', // conversation, delivery
+  'telegram-', // channels/telegram
+  'plan-', // commands/brew
+  'reading-', // commands/read
+  'lesson-', // core/lessons
+  'ladder-', // flows: show
+  'flows-', // commands/flows
+  'vessel-', // VESSEL()
+  'family-', // FAMILY()
+  'style-', // STYLE()
+  ...madeUpKeys, // core/functions
+];
+
+export interface WordsInUse {
+  readonly files: WordFiles;
+  readonly keys: readonly string[];
+  readonly book: FlowBook;
+  readonly brewing: BrewingData;
+}
+
+/** One line for each sentence nobody says and each that the data calls for and is not there. */
+export function wrongUse({ files, keys, book, brewing }: WordsInUse): readonly string[] {
+  const said = new Set(Object.values(book.flows).flatMap((flow) => sentencesOf(flow).map(({ key }) => key)));
+  const isUsed = (key: string): boolean => said.has(key) || ofCode.some((prefix) => key.startsWith(prefix));
+  const called = [
+    ...Object.keys(brewing.vessels).map((id) => `vessel-${id}`),
+    ...Object.keys(brewing.families).map((id) => `family-${id}`),
+  ];
+  const unused = keys.filter((key) => !isUsed(key));
+  const missing = called.filter((key) => !keys.includes(key));
+  return [
+    ...unused.map((key) => `${files.at('en', key)} expected "${key}" to be said somewhere, or not to be there`),
+    ...missing.map((key) => `${files.at('en', key)} expected a sentence "${key}", which the data calls for`),
+  ];
+}
