@@ -1,7 +1,7 @@
 /** What a brew that was really made gave: shares of what the leaf holds, infusion by infusion. It plans nothing. */
 import type { Celsius, Grams, Millilitres, Mistake, Seconds } from '../units.ts';
 import { solutes, type BrewingData, type LeafProfile, type Solute } from './brewing-data.ts';
-import { beginBrew, infuse, rest, type Cup, type Setup } from './infusion.ts';
+import { dryBrew, infuse, rest, type Cup, type Setup } from './infusion.ts';
 import { makeLeaf } from './leaf.ts';
 import { rounded } from './rounding.ts';
 import { heldBath, potOf, warmedC } from './vessel.ts';
@@ -69,7 +69,7 @@ export function brewedShares(
   const setup = setupFor(data, profile, request);
   const content = setup.leaf.contentMgPerG;
   const holds = content.reduce((sum, mg) => sum + mg, 0);
-  let state = beginBrew(setup, startingWallC(data, request, setup));
+  let state = dryBrew(setup, startingWallC(data, request, setup));
   let kept: readonly number[] = content.map(() => 0);
   return request.infusions.map((infusion) => {
     const { cup, state: after } = infuse(setup, state, infusion);

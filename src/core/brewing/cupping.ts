@@ -1,6 +1,6 @@
 /** Judging tea by the standards' own recipes: nothing is solved, the brew is what the standard says. */
 import type { Grams, Millilitres, Seconds } from '../units.ts';
-import { beginBrew, infuse, rest } from './infusion.ts';
+import { dryBrew, infuse, rest } from './infusion.ts';
 import type { BrewRequest, PlannedInfusion } from './plan.ts';
 import type { Recipe } from './recipe.ts';
 import { roundedGrams, roundedMl } from './rounding.ts';
@@ -15,7 +15,7 @@ interface Standard {
 export function cuppingPlan(request: BrewRequest, recipe: Recipe): Series {
   const standard = standardFor(request, recipe);
   const setup = { ...setupOf(recipe), leafG: standard.leafG };
-  let state = beginBrew(setup, setup.pot.ambientC);
+  let state = dryBrew(setup, setup.pot.ambientC);
   let cupC = 0;
   const infusions = standard.seconds.map((seconds, i): PlannedInfusion => {
     const done = infuse(setup, state, { waterMl: standard.waterMl, waterC: recipe.waterC, seconds });

@@ -53,7 +53,7 @@ export interface Cup {
   readonly endC: Celsius;
 }
 
-export function beginBrew(setup: Setup, wallC: Celsius): BrewState {
+export function dryBrew(setup: Setup, wallC: Celsius): BrewState {
   return { bodyC: wallC, heldMl: 0, insideMl: 0, leaf: dryLeaf(setup.leaf) };
 }
 

@@ -2,7 +2,7 @@
 import type { Seconds } from '../units.ts';
 import type { BrewedStyle } from './brewing-data.ts';
 import {
-  beginBrew,
+  dryBrew,
   infuse,
   pouredMg,
   rest,
@@ -49,6 +49,8 @@ export interface Series {
   readonly cupC: number;
   readonly leafG?: number;
   readonly waterMl?: number;
+  /** Strength the first cup was aimed at. */
+  readonly aim?: number;
 }
 
 export function setupOf(recipe: Recipe): Setup {
@@ -62,7 +64,7 @@ export function handlingS(recipe: Recipe): Seconds {
 
 export function firstState(recipe: Recipe, setup: Setup): BrewState {
   const wallC = recipe.warm ? warmedC(setup.pot, recipe.volumeMl, recipe.waterC) : setup.pot.ambientC;
-  const dry = beginBrew(setup, wallC);
+  const dry = dryBrew(setup, wallC);
   if (recipe.rinseSeconds === null) return dry;
   const filling = { waterMl: recipe.waterMl, waterC: recipe.waterC };
   const rinsed = infuse(setup, dry, { ...filling, seconds: recipe.rinseSeconds + handlingS(recipe) });
@@ -116,7 +118,7 @@ export function solvedSeries(recipe: Recipe): Series {
     aim *= Math.sqrt(series.excess);
     series = seriesFor(recipe, setup, begun, aim);
   }
-  return series;
+  return { ...series, aim };
 }
 
 function seriesFor(recipe: Recipe, setup: Setup, begun: BrewState, aim: number): Series & { readonly excess: number } {

@@ -1,0 +1,119 @@
+/** A person's own targets for a family of tea: moved by what they say of a cup, smallest change first, bounded. */
+import type { Celsius } from '../units.ts';
+import type { BrewingData, LeafProfile } from './brewing-data.ts';
+import type { BrewRequest, Family } from './plan.ts';
+import { makeRecipe } from './recipe.ts';
+import { leafRange, ranges } from './request.ts';
+import { rounded, roundedGrams } from './rounding.ts';
+
+/** Survives a JSON round trip. Against what the trade does: 0 °C, 1 and 1. */
+export interface Taste {
+  readonly waterC: Celsius;
+  /** Factor on the strength aimed at: times follow. */
+  readonly strength: number;
+  readonly leaf: number;
+}
+
+export const usualTaste: Taste = { waterC: 0, strength: 1, leaf: 1 };
+
+export const complaints = ['bitter', 'strong', 'weak', 'flat', 'sour', 'just-right'] as const;
+export type Complaint = (typeof complaints)[number];
+
+export type TasteField = keyof Taste;
+
+/** What moved, or null when it was just right or every bound is reached. */
+export interface TasteChange {
+  readonly field: TasteField;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Judgement: a step a tongue can tell, and bounds nobody's taste has to pass. */
+const bounds: {
+  readonly [field in TasteField]: { readonly least: number; readonly most: number; readonly step: number };
+} = {
+  waterC: { least: -9, most: 6, step: 3 },
+  strength: { least: 0.7, most: 1.4, step: 0.1 },
+  leaf: { least: 0.7, most: 1.3, step: 0.1 },
+};
+
+type Move = readonly [TasteField, -1 | 1];
+
+/** Tender leaf turns bitter by heat first; fired and dark leaf by time. */
+const tender: ReadonlySet<Family> = new Set<Family>(['green', 'yellow', 'white', 'scented', 'matcha']);
+
+function movesFor(complaint: Complaint, family: Family): readonly Move[] {
+  const less: readonly Move[] = [
+    ['strength', -1],
+    ['waterC', -1],
+    ['leaf', -1],
+  ];
+  switch (complaint) {
+    case 'bitter':
+      return tender.has(family)
+        ? [
+            ['waterC', -1],
+            ['strength', -1],
+            ['leaf', -1],
+          ]
+        : less;
+    case 'sour':
+      return less;
+    case 'strong':
+      return [
+        ['strength', -1],
+        ['leaf', -1],
+      ];
+    case 'weak':
+      return [
+        ['strength', 1],
+        ['leaf', 1],
+      ];
+    case 'flat':
+      return [
+        ['waterC', 1],
+        ['strength', 1],
+      ];
+    case 'just-right':
+      return [];
+  }
+}
+
+/** Room above the usual water: none for leaf that is brewed at the boil already. */
+export interface TasteContext {
+  readonly family: Family;
+  readonly waterC: Celsius;
+  readonly boilsAtC: Celsius;
+}
+
+export function adjust(
+  taste: Taste,
+  complaint: Complaint,
+  context: TasteContext,
+): { readonly taste: Taste; readonly change: TasteChange | null } {
+  for (const [field, direction] of movesFor(complaint, context.family)) {
+    const { least, most, step } = bounds[field];
+    const to = rounded(Math.min(Math.max(taste[field] + direction * step, least), most), 2);
+    const pastBoil = field === 'waterC' && direction > 0 && context.waterC >= context.boilsAtC - 1;
+    if (to === taste[field] || pastBoil) continue;
+    return { taste: { ...taste, [field]: to }, change: { field, from: taste[field], to } };
+  }
+  return { taste, change: null };
+}
+
+/** The request as this person likes it; what they asked for outright stays as asked. */
+export function withTaste(data: BrewingData, leaf: LeafProfile, request: BrewRequest, taste: Taste): BrewRequest {
+  const usual = makeRecipe(data, leaf, request);
+  const cold = usual.style === 'cold' || usual.style === 'cupping';
+  const most = data.families[leaf.family].highestC;
+  const waterC = Math.min(Math.max(usual.waterC + taste.waterC, ranges.hotWaterC.least), most);
+  const leafG = Math.min(roundedGrams(usual.leafG * taste.leaf), leafRange(data, leaf, request.volumeMl).most);
+  const strength = (request.strength ?? 1) * taste.strength;
+  const { least, most: strongest } = ranges.strength;
+  return {
+    ...request,
+    strength: rounded(Math.min(Math.max(strength, least), strongest), 2),
+    ...(request.waterC !== undefined || cold || taste.waterC === 0 ? {} : { waterC }),
+    ...(request.leafG !== undefined || taste.leaf === 1 ? {} : { leafG }),
+  };
+}
