@@ -214,3 +214,49 @@ caution-caffeine-adult = Careful: the whole brew may hold more than 200 mg of ca
 caution-pregnancy = When pregnant or breastfeeding, ask your doctor or midwife how much of this is right for you.
 caution-children = Tea with caffeine is not for small children; ask a doctor about older ones.
 caution-medicines = If you take medicines, ask a doctor or pharmacist whether this tea goes with them.
+
+# Cautions of a brew, by id. Figures: hot water, Moritz and Henriques; very hot drinks, IARC Monographs 116 (2016);
+# caffeine, EFSA Journal 2015;13(5):4102; cold infusions, FDA Food Code (from memory)
+caution-hot-water = Water this hot scalds in a second: pour away from yourself and keep it out of children's reach.
+caution-very-hot-drink = Let it cool before you drink: drinks above 65 °C, drunk often, are counted as probably harmful to the throat.
+caution-glass-shock = Glass can crack from sudden heat: warm it first, and never pour boiling water into cold or chipped glass.
+caution-keep-cold = Keep it in the refrigerator all the while, at 5 °C or below, and drink it within a day; local food rules go first.
+caution-flower-allergy = Made with flowers: leave it if you are allergic to flowers of that kind (daisies, ragweed), and ask a doctor when unsure.
+caution-caffeine-adult = All of it together may hold more caffeine than is advised at one sitting (200 mg; 400 mg a day for healthy adults).
+caution-pregnancy = When pregnant or nursing, keep all caffeine below 200 mg a day, and ask your doctor about herbs and strong tea.
+caution-children = For children, weak, cool and little: ask a doctor how much caffeine, if any, suits their age.
+caution-medicines = Tea and herbs can work against medicines (iron, blood thinners, heart and nerve medicines): ask a doctor or pharmacist.
+
+# The plan in a terminal
+plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
+plan-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }
+plan-leaf = Leaf    { GRAMS($leafG) } (about { SPOONS($spoons) } level tsp); dry, it fills { PERCENT($fill) } of the vessel
+plan-water = Water   { DEGREES($waterC) }, { ML($waterMl) } a filling; heat { ML($kettleMl) } in all
+plan-water-cold = Water   cold, { DEGREES($waterC) }, { ML($waterMl) }; keep it in the refrigerator
+plan-clamped = Boils   at { DEGREES($boilsAtC) } where you are; the times make up for it
+plan-warm = Warm    the vessel with hot water first, then pour that away
+plan-rinse = Rinse   { DURATION($seconds) } with the same water; don't drink it
+plan-rung = { DURATION($seconds) }
+plan-caffeine = Caffeine about { NUMBER($usualMg, maximumFractionDigits: 0) } mg in all ({ NUMBER($leastMg, maximumFractionDigits: 0) } to { NUMBER($mostMg, maximumFractionDigits: 0) }, as leaves differ)
+plan-cup = Each of { NUMBER($guests) } cups gets about { ML($cupMl) }
+plan-way-boil = Use it just off the boil.
+plan-way-mix = Without a thermometer: { ML($boilingMl) } boiling and { ML($coolMl) } cool water together (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
+plan-way-wait = Or let the boiled kettle stand { DURATION($seconds) } with its lid off (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
+plan-way-pitcher = Or pour it through { $pours ->
+    [one] a cool pitcher once
+   *[other] cool pitchers { NUMBER($pours) } times
+} (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
+plan-chart-strength = Strength, mg/ml
+plan-chart-left = Left in the leaf
+plan-chart-time = Time
+
+# Why a plan is as it is
+why-leaf = { GRAMS($leafG) } of leaf in { ML($waterMl) } is one gram to { NUMBER($mlPerG) } ml; dry, it fills { PERCENT($fill) } of the vessel, so it has room to open.
+why-water-warmed = Water of { DEGREES($waterC) } (it boils at { DEGREES($boilsAtC) } where you are) meets leaf and wall at { DEGREES($warmC) }; in a cold vessel it would be { DEGREES($coldC) }, so warming saves { NUMBER($costC) } degrees.
+why-water-unwarmed = Water of { DEGREES($waterC) } (it boils at { DEGREES($boilsAtC) } where you are) falls to { DEGREES($coldC) } in the cold vessel; not warming it costs you { NUMBER($costC) } degrees, and the times make up for that.
+why-water-cold = Water of { DEGREES($waterC) } draws the sweet part and leaves most of the bitter part in the leaf, but it needs hours instead of minutes.
+why-times = { DURATION($firstS) } brings the first cup to { NUMBER($strength, maximumFractionDigits: 1) } mg/ml; what is left comes out slower, so the last of { NUMBER($count) } needs { DURATION($lastS) } for { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml.
+why-time = { DURATION($firstS) } brings the cup to { NUMBER($strength, maximumFractionDigits: 1) } mg/ml; { $count ->
+    [one] one infusion gives
+   *[other] { NUMBER($count) } infusions give
+} what this leaf has to give.

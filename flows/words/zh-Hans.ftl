@@ -214,3 +214,42 @@ caution-caffeine-adult = 小心：整壶的咖啡因可能超过 200 毫克，�
 caution-pregnancy = 怀孕或哺乳时，能喝多少请问医生或助产士。
 caution-children = 含咖啡因的茶不适合幼儿；大一点的孩子请问医生。
 caution-medicines = 正在服药的话，请问医生或药师这茶能不能一起喝。
+
+# 冲泡时的提醒。数值出处同英文文件
+caution-hot-water = 这么热的水一秒就会烫伤：倒水时朝外，并放在孩子够不到的地方。
+caution-very-hot-drink = 放凉些再喝：经常喝 65 °C 以上的热饮，被列为可能伤害食道。
+caution-glass-shock = 玻璃遇骤热可能裂开：先温杯，不要把沸水倒进冷的或有缺口的玻璃器。
+caution-keep-cold = 全程放在冰箱里，5 °C 以下，一天内喝完；当地的食品规定优先。
+caution-flower-allergy = 这茶用了花：若对这类花（菊科、豚草）过敏请勿饮用，不确定请问医生。
+caution-caffeine-adult = 全部喝完的咖啡因可能超过一次的建议量（200 毫克；健康成人一天 400 毫克）。
+caution-pregnancy = 怀孕或哺乳时，一天的咖啡因总量请低于 200 毫克；草本茶和浓茶请先问医生。
+caution-children = 孩子喝要淡、要凉、要少：适合的咖啡因量，或该不该喝，请问医生。
+caution-medicines = 茶和草本可能影响药物（铁剂、抗凝血药、心脏和精神科用药）：请问医生或药师。
+
+# 终端里的泡法
+plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
+plan-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }
+plan-leaf = 茶叶  { GRAMS($leafG) }（约 { SPOONS($spoons) } 平茶匙）；干叶占茶器的 { PERCENT($fill) }
+plan-water = 水  { DEGREES($waterC) }，每次 { ML($waterMl) }；总共烧 { ML($kettleMl) }
+plan-water-cold = 水  冷水 { DEGREES($waterC) }，{ ML($waterMl) }；全程放冰箱
+plan-clamped = 沸点  您那里是 { DEGREES($boilsAtC) }；时间已为此加长
+plan-warm = 温器  先用热水温过茶器，再倒掉
+plan-rinse = 润茶  用同样的水 { DURATION($seconds) }；这道不喝
+plan-rung = { DURATION($seconds) }
+plan-caffeine = 咖啡因  总共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克（茶叶有别，{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }）
+plan-cup = { NUMBER($guests) } 杯，每杯约 { ML($cupMl) }
+plan-way-boil = 水刚离沸就用。
+plan-way-mix = 没有温度计：{ ML($boilingMl) } 沸水加 { ML($coolMl) } 凉水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-wait = 或让烧开的壶掀盖放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-pitcher = 或倒过凉的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-chart-strength = 浓度，毫克/毫升
+plan-chart-left = 叶中所余
+plan-chart-time = 时间
+
+# 为什么这样泡
+why-leaf = { GRAMS($leafG) } 茶叶配 { ML($waterMl) } 水，每克 { NUMBER($mlPerG) } 毫升；干叶占茶器的 { PERCENT($fill) }，有舒展的空间。
+why-water-warmed = { DEGREES($waterC) } 的水（您那里 { DEGREES($boilsAtC) } 沸腾）碰到茶叶和器壁后是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，温器多得 { NUMBER($costC) } 度。
+why-water-unwarmed = { DEGREES($waterC) } 的水（您那里 { DEGREES($boilsAtC) } 沸腾）在冷的茶器里降到 { DEGREES($coldC) }；不温器少了 { NUMBER($costC) } 度，时间已为此加长。
+why-water-cold = { DEGREES($waterC) } 的水带出甜味，把大部分苦味留在叶里，只是要用小时来算。
+why-times = { DURATION($firstS) } 让第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡里的最后一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
+why-time = { DURATION($firstS) } 让茶汤到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；这些茶叶能给的，{ NUMBER($count) } 泡就给完了。

@@ -214,3 +214,42 @@ caution-caffeine-adult = 小心：整壺的咖啡因可能超過 200 毫克，�
 caution-pregnancy = 懷孕或哺乳時，能喝多少請問醫師或助產士。
 caution-children = 含咖啡因的茶不適合幼兒；大一點的孩子請問醫師。
 caution-medicines = 正在服藥的話，請問醫師或藥師這茶能不能一起喝。
+
+# 沖泡時的提醒。數值出處同英文檔
+caution-hot-water = 這麼熱的水一秒就會燙傷：倒水時朝外，並放在孩子搆不到的地方。
+caution-very-hot-drink = 放涼些再喝：經常喝 65 °C 以上的熱飲，被列為可能傷害食道。
+caution-glass-shock = 玻璃遇驟熱可能裂開：先溫杯，不要把沸水倒進冷的或有缺口的玻璃器。
+caution-keep-cold = 全程放在冰箱裡，5 °C 以下，一天內喝完；當地的食品規定優先。
+caution-flower-allergy = 這茶用了花：若對這類花（菊科、豚草）過敏請勿飲用，不確定請問醫師。
+caution-caffeine-adult = 全部喝完的咖啡因可能超過一次的建議量（200 毫克；健康成人一天 400 毫克）。
+caution-pregnancy = 懷孕或哺乳時，一天的咖啡因總量請低於 200 毫克；草本茶和濃茶請先問醫師。
+caution-children = 孩子喝要淡、要涼、要少：適合的咖啡因量，或該不該喝，請問醫師。
+caution-medicines = 茶和草本可能影響藥物（鐵劑、抗凝血藥、心臟和精神科用藥）：請問醫師或藥師。
+
+# 終端機裡的泡法
+plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
+plan-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }
+plan-leaf = 茶葉  { GRAMS($leafG) }（約 { SPOONS($spoons) } 平茶匙）；乾葉佔茶器的 { PERCENT($fill) }
+plan-water = 水  { DEGREES($waterC) }，每次 { ML($waterMl) }；總共燒 { ML($kettleMl) }
+plan-water-cold = 水  冷水 { DEGREES($waterC) }，{ ML($waterMl) }；全程放冰箱
+plan-clamped = 沸點  您那裡是 { DEGREES($boilsAtC) }；時間已為此加長
+plan-warm = 溫器  先用熱水溫過茶器，再倒掉
+plan-rinse = 潤茶  用同樣的水 { DURATION($seconds) }；這道不喝
+plan-rung = { DURATION($seconds) }
+plan-caffeine = 咖啡因  總共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克（茶葉有別，{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }）
+plan-cup = { NUMBER($guests) } 杯，每杯約 { ML($cupMl) }
+plan-way-boil = 水剛離沸就用。
+plan-way-mix = 沒有溫度計：{ ML($boilingMl) } 沸水加 { ML($coolMl) } 涼水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-wait = 或讓燒開的壺掀蓋放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-pitcher = 或倒過涼的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-chart-strength = 濃度，毫克/毫升
+plan-chart-left = 葉中所餘
+plan-chart-time = 時間
+
+# 為什麼這樣泡
+why-leaf = { GRAMS($leafG) } 茶葉配 { ML($waterMl) } 水，每克 { NUMBER($mlPerG) } 毫升；乾葉佔茶器的 { PERCENT($fill) }，有舒展的空間。
+why-water-warmed = { DEGREES($waterC) } 的水（您那裡 { DEGREES($boilsAtC) } 沸騰）碰到茶葉和器壁後是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，溫器多得 { NUMBER($costC) } 度。
+why-water-unwarmed = { DEGREES($waterC) } 的水（您那裡 { DEGREES($boilsAtC) } 沸騰）在冷的茶器裡降到 { DEGREES($coldC) }；不溫器少了 { NUMBER($costC) } 度，時間已為此加長。
+why-water-cold = { DEGREES($waterC) } 的水帶出甜味，把大部分苦味留在葉裡，只是要用小時來算。
+why-times = { DURATION($firstS) } 讓第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡裡的最後一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
+why-time = { DURATION($firstS) } 讓茶湯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；這些茶葉能給的，{ NUMBER($count) } 泡就給完了。
