@@ -7,7 +7,7 @@ import { allowedUpdates, incomingOf, tapIdOf, type Surroundings } from './incomi
 import { makePoller, pause, pollWaits, type PollState, type PollWaits } from './poller.ts';
 import { setProfile, type Profiles, type ProfileWords } from './profile.ts';
 import { makeSender } from './sender.ts';
-import { makeWebhookHandler } from './webhook.ts';
+import { isWebhookSecret, makeWebhookHandler } from './webhook.ts';
 import { openWebhookDoor, type WebhookDoor } from './webhook-door.ts';
 
 export type TelegramMode =
@@ -162,7 +162,7 @@ export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
 
 function checkWebhookMode({ url, secret }: Extract<TelegramMode, { kind: 'webhook' }>): void {
   if (!url.startsWith('https://')) throw new Error('the webhook needs an https address');
-  if (secret === '') throw new Error('the webhook needs a secret');
+  if (!isWebhookSecret(secret)) throw new Error('the webhook needs a secret of 16 to 256 letters, digits, _ or -');
 }
 
 /** The sentence behind a command, in the language the person's device speaks. */

@@ -18,9 +18,14 @@ export interface WebhookDeps {
 /** Answers with an HTTP status. */
 export type WebhookHandler = (body: string, secretHeader: string | undefined) => Promise<200 | 400 | 401 | 413 | 500>;
 
+/** What the Bot API takes for a secret, and long enough not to be guessed. */
+export function isWebhookSecret(secret: string): boolean {
+  return /^[A-Za-z0-9_-]{16,256}$/.test(secret);
+}
+
 /** Throws without a proper secret: a door that anyone may open is worse than none. */
 export function makeWebhookHandler(deps: WebhookDeps): WebhookHandler {
-  if (!/^[A-Za-z0-9_-]{16,256}$/.test(deps.secret)) {
+  if (!isWebhookSecret(deps.secret)) {
     throw new Error('the webhook needs a secret of 16 to 256 letters, digits, _ or -');
   }
   return async (body, secretHeader) => {
