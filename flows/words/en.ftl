@@ -204,7 +204,8 @@ style-cold = cold in the refrigerator
 style-whisked = whisked
 style-cupping = tasting for comparison
 
-# cautions, by their id
+# Cautions of a brew, by id. Figures: hot water, Moritz and Henriques; very hot drinks, IARC Monographs 116 (2016);
+# caffeine, EFSA Journal 2015;13(5):4102; cold infusions, FDA Food Code (from memory)
 caution-keep-cold = Careful: keep it in the refrigerator at 5 °C or below all the while, in a clean jar, and drink it within a day.
 caution-flower-allergy = Careful: leave it if you are allergic to flowers of the daisy family or to pollen; ask a doctor if unsure.
 caution-hot-water = Careful: the water scalds. Keep it away from children and pour slowly.
@@ -215,17 +216,6 @@ caution-pregnancy = When pregnant or breastfeeding, ask your doctor or midwife h
 caution-children = Tea with caffeine is not for small children; ask a doctor about older ones.
 caution-medicines = If you take medicines, ask a doctor or pharmacist whether this tea goes with them.
 
-# Cautions of a brew, by id. Figures: hot water, Moritz and Henriques; very hot drinks, IARC Monographs 116 (2016);
-# caffeine, EFSA Journal 2015;13(5):4102; cold infusions, FDA Food Code (from memory)
-caution-hot-water = Water this hot scalds in a second: pour away from yourself and keep it out of children's reach.
-caution-very-hot-drink = Let it cool before you drink: drinks above 65 °C, drunk often, are counted as probably harmful to the throat.
-caution-glass-shock = Glass can crack from sudden heat: warm it first, and never pour boiling water into cold or chipped glass.
-caution-keep-cold = Keep it in the refrigerator all the while, at 5 °C or below, and drink it within a day; local food rules go first.
-caution-flower-allergy = Made with flowers: leave it if you are allergic to flowers of that kind (daisies, ragweed), and ask a doctor when unsure.
-caution-caffeine-adult = All of it together may hold more caffeine than is advised at one sitting (200 mg; 400 mg a day for healthy adults).
-caution-pregnancy = When pregnant or nursing, keep all caffeine below 200 mg a day, and ask your doctor about herbs and strong tea.
-caution-children = For children, weak, cool and little: ask a doctor how much caffeine, if any, suits their age.
-caution-medicines = Tea and herbs can work against medicines (iron, blood thinners, heart and nerve medicines): ask a doctor or pharmacist.
 
 # The plan in a terminal
 plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }

@@ -205,6 +205,7 @@ style-whisked = 点茶
 style-cupping = 审评
 
 # cautions, by their id
+# 冲泡时的提醒。数值出处同英文文件
 caution-keep-cold = 小心：全程放冰箱 5 °C 以下，瓶子要干净，一天内喝完。
 caution-flower-allergy = 小心：对菊科花或花粉过敏就别喝；不确定请问医生。
 caution-hot-water = 小心：热水会烫伤，远离小孩，慢慢倒。
@@ -215,16 +216,6 @@ caution-pregnancy = 怀孕或哺乳时，能喝多少请问医生或助产士。
 caution-children = 含咖啡因的茶不适合幼儿；大一点的孩子请问医生。
 caution-medicines = 正在服药的话，请问医生或药师这茶能不能一起喝。
 
-# 冲泡时的提醒。数值出处同英文文件
-caution-hot-water = 这么热的水一秒就会烫伤：倒水时朝外，并放在孩子够不到的地方。
-caution-very-hot-drink = 放凉些再喝：经常喝 65 °C 以上的热饮，被列为可能伤害食道。
-caution-glass-shock = 玻璃遇骤热可能裂开：先温杯，不要把沸水倒进冷的或有缺口的玻璃器。
-caution-keep-cold = 全程放在冰箱里，5 °C 以下，一天内喝完；当地的食品规定优先。
-caution-flower-allergy = 这茶用了花：若对这类花（菊科、豚草）过敏请勿饮用，不确定请问医生。
-caution-caffeine-adult = 全部喝完的咖啡因可能超过一次的建议量（200 毫克；健康成人一天 400 毫克）。
-caution-pregnancy = 怀孕或哺乳时，一天的咖啡因总量请低于 200 毫克；草本茶和浓茶请先问医生。
-caution-children = 孩子喝要淡、要凉、要少：适合的咖啡因量，或该不该喝，请问医生。
-caution-medicines = 茶和草本可能影响药物（铁剂、抗凝血药、心脏和精神科用药）：请问医生或药师。
 
 # 终端里的泡法
 plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }

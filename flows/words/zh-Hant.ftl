@@ -205,6 +205,7 @@ style-whisked = 點茶
 style-cupping = 審評
 
 # cautions, by their id
+# 沖泡時的提醒。數值出處同英文檔
 caution-keep-cold = 小心：全程放冰箱 5 °C 以下，瓶子要乾淨，一天內喝完。
 caution-flower-allergy = 小心：對菊科花或花粉過敏就別喝；不確定請問醫師。
 caution-hot-water = 小心：熱水會燙傷，遠離小孩，慢慢倒。
@@ -215,16 +216,6 @@ caution-pregnancy = 懷孕或哺乳時，能喝多少請問醫師或助產士。
 caution-children = 含咖啡因的茶不適合幼兒；大一點的孩子請問醫師。
 caution-medicines = 正在服藥的話，請問醫師或藥師這茶能不能一起喝。
 
-# 沖泡時的提醒。數值出處同英文檔
-caution-hot-water = 這麼熱的水一秒就會燙傷：倒水時朝外，並放在孩子搆不到的地方。
-caution-very-hot-drink = 放涼些再喝：經常喝 65 °C 以上的熱飲，被列為可能傷害食道。
-caution-glass-shock = 玻璃遇驟熱可能裂開：先溫杯，不要把沸水倒進冷的或有缺口的玻璃器。
-caution-keep-cold = 全程放在冰箱裡，5 °C 以下，一天內喝完；當地的食品規定優先。
-caution-flower-allergy = 這茶用了花：若對這類花（菊科、豚草）過敏請勿飲用，不確定請問醫師。
-caution-caffeine-adult = 全部喝完的咖啡因可能超過一次的建議量（200 毫克；健康成人一天 400 毫克）。
-caution-pregnancy = 懷孕或哺乳時，一天的咖啡因總量請低於 200 毫克；草本茶和濃茶請先問醫師。
-caution-children = 孩子喝要淡、要涼、要少：適合的咖啡因量，或該不該喝，請問醫師。
-caution-medicines = 茶和草本可能影響藥物（鐵劑、抗凝血藥、心臟和精神科用藥）：請問醫師或藥師。
 
 # 終端機裡的泡法
 plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
