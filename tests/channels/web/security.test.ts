@@ -17,8 +17,12 @@ const text = posted({ kind: 'text', text: 'tieguanyin' });
 const post = (headers: Record<string, string>, body = text, path = '/sheet') =>
   knock(house.url, path, { method: 'POST', headers, body });
 const good = (): Record<string, string> => aboutPost(house.url, cookie);
+const without = (name: string): Record<string, string> => {
+  const { [name]: _, ...rest } = good();
+  return rest;
+};
 const port = (): string => new URL(house.url).port;
-const status = async (body: string): Promise<number> =>
+const statusOf = async (body: string): Promise<number> =>
   (await post(aboutPost(house.url, await visit(house.url)), body)).status;
 
 describe('headers (3.4.3–3.4.6, 3.4.8)', () => {
@@ -143,10 +147,6 @@ describe('cookies (3.3.1–3.3.4, 7.2.3)', () => {
 });
 
 describe('who may change something (3.5.1–3.5.3)', () => {
-  const without = (name: string): Record<string, string> => {
-    const { [name]: _, ...rest } = good();
-    return rest;
-  };
   it.each(['/sheet', '/fresh'])('our own page may: %s', async (path) => {
     expect((await post(good(), text, path)).status).toBeLessThan(300);
   });
@@ -224,7 +224,7 @@ describe('sizes and shapes (2.4.1, 15.2.2)', () => {
     ],
   ])('%s is refused whole', async (_, body) => {
     const before = house.recorded.length;
-    expect(await status(body)).toBe(400);
+    expect(await statusOf(body)).toBe(400);
     expect(house.recorded).toHaveLength(before);
   });
 
@@ -234,12 +234,12 @@ describe('sizes and shapes (2.4.1, 15.2.2)', () => {
     ['markup', '<script>alert(1)</script>'],
     ['nothing', ''],
   ])('%s is taken as the text it is', async (_, written) => {
-    expect(await status(posted({ kind: 'text', text: written }))).toBe(202);
+    expect(await statusOf(posted({ kind: 'text', text: written }))).toBe(202);
     expect(house.recorded.at(-1)?.what).toEqual({ kind: 'text', text: written });
   });
 
   it('a megabyte is refused before it is read', async () => {
-    expect(await status('x'.repeat(1024 * 1024))).toBe(413);
+    expect(await statusOf('x'.repeat(1024 * 1024))).toBe(413);
   });
 
   it('a header of 20,000 bytes is refused', async () => {

@@ -64,6 +64,8 @@ async function post(act: Act): Promise<number> {
       keepalive: true,
       signal: AbortSignal.timeout(answerMs),
     });
+    // Read to its end, so that the connection is free for the next.
+    await answer.text();
     return answer.status;
   } catch {
     return 0;

@@ -2,7 +2,9 @@
 
 /** House time minus device time, in milliseconds. */
 let offset = 0;
-let known = false;
+let measuredAt = -Infinity;
+/** Clocks drift by a few milliseconds an hour: one look in half a minute is plenty. */
+const freshMs = 30_000;
 
 export const houseNow = (): number => Date.now() + offset;
 
@@ -11,17 +13,16 @@ export const onThisDevice = (instant: number): number => instant - offset;
 
 /** The sample with the shortest way there and back is off by at most half of it. */
 export async function measureClock(samples = 3): Promise<void> {
+  if (performance.now() - measuredAt < freshMs) return;
   let shortest = Infinity;
   for (let n = 0; n < samples; n++) {
     const sample = await ask().catch(() => null);
     if (sample === null || sample.tookMs >= shortest) continue;
     shortest = sample.tookMs;
     offset = sample.offset;
-    known = true;
+    measuredAt = performance.now();
   }
 }
-
-export const clockIsKnown = (): boolean => known;
 
 async function ask(): Promise<{ readonly tookMs: number; readonly offset: number }> {
   const sent = Date.now();

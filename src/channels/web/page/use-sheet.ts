@@ -77,7 +77,7 @@ export function useSheet(boot: Boot): Desk {
     void measureClock();
   }, [sheet.line]);
   useEffect(() => {
-    if (sheet.caughtUp) open(boot.payload, now.current, act);
+    if (sheet.caughtUp) open(boot, now.current, act);
   }, [sheet.caughtUp]);
   // The conversation follows the customer's language, and the page follows the conversation.
   useEffect(() => {
@@ -115,15 +115,11 @@ export function useSheet(boot: Boot): Desk {
 }
 
 /** A label is opened once each time it is scanned, not again when the page is loaded anew. */
-function open(
-  payload: string,
-  sheet: Sheet,
-  act: (what: PostedWhat, shown: string, extra: Partial<Act>) => void,
-): void {
-  const state = (history.state ?? {}) as { opened?: string };
-  if (state.opened !== undefined) return;
-  if (payload === '' && (sheet.entries.length > 0 || sheet.acts.length > 0)) return;
-  const updateId = newUpdateId();
-  history.replaceState({ ...state, opened: updateId }, '');
-  act({ kind: 'open', payload }, '', { updateId });
+function open(boot: Boot, sheet: Sheet, act: (what: PostedWhat, shown: string) => void): void {
+  // Kept by the browser through a reload, and also when another sheet is begun at the same address.
+  const { opened } = (history.state ?? {}) as { readonly opened?: string };
+  if (opened === boot.sheet) return;
+  if (boot.payload === '' && (sheet.entries.length > 0 || sheet.acts.length > 0)) return;
+  history.replaceState({ opened: boot.sheet }, '');
+  act({ kind: 'open', payload: boot.payload }, '');
 }

@@ -1,0 +1,60 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+/** One Chromium for a test file, and what every page in it is watched for. */
+import { existsSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type axeCore from 'axe-core';
+import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
+const places = [process.env['NINTHPOUR_CHROMIUM'] ?? '', '/usr/bin/chromium', '/usr/bin/chromium-browser'];
+/** Null where this machine has none; the project's own check asks for one first. */
+export const browserPath: string | null = places.find((place) => existsSync(place)) ?? null;
+
+/** A shared machine may be slow: patience for what must come, none for what must not. */
+export const soon = { timeout: 10_000 };
+
+const flags = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export const openBrowser = (): Promise<Browser> =>
+  chromium.launch({ executablePath: browserPath ?? 'no Chromium here', args: flags });
+
+export interface Watched {
+  readonly page: Page;
+  /** Script errors, refusals of the content policy and failed loads, none of which a page may have. */
+  readonly complaints: string[];
+}
+
+export async function openPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Watched> {
+  const context = await browser.newContext({ viewport: { width: 390, height: 800 }, locale: 'en-US', ...options });
+  const page = await context.newPage();
+  page.setDefaultTimeout(10_000);
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
+  });
+  return { page, complaints };
+}
+
+/** The page's own policy lets no script in from outside; the debugger's door is not bound by it. */
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** What axe-core finds against WCAG 2.2 A and AA and its own best practices, each as "rule: where". */
+export async function barriers(page: Page): Promise<readonly string[]> {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const { axe: checker } = window as unknown as { axe: typeof axeCore };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const found = await checker.run(document, { runOnly: tags });
+    if (found.passes.length < 10) return ['axe looked at next to nothing'];
+    return found.violations.flatMap((one) => one.nodes.map((node) => `${one.id}: ${node.html}`));
+  });
+}

@@ -1,0 +1,263 @@
+/// <reference lib="dom" />
+/// <reference lib="dom.iterable" />
+/** The page in a real browser: asked, answered, held, cut off, come back, in three languages and two lights. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { barriers, browserPath, openBrowser, openPage, soon } from './browser.ts';
+import { builtPage, hold, openHouse, pageWords, plan, type FakeHouse, type Language } from './fake-house.ts';
+
+const locales: Record<Language, string> = { en: 'en-US', 'zh-Hant': 'zh-TW', 'zh-Hans': 'zh-CN' };
+const firstWords: Record<Language, string> = {
+  en: 'Tieguanyin in my gaiwan',
+  'zh-Hant': '蓋碗泡鐵觀音',
+  'zh-Hans': '盖碗泡铁观音',
+};
+const generous = { burst: 10_000, perSecond: 1_000 };
+
+const write = async (page: Page, text: string): Promise<void> => {
+  await page.fill('textarea', text);
+  await page.press('textarea', 'Enter');
+};
+
+const shown = (page: Page): Promise<readonly string[]> =>
+  page.$$eval('.lines > li', (lines) =>
+    lines.map(
+      (line) => `${line.classList[0]}: ${(line.querySelector('p')?.lastChild?.textContent ?? '').slice(0, 30)}`,
+    ),
+  );
+
+describe.skipIf(browserPath === null)('the page', () => {
+  let browser: Browser;
+  let house: FakeHouse;
+  beforeAll(async () => {
+    const limits = { postsPerSheet: generous, postsPerAddress: generous, pagesPerAddress: generous };
+    [browser, house] = await Promise.all([openBrowser(), openHouse({ pageFolder: await builtPage(), limits })]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await house.stop();
+  });
+
+  /** A sheet with a plan on it. */
+  const withPlan = async (language: Language = 'en', options = {}) => {
+    const opened = await openPage(browser, { locale: locales[language], ...options });
+    await opened.page.goto(house.url);
+    await opened.page.waitForSelector('.entry');
+    await write(opened.page, '110 ml');
+    await opened.page.waitForSelector('.ladder');
+    return opened;
+  };
+  it.each(['en', 'zh-Hant', 'zh-Hans'] as const)(
+    'asks, answers and is reachable for everybody: %s',
+    async (language) => {
+      const { page, complaints } = await openPage(browser, { locale: locales[language] });
+      await page.goto(house.url);
+      await page.waitForSelector('.entry');
+      expect(await page.title()).toBe(pageWords(language)['page-title']);
+      await write(page, firstWords[language]);
+      await page.waitForSelector('.choices');
+      expect(await barriers(page)).toEqual([]);
+      await page.click('.choices button:nth-child(2)');
+      await page.waitForSelector('.ladder');
+      expect(await page.locator('.rung').count()).toBe(8);
+      expect(await page.locator('.entry').last().getAttribute('lang')).toBe(language);
+      expect(await page.locator('.choices').count()).toBe(1);
+      await house.say({ chat: house.chat(), ...hold(language, 60_000) });
+      await page.waitForSelector('.digits');
+      await page.emulateMedia({ colorScheme: 'dark' });
+      expect(await barriers(page)).toEqual([]);
+      expect(complaints).toEqual([]);
+      await page.context().close();
+    },
+  );
+
+  it('fits 320 px with large things to touch, and doubled letters', async () => {
+    const { page } = await withPlan('en', { viewport: { width: 320, height: 640 } });
+    await house.say({ chat: house.chat(), ...hold('en', 60_000) });
+    await page.waitForSelector('.digits');
+    const wide = (): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth);
+    expect(await wide()).toBe(320);
+    const boxes = await page.$$eval('button, a, summary, textarea, .consent', (all) =>
+      all.map((one) => Math.round(one.getBoundingClientRect().height)),
+    );
+    expect(boxes.length).toBeGreaterThan(7);
+    expect(Math.min(...boxes)).toBeGreaterThanOrEqual(44);
+    await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+    expect(await wide()).toBe(320);
+    await page.context().close();
+  });
+
+  it('is whole again after it is loaded anew, and greets only once', async () => {
+    const { page } = await withPlan();
+    const before = await shown(page);
+    const recorded = house.recorded.length;
+    expect(before).toHaveLength(3);
+    await page.reload();
+    await page.waitForSelector('.ladder');
+    expect(await shown(page)).toEqual(before);
+    expect(house.recorded).toHaveLength(recorded);
+    await page.context().close();
+  });
+
+  it('opens at a label: the plan stands before any script, then the conversation takes over', async () => {
+    const { page } = await openPage(browser, { javaScriptEnabled: false });
+    await page.goto(`${house.url}/tea/tieguanyin`);
+    expect(await page.locator('.rung').count()).toBe(8);
+    await page.context().close();
+    const { page: live, complaints } = await openPage(browser);
+    await live.goto(`${house.url}/tea/tieguanyin`);
+    await live.waitForSelector('.choices');
+    expect(house.recorded.at(-1)?.what).toEqual({ kind: 'open', payload: 'tea-tieguanyin' });
+    expect(await live.locator('.ladder').count()).toBe(1);
+    const recorded = house.recorded.length;
+    await live.reload();
+    await live.waitForSelector('.choices');
+    expect(house.recorded).toHaveLength(recorded);
+    await live.goto('about:blank');
+    await live.goto(`${house.url}/tea/tieguanyin`);
+    await expect.poll(() => house.recorded.length, soon).toBe(recorded + 1);
+    expect(complaints).toEqual([]);
+    await live.context().close();
+  });
+
+  it('keeps what is written without a connection, shows it waiting, and sends it once', async () => {
+    const { page } = await withPlan();
+    const recorded = house.recorded.length;
+    await page.context().setOffline(true);
+    await write(page, 'Is it strong?');
+    await page.click('.choices button:first-child', { timeout: 1_000 }).catch(() => undefined);
+    await page.waitForSelector('.own.waiting');
+    expect(await page.locator('.own.waiting .quiet').last().textContent()).toBe(pageWords('en')['page-waiting']);
+    expect(house.recorded).toHaveLength(recorded);
+    await page.context().setOffline(false);
+    await page.waitForSelector('.own.waiting', { state: 'detached' });
+    expect(house.recorded.slice(recorded).map((one) => one.what)).toEqual([{ kind: 'text', text: 'Is it strong?' }]);
+    await page.context().close();
+  });
+
+  it('sends what was waiting when the page itself was closed', async () => {
+    const { page } = await withPlan();
+    const recorded = house.recorded.length;
+    await page.route('**/sheet', (route) => route.abort());
+    await write(page, 'before closing');
+    await page.waitForSelector('.own.waiting');
+    await page.unroute('**/sheet');
+    await page.reload();
+    await expect
+      .poll(() => house.recorded.slice(recorded).map((one) => one.what), soon)
+      .toEqual([{ kind: 'text', text: 'before closing' }]);
+    await page.context().close();
+  });
+
+  it('says so when the line is lost, and misses nothing when it is back', async () => {
+    const { page } = await withPlan();
+    const entries = await page.locator('.entry').count();
+    await page.context().setOffline(true);
+    // An open stream outlives the emulated loss: break it as a real one would.
+    await page.route('**/stream*', (route) => route.abort());
+    await page.evaluate(() => window.dispatchEvent(new Event('online')));
+    await house.say({ chat: house.chat(), paragraphs: ['said meanwhile'] });
+    await page.context().setOffline(false);
+    await page.unroute('**/stream*');
+    await page.getByText('said meanwhile').waitFor();
+    expect(await page.locator('.entry').count()).toBe(entries + 1);
+    await page.context().close();
+  });
+
+  it('a replaced message changes where it stands, and its taps leave no lines', async () => {
+    const { page } = await withPlan();
+    const id = await house.say({ chat: house.chat(), paragraphs: ['Fill.'], choices: [{ key: 'a', label: 'Filled' }] });
+    await page.getByRole('button', { name: 'Filled' }).click();
+    await page.getByText('Fill.').waitFor();
+    await house.say({
+      chat: house.chat(),
+      paragraphs: ['Hold.'],
+      choices: [{ key: 'b', label: 'Poured' }],
+      replaces: id,
+    });
+    await page.getByRole('button', { name: 'Poured' }).waitFor();
+    expect(await page.getByText('Fill.').count()).toBe(0);
+    expect(await page.locator('.own', { hasText: 'Filled' }).count()).toBe(0);
+    await page.context().close();
+  });
+
+  it('speaks another language at a touch, and tells the conversation', async () => {
+    const { page } = await withPlan();
+    await page.getByRole('link', { name: '繁體中文' }).click();
+    await expect.poll(() => page.title(), soon).toBe(pageWords('zh-Hant')['page-title']);
+    await expect.poll(() => house.recorded.at(-1)?.what, soon).toEqual({ kind: 'text', text: '繁體中文' });
+    await page.reload();
+    await page.waitForSelector('.ladder');
+    expect(await page.getAttribute('html', 'lang')).toBe('zh-Hant');
+    await page.context().close();
+  });
+
+  it('follows the conversation into another language', async () => {
+    const { page } = await withPlan();
+    await house.say({ chat: house.chat(), language: 'zh-Hans', ...plan['zh-Hans'] });
+    await expect.poll(() => page.title(), soon).toBe(pageWords('zh-Hans')['page-title']);
+    await page.context().close();
+  });
+
+  it('a fresh sheet shows nothing of the last person, and is another chat', async () => {
+    const { page } = await withPlan();
+    const before = house.chat();
+    await page.click('summary');
+    await page.click('details button');
+    await expect.poll(() => house.chat(), soon).not.toBe(before);
+    await page.waitForSelector('.entry');
+    expect(await page.getByText('110 ml').count()).toBe(0);
+    expect(await page.evaluate(() => Object.values(localStorage).join())).not.toContain('110 ml');
+    await page.context().close();
+  });
+
+  it('can be used by keys alone, and a word being composed is not sent by Enter', async () => {
+    const { page } = await withPlan();
+    const recorded = house.recorded.length;
+    await page.evaluate(() => {
+      const field = document.querySelector('textarea');
+      field?.dispatchEvent(
+        new KeyboardEvent('keydown', { key: 'Enter', isComposing: true, bubbles: true, cancelable: true }),
+      );
+    });
+    await page.focus('.languages a');
+    for (let n = 0; n < 20; n++) {
+      await page.keyboard.press('Tab');
+      if (await page.evaluate(() => document.activeElement?.closest('.choices') !== null)) break;
+    }
+    const outline = await page.evaluate(() => getComputedStyle(document.activeElement ?? document.body).outlineStyle);
+    expect(outline).toBe('solid');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => house.recorded.slice(recorded).map((one) => one.what.kind), soon).toEqual(['tap']);
+    expect(await page.evaluate(() => document.activeElement?.classList[0])).toBe('entry');
+    await page.context().close();
+  });
+
+  it('prints the newest plan alone, as a card', async () => {
+    const { page } = await withPlan();
+    await house.say({ chat: house.chat(), paragraphs: ['Anything else?'] });
+    await page.getByText('Anything else?').waitFor();
+    await page.emulateMedia({ media: 'print' });
+    const seen = await page.$$eval('.lines > li, button, .masthead, .foot, .writing', (all) =>
+      all.filter((one) => one.checkVisibility()).map((one) => one.className),
+    );
+    expect(seen).toEqual(['entry card']);
+    await page.context().close();
+  });
+
+  it('is no more than 60 kB of scripts and styles, packed', async () => {
+    const { page } = await openPage(browser);
+    const session = await page.context().newCDPSession(page);
+    await session.send('Network.enable');
+    let packed = 0;
+    session.on('Network.loadingFinished', (one) => (packed += one.encodedDataLength));
+    const assets: string[] = [];
+    page.on('response', (answer) => void (answer.url().includes('/assets/') && assets.push(answer.url())));
+    await page.goto(house.url);
+    await page.waitForSelector('.entry');
+    expect(assets).toHaveLength(2);
+    expect(packed).toBeGreaterThan(5_000);
+    expect(packed).toBeLessThan(60_000);
+    await page.context().close();
+  });
+});
