@@ -1,4 +1,5 @@
 /** `npm run brew`: a plan from flags or JSON, to read or as JSON; or what a brew that was made gave. */
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { readBrewingData } from '../content/brewing-data.ts';
@@ -8,9 +9,11 @@ import { ContentMistake } from '../content/yaml-file.ts';
 import { asBrewed } from '../core/brewing/as-brewed.ts';
 import { isMistake, planBrew } from '../core/brewing/schedule.ts';
 import { makeTeaFinder } from '../core/teas/find.ts';
+import type { Tea } from '../core/teas/tea.ts';
 import { languages, type Language, type Mistake } from '../core/units.ts';
-import { makeWords, type Words } from '../core/words/words.ts';
+import { makeWords, type NameOf, type Words } from '../core/words/words.ts';
 import { readAsBrewed, readObject, readRequest, type Shelf } from './brew-request.ts';
+import { chartOf, reasonsOf, sheetOf, type PlannedBrew, type Tell } from './brew-sheet.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 
@@ -54,6 +57,9 @@ interface Command {
   readonly language: Language;
   readonly raw: { readonly [field: string]: unknown } | Mistake;
   readonly brewed: string | undefined;
+  readonly why: boolean;
+  /** Where the chart goes. */
+  readonly chart: string | undefined;
 }
 
 interface Answer {
@@ -62,27 +68,35 @@ interface Answer {
   readonly code: number;
 }
 
-/** Runs one command line; nothing is printed here. */
+/** Runs one command line. Nothing is printed here; the chart's file is written. */
 export function brew(args: readonly string[]): Answer {
   const command = readCommand(args);
-  const words = loadWords();
-  if (isMistake(command))
-    return told(
-      words,
-      'en',
-      args.some((arg) => arg.startsWith('--json')),
-      command,
-    );
   const shelf = loadShelf();
-  const result = command.brewed === undefined ? planned(shelf, command) : brewedBack(shelf, command.brewed);
-  if (isMistake(result)) return told(words, command.language, command.json, result);
-  return { out: JSON.stringify(result), error: '', code: 0 };
+  const words = loadWords(shelf.teas);
+  if (isMistake(command)) {
+    const json = args.some((arg) => arg.startsWith('--json') || arg.startsWith('--as-brewed'));
+    return told(words, { json, language: 'en' }, command);
+  }
+  if (command.brewed !== undefined) return asJson(words, command, brewedBack(shelf, command.brewed));
+  const brewed = planned(shelf, command);
+  if (isMistake(brewed)) return told(words, command, brewed);
+  const tell: Tell = (key, values) => words.say(command.language, { key, values });
+  if (command.chart !== undefined) writeFileSync(command.chart, chartOf(brewed, tell));
+  if (command.json) return asJson(words, command, brewed.plan);
+  const why = command.why ? `\n\n${reasonsOf(brewed, tell)}` : '';
+  return { out: `${sheetOf(brewed, tell)}${why}`, error: '', code: 0 };
 }
 
-function planned(shelf: Shelf, command: Command): object {
-  if (isMistake(command.raw)) return command.raw;
+function asJson(words: Words, command: Command, result: object): Answer {
+  return isMistake(result) ? told(words, command, result) : { out: JSON.stringify(result), error: '', code: 0 };
+}
+
+function planned(shelf: Shelf, command: Command): PlannedBrew | Mistake {
+  if (isMistake(command.raw)) return command.raw as Mistake;
   const asked = readRequest(shelf, command.raw);
-  return isMistake(asked) ? asked : planBrew(shelf.data, asked.leaf, asked.request);
+  if (isMistake(asked)) return asked;
+  const plan = planBrew(shelf.data, asked.leaf, asked.request);
+  return isMistake(plan) ? plan : { data: shelf.data, leaf: asked.leaf, request: asked.request, plan };
 }
 
 function brewedBack(shelf: Shelf, text: string): object {
@@ -92,7 +106,7 @@ function brewedBack(shelf: Shelf, text: string): object {
   return isMistake(asked) ? asked : asBrewed(shelf.data, asked.leaf, asked.request);
 }
 
-function told(words: Words, language: Language, json: boolean, mistake: Mistake): Answer {
+function told(words: Words, { language, json }: Pick<Command, 'language' | 'json'>, mistake: Mistake): Answer {
   const message = words.say(language, { key: `mistake-${mistake.code}`, values: mistake.values });
   const { code, field } = mistake;
   const error = json ? JSON.stringify({ error: { code, field, message } }) : `${field}: ${message}`;
@@ -112,6 +126,8 @@ function readCommand(args: readonly string[]): Command | Mistake {
     language,
     raw: body === undefined ? fromFlags(values) : readObject(body, 'json'),
     brewed: values['as-brewed'],
+    why: values.why === true,
+    chart: values.chart,
   };
 }
 
@@ -157,15 +173,18 @@ function isLanguage(text: string): text is Language {
   return languages.some((language) => language === text);
 }
 
-function loadShelf(): Shelf {
+function loadShelf(): Shelf & { readonly teas: readonly Tea[] } {
   const dataDir = join(root, 'data');
-  return { data: readBrewingData(dataDir), finder: makeTeaFinder(readTeas(dataDir), readTeaNames(dataDir)) };
+  const teas = readTeas(dataDir);
+  return { data: readBrewingData(dataDir), teas, finder: makeTeaFinder(teas, readTeaNames(dataDir)) };
 }
 
-function loadWords(): Words {
+function loadWords(teas: readonly Tea[]): Words {
   const { sources, problems } = readWordFiles(join(root, 'flows'));
   if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
-  return makeWords(sources, () => null);
+  const teaName: NameOf = (kind, id, language) =>
+    kind === 'tea' ? (teas.find((tea) => tea.id === id)?.names[language] ?? null) : null;
+  return makeWords(sources, teaName);
 }
 
 function main(): void {
