@@ -1,5 +1,6 @@
 /** Turns the patterns of data/reading/cues.yaml into one test a cue, each bounded in what it may cost. Knows no cue by name. */
 import { plainText } from '../teas/plain-text.ts';
+import { editDistance, withOneLeftOut } from '../teas/spelling.ts';
 import type { CueName, ReadingWords } from './reading-words.ts';
 
 export interface Cues {
@@ -8,12 +9,18 @@ export interface Cues {
   is(cue: CueName, text: string): boolean;
   /** The text without any of this cue. */
   without(cue: CueName, text: string): string;
+  /** The text with the words that are a letter away from a cue's word put right. */
+  mended(text: string): string;
 }
+
+/** Shorter words are too near to others to be mended. */
+const shortestMended = 6;
 
 /** Plain text as cues are written: no apostrophes, a space for a hyphen, single spaces. */
 export function cueText(plain: string): string {
   return plain
     .replace(/'/g, '')
+    .replace(/([a-z])\1{2,}/g, '$1$1')
     .replace(/[-_/]+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
@@ -21,7 +28,21 @@ export function cueText(plain: string): string {
 
 const particles = '(?: please| pls| plz| now| then|呀|啊|啦|吧|喇|嘅|的|了|先|哦|喔|喎|呢|嗎|吗|下| )*';
 
-export function makeCues(cues: ReadingWords['cues']): Cues {
+/** `known` are words that stay as they are. */
+export function makeCues(cues: ReadingWords['cues'], known: ReadonlySet<string>): Cues {
+  const stems = stemsOf(cues);
+  const near = new Map<string, string>();
+  for (const stem of stems) for (const form of withOneLeftOut(stem)) if (!near.has(form)) near.set(form, stem);
+  const isKnown = (word: string): boolean =>
+    known.has(word) || stems.has(word) || beginnings(word).some((b) => stems.has(b));
+  const mend = (word: string): string => {
+    if (isKnown(word)) return word;
+    for (const form of withOneLeftOut(word)) {
+      const stem = near.get(form);
+      if (stem?.charAt(0) === word.charAt(0) && editDistance(word, stem, 1) <= 1) return stem;
+    }
+    return word;
+  };
   const compiled = new Map(Object.entries(cues).map(([cue, patterns]) => [cue, patterns.map(sourceOf).join('|')]));
   const anywhere = new Map([...compiled].map(([cue, source]) => [cue, new RegExp(source)]));
   const whole = new Map(
@@ -34,8 +55,21 @@ export function makeCues(cues: ReadingWords['cues']): Cues {
   return {
     has: (cue, text) => anywhere.get(cue)?.test(text) ?? false,
     is: (cue, text) => text.length <= 40 && (whole.get(cue)?.test(text) ?? false),
+    mended: (text) => text.replace(/[a-z]{6,14}/g, mend),
     without: (cue, text) => text.replace(every.get(cue) ?? /$^/, ' '),
   };
+}
+
+function stemsOf(cues: ReadingWords['cues']): Set<string> {
+  const words = Object.values(cues)
+    .flat()
+    .flatMap((pattern) => pattern.match(/[a-z]+/g) ?? []);
+  return new Set(words.filter((word) => word.length >= shortestMended));
+}
+
+/** "storing" begins with "stor": a word that goes on from a cue's word is known. */
+function beginnings(word: string): string[] {
+  return Array.from({ length: Math.max(0, word.length - shortestMended) }, (_, i) => word.slice(0, shortestMended + i));
 }
 
 /** Throws SyntaxError for a pattern that is none; the loader tells where it stands. */

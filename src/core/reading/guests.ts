@@ -125,7 +125,10 @@ function chainSum(plain: string, all: readonly Link[][]): Measure | null {
 
 function sumOf(plain: string, chain: readonly Link[]): number | null {
   const people = chain.filter((l) => l.sort !== 'join');
-  if (/^(?:我)?一个人/.test(chain.map((l) => (l.sort === 'number' ? '一' : l.text)).join('')) && people.length <= 3)
+  if (
+    /^(?:我)?一个人/.test(chain.map((l) => (l.sort === 'number' ? (l.value === 1 ? '一' : '几') : l.text)).join('')) &&
+    people.length <= 3
+  )
     return 1;
   let sum = 0;
   let count: number | null = null;

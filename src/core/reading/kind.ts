@@ -44,7 +44,9 @@ export function readKind(scene: KindScene): { kind: Kind; taste: Taste | null } 
   if (isOrder(text)) return none('offtopic');
   if (says('offtopic') && !scene.namesTea && !says('lesson') && !(names && (brews || scene.namesVessel)))
     return none('offtopic');
-  if (says('safety')) return none('safety');
+  const chills = says('cold') || (says('fridge') && (brews || scene.namesVessel));
+  const stores = /\b(?:keep|store|storing|stored)\b|保存|存放|收藏|储存/.test(text);
+  if (says('safety') || (says('overnight') && (!says('fridge') || says('safety-weak')))) return none('safety');
   if (says('lesson')) return none('lesson');
   const complains = taste !== null && !wishes(scene, brews);
   if (
@@ -53,7 +55,7 @@ export function readKind(scene: KindScene): { kind: Kind; taste: Taste | null } 
     !(brewFacts && onlyMild(scene))
   )
     return none('shop');
-  if (says('care-strong') && !(complains && !names)) return none('care');
+  if (says('care-strong') && !(complains && !names) && (stores || !chills)) return none('care');
   if (complains) return { kind: 'taste', taste };
   if (says('safety-weak')) return none('safety');
   if (
@@ -119,7 +121,7 @@ function isBrew(scene: KindScene, brews: boolean, names: boolean): boolean {
   return (
     (names && (brews || wordCount(text) <= 5 || hasOther)) ||
     (hasOther && wordCount(text) <= 8) ||
-    (brews && wordCount(text) <= 9)
+    ((brews || cues.has('strong', text) || cues.has('light', text)) && wordCount(text) <= 9)
   );
 }
 

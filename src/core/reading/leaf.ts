@@ -43,7 +43,10 @@ function isDose(scene: QuantityScene, m: Measure, cues: Cues): boolean {
   )
     return true;
   if (cues.has('stock-before', ahead) || cues.has('stock-after', behind.slice(0, 14))) return false;
-  if (/^\s?(?:of .{0,20})?\b(?:in|per|to|for)\b.{0,12}\d/.test(behind) || /^\s?(?:[/:：]|每|对|比)\s?\d/.test(behind))
+  if (
+    /^\s?(?:of .{0,20})?\b(?:in|per|to|for)\b.{0,12}\d/.test(behind) ||
+    /^\s?(?:[/:：]|每|对|比|放|冲|入|泡|用|配|to)\s?\d/.test(behind)
+  )
     return true;
   return m.value < stockFromG || /(?:leaf|leaves|dose|茶叶|投茶)\s?:?\s?$/.test(ahead);
 }

@@ -38,6 +38,8 @@ export interface ReadingWords {
 export const cueNames = [
   'safety',
   'safety-weak',
+  'overnight',
+  'fridge',
   'lesson',
   'care-strong',
   'care-weak',

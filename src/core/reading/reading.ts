@@ -79,7 +79,7 @@ export type Reader = (text: string, hint: Hint) => Reading;
 export function makeReader(content: ReaderContent): Reader {
   const { finder } = content;
   const ordinary = new Set(content.ordinary);
-  const cues = makeCues(content.words.cues);
+  const cues = makeCues(content.words.cues, ordinary);
   const vesselsIn = makeVesselFinder(content.words, ordinary);
   const readGuests = makeGuestReader(content.words.people);
   const answerFor = makeAnswerFinder(content.answers);
@@ -87,7 +87,7 @@ export function makeReader(content: ReaderContent): Reader {
 
   return (text, hint) => {
     const { shown, plain } = plainText(text);
-    const words = cueText(plain);
+    const words = cues.mended(cueText(plain));
     const { language, sure } = readLanguage(shown, hint.language);
     const wants = readWantedLanguage(words, cues, language);
     const act = readAct(words, cues, wants);
@@ -112,20 +112,20 @@ export function makeReader(content: ReaderContent): Reader {
       elevationM: within('elevationM', readElevation(scene, cues, words)),
       guests: within('guests', readGuests(plain, scene.measures, hint.asked)),
     };
-    const style = readStyle(cues, words);
+    const told = readStyle(cues, words);
     const other = found.other ? shown.slice(found.other.start, found.other.end) : null;
     const stranger = named.length > 0 ? other : unknownTea(shown, plain, strangerTo, hint.asked === 'tea');
     const { kind, taste } = readKind({
       text: words,
       cues,
-      namesTea: named.length > 0 || (hint.asked === 'tea' && stranger !== null),
+      namesTea: named.length > 0 || found.best !== null || (hint.asked === 'tea' && stranger !== null),
       namesVessel: scene.vessels.length > 0,
       hasVolume: read.volumeMl.value !== null || read.volumeMl.mistake !== null,
       hasOther:
         read.leafG.value !== null ||
         read.tempC.value !== null ||
         read.elevationM.value !== null ||
-        style !== null ||
+        told !== null ||
         read.guests.value !== null ||
         leaf.spoons !== null ||
         read.tempC.mistake !== null,
@@ -153,7 +153,7 @@ export function makeReader(content: ReaderContent): Reader {
       noThermometer: cues.has('no-thermometer', words),
       noScale: cues.has('no-scale', words),
       elevationM: read.elevationM.value,
-      style,
+      style: told ?? (settled === 'brew' && cues.has('fridge', words) ? 'cold' : null),
       strength: settled === 'brew' ? readStrength(cues, words) : null,
       warmed: cues.has('not-warmed', words) ? false : cues.has('warmed', words) ? true : null,
       taste,
@@ -179,10 +179,10 @@ export function makeReader(content: ReaderContent): Reader {
 function withAsked(found: Found, plain: string, hint: Hint, finder: TeaFinder): Found {
   if (found.best || found.family !== null || found.other) return found;
   const bare =
-    /^(?:no[, ]+)?(?:the )?(ripe|raw|cooked|shou|sheng|shu)(?: one| kind| puer)?(?: please| then)?[.!?]?$|^(?:唔系[,，]?|不是[,，]?)?(?:要)?(熟|生)(?:的|嘅|个|那个|嗰个|茶|款)?[。！]?$/.exec(
+    /^(?:no[, ]+)?(?:the )?(ripe|raw|cooked|shou|sheng|shu)(?: one| kind| puer)?(?: please| then)?[.!?]?$|^(?:唔系[,，]?|不是[,，]?)?(?:要)?(熟|生)(?:的|嘅|个|那个|嗰个|那款|嗰款|茶|款)?[。！]?$/.exec(
       plain.trim(),
     );
-  const asked = hint.asked === 'tea' || /one|kind|的|嘅|^no/.test(plain);
+  const asked = hint.asked === 'tea' || /one|kind|的|嘅|个|款|^no/.test(plain);
   return bare && asked ? finder.find(`puer ${bare[1] ?? ''}${bare[2] ? ` 普洱${bare[2]}` : ''}`) : found;
 }
 

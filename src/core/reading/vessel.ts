@@ -55,7 +55,7 @@ export function concludeVessel(plain: string, mentions: readonly VesselMention[]
 
 /** "yixing gaiwan", "glass thermos": right before another vessel, the first only qualifies. */
 function isQualifier(mention: VesselMention, next: VesselMention | undefined): boolean {
-  return next !== undefined && next.start - mention.end <= 1;
+  return next?.meaning.is === 'vessel' && !next.meaning.faint && next.start - mention.end <= 1;
 }
 
 /** What is said of one thing together: a mug with a basket is one vessel, a pot with a strainer stays a pot. */

@@ -58,13 +58,13 @@ const pairs =
   '陽阳陰阴陸陆際际隔隔雖虽電电霧雾韓韩頓顿頻频額额饋馈駕驾騎骑騙骗' +
   '鬱郁鳥鸟鷹鹰鹽盐黨党鼻鼻齒齿龜龟' +
   '佈布僱雇傢家像像沒没冇冇' +
-  '妳你牠它祂它' +
-  '吋寸呎尺磅磅両两';
+  '亞亚剛刚區区廬庐慶庆憂忧慮虑揀拣掛挂暈晕暢畅樓楼橫横檳槟漬渍漿浆潰溃溈沩營营瘍疡癇痫癲癫盞盏粵粤紹绍絕绝統统腳脚膽胆臨临舖铺術术見见証证詩诗財财貢贡責责賽赛贊赞蹤踪輩辈連连遊游鉛铅鑒鉴頸颈餌饵餾馏驟骤體体鹼碱涇泾獅狮寧宁尋寻導导峽峡幹干彎弯徑径恆恒惡恶戲戏揚扬攤摊殼壳渦涡滯滞煉炼爭争瑤瑶畢毕異异疊叠禪禅窯窑紋纹綁绑緻致織织罷罢膚肤覓觅賢贤贏赢載载鄭郑銅铜錦锦頰颊甌瓯惱恼撿捡攪搅晝昼歷历滲渗燉炖礎础膩腻衆众襲袭讚赞遷迁閱阅陣阵餓饿遞递鳴鸣諾诺貫贯觸触褲裤趙赵鄰邻銳锐錄录鑲镶隨随韻韵額额籤签繩绳罰罚脹胀脈脉艙舱蒸蒸虧亏裡里譽誉賴赖賺赚軍军輝辉轟轰遜逊鄧邓釀酿鉤钩鋒锋錶表鎊镑頌颂飽饱餵喂驅驱' +
+  '吋寸呎尺磅磅両两駿骏楊杨檸柠檬檬馬马羅罗罌罂鴿鸽蓮莲薔蔷薇薇鈴铃蕎荞蘆芦薈荟漢汉決决楓枫榆榆嶽岳嶼屿澎澎橘橘欖榄倉仓侖仑崙仑潭潭濟济穎颖緯纬縣县羣群聰聪臘腊艷艳蘊蕴襪袜謎谜貼贴遞递鄧邓醃腌鈉钠閩闽陝陕順顺顛颠飾饰駝驼騰腾鯉鲤鵝鹅麩麸龔龚棗枣絞绞敘叙訓训渾浑湊凑澱淀灣湾焙焙燈灯猶犹瓊琼痠酸睜睁礦矿禿秃窮穷籠笼糰团綿绵緒绪縫缝罈坛翹翘脫脱膠胶茲兹萊莱蔭荫虜虏蝦虾蠟蜡製制誇夸賓宾蹟迹辣辣鋁铝鍍镀鎮镇闊阔颳刮飄飘餚肴駱骆鮑鲍鯨鲸鴛鸳鶴鹤麼么點点';
 
 /** Writings that stand for another in tea names: variant forms, Japanese forms, and the usual slips. */
 const variants =
   '観观鉄铁竜龙緑绿黒黑沢泽枞丛樅丛欉丛枞丛峯峰栀枝梔枝奇祁罗螺羅螺耳洱尔洱爾洱官观關观鼎顶糙玄碰膨椪膨曡叠凃涂亳毫簿薄鷄鸡葵魁砂沙妙沙' +
-  '溫温麽么甚什裡里喫吃迴回姜薑搾榨';
+  '妳你牠它祂它壼壶着著濇涩溫温麽么甚什裡里喫吃迴回姜薑搾榨';
 
 const folds: ReadonlyMap<string, string> = makeFolds();
 
@@ -84,7 +84,9 @@ export function foldHan(character: string): string {
 }
 
 /** Written alike in both scripts, or shared with an everyday word of the other: they tell nothing about the script. */
-const shared = new Set('后里台只面干松云谷余系冲丑制志几才板咸注准困布家升回采征向周尽丰里尺寸吃秋发了沙观'.split(''));
+const shared = new Set(
+  '后里台只面干松云谷余系冲丑制志才板咸注准困布家升回采征向周尺寸吃了沙晒霉郁雇磅杰占卷托游致表挂'.split(''),
+);
 
 /** What a character says about the script it is written in. */
 export function scriptOf(character: string): 'traditional' | 'simplified' | null {

@@ -36,6 +36,8 @@ interface Word {
 
 /** Shorter names are only found as they are written. */
 const shortestNear = 6;
+/** What a person wrote may be a letter short of that. */
+const shortestWritten = 5;
 const longestNear = 24;
 const twoEditsFrom = 9;
 const mostWords = 5;
@@ -74,7 +76,8 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
   function exactAt(run: readonly Word[], i: number): { known: Known<T>; count: number } | null {
     for (let count = Math.min(mostWords, run.length - i); count > 0; count--) {
       const window = run.slice(i, i + count);
-      const known = latin.get(window.map((word) => word.text).join(''));
+      const key = window.map((word) => word.text).join('');
+      const known = latin.get(key) ?? (key.length > 4 && key.endsWith('s') ? latin.get(key.slice(0, -1)) : undefined);
       if (!known) continue;
       const asWritten = known.cuts.has(window.map((word) => word.text).join(' '));
       if (asWritten || count === 1 || !window.some((word) => ordinary.has(word.text))) return { known, count };
@@ -88,7 +91,7 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
       const everyday = window.filter((word) => ordinary.has(word.text));
       if (everyday.length === window.length) continue;
       const key = window.map((word) => word.text).join('');
-      if (key.length < shortestNear || key.length > longestNear) continue;
+      if (key.length < shortestWritten || key.length > longestNear) continue;
       const known = nearest(key);
       if (known && everyday.every((word) => holds(known, word.text))) return { known, count };
     }
