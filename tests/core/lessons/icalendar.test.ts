@@ -85,17 +85,16 @@ describe('a calendar file', () => {
             description: `${noise}\r\nEND:VEVENT`,
             location: noise,
           });
-          for (const line of file.split('\r\n')) {
-            expect(Buffer.byteLength(line)).toBeLessThanOrEqual(75);
-            expect(Buffer.from(line).toString()).toBe(line);
-          }
+          const lines = file.split('\r\n');
+          expect(Math.max(...lines.map((line) => Buffer.byteLength(line)))).toBeLessThanOrEqual(75);
+          expect(lines.filter((line) => Buffer.from(line).toString() !== line)).toEqual([]);
           const back = read(file).event;
           expect(back.summary).toBe(words.replace(/\r\n?|[\u0085\u2028\u2029]/g, '\n').replace(/[^\P{Cc}\t\n]/gu, ''));
           expect(back.uid).toBe(event.uid);
           expect(file.match(/^END:VEVENT/gm)).toHaveLength(1);
         },
       ),
-      { numRuns: 300 },
+      { numRuns: 100 },
     );
   });
 });

