@@ -54,6 +54,7 @@ export interface Reading {
   /** The words that look like the name of a tea that isn't ours. */
   readonly unknownTea: string | null;
   readonly mistakes: readonly Mistake[];
+  /** Of tea, vessel and volumeMl, what a plan still lacks; nothing when it isn't about brewing. */
   readonly missing: readonly string[];
   /** The standing answer that fits, when the kind is care, safety or shop. */
   readonly answer: string | null;
@@ -165,11 +166,8 @@ export function makeReader(content: ReaderContent): Reader {
         ...Object.values(read).flatMap((r) => (r.mistake ? [r.mistake] : [])),
         ...vague(cues, words, hint.asked, facts.volumeMl),
       ],
-      missing: (['tea', 'vessel', 'volumeMl'] as const).filter(
-        (fact) =>
-          facts[fact] === null &&
-          !(fact === 'tea' && found.family !== null && found.candidates.length === 0 && stranger !== null),
-      ),
+      missing:
+        settled === 'brew' ? (['tea', 'vessel', 'volumeMl'] as const).filter((fact) => facts[fact] === null) : [],
       answer: settled === 'care' || settled === 'safety' || settled === 'shop' ? answerFor(words, settled) : null,
     };
   };
