@@ -136,7 +136,6 @@ brew-fill-more = it fills more than half
 brew-water = Water: { DEGREES($waterC, $unit) }; heat { ML($kettleMl) } in all.
 brew-water-boiling = Water: just off the boil ({ DEGREES($waterC, $unit) } where you are); heat { ML($kettleMl) } in all.
 brew-water-cold = Water: cold, { DEGREES($waterC, $unit) }, { ML($waterMl) }; keep it in the refrigerator all the while.
-brew-water-ways = Water: { DEGREES($waterC, $unit) }; heat { ML($kettleMl) } in all. Without a thermometer: { $ways }.
 brew-warm = First warm the vessel with hot water and pour it out.
 brew-rinse = Rinse the leaf { DURATION($plan-rinseS) } with the same water; don't drink that.
 brew-time-once = Time: { DURATION($plan-firstS) }, once.
@@ -157,13 +156,6 @@ ask-question = What shall I pass on? Write it in one message.
 passed-on = Passed to the shop. They answer in their own time; the answer comes here.
 lesson-to-shop = The shop looks after lessons itself. Shall I pass your question on?
 
-# why the numbers of a plan
-because-leaf = Leaf: { GRAMS($leafG) } in { ML($waterMl) } is one gram to { NUMBER($perMl, maximumFractionDigits: 0) } ml; that leaves the leaf room to open and gives the cup its strength.
-because-boiling = Water: this leaf gives its scent only near the boil, which is { DEGREES($boilsAtC, $unit) } where you are.
-because-water = Water: { DEGREES($waterC, $unit) } rather than the boil of { DEGREES($boilsAtC, $unit) }, because hotter water draws the bitter part faster than the sweet one.
-because-cold = Water: at { DEGREES($waterC, $unit) } little of the bitter part and of the caffeine comes out, and what is sweet comes slowly.
-because-times = Times: { DURATION($firstS) } gives a first cup of about { NUMBER($strength, maximumFractionDigits: 1) } mg/ml; what is left comes out slower, so the last one needs { DURATION($lastS) } for { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml.
-because-one-time = Time: { DURATION($firstS) } brings the cup to about { NUMBER($strength, maximumFractionDigits: 1) } mg/ml.
 
 # the house itself
 house-unknown-tap = That choice is no longer open. Please write what you would like instead.
@@ -250,3 +242,33 @@ why-time = { DURATION($firstS) } brings the cup to { NUMBER($strength, maximumFr
     [one] one infusion gives
    *[other] { NUMBER($count) } infusions give
 } what this leaf has to give.
+
+# how it tasted
+ask-taste = How was it?
+ask-remember-taste = Shall I remember that for you?
+choice-remember = Remember it
+    .typed = yes / yes please / remember
+choice-bitter = Bitter
+choice-weak = Weak
+choice-flat = Flat
+choice-sour = Sour
+choice-lost-scent = No scent
+choice-right = Just right
+taste-cause-bitter = Bitter mostly means that it drew too hot or too long.
+taste-cause-weak = Weak mostly means that it had too little time, or too little leaf.
+taste-cause-sour = Sour mostly means that it stood too long on the leaf.
+taste-cause-flat = Flat mostly means that the water was not hot enough to open the leaf.
+taste-cause-lost-scent = Scent goes when the water is not hot enough, or when the lid stays on after pouring.
+taste-cause-right = Good to hear.
+taste-water-down = Next time take water of { DEGREES($waterC, $unit) } instead of { DEGREES($fromC, $unit) }.
+taste-water-up = Next time take water of { DEGREES($waterC, $unit) } instead of { DEGREES($fromC, $unit) }.
+taste-strength-down = Next time pour sooner, for a cup about { PERCENT($share) } lighter.
+taste-strength-up = Next time wait longer, for a cup about { PERCENT($share) } stronger.
+taste-leaf-down = Next time take about { PERCENT($share) } less leaf.
+taste-leaf-up = Next time take about { PERCENT($share) } more leaf.
+taste-stays = Then it stays as it is.
+taste-far-enough = I have moved it as far as is sensible; another leaf may suit you better.
+taste-remembered = Remembered, for this family of tea.
+taste-kept = (With your own taste for { FAMILY($family) }.)
+brew-unknown-tea = I don't know “{ $unknownTea }” itself, so this is for its family.
+mistake-number-in-words = I need a number there, for example 150.

@@ -136,7 +136,6 @@ brew-fill-more = 超过一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；总共烧 { ML($kettleMl) }。
 brew-water-boiling = 水：刚烧开（您那里是 { DEGREES($waterC, $unit) }）；总共烧 { ML($kettleMl) }。
 brew-water-cold = 水：冷水，{ DEGREES($waterC, $unit) }，{ ML($waterMl) }；全程放冰箱。
-brew-water-ways = 水：{ DEGREES($waterC, $unit) }；总共烧 { ML($kettleMl) }。没有温度计的话：{ $ways }。
 brew-warm = 先用热水温器具，再把水倒掉。
 brew-rinse = 用同样的水洗茶 { DURATION($plan-rinseS) }，这道不喝。
 brew-time-once = 时间：{ DURATION($plan-firstS) }，泡一次。
@@ -157,13 +156,6 @@ ask-question = 要转告什么？请写在一条消息里。
 passed-on = 已转给店家。他们有空就会回，回复会发到这里。
 lesson-to-shop = 课程由店家亲自安排。要我把您的问题转过去吗？
 
-# why the numbers of a plan
-because-leaf = 茶叶：{ ML($waterMl) }放 { GRAMS($leafG) }，即 1 克配 { NUMBER($perMl, maximumFractionDigits: 0) } 毫升，叶子有地方舒展，茶汤也够味。
-because-boiling = 水：这种茶要接近沸腾才出香，您那里的沸点是 { DEGREES($boilsAtC, $unit) }。
-because-water = 水：用 { DEGREES($waterC, $unit) } 而不用沸水（{ DEGREES($boilsAtC, $unit) }），因为水越热，苦味比甜味出得越快。
-because-cold = 水：{ DEGREES($waterC, $unit) } 时苦味和咖啡因出得少，甜味慢慢出来。
-because-times = 时间：{ DURATION($firstS) }，第一杯约 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml；剩下的出得慢，最后一泡要 { DURATION($lastS) }，约 { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml。
-because-one-time = 时间：{ DURATION($firstS) }，茶汤约 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml。
 
 # the house itself
 house-unknown-tap = 这个选项已经不能用了，请直接写下您想要的。
@@ -244,3 +236,33 @@ why-water-unwarmed = { DEGREES($waterC) } 的水（您那里 { DEGREES($boilsAtC
 why-water-cold = { DEGREES($waterC) } 的水带出甜味，把大部分苦味留在叶里，只是要用小时来算。
 why-times = { DURATION($firstS) } 让第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡里的最后一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
 why-time = { DURATION($firstS) } 让茶汤到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；这些茶叶能给的，{ NUMBER($count) } 泡就给完了。
+
+# how it tasted
+ask-taste = 喝起来怎么样？
+ask-remember-taste = 要我替您记住吗？
+choice-remember = 记住
+    .typed = 好 / 是 / 好的
+choice-bitter = 苦涩
+choice-weak = 太淡
+choice-flat = 平淡
+choice-sour = 发酸
+choice-lost-scent = 没香气
+choice-right = 刚好
+taste-cause-bitter = 苦涩多半是水太热，或泡太久。
+taste-cause-weak = 太淡多半是时间不够，或茶叶太少。
+taste-cause-sour = 发酸多半是泡得太久、闷着了。
+taste-cause-flat = 平淡多半是水不够热，叶子没有舒展开。
+taste-cause-lost-scent = 水不够热，或出汤后还盖着盖子，香气就跑了。
+taste-cause-right = 那就好。
+taste-water-down = 下次水用 { DEGREES($waterC, $unit) }，不用 { DEGREES($fromC, $unit) }。
+taste-water-up = 下次水用 { DEGREES($waterC, $unit) }，不用 { DEGREES($fromC, $unit) }。
+taste-strength-down = 下次早点出汤，茶汤淡约 { PERCENT($share) }。
+taste-strength-up = 下次泡久一点，茶汤浓约 { PERCENT($share) }。
+taste-leaf-down = 下次茶叶少放约 { PERCENT($share) }。
+taste-leaf-up = 下次茶叶多放约 { PERCENT($share) }。
+taste-stays = 那就照这样。
+taste-far-enough = 能调的都调了，也许换一种茶更合您口味。
+taste-remembered = 记住了，这一类茶都照这样。
+taste-kept = （已按您对{ FAMILY($family) }的口味调整。）
+brew-unknown-tea = “{ $unknownTea }”我不认得，这是按它那一类算的。
+mistake-number-in-words = 这里需要一个数字，例如 150。

@@ -136,7 +136,6 @@ brew-fill-more = 超過一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；總共燒 { ML($kettleMl) }。
 brew-water-boiling = 水：剛燒開（您那裡是 { DEGREES($waterC, $unit) }）；總共燒 { ML($kettleMl) }。
 brew-water-cold = 水：冷水，{ DEGREES($waterC, $unit) }，{ ML($waterMl) }；全程放冰箱。
-brew-water-ways = 水：{ DEGREES($waterC, $unit) }；總共燒 { ML($kettleMl) }。沒有溫度計的話：{ $ways }。
 brew-warm = 先用熱水溫器具，再把水倒掉。
 brew-rinse = 用同樣的水洗茶 { DURATION($plan-rinseS) }，這道不喝。
 brew-time-once = 時間：{ DURATION($plan-firstS) }，泡一次。
@@ -157,13 +156,6 @@ ask-question = 要轉告什麼？請寫在一則訊息裡。
 passed-on = 已轉給店家。他們有空就會回，回覆會傳到這裡。
 lesson-to-shop = 課程由店家親自安排。要我把您的問題轉過去嗎？
 
-# why the numbers of a plan
-because-leaf = 茶葉：{ ML($waterMl) }放 { GRAMS($leafG) }，即 1 克配 { NUMBER($perMl, maximumFractionDigits: 0) } 毫升，葉子有地方舒展，茶湯也夠味。
-because-boiling = 水：這種茶要接近沸騰才出香，您那裡的沸點是 { DEGREES($boilsAtC, $unit) }。
-because-water = 水：用 { DEGREES($waterC, $unit) } 而不用沸水（{ DEGREES($boilsAtC, $unit) }），因為水越熱，苦味比甜味出得越快。
-because-cold = 水：{ DEGREES($waterC, $unit) } 時苦味和咖啡因出得少，甜味慢慢出來。
-because-times = 時間：{ DURATION($firstS) }，第一杯約 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml；剩下的出得慢，最後一泡要 { DURATION($lastS) }，約 { NUMBER($lastStrength, maximumFractionDigits: 1) } mg/ml。
-because-one-time = 時間：{ DURATION($firstS) }，茶湯約 { NUMBER($strength, maximumFractionDigits: 1) } mg/ml。
 
 # the house itself
 house-unknown-tap = 這個選項已經不能用了，請直接寫下您想要的。
@@ -244,3 +236,33 @@ why-water-unwarmed = { DEGREES($waterC) } 的水（您那裡 { DEGREES($boilsAtC
 why-water-cold = { DEGREES($waterC) } 的水帶出甜味，把大部分苦味留在葉裡，只是要用小時來算。
 why-times = { DURATION($firstS) } 讓第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡裡的最後一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
 why-time = { DURATION($firstS) } 讓茶湯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；這些茶葉能給的，{ NUMBER($count) } 泡就給完了。
+
+# how it tasted
+ask-taste = 喝起來怎麼樣？
+ask-remember-taste = 要我替您記住嗎？
+choice-remember = 記住
+    .typed = 好 / 是 / 好的 / 好呀
+choice-bitter = 苦澀
+choice-weak = 太淡
+choice-flat = 平淡
+choice-sour = 發酸
+choice-lost-scent = 沒香氣
+choice-right = 剛好
+taste-cause-bitter = 苦澀多半是水太熱，或泡太久。
+taste-cause-weak = 太淡多半是時間不夠，或茶葉太少。
+taste-cause-sour = 發酸多半是泡得太久、悶著了。
+taste-cause-flat = 平淡多半是水不夠熱，葉子沒有舒展開。
+taste-cause-lost-scent = 水不夠熱，或出湯後還蓋著蓋子，香氣就跑了。
+taste-cause-right = 那就好。
+taste-water-down = 下次水用 { DEGREES($waterC, $unit) }，不用 { DEGREES($fromC, $unit) }。
+taste-water-up = 下次水用 { DEGREES($waterC, $unit) }，不用 { DEGREES($fromC, $unit) }。
+taste-strength-down = 下次早點出湯，茶湯淡約 { PERCENT($share) }。
+taste-strength-up = 下次泡久一點，茶湯濃約 { PERCENT($share) }。
+taste-leaf-down = 下次茶葉少放約 { PERCENT($share) }。
+taste-leaf-up = 下次茶葉多放約 { PERCENT($share) }。
+taste-stays = 那就照這樣。
+taste-far-enough = 能調的都調了，也許換一種茶更合您口味。
+taste-remembered = 記住了，這一類茶都照這樣。
+taste-kept = （已按您對{ FAMILY($family) }的口味調整。）
+brew-unknown-tea = 「{ $unknownTea }」我不認得，這是按它那一類算的。
+mistake-number-in-words = 這裡需要一個數字，例如 150。

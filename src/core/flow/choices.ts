@@ -47,14 +47,19 @@ const plain = (text: string): string =>
     .toLowerCase()
     .replace(/[\s\p{P}]+/gu, '');
 
-/** The choice whose label, in any language, or whose other words were typed. */
-export function choiceByLabel(open: readonly OpenChoice[], text: string, words: FlowWords): OpenChoice | null {
+/** The choice whose label, in any language, was typed, or one of its other words. */
+export function choiceByLabel(
+  open: readonly OpenChoice[],
+  text: string,
+  words: FlowWords,
+  by: 'labels' | 'all-words' = 'all-words',
+): OpenChoice | null {
   const typed = plain(text);
   if (typed === '') return null;
+  const namesOf = ({ label }: SayingChoice, language: string): readonly string[] =>
+    by === 'labels' ? [words.say(language, label)] : [words.say(language, label), ...words.typed(language, label.key)];
   const means = ({ choice }: OpenChoice): boolean =>
-    words.languages.some((language) =>
-      [words.say(language, choice.label), ...words.typed(language, choice.label.key)].some((w) => plain(w) === typed),
-    );
+    words.languages.some((language) => namesOf(choice, language).some((name) => plain(name) === typed));
   return open.find(means) ?? null;
 }
 

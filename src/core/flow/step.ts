@@ -12,6 +12,9 @@ export interface Stepped {
   readonly effects: readonly Effect[];
 }
 
+/** So many places back a label still means its choice. */
+const olderPlaces = 3;
+
 type EventOf<Kind extends FlowEvent['kind']> = Extract<FlowEvent, { kind: Kind }>;
 
 /** `state` null is a person never met. */
@@ -69,12 +72,24 @@ function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
   const open = turn.openChoices();
   const labelled = choiceByLabel(open, text, turn.book.words);
   if (labelled) return take(turn, labelled);
+  const older = olderChoice(turn, text);
+  if (older) return onChosen(turn, older);
   const byNumber = (): boolean => {
     const numbered = choiceByNumber(open, text);
     if (numbered) take(turn, numbered);
     return numbered !== null;
   };
   if (!route(turn, byNumber)) performFirst(turn, turn.frontRules.otherwise);
+}
+
+/** The label of a choice further up, typed: the same as a tap on it, which can be made as well. */
+function olderChoice(turn: Turn, text: string): EventOf<'chosen'> | null {
+  const spots = turn.trail.filter((spot) => spot.flow === turn.spot.flow).slice(-olderPlaces);
+  for (const from of spots.toReversed()) {
+    const found = choiceByLabel(turn.openChoices(from), text, turn.book.words, 'labels');
+    if (found) return { kind: 'chosen', choice: found.choice.id, from, gives: found.choice.gives };
+  }
+  return null;
 }
 
 function route(turn: Turn, byNumber: () => boolean = () => false): boolean {

@@ -4,6 +4,7 @@ import { flowNamed, frontRules, placeNamed } from './lookup.ts';
 import { openChoices, type OpenChoice } from './choices.ts';
 import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Spot } from './flow.ts';
+import { learned, withFacts } from './learning.ts';
 import { perform } from './perform.ts';
 import { spoken } from './phrases.ts';
 import { scopeOf } from './scope.ts';
@@ -63,6 +64,10 @@ export class Turn {
     return this.#facts;
   }
 
+  get trail(): readonly Spot[] {
+    return this.#trail;
+  }
+
   get parked(): readonly Parked[] {
     return this.#parked;
   }
@@ -105,17 +110,12 @@ export class Turn {
     this.add({ do: 'remember', name, value });
   }
 
-  /** Null forgets a fact. */
   setFacts(facts: Facts): void {
-    const kept = Object.entries({ ...this.#facts, ...facts }).filter(([, value]) => isKnown(value));
-    this.#facts = Object.fromEntries(kept);
+    this.#facts = withFacts(this.#facts, facts);
   }
 
-  /** Takes in facts; one that changes clears what hung on it, unless that was told in the same breath. */
   learn(told: Facts): void {
-    const changed = Object.keys(told).filter((name) => !isSame(told[name] ?? null, this.#facts[name] ?? null));
-    const fallen = changed.flatMap((name) => this.flow.listens.facts[name]?.clears ?? []);
-    this.setFacts({ ...Object.fromEntries(fallen.map((name) => [name, null])), ...told });
+    this.#facts = learned(this.#facts, told, this.flow.listens.facts);
   }
 
   /** Learns what the message holds for this flow, if the flow is listening; true when it held anything. */
@@ -221,8 +221,9 @@ export class Turn {
     return frontRules(this.book);
   }
 
-  openChoices(): readonly OpenChoice[] {
-    return openChoices(this.place, this.spot, this.lookup, this.book.words);
+  /** The choices of a place of this flow, of the present one unless told. */
+  openChoices(from: Spot = this.spot): readonly OpenChoice[] {
+    return openChoices(placeNamed(this.flow, from.place), from, this.lookup, this.book.words);
   }
 
   /** The new state, and everything said in this turn as one message with the choices of where it came to rest. */

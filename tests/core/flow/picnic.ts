@@ -101,7 +101,8 @@ const weatherThenBack: RawFlow = {
 
 /** Reads "picnic people=3 spot=lake", a bare number where people are asked, and the words that act. */
 function read(given: Facts): Facts {
-  const text = String(given['text'] ?? given['payload'] ?? '');
+  const said = given['text'] ?? given['payload'];
+  const text = typeof said === 'string' ? said : '';
   const facts = [...text.matchAll(/(\w+)=(\w+)/g)].map(([, name, v]) => [name, /^\d+$/.test(v!) ? Number(v) : v]);
   const act = /^(back|start-over|weather)/.exec(text)?.[1] ?? null;
   const number = given['asked'] === 'people' && /^\d+$/.test(text) ? { people: Number(text) } : {};
@@ -147,7 +148,11 @@ export const bookOf = (...flows: readonly RawFlow[]): FlowBook => ({
   words: {
     languages: ['en', 'xx'],
     say: (language, phrase) =>
-      language === 'en' ? `${phrase.key} ${Object.values(phrase.values).join(' ')}`.trim() : '?',
+      language === 'en'
+        ? `${phrase.key} ${Object.values(phrase.values)
+            .map((v) => JSON.stringify(v))
+            .join(' ')}`.trim()
+        : '?',
     typed: (_, key) => (key === 'done' ? ['all eaten'] : []),
     variables: (key) => variables[key] ?? [],
   },

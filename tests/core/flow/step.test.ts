@@ -48,6 +48,11 @@ describe('going on', () => {
     ['back at the beginning', ['back'], 'nothing-before | hello [plan-one]'],
     ['start over', [full, 'start-over'], 'hello [plan-one]'],
     ['nothing is kept after starting over', [full, 'start-over', 'picnic'], 'ask-people [two]'],
+    [
+      'a label further up, typed',
+      ['picnic people=3', 'spot lake', 'spot hill'],
+      'packed people=3 spot="hill" basket-loaves=6 [change-spot] [done]',
+    ],
     ['other words of a choice', [full, 'All eaten.'], 'eaten [again]'],
   ])('%s', (_, messages, answer) => {
     expect(told(play(messages)).split('\n').at(-1)).toBe(answer);
