@@ -1,5 +1,9 @@
 /** The composition root: the only file that knows every part, and the order in which they start and stop. */
+import { join } from 'node:path';
+import { makeWebChannel } from './channels/web/web-channel.ts';
 import type { Clock } from './clock.ts';
+import { projectRoot, type Config } from './config.ts';
+import { readContent, type Content } from './content.ts';
 import type { Step } from './conversation/answer.ts';
 import { makeHandling } from './conversation/handle.ts';
 import { makeRecord } from './conversation/record.ts';
@@ -7,10 +11,12 @@ import { makeDelivering } from './delivery/deliver.ts';
 import { makeLoop } from './delivery/loop.ts';
 import { makePace } from './delivery/pace.ts';
 import { render, type Say } from './delivery/render.ts';
-import type { Instant } from './core/units.ts';
+import { step } from './core/flow/step.ts';
+import type { Instant, Language } from './core/units.ts';
 import { errorFields, type Log } from './log.ts';
 import type { Channel, ChannelName, Outgoing } from './messages.ts';
-import type { Address, Store } from './store/contract.ts';
+import type { Address, Owed, Store } from './store/contract.ts';
+import { openSqliteStore } from './store/sqlite/store.ts';
 
 export interface AppParts {
   readonly store: Store;
@@ -36,14 +42,91 @@ const dayMs = 24 * 60 * 60_000;
 /** A service manager's patience is longer; ours ends here. */
 const longestStopMs = 4_000;
 
-export function makeApp({ store, step, say, channels, clock, log, keepDays }: AppParts): App {
+export interface Service extends App {
+  address(): string;
+}
+
+/** The shop's service, with the page. Throws ContentMistake or StoreMistake, in words made to be read. */
+export function makeService(config: Config, clock: Clock, log: Log): Service {
+  const content = contentOf(config);
+  const store = openSqliteStore(databaseFile(config));
+  const say = sayIn(content);
+  const history = makeHistory(store, say, log);
+  const web = makeWebChannel({
+    host: config.host,
+    port: config.port,
+    clock,
+    log,
+    history: (chat, after) => history({ channel: 'web', chat }, after),
+    teaSheet: (teaId, language) => Promise.resolve(labelSheet(content, clock, { teaId, language })),
+    pageWords: (language) => pageWords(content, language),
+    health: () => store.nextDue([], clock.now()).then(() => true),
+    secureCookies: config.origin?.startsWith('https:') ?? false,
+    publicOrigin: config.origin,
+  });
+  const { keepDays } = config;
+  const app = makeApp({ store, step: stepIn(content), say, channels: [web], clock, log, keepDays });
+  return { ...app, address: () => web.address() };
+}
+
+export function contentOf({ shopFolder }: Config): Content {
+  const [flowsDir, dataDir] = [join(projectRoot, 'flows'), join(projectRoot, 'data')];
+  return readContent({ flowsDir, dataDir, shopDir: shopFolder });
+}
+
+export const databaseFile = ({ folder }: Config): string => join(folder, 'ninthpour.sqlite');
+
+export const sayIn =
+  ({ words }: Content): Say =>
+  (language, phrase) =>
+    words.say(language, phrase);
+
+export const stepIn =
+  ({ book }: Content): Step =>
+  (state, event, around) =>
+    step(book, state, event, around);
+
+/** What the page shows before a word is said: its words, by their keys. */
+function pageWords({ words }: Content, language: Language): Readonly<Record<string, string>> {
+  const keys = words.keys().filter((key) => key.startsWith('page-'));
+  return Object.fromEntries(keys.map((key) => [key, words.say(language, { key, values: {} })]));
+}
+
+/** What a stranger would be told who scans this label: asked of the conversation itself, and kept nowhere. */
+function labelSheet(
+  content: Content,
+  clock: Clock,
+  { teaId, language }: { readonly teaId: string; readonly language: Language },
+): Outgoing | null {
+  if (!content.teas.some(({ id }) => id === teaId)) return null;
+  const now = clock.now();
+  const event = { kind: 'opened', payload: `tea-${teaId}` } as const;
+  const { effects } = stepIn(content)(null, event, { nowMs: now, language, memory: {} });
+  const sayings = effects.flatMap((effect) => (effect.do === 'say' && !effect.saying.later ? [effect.saying] : []));
+  const show = sayings.find((saying) => saying.show)?.show;
+  const owed: Owed = {
+    id: `label-${teaId}`,
+    person: 0,
+    address: { channel: 'web', chat: '' },
+    language,
+    saying: { phrases: sayings.flatMap(({ phrases }) => phrases), choices: [], ...(show ? { show } : {}) },
+    priority: 'reply',
+    due: now,
+    claimedAt: now,
+    attempts: 0,
+    replaces: null,
+  };
+  return render(sayIn(content), owed);
+}
+
+export function makeApp({ store, step: decide, say, channels, clock, log, keepDays }: AppParts): App {
   const names = channels.map(({ name }) => name);
   const byName = new Map<ChannelName, Channel>(channels.map((channel) => [channel.name, channel]));
   const later = (at: Instant): void => loop.owed(at);
   const delivering = makeDelivering({ store, channels: byName, say, clock, log, pace: makePace(), later });
   const handling = makeHandling({
     store,
-    step,
+    step: decide,
     clock,
     owed: later,
     stumbled: (error, tries) => log.error('a step failed', { tries, ...errorFields(error) }),

@@ -2,21 +2,24 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
-import { logLevels, type LogLevel } from './log.ts';
 
 /** The folder of package.json, seen from src/ and from dist/ alike. */
 export const projectRoot = fileURLToPath(new URL('..', import.meta.url));
+
+const logLevels = ['silent', 'error', 'warn', 'info', 'debug'] as const;
 
 export interface Config {
   /** Where the database lives. */
   readonly folder: string;
   readonly host: string;
   readonly port: number;
-  readonly log: LogLevel;
+  readonly log: (typeof logLevels)[number];
   readonly shopFolder: string;
   /** The address people see when a proxy stands before us; null when they come to us directly. */
   readonly origin: string | null;
   readonly keepDays: number;
+  /** What the machine itself speaks, as its environment writes it: "zh_TW". */
+  readonly deviceLanguage: string | null;
 }
 
 /** The settings are wrong. Its message is made to be read, one mistake a line. */
@@ -71,5 +74,6 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     shopFolder: read.data.NINTHPOUR_SHOP,
     origin: read.data.NINTHPOUR_ORIGIN,
     keepDays: read.data.NINTHPOUR_KEEP_DAYS,
+    deviceLanguage: /^[a-z]{2,3}(_\w+)?/.exec(environment['LANG'] ?? '')?.[0] ?? null,
   });
 }

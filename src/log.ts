@@ -1,8 +1,7 @@
 /** One structured line an event, on stderr. It takes no message text, no address, no token: only names, counts and codes. */
 import { pino } from 'pino';
 
-export const logLevels = ['silent', 'error', 'warn', 'info', 'debug'] as const;
-export type LogLevel = (typeof logLevels)[number];
+export type LogLevel = 'silent' | 'error' | 'warn' | 'info' | 'debug';
 
 /** What may be told of an event. Never what a person wrote, nor who or where they are. */
 export interface LogFields {

@@ -1,5 +1,5 @@
 /** A message owed, put into words: keys and values in, sentences in the person's language out. */
-import type { Json, Language } from '../core/units.ts';
+import type { Language } from '../core/units.ts';
 import type { Countdown, Ladder, Outgoing, Phrase } from '../messages.ts';
 import { choiceKey, type Owed } from '../store/contract.ts';
 
@@ -37,7 +37,7 @@ function ladder(show: Facts, tell: Tell): Ladder {
   const longest = Math.max(...rungs.map((rung) => rung.seconds), 1);
   const strongest = Math.max(...rungs.map((rung) => rung.strengthMgPerMl), 0.001);
   return {
-    title: tell(phraseOf(show, 'title')),
+    title: tell(show['title'] as unknown as Phrase),
     rungs: rungs.map(({ n, seconds, strengthMgPerMl }) => ({
       n,
       seconds,
@@ -52,12 +52,6 @@ function countdown(show: Facts, tell: Tell): Countdown {
   return {
     startedAt: Number(show['startedAtMs']),
     endsAt: Number(show['endsAtMs']),
-    label: tell(phraseOf(show, 'label')),
+    label: tell(show['label'] as unknown as Phrase),
   };
-}
-
-/** A key under `titleKey` and its values under `titleValues`, as a flow's `show` carries them. */
-function phraseOf(show: Facts, name: string): Phrase {
-  const values = (show[`${name}Values`] ?? {}) as { readonly [name: string]: Json };
-  return { key: show[`${name}Key`] as string, values };
 }

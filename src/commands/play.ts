@@ -1,0 +1,62 @@
+/** A conversation at a terminal with all the house behind it, and the playing of transcripts in it. */
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, relative } from 'node:path';
+import { databaseFile, makeApp, sayIn, stepIn, type App } from '../app.ts';
+import { makeTerminalChannel, type TerminalChannel } from '../channels/terminal/terminal-channel.ts';
+import { systemClock } from '../clock.ts';
+import type { Config } from '../config.ts';
+import type { Content } from '../content.ts';
+import { makeLog } from '../log.ts';
+import { drawLadder } from '../channels/terminal/ladder-lines.ts';
+import { openSqliteStore } from '../store/sqlite/store.ts';
+import { firstDifference, readTranscript } from './transcript.ts';
+
+export interface Chat extends App {
+  readonly terminal: TerminalChannel;
+}
+
+export interface Room {
+  readonly config: Config;
+  readonly content: Content;
+  readonly deviceLanguage: string | null;
+  readonly show: (lines: readonly string[]) => void;
+}
+
+export function makeChat({ config, content, deviceLanguage, show }: Room): Chat {
+  const terminal = makeTerminalChannel({ deviceLanguage, now: () => systemClock.now(), drawLadder, show });
+  const app = makeApp({
+    store: openSqliteStore(databaseFile(config)),
+    step: stepIn(content),
+    say: sayIn(content),
+    channels: [terminal],
+    clock: systemClock,
+    log: makeLog(config.log),
+    keepDays: config.keepDays,
+  });
+  return { ...app, terminal };
+}
+
+/** Plays one transcript in a database of its own; null when all was as written. */
+export async function play(file: string, content: Content, config: Config): Promise<string | null> {
+  const { deviceLanguage, exchanges } = readTranscript(readFileSync(file, 'utf8'));
+  const folder = mkdtempSync(join(tmpdir(), 'ninthpour-chat-'));
+  const answered: string[] = [];
+  const show = (lines: readonly string[]): void => void answered.push(...lines);
+  const chat = makeChat({ config: { ...config, folder }, content, deviceLanguage, show });
+  try {
+    await chat.start();
+    for (const exchange of exchanges) {
+      await chat.terminal.enter(exchange.wrote);
+      await chat.settled();
+      const difference = firstDifference(exchange, answered.splice(0));
+      if (!difference) continue;
+      const { line, expected, got } = difference;
+      return `${relative(process.cwd(), file)}:${line}\n  expected: ${expected}\n  got:      ${got}`;
+    }
+    return exchanges.length === 0 ? `${file}:1\n  expected: a line that begins with "> "` : null;
+  } finally {
+    await chat.stop();
+    rmSync(folder, { recursive: true });
+  }
+}

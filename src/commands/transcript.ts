@@ -1,0 +1,55 @@
+/** A conversation written down: what the person writes, and exactly what is answered. */
+
+export interface Transcript {
+  readonly deviceLanguage: string | null;
+  readonly exchanges: readonly Exchange[];
+}
+
+export interface Exchange {
+  readonly wrote: string;
+  readonly line: number;
+  readonly expected: readonly Expected[];
+}
+
+export interface Expected {
+  readonly line: number;
+  readonly text: string;
+}
+
+export interface Difference {
+  readonly line: number;
+  readonly expected: string;
+  readonly got: string;
+}
+
+/**
+ * `> ` begins what the person writes, `# ` a comment, `language: zh-Hant` on the first line is what their device
+ * speaks. All other lines are the answer; empty ones and spaces at a line's end do not count.
+ */
+export function readTranscript(text: string): Transcript {
+  const lines = text.split('\n').map((line, i) => ({ line: i + 1, text: line.trimEnd() }));
+  const [, language] = /^language: *([\w-]+)$/.exec(lines[0]?.text ?? '') ?? [];
+  const told = (language === undefined ? lines : lines.slice(1)).filter(
+    ({ text: t }) => t !== '' && !/^#( |$)/.test(t),
+  );
+  const exchanges: { wrote: string; line: number; expected: Expected[] }[] = [];
+  for (const one of told) {
+    const last = exchanges.at(-1);
+    if (one.text === '>' || one.text.startsWith('> ')) {
+      exchanges.push({ wrote: one.text.slice(2), line: one.line, expected: [] });
+    } else if (last) last.expected.push(one);
+  }
+  return { deviceLanguage: language ?? null, exchanges };
+}
+
+/** The first line that differs, or null. */
+export function firstDifference({ expected, line }: Exchange, answered: readonly string[]): Difference | null {
+  const got = answered.map((text) => text.trimEnd()).filter((text) => text !== '');
+  const length = Math.max(expected.length, got.length);
+  for (let i = 0; i < length; i++) {
+    const [wanted, given] = [expected[i]?.text ?? null, got[i] ?? null];
+    const at = expected[i]?.line ?? expected.at(-1)?.line ?? line;
+    if (wanted !== given) return { line: at, expected: wanted ?? '(nothing more)', got: given ?? '(nothing more)' };
+  }
+  return null;
+}

@@ -1,0 +1,56 @@
+import { describe, expect, test } from 'vitest';
+import { ConfigMistake, readConfig } from '../../src/config.ts';
+
+describe('the settings', () => {
+  test('have a value for everything when nothing is set', () => {
+    const config = readConfig({ PATH: '/bin', LANG: 'zh_TW.UTF-8' });
+    expect(config).toMatchObject({
+      host: '127.0.0.1',
+      port: 8080,
+      origin: null,
+      keepDays: 90,
+      deviceLanguage: 'zh_TW',
+    });
+    expect(Object.isFrozen(config)).toBe(true);
+  });
+
+  test('are read', () => {
+    const told = { NINTHPOUR_PORT: '0', NINTHPOUR_ORIGIN: 'https://tea.example.org', NINTHPOUR_FOLDER: '/srv/tea' };
+    expect(readConfig(told)).toMatchObject({ port: 0, origin: 'https://tea.example.org', folder: '/srv/tea' });
+  });
+
+  test('tell every mistake at once', () => {
+    const wrong = { NINTHPOUR_PORT: '99999', NINTHPOUR_LOG: 'loud', NINTHPOUR_PROT: '1' };
+    expect(() => readConfig(wrong)).toThrow(ConfigMistake);
+    try {
+      readConfig(wrong);
+    } catch (error) {
+      const lines = (error as Error).message.split('\n');
+      expect(lines).toHaveLength(3);
+      expect(lines[0]).toBe('NINTHPOUR_PORT must be a whole number from 0 to 65535');
+      expect(lines[1]).toBe('NINTHPOUR_LOG must be one of silent, error, warn, info, debug');
+      expect(lines[2]).toMatch(/^NINTHPOUR_PROT is not a setting; there are NINTHPOUR_FOLDER, /);
+    }
+  });
+
+  test.each([
+    ['NINTHPOUR_PORT', '-1'],
+    ['NINTHPOUR_PORT', '80.5'],
+    ['NINTHPOUR_PORT', ''],
+    ['NINTHPOUR_ORIGIN', 'tea.example.org'],
+    ['NINTHPOUR_ORIGIN', 'https://tea.example.org/path'],
+    ['NINTHPOUR_ORIGIN', 'javascript:alert(1)'],
+    ['NINTHPOUR_KEEP_DAYS', '6'],
+    ['NINTHPOUR_FOLDER', ''],
+  ])('%s=%s is refused by name', (name, value) => {
+    expect(() => readConfig({ [name]: value })).toThrow(name);
+  });
+
+  test.each([
+    ['C.UTF-8', null],
+    ['en', 'en'],
+    [undefined, null],
+  ])('LANG=%s is a device that speaks %s', (LANG, language) => {
+    expect(readConfig({ LANG }).deviceLanguage).toBe(language);
+  });
+});
