@@ -41,7 +41,11 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
     stream.response.write(text);
     if (stream.response.writableLength > limits.backlogBytes) drop(stream);
   };
-  const counted = (of: (stream: Stream) => boolean): number => [...streams].filter(of).length;
+  const counted = (key: 'chat' | 'address', value: string): number => {
+    let count = 0;
+    for (const stream of streams) if (stream[key] === value) count++;
+    return count;
+  };
 
   const tell = async (stream: Stream, all: readonly Said[]): Promise<void> => {
     for (const said of all) {
@@ -58,8 +62,8 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
   return {
     full(chat, address) {
       if (streams.size >= limits.streams) return 'all';
-      if (counted((stream) => stream.chat === chat) >= limits.streamsPerSheet) return 'sheet';
-      return counted((stream) => stream.address === address) >= limits.streamsPerAddress ? 'address' : null;
+      if (counted('chat', chat) >= limits.streamsPerSheet) return 'sheet';
+      return counted('address', address) >= limits.streamsPerAddress ? 'address' : null;
     },
     async follow(listener, afterId, past) {
       const stream: Stream = { ...listener, held: [] };

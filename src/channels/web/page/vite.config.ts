@@ -9,7 +9,7 @@ export default defineConfig({
   root,
   base: '/assets/',
   publicDir: false,
-  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact', development: false } },
   build: {
     outDir: fileURLToPath(new URL('../../../../dist/page', import.meta.url)),
     emptyOutDir: true,
