@@ -67,6 +67,12 @@ describe('a calendar file', () => {
     expect(component.getFirstProperty('organizer')?.getParameter('cn')).toBe("The 'Quillfern' Tea Room");
   });
 
+  it('folds a line at 75 octets, the leading space counted', () => {
+    const lines = calendarFile({ ...event, location: 'x'.repeat(200) }).split('\r\n');
+    const at = lines.findIndex((line) => line.startsWith('LOCATION'));
+    expect(lines.slice(at, at + 4).map((line) => line.length)).toEqual([75, 75, 75, 4]);
+  });
+
   it('cancels', () => {
     const { calendar, component } = read(calendarFile({ ...event, cancelled: true }));
     expect(calendar.getFirstPropertyValue('method')).toBe('CANCEL');
