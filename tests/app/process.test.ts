@@ -1,0 +1,97 @@
+/** The built program from outside: what it prints, how it ends, and what it says when it cannot start. */
+import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import Database from 'better-sqlite3';
+import { afterAll, describe, expect, test } from 'vitest';
+import { projectRoot } from '../../src/config.ts';
+import { startService, type Ended } from './service.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'tea-process-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+let made = 0;
+const fresh = (): string => join(folder, `${(made += 1)}`);
+
+const refused = ({ code, out, told }: Ended, sentence: RegExp): void => {
+  expect(code).toBe(1);
+  expect(out).toBe('');
+  expect(told).toMatch(sentence);
+  expect(told).not.toMatch(/^\s+at /m);
+};
+
+describe('the service', () => {
+  test.each(['SIGTERM', 'SIGINT'] as const)('prints one address, answers, and ends well on %s', async (signal) => {
+    const service = startService({ env: { NINTHPOUR_FOLDER: fresh(), TZ: 'Europe/Berlin' } });
+    const address = await service.ready;
+    expect(address).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/$/);
+    const page = await fetch(address);
+    expect(page.status).toBe(200);
+    expect(await page.text()).toContain('<html');
+    const asked = performance.now();
+    service.child.kill(signal);
+    const { code, out, told } = await service.ended;
+    expect(performance.now() - asked).toBeLessThan(5_000);
+    expect({ code, lines: out.trim().split('\n').length, told }).toEqual({ code: 0, lines: 1, told: '' });
+  });
+});
+
+describe('what hinders a start is told in one message without a stack:', () => {
+  test('a port in use', async () => {
+    const other = createServer().listen(0, '127.0.0.1');
+    await new Promise((resolve) => other.once('listening', resolve));
+    const { port } = other.address() as { port: number };
+    const service = startService({ env: { NINTHPOUR_FOLDER: fresh(), NINTHPOUR_PORT: String(port) } });
+    refused(await service.ended, new RegExp(`^127\\.0\\.0\\.1:${port} is in use by another program; [^\n]*\n$`));
+    other.close();
+  });
+
+  test('a locked database', async () => {
+    const place = fresh();
+    mkdirSync(place);
+    const holder = new Database(join(place, 'ninthpour.sqlite'));
+    holder.exec('BEGIN EXCLUSIVE');
+    const service = startService({ env: { NINTHPOUR_FOLDER: place } });
+    refused(await service.ended, /^[^\n]*ninthpour\.sqlite is locked by another program; [^\n]*\n$/);
+    holder.close();
+  });
+
+  test('a database that cannot be written', async () => {
+    const place = fresh();
+    writeFileSync(place, 'a file where a folder should be');
+    const service = startService({ env: { NINTHPOUR_FOLDER: place } });
+    refused(await service.ended, /^[^\n]*ninthpour\.sqlite cannot be opened: [^\n]*\n$/);
+  });
+
+  test('a database of a newer version', async () => {
+    const place = fresh();
+    const first = startService({ env: { NINTHPOUR_FOLDER: place } });
+    await first.ready;
+    first.child.kill('SIGTERM');
+    await first.ended;
+    const db = new Database(join(place, 'ninthpour.sqlite'));
+    db.pragma('user_version = 999');
+    db.close();
+    refused(await startService({ env: { NINTHPOUR_FOLDER: place } }).ended, /newer version of Ninthpour/);
+  });
+
+  test('wrong settings, all at once', async () => {
+    const service = startService({ env: { NINTHPOUR_PORT: 'tea', NINTHPOUR_LOG: 'loud' } });
+    refused(await service.ended, /^NINTHPOUR_PORT must be [^\n]*\nNINTHPOUR_LOG must be [^\n]*\n$/);
+  });
+
+  test('missing data and flow files, each with its place', async () => {
+    const root = fresh();
+    mkdirSync(root);
+    for (const name of ['dist', 'src', 'node_modules', 'package.json']) {
+      symlinkSync(join(projectRoot, name), join(root, name));
+    }
+    for (const name of ['data', 'flows']) cpSync(join(projectRoot, name), join(root, name), { recursive: true });
+    rmSync(join(root, 'flows', 'front.yaml'));
+    const node = ['--preserve-symlinks', '--preserve-symlinks-main'];
+    const start = { script: join(root, 'dist', 'main.js'), node, env: { NINTHPOUR_FOLDER: fresh() } };
+    refused(await startService(start).ended, /front\.yaml:1:1 expected/);
+    rmSync(join(root, 'data', 'teas'), { recursive: true });
+    refused(await startService(start).ended, /catalogue\.yaml:1:1 expected this file, but it is missing/);
+  });
+});
