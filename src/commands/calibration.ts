@@ -18,8 +18,8 @@ const swift: readonly (readonly [Solute, number, string])[] = [
   ['amino', 30, judgement],
   ['caffeine', 40.3, 'Jaganyi and Price 1999: 40.3 kJ/mol'],
   ['catechin', 40, 'Price and Spitzer 1994: 30–50 kJ/mol'],
-  ['gallate', 45, 'Price and Spitzer 1994: 30–50 kJ/mol, slower than the free ones'],
-  ['other', 40, judgement],
+  ['gallate', 50, 'Price and Spitzer 1994: 30–50 kJ/mol, slower than the free ones'],
+  ['other', 45, judgement],
 ];
 
 const fastStart: { readonly [solute in Solute]: number } = { amino: 3, caffeine: 3, catechin: 3, gallate: 2.5, other: 2 };

@@ -3,8 +3,15 @@ import type { Grams, Millilitres, Seconds } from '../units.ts';
 
 /** 1 s below 20, 5 s below a minute, 10 s below three, 30 s below an hour, then half hours. */
 export function roundedSeconds(seconds: Seconds): Seconds {
-  const step = seconds < 20 ? 1 : seconds < 60 ? 5 : seconds < 180 ? 10 : seconds < 3600 ? 30 : 1800;
+  const step = countedStep(seconds);
   return Math.round(seconds / step) * step;
+}
+
+export function countedStep(seconds: Seconds): Seconds {
+  if (seconds < 20) return 1;
+  if (seconds < 60) return 5;
+  if (seconds < 180) return 10;
+  return seconds < 3600 ? 30 : 1800;
 }
 
 export function roundedGrams(grams: Grams): Grams {

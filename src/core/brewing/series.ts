@@ -14,7 +14,7 @@ import {
 } from './infusion.ts';
 import type { PlannedInfusion } from './plan.ts';
 import { brewedStyle, type Recipe } from './recipe.ts';
-import { rounded, roundedMl, roundedSeconds } from './rounding.ts';
+import { rounded, roundedMl, roundedSeconds, countedStep } from './rounding.ts';
 import { potOf, warmedC } from './vessel.ts';
 
 export const caffeineIndex = 1;
@@ -38,8 +38,8 @@ export interface Rhythm {
 export const rhythms: { readonly [style in BrewedStyle]: Rhythm } = {
   gongfu: { leastS: 3, longestS: 240, restS: 45, even: 3, ease: 0.93, thinnest: 0.55, firstShare: 0.16, kept: 0 },
   western: { leastS: 30, longestS: 600, restS: 600, even: 1, ease: 0.8, thinnest: 0.5, firstShare: 0.5, kept: 0 },
-  grandpa: { leastS: 60, longestS: 900, restS: 600, even: 1, ease: 0.8, thinnest: 0.4, firstShare: 0.45, kept: 1 / 3 },
-  cold: { leastS: 3600, longestS: 43200, restS: 1800, even: 1, ease: 0.7, thinnest: 0.5, firstShare: 0.45, kept: 0 },
+  grandpa: { leastS: 30, longestS: 900, restS: 300, even: 2, ease: 0.8, thinnest: 0.4, firstShare: 0.45, kept: 1 / 3 },
+  cold: { leastS: 3600, longestS: 43200, restS: 1800, even: 1, ease: 0.7, thinnest: 0.5, firstShare: 0.75, kept: 0 },
 };
 
 /** What a way of brewing settles beyond the recipe. */
@@ -88,16 +88,22 @@ interface Solved {
   readonly state: BrewState;
 }
 
-/** One infusion whose cup comes as near to the target as the rhythm allows. */
+/** One infusion whose cup comes as near to the target as the rhythm and people's counting allow. */
 export function solveInfusion(recipe: Recipe, setup: Setup, state: BrewState, strengthMgPerMl: number): Solved {
   const rhythm = rhythms[brewedStyle(recipe.style)];
   const filling = fillingFor(recipe, rhythm, state);
   const handling = handlingS(recipe);
-  const longestS = rhythm.longestS + handling;
-  const contact = secondsToReach(setup, state, filling, { strengthMgPerMl, longestS });
-  const seconds = roundedSeconds(Math.max(contact - handling, rhythm.leastS));
-  const done = infuse(setup, state, { ...filling, seconds: seconds + handling });
-  return { seconds, cup: done.cup, state: done.state };
+  const poured = (seconds: Seconds): Solved => {
+    const counted = roundedSeconds(Math.min(Math.max(seconds, rhythm.leastS), rhythm.longestS));
+    return { seconds: counted, ...infuse(setup, state, { ...filling, seconds: counted + handling }) };
+  };
+  const goal = { strengthMgPerMl, longestS: rhythm.longestS + handling };
+  const solved = poured(secondsToReach(setup, state, filling, goal) - handling);
+  const off = (one: Solved): number => one.cup.strengthMgPerMl / strengthMgPerMl - 1;
+  if (Math.abs(off(solved)) <= 0.06) return solved;
+  const step = countedStep(solved.seconds);
+  const other = poured(solved.seconds + (off(solved) < 0 ? step : -step));
+  return Math.abs(off(other)) < Math.abs(off(solved)) ? other : solved;
 }
 
 /** The aim of the first cup: the style's, the person's wish, and what so much leaf can give. */

@@ -42,41 +42,24 @@ type Move = readonly [TasteField, -1 | 1];
 /** Tender leaf turns bitter by heat first; fired and dark leaf by time. */
 const tender: ReadonlySet<Family> = new Set<Family>(['green', 'yellow', 'white', 'scented', 'matcha']);
 
+const cooler: Move = ['waterC', -1];
+const hotter: Move = ['waterC', 1];
+const shorter: Move = ['strength', -1];
+const longer: Move = ['strength', 1];
+const lessLeaf: Move = ['leaf', -1];
+const moreLeaf: Move = ['leaf', 1];
+
+const moves: { readonly [complaint in Complaint]: readonly Move[] } = {
+  bitter: [shorter, cooler, lessLeaf],
+  sour: [shorter, cooler, lessLeaf],
+  strong: [shorter, lessLeaf],
+  weak: [longer, moreLeaf],
+  flat: [hotter, longer],
+  'just-right': [],
+};
+
 function movesFor(complaint: Complaint, family: Family): readonly Move[] {
-  const less: readonly Move[] = [
-    ['strength', -1],
-    ['waterC', -1],
-    ['leaf', -1],
-  ];
-  switch (complaint) {
-    case 'bitter':
-      return tender.has(family)
-        ? [
-            ['waterC', -1],
-            ['strength', -1],
-            ['leaf', -1],
-          ]
-        : less;
-    case 'sour':
-      return less;
-    case 'strong':
-      return [
-        ['strength', -1],
-        ['leaf', -1],
-      ];
-    case 'weak':
-      return [
-        ['strength', 1],
-        ['leaf', 1],
-      ];
-    case 'flat':
-      return [
-        ['waterC', 1],
-        ['strength', 1],
-      ];
-    case 'just-right':
-      return [];
-  }
+  return complaint === 'bitter' && tender.has(family) ? [cooler, shorter, lessLeaf] : moves[complaint];
 }
 
 /** Room above the usual water: none for leaf that is brewed at the boil already. */
