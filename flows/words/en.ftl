@@ -248,6 +248,7 @@ ask-taste = How was it?
 ask-remember-taste = Shall I remember that for you?
 choice-remember = Remember it
     .typed = yes / yes please / remember
+choice-how-was-it = How it tasted
 choice-bitter = Bitter
 choice-weak = Weak
 choice-flat = Flat
@@ -272,3 +273,61 @@ taste-remembered = Remembered, for this family of tea.
 taste-kept = (With your own taste for { FAMILY($family) }.)
 brew-unknown-tea = I don't know “{ $unknownTea }” itself, so this is for its family.
 mistake-number-in-words = I need a number there, for example 150.
+
+# Telegram: how the bot presents itself, what its menu offers, and what a tap there says
+telegram-name = Beside your kettle
+telegram-about = How much leaf, how hot, how long: for your tea, in your vessel.
+telegram-description =
+    Tell me which tea you have and what you brew it in. I answer with the leaf, the water and the time of each infusion, and stand by while you brew.
+    Ask me about lessons too. What I can't answer goes to the shop, and the reply comes here.
+telegram-command-brew = How to brew a tea
+telegram-command-lessons = Lessons at the shop
+telegram-command-shop = Talk to the shop
+telegram-command-back = One step back
+telegram-command-start-over = Start over
+telegram-says-brew = How do I brew my tea?
+telegram-says-lessons = Which lessons are there?
+telegram-says-shop = I'd like to talk to the shop
+telegram-says-back = back
+telegram-says-start-over = start over
+telegram-token-refused = Telegram does not accept this token. Get the bot's token again where the bot was made, and put it in the settings.
+telegram-unreachable = Telegram cannot be reached just now. I keep trying; everything else works.
+
+# core/lessons: what a person got wrong about a lesson
+mistake-lesson-title-missing = What is the lesson called?
+mistake-lesson-past = { $starts } is past already. Please give a time to come.
+mistake-lesson-day-missing = On which day?
+mistake-lesson-time-missing = At what time does it begin?
+mistake-lesson-seats-missing = How many seats are there?
+mistake-lesson-seats = { $seats } seats cannot be: from 1 to { $most }.
+mistake-lesson-minutes = A lesson lasts from 1 to { $most } minutes, not { $minutes }.
+mistake-lesson-ends-before-start = It would end at { $ends } and begin at { $starts }. Please say both again.
+mistake-lesson-time-unreadable = I can't read “{ $starts }” as a day and time.
+mistake-lesson-hour-unclear = “{ $words }”: in the morning or in the evening?
+mistake-lesson-hour-never = On that day the clocks in { $zone } go forward and never show { $starts }. Please give another time.
+mistake-lesson-hour-twice = On that day the clocks in { $zone } go back and show { $starts } twice. Please give another time.
+mistake-lesson-series-hour-never = The clocks in { $zone } never show { $starts }; that lesson begins at { $begins }.
+mistake-lesson-series-hour-twice = The clocks in { $zone } show { $starts } twice; that lesson begins the first time.
+mistake-lesson-date-unreadable = There is no day “{ $words }”.
+mistake-lesson-date-unclear = “{ $words }” can be two days. Please write the month as a word.
+mistake-lesson-weekday-differs = { $date } is not that day of the week. Which of the two is right?
+mistake-lesson-zone-unknown = I know no time zone called “{ $zone }”. They are written like America/Denver.
+mistake-lesson-sentence-too-long = Please say it in one sentence of at most { $most } characters.
+mistake-lesson-changed-meanwhile = Somebody has just changed this lesson; it begins { $starts } now. Please look again.
+mistake-lesson-cancelled = This lesson has been cancelled.
+mistake-lesson-over = This lesson is over.
+mistake-lesson-started = This lesson has begun already.
+mistake-lesson-already-booked = You have a booking for this lesson already.
+mistake-lesson-booking-unknown = There is no such booking.
+mistake-lesson-booking-left = This booking has been given back already.
+mistake-lesson-booking-not-seated = This booking has no seat yet.
+mistake-lesson-leave-closed = Seats could be given back until { $until }. If you can't come, please let the shop know.
+mistake-lesson-offer-gone = This offer has ended, and the seat has gone on to the next.
+mistake-lesson-offer-open = Please take or decline the seat you are offered first.
+mistake-lesson-full = { $free ->
+    [0] There is no seat left.
+    [one] There is one seat left.
+   *[other] There are { $free } seats left.
+}
+mistake-lesson-seats-below-taken = { $taken } seats are taken already, so { $seats } are too few.
+mistake-lesson-door-closed = People can be ticked off from an hour before the lesson.

@@ -242,6 +242,7 @@ ask-taste = 喝起来怎么样？
 ask-remember-taste = 要我替您记住吗？
 choice-remember = 记住
     .typed = 好 / 是 / 好的
+choice-how-was-it = 说说味道
 choice-bitter = 苦涩
 choice-weak = 太淡
 choice-flat = 平淡
@@ -266,3 +267,60 @@ taste-remembered = 记住了，这一类茶都照这样。
 taste-kept = （已按您对{ FAMILY($family) }的口味调整。）
 brew-unknown-tea = “{ $unknownTea }”我不认得，这是按它那一类算的。
 mistake-number-in-words = 这里需要一个数字，例如 150。
+
+# Telegram: how the bot presents itself, what its menu offers, and what a tap there says
+telegram-name = 炉边茶话
+telegram-about = 您的茶、您的壶：放多少、多热、多久。
+telegram-description =
+    告诉我您有什么茶、用什么器具泡，我会算出茶量、水温和每一泡的时间，泡的时候也陪在一旁。
+    课程也可以问我。答不了的我会转给店家，回复会送到这里。
+telegram-command-brew = 这款茶怎么泡
+telegram-command-lessons = 店里的课程
+telegram-command-shop = 找店家
+telegram-command-back = 上一步
+telegram-command-start-over = 重新开始
+telegram-says-brew = 我的茶怎么泡？
+telegram-says-lessons = 有什么课程？
+telegram-says-shop = 我想找店家
+telegram-says-back = 上一步
+telegram-says-start-over = 重新开始
+telegram-token-refused = Telegram 不接受这个令牌。请到创建机器人的地方重新获取，再写进设置。
+telegram-unreachable = 目前连不上 Telegram。我会继续试，其他功能照常。
+
+# core/lessons: 课程里的错误
+mistake-lesson-title-missing = 这堂课叫什么名字？
+mistake-lesson-past = { $starts } 已经过了，请给一个之后的时间。
+mistake-lesson-day-missing = 是哪一天？
+mistake-lesson-time-missing = 几点开始？
+mistake-lesson-seats-missing = 有几个座位？
+mistake-lesson-seats = 座位不能是 { $seats } 个，须为 1 到 { $most } 个。
+mistake-lesson-minutes = 一堂课须为 1 到 { $most } 分钟，不能是 { $minutes } 分钟。
+mistake-lesson-ends-before-start = 这样会在 { $starts } 开始、{ $ends } 结束。请把两个时间再说一次。
+mistake-lesson-time-unreadable = “{ $starts }”我读不出是哪一天几点。
+mistake-lesson-hour-unclear = “{ $words }”是早上还是晚上？
+mistake-lesson-hour-never = 那一天 { $zone } 的时钟往前拨，不会出现 { $starts }。请换一个时间。
+mistake-lesson-hour-twice = 那一天 { $zone } 的时钟往回拨，{ $starts } 会出现两次。请换一个时间。
+mistake-lesson-series-hour-never = { $zone } 的时钟不会出现 { $starts }，那堂课在 { $begins } 开始。
+mistake-lesson-series-hour-twice = { $zone } 的时钟会出现两次 { $starts }，那堂课在第一次时开始。
+mistake-lesson-date-unreadable = 没有“{ $words }”这一天。
+mistake-lesson-date-unclear = “{ $words }”可以是两个不同的日子。请把月份写清楚，例如 12月5日。
+mistake-lesson-weekday-differs = { $date } 不是那个星期几。哪一个才对？
+mistake-lesson-zone-unknown = 没有叫“{ $zone }”的时区。写法像 Asia/Shanghai 这样。
+mistake-lesson-sentence-too-long = 请用一句话说，最多 { $most } 个字。
+mistake-lesson-changed-meanwhile = 刚才有人改了这堂课，现在是 { $starts } 开始。请再看一次。
+mistake-lesson-cancelled = 这堂课已经取消了。
+mistake-lesson-over = 这堂课已经结束了。
+mistake-lesson-started = 这堂课已经开始了。
+mistake-lesson-already-booked = 您已经报名这堂课了。
+mistake-lesson-booking-unknown = 没有找到这笔报名。
+mistake-lesson-booking-left = 这笔报名已经退掉了。
+mistake-lesson-booking-not-seated = 这笔报名还没有座位。
+mistake-lesson-leave-closed = 座位可以退到 { $until } 为止。如果不能来，请跟店里说一声。
+mistake-lesson-offer-gone = 保留的时间已过，座位已经让给下一位。
+mistake-lesson-offer-open = 请先决定要不要为您保留的座位。
+mistake-lesson-full = { $free ->
+    [0] 已经没有座位了。
+   *[other] 只剩 { $free } 个座位。
+}
+mistake-lesson-seats-below-taken = 已经有 { $taken } 个座位有人，{ $seats } 个不够。
+mistake-lesson-door-closed = 开课前一小时起才能点名。
