@@ -331,3 +331,42 @@ mistake-lesson-full = { $free ->
 }
 mistake-lesson-seats-below-taken = { $taken } seats are taken already, so { $seats } are too few.
 mistake-lesson-door-closed = People can be ticked off from an hour before the lesson.
+
+# core/lessons: what a person got wrong about a lesson
+mistake-lesson-title-missing = What is the lesson called?
+mistake-lesson-past = { $starts } is past already. Please give a time to come.
+mistake-lesson-day-missing = On which day?
+mistake-lesson-time-missing = At what time does it begin?
+mistake-lesson-seats-missing = How many seats are there?
+mistake-lesson-seats = { $seats } seats cannot be: from 1 to { $most }.
+mistake-lesson-minutes = A lesson lasts from 1 to { $most } minutes, not { $minutes }.
+mistake-lesson-ends-before-start = It would end at { $ends } and begin at { $starts }. Please say both again.
+mistake-lesson-time-unreadable = I can't read “{ $starts }” as a day and time.
+mistake-lesson-hour-unclear = “{ $words }”: in the morning or in the evening?
+mistake-lesson-hour-never = On that day the clocks in { $zone } go forward and never show { $starts }. Please give another time.
+mistake-lesson-hour-twice = On that day the clocks in { $zone } go back and show { $starts } twice. Please give another time.
+mistake-lesson-series-hour-never = The clocks in { $zone } never show { $starts }; that lesson begins at { $begins }.
+mistake-lesson-series-hour-twice = The clocks in { $zone } show { $starts } twice; that lesson begins the first time.
+mistake-lesson-date-unreadable = There is no day “{ $words }”.
+mistake-lesson-date-unclear = “{ $words }” can be two days. Please write the month as a word.
+mistake-lesson-weekday-differs = { $date } is not that day of the week. Which of the two is right?
+mistake-lesson-zone-unknown = I know no time zone called “{ $zone }”. They are written like America/Denver.
+mistake-lesson-sentence-too-long = Please say it in one sentence of at most { $most } characters.
+mistake-lesson-changed-meanwhile = Somebody has just changed this lesson; it begins { $starts } now. Please look again.
+mistake-lesson-cancelled = This lesson has been cancelled.
+mistake-lesson-over = This lesson is over.
+mistake-lesson-started = This lesson has begun already.
+mistake-lesson-already-booked = You have a booking for this lesson already.
+mistake-lesson-booking-unknown = There is no such booking.
+mistake-lesson-booking-left = This booking has been given back already.
+mistake-lesson-booking-not-seated = This booking has no seat yet.
+mistake-lesson-leave-closed = Seats could be given back until { $until }. If you can't come, please let the shop know.
+mistake-lesson-offer-gone = This offer has ended, and the seat has gone on to the next.
+mistake-lesson-offer-open = Please take or decline the seat you are offered first.
+mistake-lesson-full = { $free ->
+    [0] There is no seat left.
+    [one] There is one seat left.
+   *[other] There are { $free } seats left.
+}
+mistake-lesson-seats-below-taken = { $taken } seats are taken already, so { $seats } are too few.
+mistake-lesson-door-closed = People can be ticked off from an hour before the lesson.

@@ -324,3 +324,41 @@ mistake-lesson-full = { $free ->
 }
 mistake-lesson-seats-below-taken = 已经有 { $taken } 个座位有人，{ $seats } 个不够。
 mistake-lesson-door-closed = 开课前一小时起才能点名。
+
+# core/lessons: 课程里的错误
+mistake-lesson-title-missing = 这堂课叫什么名字？
+mistake-lesson-past = { $starts } 已经过了，请给一个之后的时间。
+mistake-lesson-day-missing = 是哪一天？
+mistake-lesson-time-missing = 几点开始？
+mistake-lesson-seats-missing = 有几个座位？
+mistake-lesson-seats = 座位不能是 { $seats } 个，须为 1 到 { $most } 个。
+mistake-lesson-minutes = 一堂课须为 1 到 { $most } 分钟，不能是 { $minutes } 分钟。
+mistake-lesson-ends-before-start = 这样会在 { $starts } 开始、{ $ends } 结束。请把两个时间再说一次。
+mistake-lesson-time-unreadable = “{ $starts }”我读不出是哪一天几点。
+mistake-lesson-hour-unclear = “{ $words }”是早上还是晚上？
+mistake-lesson-hour-never = 那一天 { $zone } 的时钟往前拨，不会出现 { $starts }。请换一个时间。
+mistake-lesson-hour-twice = 那一天 { $zone } 的时钟往回拨，{ $starts } 会出现两次。请换一个时间。
+mistake-lesson-series-hour-never = { $zone } 的时钟不会出现 { $starts }，那堂课在 { $begins } 开始。
+mistake-lesson-series-hour-twice = { $zone } 的时钟会出现两次 { $starts }，那堂课在第一次时开始。
+mistake-lesson-date-unreadable = 没有“{ $words }”这一天。
+mistake-lesson-date-unclear = “{ $words }”可以是两个不同的日子。请把月份写清楚，例如 12月5日。
+mistake-lesson-weekday-differs = { $date } 不是那个星期几。哪一个才对？
+mistake-lesson-zone-unknown = 没有叫“{ $zone }”的时区。写法像 Asia/Shanghai 这样。
+mistake-lesson-sentence-too-long = 请用一句话说，最多 { $most } 个字。
+mistake-lesson-changed-meanwhile = 刚才有人改了这堂课，现在是 { $starts } 开始。请再看一次。
+mistake-lesson-cancelled = 这堂课已经取消了。
+mistake-lesson-over = 这堂课已经结束了。
+mistake-lesson-started = 这堂课已经开始了。
+mistake-lesson-already-booked = 您已经报名这堂课了。
+mistake-lesson-booking-unknown = 没有找到这笔报名。
+mistake-lesson-booking-left = 这笔报名已经退掉了。
+mistake-lesson-booking-not-seated = 这笔报名还没有座位。
+mistake-lesson-leave-closed = 座位可以退到 { $until } 为止。如果不能来，请跟店里说一声。
+mistake-lesson-offer-gone = 保留的时间已过，座位已经让给下一位。
+mistake-lesson-offer-open = 请先决定要不要为您保留的座位。
+mistake-lesson-full = { $free ->
+    [0] 已经没有座位了。
+   *[other] 只剩 { $free } 个座位。
+}
+mistake-lesson-seats-below-taken = 已经有 { $taken } 个座位有人，{ $seats } 个不够。
+mistake-lesson-door-closed = 开课前一小时起才能点名。

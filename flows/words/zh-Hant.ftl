@@ -324,3 +324,41 @@ mistake-lesson-full = { $free ->
 }
 mistake-lesson-seats-below-taken = 已經有 { $taken } 個座位有人，{ $seats } 個不夠。
 mistake-lesson-door-closed = 開課前一小時起才能點名。
+
+# core/lessons: 課程裡的錯誤
+mistake-lesson-title-missing = 這堂課叫什麼名字？
+mistake-lesson-past = { $starts } 已經過了，請給一個之後的時間。
+mistake-lesson-day-missing = 是哪一天？
+mistake-lesson-time-missing = 幾點開始？
+mistake-lesson-seats-missing = 有幾個座位？
+mistake-lesson-seats = 座位不能是 { $seats } 個，須為 1 到 { $most } 個。
+mistake-lesson-minutes = 一堂課須為 1 到 { $most } 分鐘，不能是 { $minutes } 分鐘。
+mistake-lesson-ends-before-start = 這樣會在 { $starts } 開始、{ $ends } 結束。請把兩個時間再說一次。
+mistake-lesson-time-unreadable = 「{ $starts }」我讀不出是哪一天幾點。
+mistake-lesson-hour-unclear = 「{ $words }」是早上還是晚上？
+mistake-lesson-hour-never = 那一天 { $zone } 的時鐘往前撥，不會出現 { $starts }。請換一個時間。
+mistake-lesson-hour-twice = 那一天 { $zone } 的時鐘往回撥，{ $starts } 會出現兩次。請換一個時間。
+mistake-lesson-series-hour-never = { $zone } 的時鐘不會出現 { $starts }，那堂課在 { $begins } 開始。
+mistake-lesson-series-hour-twice = { $zone } 的時鐘會出現兩次 { $starts }，那堂課在第一次時開始。
+mistake-lesson-date-unreadable = 沒有「{ $words }」這一天。
+mistake-lesson-date-unclear = 「{ $words }」可以是兩個不同的日子。請把月份寫清楚，例如 12月5日。
+mistake-lesson-weekday-differs = { $date } 不是那個星期幾。哪一個才對？
+mistake-lesson-zone-unknown = 沒有叫「{ $zone }」的時區。寫法像 Asia/Taipei 這樣。
+mistake-lesson-sentence-too-long = 請用一句話說，最多 { $most } 個字。
+mistake-lesson-changed-meanwhile = 剛才有人改了這堂課，現在是 { $starts } 開始。請再看一次。
+mistake-lesson-cancelled = 這堂課已經取消了。
+mistake-lesson-over = 這堂課已經結束了。
+mistake-lesson-started = 這堂課已經開始了。
+mistake-lesson-already-booked = 您已經報名這堂課了。
+mistake-lesson-booking-unknown = 沒有找到這筆報名。
+mistake-lesson-booking-left = 這筆報名已經退掉了。
+mistake-lesson-booking-not-seated = 這筆報名還沒有座位。
+mistake-lesson-leave-closed = 座位可以退到 { $until } 為止。如果不能來，請跟店裡說一聲。
+mistake-lesson-offer-gone = 保留的時間已過，座位已經讓給下一位。
+mistake-lesson-offer-open = 請先決定要不要為您保留的座位。
+mistake-lesson-full = { $free ->
+    [0] 已經沒有座位了。
+   *[other] 只剩 { $free } 個座位。
+}
+mistake-lesson-seats-below-taken = 已經有 { $taken } 個座位有人，{ $seats } 個不夠。
+mistake-lesson-door-closed = 開課前一小時起才能點名。
