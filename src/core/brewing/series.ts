@@ -119,9 +119,12 @@ export function solvedSeries(recipe: Recipe): Series {
   const begun = firstState(recipe, setup);
   let aim = firstAim(recipe);
   let series = seriesFor(recipe, setup, begun, aim);
-  // Too much leaf for the shortest hold: the brew is stronger, evenly, rather than strong at first.
-  for (let turn = 0; turn < 8 && series.excess > 1.1; turn++) {
-    aim *= Math.sqrt(series.excess);
+  // Too much leaf for the shortest hold: the brew is stronger, evenly, rather than strong at first. And where counting
+  // in fives misses the first cup, the whole brew meets it half way.
+  for (let turn = 0; turn < 8; turn++) {
+    const first = (series.infusions[0]?.strengthMgPerMl ?? aim) / aim;
+    if (series.excess <= 1.1 && first >= 0.9) break;
+    aim *= Math.sqrt(series.excess > 1.1 ? series.excess : first);
     series = seriesFor(recipe, setup, begun, aim);
   }
   return { ...series, aim };
