@@ -1,6 +1,6 @@
 /** A series: one statement from which lessons of the same wall time follow. Past lessons do not follow from it. */
 import type { Mistake } from '../units.ts';
-import { dateOf, saidWall, shownIn, type WallDate } from './calendar.ts';
+import { dateOf, saidWall, shownIn, wallAt, type WallDate } from './calendar.ts';
 import { freshLesson, mistake, type Lesson, type LessonDraft, type Today } from './lesson.ts';
 import { occurrences, type Recurrence } from './recurrence.ts';
 
@@ -25,7 +25,9 @@ export function lessonsOfSeries({ draft, repeats }: Series, horizon: WallDate, t
   return { lessons, notes: lessons.flatMap(hourNote) };
 }
 
-function hourNote({ starts, zone }: Lesson): readonly Mistake[] {
+function hourNote({ starts, startsAt, zone }: Lesson): readonly Mistake[] {
   const shown = shownIn(starts, zone);
-  return shown === 'once' ? [] : [mistake(`hour-${shown}`, 'starts', { starts: saidWall(starts), zone })];
+  if (shown === 'once') return [];
+  const begins = saidWall(wallAt(startsAt, zone));
+  return [mistake(`series-hour-${shown}`, 'starts', { starts: saidWall(starts), begins, zone })];
 }

@@ -99,15 +99,15 @@ describe('a series', () => {
   });
 
   it.each([
-    ['2027-03-07T02:30', '2027-03-14', '2027-03-14T09:30', 'lesson-hour-never'],
-    ['2027-10-31T01:30', '2027-11-07', '2027-11-07T07:30', 'lesson-hour-twice'],
-  ])('never skips a day and never has one twice: %s', (starts, day, utc, code) => {
+    ['2027-03-07T02:30', '2027-03-14', '2027-03-14T09:30', 'lesson-series-hour-never', '2027-03-14 03:30'],
+    ['2027-10-31T01:30', '2027-11-07', '2027-11-07T07:30', 'lesson-series-hour-twice', '2027-11-07 01:30'],
+  ])('never skips a day and never has one twice: %s', (starts, day, utc, code, begins) => {
     const series = { draft: { ...draft, starts }, repeats: { ...weekly, times: 3 } };
     const { lessons, notes } = lessonsOfSeries(series, '2027-12-31', from('2027-03-01T10:00'));
     expect(lessons).toHaveLength(3);
     const that = lessons.filter((one) => one.id.endsWith(day));
     expect(that.map((one) => new Date(one.startsAt).toISOString().slice(0, 16))).toEqual([utc]);
-    expect(notes.map((one) => one.code)).toEqual([code]);
+    expect(notes.map((one) => [one.code, one.values['begins']])).toEqual([[code, begins]]);
   });
 
   it('has only lessons to come, and the same ids whenever it is asked', () => {
