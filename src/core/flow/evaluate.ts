@@ -62,7 +62,8 @@ const calculations: { readonly [by in Calculation]: (a: number, b: number) => Js
 };
 
 const numberOf = (value: Json): number => (typeof value === 'number' ? value : Number.NaN);
-const finiteOrNull = (n: number): number | null => (Number.isFinite(n) ? n : null);
+/** Also turns −0, which JSON does not keep, into 0. */
+const finiteOrNull = (n: number): number | null => (Number.isFinite(n) ? n + 0 : null);
 
 /** A value of a flow file with its computed parts worked out. */
 export function valueOf(value: Value, lookup: Lookup): Json {

@@ -54,7 +54,7 @@ function tokensOf(text: string): readonly Token[] {
   const pattern = new RegExp(tokenPattern);
   const end = text.trimEnd().length;
   while (pattern.lastIndex < end) {
-    const offset = pattern.lastIndex;
+    const offset = text.length - text.slice(pattern.lastIndex).trimStart().length;
     const match = pattern.exec(text);
     if (!match) throw new Unexpected({ offset, expected: "a name, a number, a 'text' or an operator" });
     tokens.push({ text: match[0].trimStart(), offset: pattern.lastIndex - match[0].trimStart().length });
@@ -136,7 +136,7 @@ class Reader {
   #list(): Expression {
     const items: Expression[] = [];
     while (!this.#take(']')) {
-      items.push(this.#sum());
+      items.push(this.either());
       if (this.#next().text !== ']' && !this.#take(',')) this.#refuse('"," or "]"');
     }
     return { op: 'list', items };

@@ -1,0 +1,235 @@
+/** Walks the real flows: every choice to a stated depth, and every kind of message in every place. The counts are pinned. */
+import { describe, expect, it } from 'vitest';
+import { readContent } from '../../src/content.ts';
+import type { Effect, Facts, FlowEvent, FlowState, Saying } from '../../src/core/flow/flow.ts';
+import { rests } from '../../src/core/flow/check.ts';
+import { step, type Stepped } from '../../src/core/flow/step.ts';
+import { languages, type Language } from '../../src/core/units.ts';
+
+const { book, words } = readContent({ flowsDir: 'flows', dataDir: 'data' });
+
+interface Walker {
+  readonly state: FlowState;
+  readonly memory: Facts;
+  readonly last: Saying | null;
+  /** Passed to the shop in the last step. */
+  readonly tasks: number;
+}
+
+function walk(from: Walker | null, event: FlowEvent, language: Language = 'en'): Walker {
+  const memory = from?.memory ?? {};
+  const stepped = step(book, from?.state ?? null, event, { nowMs: 1_700_000_000_000, language, memory });
+  holdsFor(stepped);
+  const remembered = stepped.effects.flatMap((e) => (e.do === 'remember' ? [[e.name, e.value] as const] : []));
+  const said = stepped.effects.flatMap((e: Effect) => (e.do === 'say' && !e.saying.later ? [e.saying] : []));
+  return {
+    state: stepped.state,
+    memory: { ...memory, ...Object.fromEntries(remembered) },
+    last: said.at(-1) ?? from?.last ?? null,
+    tasks: stepped.effects.filter((e) => e.do === 'task').length,
+  };
+}
+
+/** What must hold after every step. */
+function holdsFor({ state, effects }: Stepped): void {
+  expect(JSON.parse(JSON.stringify(state))).toEqual(state);
+  expect(state.trail.length).toBeLessThanOrEqual(20);
+  expect(state.parked.length).toBeLessThanOrEqual(3);
+  const place = book.flows[state.flow]?.places[state.place];
+  expect(place).toBeDefined();
+  const sayings = effects.flatMap((e) => (e.do === 'say' ? [e.saying] : []));
+  for (const saying of sayings) {
+    expect(saying.phrases.length).toBeGreaterThan(0);
+    for (const language of languages) {
+      for (const phrase of [...saying.phrases, ...saying.choices.map((c) => c.label)]) {
+        const text = words.say(language, phrase);
+        expect(text).not.toMatch(/[{}]|undefined|NaN|Infinity|\bnone\b|\[object/);
+        expect(text.trim()).not.toBe('');
+      }
+    }
+  }
+  const offers = (sayings.at(-1)?.choices.length ?? 0) > 0 || place?.asks !== null || place.hears.length > 0;
+  expect(offers, `${state.flow}/${state.place} offers a way on`).toBe(true);
+}
+
+const taps = (walker: Walker): readonly FlowEvent[] =>
+  (walker.last?.choices ?? []).map(({ id, from, gives }) => ({ kind: 'chosen', choice: id, from, gives }));
+
+const said = (text: string, language: Language = 'en'): FlowEvent => ({ kind: 'text', text, language });
+const placeOf = ({ state }: Walker): string => `${state.flow}/${state.place}`;
+
+const openings: readonly FlowEvent[] = [
+  { kind: 'opened', payload: '' },
+  { kind: 'opened', payload: 'tea-tieguanyin' },
+  { kind: 'opened', payload: 'lesson-12' },
+];
+
+/** Paths of each length; the walkers that end them. */
+function walkTaps(
+  starts: readonly Walker[],
+  depth: number,
+): { readonly counts: readonly number[]; readonly places: Set<string> } {
+  const places = new Set<string>();
+  const counts: number[] = [];
+  let edge = starts;
+  for (let length = 0; length <= depth; length++) {
+    counts.push(edge.length);
+    edge.forEach((walker) => places.add(placeOf(walker)));
+    if (length < depth) edge = edge.flatMap((walker) => taps(walker).map((tap) => walk(walker, tap)));
+  }
+  return { counts, places };
+}
+
+/** One walker in every place a person can rest in, found by choices and by messages. */
+function everyPlace(): ReadonlyMap<string, Walker> {
+  const found = new Map<string, Walker>();
+  const queue = openings.map((event) => walk(null, event));
+  const leads = [
+    'brew mao xie',
+    'brew zorblax tea',
+    'rou gui or shui xian in a gaiwan',
+    'tieguanyin in a 110 ml gaiwan',
+    'and the second?',
+    'and the 40th?',
+    'it was bitter',
+    'talk to the shop',
+    'other language',
+    'forget me',
+    'do you have classes',
+    'how do I clean a thermos of glue',
+  ];
+  for (let walker = queue.shift(); walker; walker = queue.shift()) {
+    if (found.has(placeOf(walker))) continue;
+    found.set(placeOf(walker), walker);
+    for (const event of [...taps(walker), ...leads.map((text) => said(text))]) queue.push(walk(walker, event));
+  }
+  return found;
+}
+
+const messages: { readonly [language in Language]: readonly string[] } = {
+  en: [
+    '',
+    'hello',
+    'tieguanyin',
+    'in a 110 ml gaiwan',
+    '250',
+    '-5',
+    '9,000 ml',
+    'big',
+    '110 °C',
+    'use 50 g',
+    'back',
+    'start over',
+    'talk to the shop',
+    'why',
+    'yes',
+    'no',
+    'thanks',
+    'it was bitter',
+    'is it safe when pregnant?',
+    'how do I store it?',
+    'when do you open?',
+    'do you have classes?',
+    'and the third?',
+    'cold instead?',
+    'actually 200 ml',
+    'what about football',
+    '<b>x</b>',
+    '\u200b\u202e',
+    'a'.repeat(5000),
+    '1',
+    '3',
+    '99',
+  ],
+  'zh-Hant': [
+    '你好',
+    '鐵觀音',
+    '110毫升蓋碗',
+    '三百',
+    '9000毫升',
+    '返回',
+    '重新開始',
+    '點解',
+    '好',
+    '不用',
+    '太苦',
+    '孕婦可以喝嗎',
+    '怎麼保存',
+    '有冇班上',
+    '第二泡呢',
+    '冷泡呢',
+    '講英文',
+    '今天天氣',
+  ],
+  'zh-Hans': [
+    '你好',
+    '铁观音',
+    '110毫升盖碗',
+    '三百',
+    '0毫升',
+    '返回',
+    '重新开始',
+    '为什么',
+    '好',
+    '不用',
+    '太苦',
+    '孕妇可以喝吗',
+    '怎么保存',
+    '有课吗',
+    '第二泡呢',
+    '冷泡呢',
+    '说英文',
+    '今天天气',
+  ],
+};
+
+describe('every choice', { timeout: 60_000 }, () => {
+  it('leads somewhere, from the first hello to five choices deep', () => {
+    const { counts } = walkTaps([walk(null, openings[0]!)], 5);
+    expect(counts).toEqual([1, 3, 13, 71, 310, 1583]);
+  });
+
+  it('leads somewhere, from a scanned label to four choices deep', () => {
+    const { counts } = walkTaps([walk(null, openings[1]!)], 4);
+    expect(counts).toEqual([1, 7, 30, 147, 778]);
+  });
+
+  it('leads somewhere, from a plan to four choices deep', () => {
+    const { counts } = walkTaps([walk(null, said('longjing in a 350 ml glass'))], 4);
+    expect(counts).toEqual([1, 5, 27, 116, 600]);
+  });
+});
+
+describe('every place', { timeout: 60_000 }, () => {
+  const places = everyPlace();
+
+  it('where a person can rest is reached, and no other', () => {
+    const resting = Object.values(book.flows).flatMap((flow) =>
+      Object.values(flow.places).flatMap((place) => (rests(place) ? [`${flow.name}/${place.name}`] : [])),
+    );
+    expect([...places.keys()].toSorted()).toEqual(resting.toSorted());
+    expect(places.size).toBe(23);
+  });
+
+  it.each(languages)('answers every kind of message, in %s', (language) => {
+    let steps = 0;
+    for (const walker of places.values()) {
+      for (const text of messages[language]) {
+        const answered = walk(walker, said(text, language), language);
+        expect(answered.last, `${placeOf(walker)} to ${JSON.stringify(text.slice(0, 40))}`).not.toBe(walker.last);
+        steps++;
+      }
+    }
+    expect(steps).toBe(places.size * messages[language].length);
+  });
+
+  it('lets a person back, over to a fresh start, and to the shop', () => {
+    for (const walker of places.values()) {
+      expect(placeOf(walk(walker, said('start over')))).toBe('front/hello');
+      const shop = walk(walker, said('talk to the shop'));
+      expect(shop.state.flow === 'ask' || shop.tasks > 0).toBe(true);
+      const { state } = walk(walker, said('back'));
+      expect(state.trail.length).toBe(Math.max(0, walker.state.trail.length - 1));
+    }
+  });
+});
