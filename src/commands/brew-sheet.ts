@@ -32,8 +32,8 @@ export function sheetOf(brew: PlannedBrew, tell: Tell): string {
   ].join('\n');
 }
 
-export function reasonsOf({ data, leaf, request, plan }: PlannedBrew, tell: Tell): string {
-  return reasonsFor(data, leaf, request, plan)
+export function reasonsOf(brew: PlannedBrew, tell: Tell): string {
+  return reasonsFor(brew, brew.plan)
     .map(({ key, values }) => tell(key, values))
     .join('\n');
 }

@@ -92,7 +92,7 @@ function asJson(words: Words, command: Command, result: object): Answer {
 }
 
 function planned(shelf: Shelf, command: Command): PlannedBrew | Mistake {
-  if (isMistake(command.raw)) return command.raw as Mistake;
+  if (isMistake(command.raw)) return command.raw;
   const asked = readRequest(shelf, command.raw);
   if (isMistake(asked)) return asked;
   const plan = planBrew(shelf.data, asked.leaf, asked.request);

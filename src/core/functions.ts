@@ -39,8 +39,12 @@ export const madeUpKeys: readonly string[] = [
   'taste-',
 ];
 
+const callList = ['readMessage', 'readLabel', 'planBrew', 'explainPlan', 'oneInfusion', 'adjustTaste'] as const;
+/** The functions there are, for the check of flow files. */
+export const callNames: ReadonlySet<string> = new Set(callList);
+
 export function makeCalls(content: CoreContent): Calls {
-  return {
+  const calls: { readonly [name in (typeof callList)[number]]: Calls[string] } = {
     readMessage: ({ text, language, asked }) => ({
       gives: heardMessage(content, textOf(text), { language: language as Language, asked: asked as string | null }),
     }),
@@ -50,6 +54,7 @@ export function makeCalls(content: CoreContent): Calls {
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };
+  return calls;
 }
 
 const textOf = (value: Json | undefined): string => (typeof value === 'string' ? value : '');
@@ -111,7 +116,7 @@ function brewOf(content: CoreContent, given: Facts, around: Around): Brew | Mist
   const firstPlan = planBrew(content.brewing, leaf, asked);
   if (isMistake(firstPlan) || !taste)
     return isMistake(firstPlan) ? firstPlan : { leaf, request: asked, plan: firstPlan };
-  const request = withTaste(content.brewing, leaf, asked, taste);
+  const request = withTaste({ data: content.brewing, leaf, request: asked }, taste);
   const plan = planBrew(content.brewing, leaf, request);
   return isMistake(plan) ? plan : { leaf, request, plan };
 }
@@ -181,7 +186,7 @@ function waterPhrases(plan: Plan, memory: Facts): readonly Json[] {
 function explained(content: CoreContent, given: Facts, around: Around): Outcome {
   const brew = brewOf(content, given, around);
   if (isMistake(brew)) return refused(brew);
-  const reasons = reasonsFor(content.brewing, brew.leaf, brew.request, brew.plan);
+  const reasons = reasonsFor({ data: content.brewing, leaf: brew.leaf, request: brew.request }, brew.plan);
   return { gives: reasons.map(({ key, values }) => phrase(key, values)) };
 }
 

@@ -21,7 +21,7 @@ export function cuppingPlan(request: BrewRequest, recipe: Recipe): Series {
     const done = infuse(setup, state, { waterMl: standard.waterMl, waterC: recipe.waterC, seconds });
     state = rest(setup, done.state, 30);
     cupC = Math.max(cupC, done.cup.endC);
-    return planned(setup, i + 1, seconds, done.cup);
+    return planned(setup, { n: i + 1, seconds }, done.cup);
   });
   const { leafG, waterMl } = standard;
   return { infusions, waterInAllMl: waterMl * infusions.length, cupC, leafG, waterMl };

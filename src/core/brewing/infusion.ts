@@ -66,14 +66,13 @@ export function infuse(
   const bath = bathOf(setup, state, filling);
   const steeping = beginSteeping(state.leaf, bath);
   steep(setup.leaf, bath, steeping, filling.seconds);
-  return pourOff(setup, state, filling.keepMl ?? 0, { bath, steeping });
+  return pourOff(setup, { state, keepMl: filling.keepMl ?? 0 }, { bath, steeping });
 }
 
 /** Seconds of contact until the liquor is this strong, at most `longestS`. */
 export function secondsToReach(
   setup: Setup,
-  state: BrewState,
-  filling: Filling,
+  { state, filling }: { readonly state: BrewState; readonly filling: Filling },
   goal: { readonly strengthMgPerMl: number; readonly longestS: Seconds },
 ): Seconds {
   const bath = bathOf(setup, state, filling);
@@ -125,8 +124,7 @@ export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
 /** What soaks into the leaf takes its share of the liquor along, back into the part that gives fast. */
 function pourOff(
   setup: Setup,
-  before: BrewState,
-  keepMl: Millilitres,
+  { state: before, keepMl }: { readonly state: BrewState; readonly keepMl: Millilitres },
   { bath, steeping }: { readonly bath: Bath; readonly steeping: Steeping },
 ): { readonly state: BrewState; readonly cup: Cup } {
   const after = leafStateOf(steeping);

@@ -3,7 +3,7 @@ import type { Celsius, Grams, Millilitres } from '../units.ts';
 import type { BrewedStyle, BrewingData, LeafProfile, StyleTarget, VesselData } from './brewing-data.ts';
 import { makeLeaf, type Leaf } from './leaf.ts';
 import type { BrewRequest, Style } from './plan.ts';
-import { ranges } from './request.ts';
+import { ranges, type Brewing } from './request.ts';
 import { rounded, roundedGrams, roundedMl } from './rounding.ts';
 import { boilingPointC } from './water.ts';
 
@@ -28,7 +28,7 @@ export interface Recipe {
 const leafMatterGPerMl = 1.3;
 const refrigeratorC = 4;
 
-export function makeRecipe(data: BrewingData, profile: LeafProfile, request: BrewRequest): Recipe {
+export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
   const vessel = data.vessels[request.vessel];
   if (!vessel) throw new Error(`no such vessel: ${request.vessel}`);
   const leaf = makeLeaf(data, profile);
@@ -36,7 +36,7 @@ export function makeRecipe(data: BrewingData, profile: LeafProfile, request: Bre
   const family = data.families[profile.family];
   const target = family.styles[brewedStyle(style)];
   const boilsAtC = rounded(boilingPointC(request.elevationM ?? 0), 2);
-  const asked = request.waterC ?? usualWaterC(data, profile, style, boilsAtC);
+  const asked = request.waterC ?? usualWaterC(data, profile, { style, boilsAtC });
   const strength = request.strength ?? 1;
   const dose = doseG({ leaf, target, style, volumeMl: request.volumeMl, strength });
   const leafG = request.leafG ?? dose.leafG;
@@ -70,7 +70,11 @@ function styleOf(vessel: VesselData, profile: LeafProfile, request: BrewRequest)
   return tooLarge || (vessel.style === 'gongfu' && profile.family === 'herbal') ? 'western' : vessel.style;
 }
 
-function usualWaterC(data: BrewingData, profile: LeafProfile, style: Style, boilsAtC: Celsius): Celsius {
+function usualWaterC(
+  data: BrewingData,
+  profile: LeafProfile,
+  { style, boilsAtC }: Pick<Recipe, 'style' | 'boilsAtC'>,
+): Celsius {
   if (style === 'cold') return refrigeratorC;
   if (style === 'cupping') return boilsAtC;
   const family = data.families[profile.family];

@@ -3,6 +3,13 @@ import type { Mistake } from '../units.ts';
 import type { BrewingData, LeafProfile } from './brewing-data.ts';
 import { styles, type BrewRequest } from './plan.ts';
 
+/** What a brew is about: the data it stands on, the leaf, and what was asked. */
+export interface Brewing {
+  readonly data: BrewingData;
+  readonly leaf: LeafProfile;
+  readonly request: BrewRequest;
+}
+
 export interface Range {
   readonly least: number;
   readonly most: number;
@@ -33,7 +40,7 @@ export function isMistake(value: object): value is Mistake {
 }
 
 /** The first thing wrong with a request, or null. */
-export function mistakeIn(data: BrewingData, leaf: LeafProfile, request: BrewRequest): Mistake | null {
+export function mistakeIn({ data, leaf, request }: Brewing): Mistake | null {
   const vessel = Object.hasOwn(data.vessels, request.vessel) ? data.vessels[request.vessel] : undefined;
   if (!vessel)
     return { code: 'vessel-unknown', field: 'vessel', values: { allowed: Object.keys(data.vessels).join(', ') } };
@@ -42,7 +49,7 @@ export function mistakeIn(data: BrewingData, leaf: LeafProfile, request: BrewReq
     styleMistake(request, leaf) ??
     outside('waterC', request.waterC, waterRange(request)) ??
     outside('elevationM', request.elevationM, ranges.elevationM) ??
-    outside('guests', request.guests, ranges.guests, Number.isInteger) ??
+    outside('guests', request.guests, ranges.guests) ??
     outside('strength', request.strength, ranges.strength) ??
     outside('leafG', request.leafG, leafRange(data, leaf, request.volumeMl))
   );
@@ -71,12 +78,8 @@ const codes: { readonly [field: string]: string } = {
   leafG: 'leaf-out-of-range',
 };
 
-function outside(
-  field: string,
-  value: number | undefined,
-  range: Range,
-  fits: (value: number) => boolean = Number.isFinite,
-): Mistake | null {
+function outside(field: string, value: number | undefined, range: Range): Mistake | null {
+  const fits = field === 'guests' ? Number.isInteger : Number.isFinite;
   if (value === undefined || (fits(value) && value >= range.least && value <= range.most)) return null;
   return { code: codes[field] ?? 'number-expected', field, values: { least: range.least, most: range.most } };
 }

@@ -14,9 +14,9 @@ export { isMistake };
 
 /** A plan, or what is wrong with the request. */
 export function planBrew(data: BrewingData, profile: LeafProfile, request: BrewRequest): Plan | Mistake {
-  const mistake = mistakeIn(data, profile, request);
+  const mistake = mistakeIn({ data, leaf: profile, request });
   if (mistake) return mistake;
-  const recipe = makeRecipe(data, profile, request);
+  const recipe = makeRecipe({ data, leaf: profile, request });
   if (recipe.style === 'whisked') return planOf(request, recipe, whiskedPlan(recipe));
   if (recipe.style === 'cupping') return planOf(request, recipe, cuppingPlan(request, recipe));
   return planOf(request, recipe, solvedSeries(recipe));

@@ -82,6 +82,16 @@ export function fillingFor(recipe: Recipe, rhythm: Rhythm, state: BrewState): Fi
   return { waterMl: recipe.waterMl - inTheWay, waterC: recipe.waterC, keepMl };
 }
 
+/** A recipe and the physics of its vessel. */
+export interface Vesselful {
+  readonly recipe: Recipe;
+  readonly setup: Setup;
+}
+
+export function vesselfulOf(recipe: Recipe): Vesselful {
+  return { recipe, setup: setupOf(recipe) };
+}
+
 interface Solved {
   readonly seconds: Seconds;
   readonly cup: Cup;
@@ -89,7 +99,7 @@ interface Solved {
 }
 
 /** One infusion whose cup comes as near to the target as the rhythm and people's counting allow. */
-export function solveInfusion(recipe: Recipe, setup: Setup, state: BrewState, strengthMgPerMl: number): Solved {
+export function solveInfusion({ recipe, setup }: Vesselful, state: BrewState, strengthMgPerMl: number): Solved {
   const rhythm = rhythms[brewedStyle(recipe.style)];
   const filling = fillingFor(recipe, rhythm, state);
   const handling = handlingS(recipe);
@@ -98,7 +108,7 @@ export function solveInfusion(recipe: Recipe, setup: Setup, state: BrewState, st
     return { seconds: counted, ...infuse(setup, state, { ...filling, seconds: counted + handling }) };
   };
   const goal = { strengthMgPerMl, longestS: rhythm.longestS + handling };
-  const solved = poured(secondsToReach(setup, state, filling, goal) - handling);
+  const solved = poured(secondsToReach(setup, { state, filling }, goal) - handling);
   const off = (one: Solved): number => one.cup.strengthMgPerMl / strengthMgPerMl - 1;
   if (Math.abs(off(solved)) <= 0.06) return solved;
   const step = countedStep(solved.seconds);
@@ -115,22 +125,23 @@ export function firstAim(recipe: Recipe): number {
 }
 
 export function solvedSeries(recipe: Recipe): Series {
-  const setup = setupOf(recipe);
-  const begun = firstState(recipe, setup);
+  const vesselful = vesselfulOf(recipe);
+  const begun = firstState(recipe, vesselful.setup);
   let aim = firstAim(recipe);
-  let series = seriesFor(recipe, setup, begun, aim);
+  let series = seriesFor(vesselful, begun, aim);
   // Too much leaf for the shortest hold: the brew is stronger, evenly, rather than strong at first. And where counting
   // in fives misses the first cup, the whole brew meets it half way.
   for (let turn = 0; turn < 8; turn++) {
     const first = (series.infusions[0]?.strengthMgPerMl ?? aim) / aim;
     if (series.excess <= 1.1 && first >= 0.9) break;
     aim *= Math.sqrt(series.excess > 1.1 ? series.excess : first);
-    series = seriesFor(recipe, setup, begun, aim);
+    series = seriesFor(vesselful, begun, aim);
   }
   return { ...series, aim };
 }
 
-function seriesFor(recipe: Recipe, setup: Setup, begun: BrewState, aim: number): Series & { readonly excess: number } {
+function seriesFor(vesselful: Vesselful, begun: BrewState, aim: number): Series & { readonly excess: number } {
+  const { recipe, setup } = vesselful;
   const rhythm = rhythms[brewedStyle(recipe.style)];
   const infusions: PlannedInfusion[] = [];
   let state = begun;
@@ -139,18 +150,22 @@ function seriesFor(recipe: Recipe, setup: Setup, begun: BrewState, aim: number):
   let cupC = 0;
   for (let n = 1; n <= recipe.target.infusions; n++) {
     const goal = aim * easing(rhythm, n);
-    const solved = solveInfusion(recipe, setup, state, goal);
+    const solved = solveInfusion(vesselful, state, goal);
     if (n > 1 && solved.cup.strengthMgPerMl < goal * 0.9) break;
     waterInAllMl += fillingFor(recipe, rhythm, state).waterMl;
     excess = Math.max(excess, solved.cup.strengthMgPerMl / goal);
     cupC = Math.max(cupC, solved.cup.endC);
-    infusions.push(planned(setup, n, solved.seconds, solved.cup));
+    infusions.push(planned(setup, { n, seconds: solved.seconds }, solved.cup));
     state = rest(setup, solved.state, rhythm.restS);
   }
   return { infusions, waterInAllMl, cupC, excess };
 }
 
-export function planned(setup: Setup, n: number, seconds: Seconds, cup: Cup): PlannedInfusion {
+export function planned(
+  setup: Setup,
+  { n, seconds }: Pick<PlannedInfusion, 'n' | 'seconds'>,
+  cup: Cup,
+): PlannedInfusion {
   return {
     n,
     seconds,

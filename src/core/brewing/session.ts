@@ -3,11 +3,10 @@
  * Plain values in and out, so a session can be kept, resumed and replayed. It holds no clock.
  */
 import type { Celsius, Millilitres, Mistake, Seconds } from '../units.ts';
-import type { BrewingData, LeafProfile } from './brewing-data.ts';
 import { infuse, rest, type BrewState, type Cup } from './infusion.ts';
-import type { BrewRequest, PlannedInfusion } from './plan.ts';
+import type { PlannedInfusion } from './plan.ts';
 import { brewedStyle, makeRecipe, type Recipe } from './recipe.ts';
-import { mistakeIn } from './request.ts';
+import { mistakeIn, type Brewing } from './request.ts';
 import {
   easing,
   fillingFor,
@@ -18,14 +17,8 @@ import {
   setupOf,
   solveInfusion,
   solvedSeries,
+  vesselfulOf,
 } from './series.ts';
-
-/** What a session is about; given anew with each call, because data may be better by then. */
-export interface Brewing {
-  readonly data: BrewingData;
-  readonly leaf: LeafProfile;
-  readonly request: BrewRequest;
-}
 
 /** Survives a JSON round trip. */
 export interface Session {
@@ -48,7 +41,7 @@ export interface Pour {
 
 /** The style's usual pause is taken for the wait before the next infusion until the real one is told. */
 export function beginBrew(brewing: Brewing): Session | Mistake {
-  const mistake = mistakeIn(brewing.data, brewing.leaf, brewing.request);
+  const mistake = mistakeIn(brewing);
   if (mistake) return mistake;
   const recipe = recipeOf(brewing);
   const aim = solvedSeries(recipe).aim ?? 0;
@@ -67,22 +60,22 @@ export function pour(brewing: Brewing, session: Session, done: Pour): Session {
     waterC: Math.min(done.waterC ?? filling.waterC, recipe.boilsAtC),
     seconds: Math.max(done.seconds, 0) + handlingS(recipe),
   });
-  const infusion = planned(setup, session.next, done.seconds, cup);
+  const infusion = planned(setup, { n: session.next, seconds: done.seconds }, cup);
   return { ...session, state, next: session.next + 1, poured: [...session.poured, infusion] };
 }
 
 /** The infusions still to come, each solved from where the leaf is now. */
 export function replan(brewing: Brewing, session: Session): readonly PlannedInfusion[] {
-  const recipe = recipeOf(brewing);
-  const setup = setupOf(recipe);
+  const vesselful = vesselfulOf(recipeOf(brewing));
+  const { recipe, setup } = vesselful;
   const rhythm = rhythms[brewedStyle(recipe.style)];
   const coming: PlannedInfusion[] = [];
   let state = rested(recipe, session, undefined);
   for (let n = session.next; n <= recipe.target.infusions; n++) {
     const goal = session.aim * easing(rhythm, n);
-    const solved = solveInfusion(recipe, setup, state, goal);
+    const solved = solveInfusion(vesselful, state, goal);
     if (tooThin(solved.cup, goal)) break;
-    coming.push(planned(setup, n, solved.seconds, solved.cup));
+    coming.push(planned(setup, { n, seconds: solved.seconds }, solved.cup));
     state = rest(setup, solved.state, rhythm.restS);
   }
   return coming;
@@ -106,6 +99,6 @@ function rested(recipe: Recipe, session: Session, restedS: Seconds | undefined):
   return rest(setupOf(recipe), session.state, Math.min(restedS ?? usual, 86_400));
 }
 
-function recipeOf({ data, leaf, request }: Brewing): Recipe {
-  return makeRecipe(data, leaf, request);
+function recipeOf(brewing: Brewing): Recipe {
+  return makeRecipe(brewing);
 }

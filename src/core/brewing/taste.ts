@@ -1,9 +1,8 @@
 /** A person's own targets for a family of tea: moved by what they say of a cup, smallest change first, bounded. */
 import type { Celsius } from '../units.ts';
-import type { BrewingData, LeafProfile } from './brewing-data.ts';
 import type { BrewRequest, Family } from './plan.ts';
 import { makeRecipe } from './recipe.ts';
-import { leafRange, ranges } from './request.ts';
+import { leafRange, ranges, type Brewing } from './request.ts';
 import { rounded, roundedGrams } from './rounding.ts';
 
 /** Survives a JSON round trip. Against what the trade does: 0 °C, 1 and 1. */
@@ -85,8 +84,9 @@ export function adjust(
 }
 
 /** The request as this person likes it; what they asked for outright stays as asked. */
-export function withTaste(data: BrewingData, leaf: LeafProfile, request: BrewRequest, taste: Taste): BrewRequest {
-  const usual = makeRecipe(data, leaf, request);
+export function withTaste(brewing: Brewing, taste: Taste): BrewRequest {
+  const { data, leaf, request } = brewing;
+  const usual = makeRecipe(brewing);
   const cold = usual.style === 'cold' || usual.style === 'cupping';
   const most = data.families[leaf.family].highestC;
   const waterC = Math.min(Math.max(usual.waterC + taste.waterC, ranges.hotWaterC.least), most);

@@ -1,7 +1,7 @@
 /** The numbers that decided a plan, as three sentences' keys and values: leaf, water, times. The words are elsewhere. */
-import type { BrewingData, LeafProfile } from './brewing-data.ts';
-import type { BrewRequest, Plan } from './plan.ts';
+import type { Plan } from './plan.ts';
 import { makeRecipe } from './recipe.ts';
+import type { Brewing } from './request.ts';
 import { rounded } from './rounding.ts';
 import { setupOf } from './series.ts';
 import { contactC, warmedC } from './vessel.ts';
@@ -11,13 +11,8 @@ export interface Reason {
   readonly values: { readonly [name: string]: number };
 }
 
-export function reasonsFor(
-  data: BrewingData,
-  leaf: LeafProfile,
-  request: BrewRequest,
-  plan: Plan,
-): readonly [Reason, Reason, Reason] {
-  return [leafReason(plan), waterReason(data, leaf, request, plan), timeReason(plan)];
+export function reasonsFor(brewing: Brewing, plan: Plan): readonly [Reason, Reason, Reason] {
+  return [leafReason(plan), waterReason(brewing, plan), timeReason(plan)];
 }
 
 function leafReason({ leafG, waterMl, fillFraction }: Plan): Reason {
@@ -25,10 +20,10 @@ function leafReason({ leafG, waterMl, fillFraction }: Plan): Reason {
 }
 
 /** First contact with the vessel, and what warming saves. */
-function waterReason(data: BrewingData, leaf: LeafProfile, request: BrewRequest, plan: Plan): Reason {
+function waterReason(brewing: Brewing, plan: Plan): Reason {
   const { waterC, boilsAtC, waterMl } = plan;
   if (plan.style === 'cold') return { key: 'why-water-cold', values: { waterC } };
-  const recipe = makeRecipe(data, leaf, request);
+  const recipe = makeRecipe(brewing);
   const { pot } = setupOf(recipe);
   const met = (wallC: number): number =>
     contactC({ waterMl, waterC, wallJPerK: pot.wallJPerK, leafG: plan.leafG, heldMl: 0, bodyC: wallC });

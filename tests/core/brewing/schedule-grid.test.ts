@@ -66,7 +66,11 @@ describe('the whole grid', () => {
     for (const { id } of teas.filter(({ family }) => family !== 'matcha')) {
       for (const style of ['gongfu', 'western', 'grandpa', 'cold'] as const) {
         for (const strength of wishes) {
-          const recipe = makeRecipe(data, leafOf(id), request(id, vessel, volumeMl, { style, strength }));
+          const recipe = makeRecipe({
+            data,
+            leaf: leafOf(id),
+            request: request(id, vessel, volumeMl, { style, strength }),
+          });
           const { aim = 0, infusions } = solvedSeries(recipe);
           for (const { n, strengthMgPerMl } of infusions) {
             const ratio = strengthMgPerMl / (aim * easing(rhythms[style], n));
