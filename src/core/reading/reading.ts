@@ -75,6 +75,9 @@ export interface Hint {
   readonly asked: string | null;
 }
 
+/** Almost word by word. */
+const sureLikeness = 0.7;
+
 export type Reader = (text: string, hint: Hint) => Reading;
 
 export function makeReader(content: ReaderContent): Reader {
@@ -85,6 +88,13 @@ export function makeReader(content: ReaderContent): Reader {
   const readGuests = makeGuestReader(content.words.people);
   const answerFor = makeAnswerFinder(content.answers);
   const strangerTo = new Set([...ordinary, ...cueWords(content.words)]);
+
+  /** What the cues leave open, a standing answer that is asked for almost word by word settles. */
+  const kindByAnswer = (kind: Kind, words: string): Kind => {
+    if (kind !== 'offtopic' && !(kind === 'brew' && !cues.has('asks-brewing', words) && !/\d/.test(words))) return kind;
+    const found = answerFor(words, null);
+    return found && found.likeness >= sureLikeness ? found.kind : kind;
+  };
 
   return (text, hint) => {
     const { shown, plain } = plainText(text);
@@ -116,7 +126,7 @@ export function makeReader(content: ReaderContent): Reader {
     const told = readStyle(cues, words);
     const other = found.other ? shown.slice(found.other.start, found.other.end) : null;
     const stranger = named.length > 0 ? other : unknownTea(shown, plain, strangerTo, hint.asked === 'tea');
-    const { kind, taste } = readKind({
+    const { kind: ruled, taste } = readKind({
       text: words,
       cues,
       namesTea: named.length > 0 || found.best !== null || (hint.asked === 'tea' && stranger !== null),
@@ -132,12 +142,13 @@ export function makeReader(content: ReaderContent): Reader {
         read.tempC.mistake !== null,
       asked: hint.asked !== null,
     });
+    const kind = kindByAnswer(ruled, words);
     const facts = {
       tea: found.best?.id ?? null,
       vessel: kind === 'offtopic' ? null : vessel.vessel,
       volumeMl: read.volumeMl.value,
     };
-    const settled = act !== null && kind === 'offtopic' ? kindOfAct(act) : kind;
+    const settled = act === 'ask-shop' ? 'shop' : act !== null && kind === 'offtopic' ? kindOfAct(act) : kind;
     return {
       language,
       languageSure: sure,
@@ -168,7 +179,10 @@ export function makeReader(content: ReaderContent): Reader {
       ],
       missing:
         settled === 'brew' ? (['tea', 'vessel', 'volumeMl'] as const).filter((fact) => facts[fact] === null) : [],
-      answer: settled === 'care' || settled === 'safety' || settled === 'shop' ? answerFor(words, settled) : null,
+      answer:
+        settled === 'care' || settled === 'safety' || settled === 'shop'
+          ? (answerFor(words, settled)?.id ?? null)
+          : null,
     };
   };
 }
