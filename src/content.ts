@@ -1,5 +1,5 @@
 /** Reads flows and data once, at the start, and refuses them with every mistake at once when anything is wrong. */
-import { readAllFlows } from './content/book.ts';
+import { makeBook, readFlows } from './content/book.ts';
 import { readAnswers } from './content/answers.ts';
 import { readBrewingData } from './content/brewing-data.ts';
 import { readReadingWords } from './content/reading-words.ts';
@@ -53,20 +53,16 @@ export function readContent({ flowsDir, dataDir, shopDir }: ContentFolders): Con
   const readingWords = attempt(() => readReadingWords(dataDir));
   const answers = attempt(() => readAnswers(dataDir, shopDir));
   const wordFiles = readWordFiles(flowsDir);
-  mistakes.push(...wordFiles.problems);
-  const words =
-    wordFiles.problems.length === 0
-      ? makeWords(wordFiles.sources, (kind, id, language) =>
-          nameOf({ teas: teas ?? [], answers: answers ?? [] }, { kind, id, language }),
-        )
-      : null;
-  if (!teas || !names || !brewing || !readingWords || !answers || !words) throw new ContentMistake(mistakes.join('\n'));
+  const { flows, problems } = readFlows(flowsDir, wordFiles);
+  mistakes.push(...wordFiles.problems, ...problems);
+  if (brewing && mistakes.length === 0) mistakes.push(...wrongUse({ files: wordFiles, flows, brewing }));
+  if (!teas || !names || !brewing || !readingWords || !answers || mistakes.length > 0) {
+    throw new ContentMistake(mistakes.join('\n'));
+  }
+  const words = makeWords(wordFiles.sources, (kind, id, language) => nameOf({ teas, answers }, { kind, id, language }));
   const finder = makeTeaFinder(teas, names);
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
-  const calls = makeCalls({ teas, brewing, read });
-  const book = attempt(() => readAllFlows(flowsDir, { calls, words }));
-  if (book) mistakes.push(...wrongUse({ files: wordFiles, keys: words.keys(), book, brewing }));
-  if (!book || mistakes.length > 0) throw new ContentMistake(mistakes.join('\n'));
+  const book = makeBook(flows, makeCalls({ teas, brewing, read }), words);
   return { teas, finder, brewing, words, book, read, answers };
 }
 

@@ -1,49 +1,51 @@
-/** Makes the book of flows from its files: reads them all, checks them against functions and words, and tells every mistake. */
+/** Makes the book of flows from its files: reads them all and checks them against the functions and sentences there are. */
 import { join, relative } from 'node:path';
 import type { Calls, Flow, FlowBook } from '../core/flow/book.ts';
-import { checkFlow } from '../core/flow/check.ts';
+import { checkFlow, type CheckAgainst } from '../core/flow/check.ts';
 import type { FlowProblem } from '../core/flow/parse.ts';
-import { heardNames } from '../core/functions.ts';
+import { callNames, heardNames } from '../core/functions.ts';
 import { languages, type Language } from '../core/units.ts';
 import type { Words } from '../core/words/words.ts';
 import { readFlowFiles, type FlowFile } from './flow-files.ts';
-import { ContentMistake } from './yaml-file.ts';
+import type { WordFiles } from './words.ts';
 
 const front = 'front';
 
-export interface FlowSurroundings {
-  readonly calls: Calls;
-  readonly words: Words;
+export interface ReadFlows {
+  readonly flows: FlowBook['flows'];
+  /** Every problem of every flow, one a line. */
+  readonly problems: readonly string[];
 }
 
-/** Throws ContentMistake with every problem of every flow, one a line. */
-export function readAllFlows(flowsDir: string, { calls, words }: FlowSurroundings): FlowBook {
+/** Reads every flow and checks it against the functions and sentences there are. */
+export function readFlows(flowsDir: string, words: Pick<WordFiles, 'keys' | 'variables'>): ReadFlows {
   const { files, problems } = readFlowFiles(flowsDir);
   const flows: { readonly [name: string]: Flow } = Object.fromEntries(files.map(({ flow }) => [flow.name, flow]));
-  const found = files.flatMap((file) => problemsOf(file, { flows, calls, words }));
-  const missing = flows[front]
-    ? []
-    : [`${relative(process.cwd(), join(flowsDir, 'front.yaml'))}:1:1 expected the flow "front"`];
-  const all = [...problems, ...missing, ...found];
-  if (all.length > 0) throw new ContentMistake(all.join('\n'));
-  return { flows, front, calls, words: flowWords(words) };
+  const entrance = relative(process.cwd(), join(flowsDir, 'front.yaml'));
+  const missing = flows[front] ? [] : [`${entrance}:1:1 expected the flow "front"`];
+  const keys = new Set(words.keys);
+  const against: CheckAgainst = {
+    flows,
+    front,
+    calls: callNames,
+    heard: heardNames,
+    hasSentence: (key) => keys.has(key),
+    variables: (key) => words.variables(key),
+  };
+  return { flows, problems: [...problems, ...missing, ...files.flatMap((file) => problemsOf(file, against))] };
 }
 
-function problemsOf(
-  file: FlowFile,
-  using: FlowSurroundings & { readonly flows: FlowBook['flows'] },
-): readonly string[] {
-  const checked = checkFlow(file.flow, {
-    flows: using.flows,
-    front,
-    calls: new Set(Object.keys(using.calls)),
-    heard: heardNames,
-    hasSentence: (key) => using.words.has(key),
-    variables: (key) => using.words.variables(key),
-  });
+function problemsOf(file: FlowFile, against: CheckAgainst): readonly string[] {
   const told = ({ path, expected }: FlowProblem): string => `${file.at(path)} ${path.join('.')}: expected ${expected}`;
-  return [...file.problems, ...checked].map(told);
+  return [...file.problems, ...checkFlow(file.flow, against)].map(told);
 }
+
+export const makeBook = (flows: FlowBook['flows'], calls: Calls, words: Words): FlowBook => ({
+  flows,
+  front,
+  calls,
+  words: flowWords(words),
+});
 
 /** The engine knows languages only as names. */
 const flowWords = (words: Words): FlowBook['words'] => ({

@@ -23,21 +23,20 @@ const ofCode: readonly string[] = [
 
 export interface WordsInUse {
   readonly files: WordFiles;
-  readonly keys: readonly string[];
-  readonly book: FlowBook;
+  readonly flows: FlowBook['flows'];
   readonly brewing: BrewingData;
 }
 
 /** One line for each sentence nobody says and each that the data calls for and is not there. */
-export function wrongUse({ files, keys, book, brewing }: WordsInUse): readonly string[] {
-  const said = new Set(Object.values(book.flows).flatMap((flow) => sentencesOf(flow).map(({ key }) => key)));
+export function wrongUse({ files, flows, brewing }: WordsInUse): readonly string[] {
+  const said = new Set(Object.values(flows).flatMap((flow) => sentencesOf(flow).map(({ key }) => key)));
   const isUsed = (key: string): boolean => said.has(key) || ofCode.some((prefix) => key.startsWith(prefix));
   const called = [
     ...Object.keys(brewing.vessels).map((id) => `vessel-${id}`),
     ...Object.keys(brewing.families).map((id) => `family-${id}`),
   ];
-  const unused = keys.filter((key) => !isUsed(key));
-  const missing = called.filter((key) => !keys.includes(key));
+  const unused = files.keys.filter((key) => !isUsed(key));
+  const missing = called.filter((key) => !files.keys.includes(key));
   return [
     ...unused.map((key) => `${files.at('en', key)} expected "${key}" to be said somewhere, or not to be there`),
     ...missing.map((key) => `${files.at('en', key)} expected a sentence "${key}", which the data calls for`),

@@ -4,12 +4,15 @@ import { join, relative } from 'node:path';
 import { languages, type Language } from '../core/units.ts';
 import { variablesOf } from '../core/words/pattern.ts';
 import { readWordsSource, type WordsSource } from '../core/words/source-check.ts';
-import { makeWords, wordFunctions, type NameOf, type Words, type WordsSources } from '../core/words/words.ts';
-import { ContentMistake } from './yaml-file.ts';
+import { wordFunctions, type WordsSources } from '../core/words/words.ts';
 
 export interface WordFiles {
   readonly sources: WordsSources;
   readonly problems: readonly string[];
+  /** Every key of any language, terms aside. */
+  readonly keys: readonly string[];
+  /** The values a sentence needs, in any of its languages. */
+  variables(key: string): readonly string[];
   /** "flows/words/en.ftl:12:1" of a key. */
   at(language: Language, key: string): string;
 }
@@ -34,7 +37,15 @@ export function readWordFiles(flowsDir: string): WordFiles {
     problems.map((p) => `${shown(language)}:${p.line}:${p.column} expected ${p.expected}`),
   );
   const problems = missing.length > 0 ? missing : [...broken, ...differences(parsed, at)];
-  return { sources: Object.fromEntries(texts) as WordsSources, problems, at };
+  const all = [...parsed.values()].map(({ entries }) => entries);
+  const keys = new Set(all.flatMap((entries) => [...entries.keys()].filter((id) => !id.startsWith('-'))));
+  return {
+    sources: Object.fromEntries(texts) as WordsSources,
+    problems,
+    keys: [...keys],
+    variables: (key) => [...new Set(all.flatMap((entries) => [...variablesOf(key, entries)]))],
+    at,
+  };
 }
 
 /** Every language must have every sentence, with the same values. */
@@ -60,11 +71,4 @@ function differences(
     }
   }
   return problems;
-}
-
-/** Throws ContentMistake with every problem, one a line. */
-export function readWords(flowsDir: string, names: NameOf): Words {
-  const { sources, problems } = readWordFiles(flowsDir);
-  if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
-  return makeWords(sources, names);
 }
