@@ -86,7 +86,7 @@ function useCall({ id, of, words, ring, call }: Props): void {
       const left = of.endsAt - houseNow();
       // A timer may come early, and the house's time may have been measured anew: look again.
       if (left > 0) timer = setTimeout(look, Math.min(left, 60_000));
-      else if (!isDone()) {
+      else if (!isDone() && left > -staleMs) {
         sessionStorage.setItem(key, '');
         call(words['page-pour-now']);
         if (ring) buzz();

@@ -1,0 +1,68 @@
+/** The page and the real house behind it: a question typed in each language is answered with a computed plan. */
+import { existsSync, mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { build } from 'vite';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { makeService, type Service } from '../../src/app.ts';
+import { systemClock } from '../../src/clock.ts';
+import { projectRoot, readConfig } from '../../src/config.ts';
+import { makeLog } from '../../src/log.ts';
+import { browserPath, openBrowser, openPage } from './browser.ts';
+
+const asked = [
+  ['en-US', 'en', 'Tieguanyin in my 110 ml gaiwan'],
+  ['zh-TW', 'zh-Hant', '蓋碗泡鐵觀音，110毫升'],
+  ['zh-CN', 'zh-Hans', '110毫升盖碗泡铁观音'],
+] as const;
+
+describe.skipIf(browserPath === null)('the page and its house', () => {
+  let browser: Browser;
+  let service: Service;
+  beforeAll(async () => {
+    const configFile = join(projectRoot, 'src/channels/web/page/vite.config.ts');
+    if (!existsSync(join(projectRoot, 'dist/page/manifest.json'))) await build({ configFile, logLevel: 'error' });
+    const folder = mkdtempSync(join(tmpdir(), 'ninthpour-service-'));
+    const config = readConfig({ NINTHPOUR_FOLDER: folder, NINTHPOUR_PORT: '0', NINTHPOUR_LOG: 'silent' });
+    service = makeService(config, systemClock, makeLog('silent'));
+    [browser] = await Promise.all([openBrowser(), service.start()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await service.stop();
+  });
+
+  it.each(asked)('answers in %s', async (locale, language, question) => {
+    const { page, complaints } = await openPage(browser, { locale });
+    await page.goto(service.address());
+    await page.waitForSelector('.entry');
+    await page.fill('textarea', question);
+    await page.press('textarea', 'Enter');
+    await page.waitForSelector('.ladder');
+    expect(await page.locator('.rung').count()).toBeGreaterThanOrEqual(7);
+    expect(await page.locator('.entry').last().getAttribute('lang')).toBe(language);
+    expect(await page.locator('.entry').last().textContent()).toMatch(/9[0-9] ?°C|100 ?°C/);
+    // Its rows are the history: a page loaded anew shows the same sheet.
+    const before = await page.locator('.lines').innerText();
+    await page.reload();
+    await page.waitForSelector('.ladder');
+    expect(await page.locator('.lines').innerText()).toBe(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it('shows what a label leads to without scripts, and takes it up with them', async () => {
+    const { page: bare } = await openPage(browser, { javaScriptEnabled: false });
+    await bare.goto(`${service.address()}tea/sencha`);
+    expect(await bare.locator('main .entry p').count()).toBeGreaterThan(0);
+    await bare.context().close();
+    const { page, complaints } = await openPage(browser);
+    await page.goto(`${service.address()}tea/sencha`);
+    await page.click('.choices button');
+    await page.waitForSelector('.own');
+    await page.locator('.entry').nth(1).waitFor();
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+});
