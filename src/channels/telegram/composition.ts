@@ -1,7 +1,8 @@
 /** One outgoing message as the pieces Telegram will take: texts with their marks, buttons under the last. */
 import type { InlineKeyboardMarkup, MessageEntity } from 'grammy/types';
-import type { Ladder, Outgoing } from '../../messages.ts';
+import type { Outgoing } from '../../messages.ts';
 import { keyboardOf } from './keyboard.ts';
+import { ladderLetters } from './ladder-letters.ts';
 import { cleanText, lengthOf, splitText } from './split.ts';
 
 /** In code points, after the server has read the marks. */
@@ -21,8 +22,8 @@ interface Block {
 }
 
 /** Empty when the message has nothing to say. */
-export function composeTexts(message: Outgoing, drawText: (ladder: Ladder) => string): readonly Piece[] {
-  const drawing = message.ladder === undefined ? [] : [{ text: drawText(message.ladder), drawn: true }];
+export function composeTexts(message: Outgoing): readonly Piece[] {
+  const drawing = message.ladder === undefined ? [] : [{ text: ladderLetters(message.ladder), drawn: true }];
   return withKeyboard(pack([...written(message.paragraphs), ...drawing, ...counting(message)], textLimit), message);
 }
 
@@ -53,23 +54,18 @@ const gap = '\n\n';
 /** Blocks in as few pieces as hold them, a blank line between; marks count UTF-16 units, as the Bot API does. */
 function pack(blocks: readonly Block[], limit: number): readonly Omit<Piece, 'keyboard'>[] {
   const pieces: { text: string; entities: MessageEntity[] }[] = [];
-  for (const block of blocks.flatMap((b) => cut(b, limit))) {
+  for (const block of blocks.flatMap((whole) => cut(whole, limit))) {
     const open = pieces.at(-1);
     const joins = open !== undefined && lengthOf(open.text) + gap.length + lengthOf(block.text) <= limit;
-    const text = joins ? block.text : block.text.trimStart();
     const piece = joins ? open : { text: '', entities: [] };
     if (!joins) pieces.push(piece);
     const offset = joins ? piece.text.length + gap.length : 0;
-    piece.text += (joins ? gap : '') + text;
-    if (block.drawn) piece.entities.push({ type: 'pre', offset, length: text.length });
+    piece.text += (joins ? gap : '') + block.text;
+    if (block.drawn) piece.entities.push({ type: 'pre', offset, length: block.text.length });
   }
   return pieces;
 }
 
-/** A drawing that fits keeps its first column: only empty lines around it go. */
 function cut({ text, drawn }: Block, limit: number): readonly Block[] {
-  const clean = cleanText(text);
-  const whole = clean.replace(/^(?:[^\S\n]*\n)+/, '').trimEnd();
-  const pieces = drawn && whole !== '' && lengthOf(whole) <= limit ? [whole] : splitText(clean, limit);
-  return pieces.map((piece) => ({ text: piece, drawn }));
+  return splitText(cleanText(text), limit).map((piece) => ({ text: piece, drawn }));
 }

@@ -14,8 +14,6 @@ export interface SenderDeps {
   readonly api: BotApi;
   readonly log: Log;
   now(): number;
-  /** The ladder in letters of one width. */
-  drawText(ladder: Ladder): string;
   /** The ladder as a PNG; without it, or when it fails, the ladder is drawn in letters. */
   drawPicture?: ((ladder: Ladder, language: Outgoing['language']) => Promise<Uint8Array>) | undefined;
   readonly timeoutMs: number;
@@ -56,14 +54,6 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
       deps.log.error('telegram.picture-failed', errorFields(error));
       return null;
     }
-  }
-
-  /** All in letters: each piece takes the place of an old text as far as there are any. */
-  function lettered(message: Outgoing, old: readonly SentPiece[]): readonly Step[] {
-    const texts = old.filter(({ kind }) => kind === 'text');
-    return composeTexts(message, (ladder) => deps.drawText(ladder)).map((piece, i) =>
-      texts[i] === undefined ? { piece } : { piece, old: texts[i] },
-    );
   }
 
   async function put(message: Outgoing, steps: readonly Step[]): Promise<Sent> {
@@ -111,4 +101,10 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
 
 function isKey(key: string): boolean {
   return key !== '' && Buffer.byteLength(key) <= keyLimitBytes;
+}
+
+/** All in letters: each piece takes the place of an old text as far as there are any. */
+function lettered(message: Outgoing, old: readonly SentPiece[]): readonly Step[] {
+  const texts = old.filter(({ kind }) => kind === 'text');
+  return composeTexts(message).map((piece, i) => (texts[i] === undefined ? { piece } : { piece, old: texts[i] }));
 }

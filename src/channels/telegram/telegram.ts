@@ -28,9 +28,7 @@ export interface TelegramDeps {
   readonly log: Log;
   now(): number;
   readonly profiles: Profiles;
-  /** The ladder in letters of one width. */
-  drawText(ladder: Ladder): string;
-  /** The ladder as a PNG. */
+  /** The ladder as a PNG; without it, or when it fails, the ladder comes in letters. */
   drawPicture?(ladder: Ladder, language: Outgoing['language']): Promise<Uint8Array>;
   readonly pollSeconds?: number;
   readonly sendTimeoutMs?: number;
@@ -63,12 +61,7 @@ export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
   const { log, mode } = deps;
   const waits = deps.waits ?? pollWaits;
   const api = makeBotApi(deps);
-  const send = makeSender({
-    ...deps,
-    drawText: (ladder) => deps.drawText(ladder),
-    api,
-    timeoutMs: deps.sendTimeoutMs ?? 20_000,
-  });
+  const send = makeSender({ ...deps, now: () => deps.now(), api, timeoutMs: deps.sendTimeoutMs ?? 20_000 });
   const stopping = new AbortController();
   const answering = new Set<Promise<void>>();
   let username: string | null = null;

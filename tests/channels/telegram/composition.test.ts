@@ -4,7 +4,7 @@ import { composeCaption, composeTexts } from '../../../src/channels/telegram/com
 import { keyboardOf, rowsOf } from '../../../src/channels/telegram/keyboard.ts';
 import { cleanText, lengthOf, splitText } from '../../../src/channels/telegram/split.ts';
 import { pointsIn } from './bot-api/limits.ts';
-import { drawTestLadder, outgoing } from './harness.ts';
+import { outgoing } from './harness.ts';
 
 const ladder = { title: 'Six', rungs: [{ n: 1, seconds: 20, label: '20 s', length: 1, ink: 1 }] };
 
@@ -43,31 +43,25 @@ describe('splitting', () => {
   });
 });
 
-const drawnAfter = (...paragraphs: readonly string[]): readonly string[] =>
-  composeTexts(outgoing(1, { paragraphs, ladder }), () => '\n  1 ##\n 10 ##\n').map(({ text }) => text);
-
 describe('a message in pieces', () => {
   it('marks the ladder where UTF-16 counts it', () => {
-    const [piece] = composeTexts(outgoing(1, { paragraphs: ['🍵 tea'], ladder }), drawTestLadder);
+    const [piece] = composeTexts(outgoing(1, { paragraphs: ['🍵 tea'], ladder }));
     const [mark] = piece!.entities;
-    expect(piece!.text.slice(mark!.offset, mark!.offset + mark!.length)).toBe('Six\n1 20 s');
+    expect(piece!.text.slice(mark!.offset, mark!.offset + mark!.length)).toBe('Six\n 1 ██████████████ 20 s');
     expect(mark).toMatchObject({ type: 'pre', offset: 8 });
   });
 
   it('puts the countdown last and the buttons under the last piece', () => {
     const countdown = { startedAt: 0, endsAt: 1, label: 'Hold 20 s' };
     const choices = [{ key: 'k', label: 'Poured' }];
-    const pieces = composeTexts(
-      outgoing(1, { paragraphs: ['x'.repeat(5000)], choices, countdown, ladder }),
-      drawTestLadder,
-    );
-    expect(pieces.map(({ text }) => pointsIn(text))).toEqual([4096, 904 + 2 + 10 + 2 + 9]);
+    const pieces = composeTexts(outgoing(1, { paragraphs: ['x'.repeat(5000)], choices, countdown, ladder }));
+    expect(pieces.map(({ text }) => pointsIn(text))).toEqual([4096, 904 + 2 + 26 + 2 + 9]);
     expect(pieces.map(({ keyboard }) => keyboard !== null)).toEqual([false, true]);
     expect(pieces[1]!.text.endsWith('Hold 20 s')).toBe(true);
   });
 
   it('is nothing when there is nothing to say', () => {
-    expect(composeTexts(outgoing(1, { paragraphs: [' '] }), drawTestLadder)).toEqual([]);
+    expect(composeTexts(outgoing(1, { paragraphs: [' '] }))).toEqual([]);
   });
 
   it('fits under a picture or does not', () => {
@@ -76,10 +70,10 @@ describe('a message in pieces', () => {
     expect(composeCaption(outgoing(1, { paragraphs: [] }))).toMatchObject({ text: '' });
   });
 
-  it('keeps the first column of a drawing', () => {
-    expect(drawnAfter('Six')).toEqual(['Six\n\n  1 ##\n 10 ##']);
-    // The server would cut space off the very beginning, and the mark would be wrong.
-    expect(drawnAfter()).toEqual(['1 ##\n 10 ##']);
+  it('keeps the columns of the ladder, and its lines within a phone', () => {
+    const rungs = [1, 12].map((n) => ({ n, seconds: 20, label: '1 分 30 秒', length: n / 12, ink: n / 12 }));
+    const [piece] = composeTexts(outgoing(1, { paragraphs: [], ladder: { title: 'Two', rungs } }));
+    expect(piece!.text).toBe('Two\n 1 ░ 1 分 30 秒\n12 ██████████████ 1 分 30 秒');
   });
 });
 

@@ -1,6 +1,6 @@
 /** A channel wired to a stand-in, with a memory that counts and a log that is kept. */
 import type { Log, LogFields } from '../../../src/log.ts';
-import type { Incoming, Ladder, Outgoing } from '../../../src/messages.ts';
+import type { Incoming, Outgoing } from '../../../src/messages.ts';
 import type { Profiles, ProfileWords } from '../../../src/channels/telegram/profile.ts';
 import {
   makeTelegramChannel,
@@ -62,10 +62,6 @@ export const testProfiles: Profiles = {
 
 export const quickWaits = { firstMs: 10, longestMs: 40, conflictMs: 40, tokenMs: 40, farewellMs: 50 };
 
-export function drawTestLadder(ladder: Ladder): string {
-  return [ladder.title, ...ladder.rungs.map(({ n, label }) => `${n} ${label}`)].join('\n');
-}
-
 export function channelAt(
   server: Pick<StandIn, 'root' | 'token'>,
   more: Partial<TelegramDeps> = {},
@@ -78,7 +74,6 @@ export function channelAt(
     log,
     now: () => Date.now(),
     profiles: testProfiles,
-    drawText: drawTestLadder,
     waits: quickWaits,
     sendTimeoutMs: 400,
     ...more,

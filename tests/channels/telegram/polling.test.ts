@@ -205,6 +205,7 @@ describe('an orderly stop', () => {
     await until(() => server.record.of('getUpdates').some(({ code }) => code === 200));
     await channel.stop();
     expect(memory.kept).toHaveLength(1);
+    expect(server.queue.pending).toEqual([]);
   });
 });
 

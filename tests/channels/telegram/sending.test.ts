@@ -121,8 +121,8 @@ describe('the ladder', () => {
   it('is drawn in letters of one width', async () => {
     await send(outgoing(1, { ladder }));
     const [message] = server.seenBy(1);
-    expect(message?.text).toBe('Hello\n\nSix infusions\n1 20 s');
-    expect(message?.entities).toEqual([{ type: 'pre', offset: 7, length: 20 }]);
+    expect(message?.text).toBe('Hello\n\nSix infusions\n 1 ██████████████ 20 s');
+    expect(message?.entities).toEqual([{ type: 'pre', offset: 7, length: 36 }]);
   });
 
   it('is a picture where one can be drawn, with the words under it, edited in place', async () => {
@@ -141,7 +141,7 @@ describe('the ladder', () => {
   ])('is in letters when %s', async (_case, drawPicture) => {
     use({ drawPicture });
     expect(await send(outgoing(1, { ladder }))).toMatchObject({ outcome: 'sent' });
-    expect(texts()).toEqual(['Hello\n\nSix infusions\n1 20 s']);
+    expect(texts()).toEqual(['Hello\n\nSix infusions\n 1 ██████████████ 20 s']);
   });
 
   it('is in letters under more words than a picture takes', async () => {

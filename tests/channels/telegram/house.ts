@@ -1,0 +1,46 @@
+/** The whole house behind Telegram: real flows, a real store, and the stand-in for the other side. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { contentOf, makeApp, sayIn, stepIn, type App } from '../../../src/app.ts';
+import type { TelegramChannel } from '../../../src/channels/telegram/telegram.ts';
+import { systemClock } from '../../../src/clock.ts';
+import { readConfig } from '../../../src/config.ts';
+import { openSqliteStore } from '../../../src/store/sqlite/store.ts';
+import type { StandIn } from './bot-api/server.ts';
+import { channelAt, type KeptLog } from './harness.ts';
+
+export interface House {
+  readonly app: App;
+  readonly channel: TelegramChannel;
+  readonly log: KeptLog;
+  /** Stops in order and starts anew with the same store. */
+  restart(): Promise<House>;
+  close(): Promise<void>;
+}
+
+const content = contentOf(readConfig({}));
+
+export function openHouse(
+  server: StandIn,
+  folder = mkdtempSync(join(tmpdir(), 'ninthpour-telegram-')),
+): Promise<House> {
+  const { channel, log } = channelAt(server, { sendTimeoutMs: 5000 });
+  const store = openSqliteStore(join(folder, 'shop.sqlite'));
+  const parts = { store, step: stepIn(content), say: sayIn(content), channels: [channel] };
+  const app = makeApp({ ...parts, clock: systemClock, log, keepDays: 90 });
+  const house: House = {
+    app,
+    channel,
+    log,
+    restart: async () => {
+      await app.stop();
+      return openHouse(server, folder);
+    },
+    close: async () => {
+      await app.stop();
+      rmSync(folder, { recursive: true });
+    },
+  };
+  return app.start().then(() => house);
+}
