@@ -21,13 +21,19 @@ export interface Ended {
 export interface Start {
   readonly script?: string;
   readonly node?: readonly string[];
+  readonly args?: readonly string[];
   readonly env?: Readonly<Record<string, string>>;
 }
 
-export function startService({ script = join(projectRoot, 'dist', 'main.js'), node = [], env = {} }: Start): Service {
+export function startService({
+  script = join(projectRoot, 'dist', 'main.js'),
+  node = [],
+  args = [],
+  env = {},
+}: Start): Service {
   if (!existsSync(script)) throw new Error(`${script} is missing: npm run build comes before this test`);
   const { PATH = '' } = process.env;
-  const child = spawn(process.execPath, [...node, script], { env: { PATH, NINTHPOUR_PORT: '0', ...env } });
+  const child = spawn(process.execPath, [...node, script, ...args], { env: { PATH, NINTHPOUR_PORT: '0', ...env } });
   let out = '';
   let told = '';
   child.stderr.on('data', (chunk) => (told += String(chunk)));
