@@ -331,3 +331,17 @@ mistake-lesson-full = { $free ->
 }
 mistake-lesson-seats-below-taken = { $taken } seats are taken already, so { $seats } are too few.
 mistake-lesson-door-closed = People can be ticked off from an hour before the lesson.
+
+# content: what is wrong in a table of lessons or bookings
+lesson-table-place = Line { $line }, { $column }: { $mistake }
+mistake-lesson-table-empty = This table is empty; it needs a line that names its columns.
+mistake-lesson-table-line-unreadable = This line cannot be read: it has too few or too many cells, or a quotation mark is not closed.
+mistake-lesson-table-column-missing = This column is missing.
+mistake-lesson-table-column-unknown = I know no such column.
+mistake-lesson-table-column-twice = This column is there twice.
+mistake-lesson-table-id = “{ $words }” is no name for a link: at most 40 of A–Z, a–z, 0–9, dot, hyphen, underscore.
+mistake-lesson-table-number = “{ $words }” is not a whole number.
+mistake-lesson-table-choice = “{ $words }” is not one of: { $allowed }.
+mistake-lesson-table-instant = “{ $words }” is not a time in UTC, such as 2026-12-06T02:00Z.
+mistake-lesson-table-twice = “{ $words }” is in line { $earlier } already.
+mistake-lesson-table-offer = An offered seat has a time until when, and only an offered one.

@@ -324,3 +324,17 @@ mistake-lesson-full = { $free ->
 }
 mistake-lesson-seats-below-taken = 已经有 { $taken } 个座位有人，{ $seats } 个不够。
 mistake-lesson-door-closed = 开课前一小时起才能点名。
+
+# content: 课程或报名表格里的错误
+lesson-table-place = 第 { $line } 行，{ $column }：{ $mistake }
+mistake-lesson-table-empty = 表格是空的；第一行须写栏位名称。
+mistake-lesson-table-line-unreadable = 这一行读不出来：格数太少或太多，或引号没有关上。
+mistake-lesson-table-column-missing = 缺少这一栏。
+mistake-lesson-table-column-unknown = 没有这一栏。
+mistake-lesson-table-column-twice = 这一栏出现两次。
+mistake-lesson-table-id = “{ $words }”不能用在链接里：最多 40 个字符，只用 A–Z、a–z、0–9、点、连字号、下划线。
+mistake-lesson-table-number = “{ $words }”不是整数。
+mistake-lesson-table-choice = “{ $words }”不是以下之一：{ $allowed }。
+mistake-lesson-table-instant = “{ $words }”不是 UTC 时间，写法像 2026-12-06T02:00Z。
+mistake-lesson-table-twice = “{ $words }”在第 { $earlier } 行已经有了。
+mistake-lesson-table-offer = 保留的座位须有期限，也只有保留的座位才有。

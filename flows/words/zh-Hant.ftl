@@ -324,3 +324,17 @@ mistake-lesson-full = { $free ->
 }
 mistake-lesson-seats-below-taken = 已經有 { $taken } 個座位有人，{ $seats } 個不夠。
 mistake-lesson-door-closed = 開課前一小時起才能點名。
+
+# content: 課程或報名表格裡的錯誤
+lesson-table-place = 第 { $line } 行，{ $column }：{ $mistake }
+mistake-lesson-table-empty = 表格是空的；第一行須寫欄位名稱。
+mistake-lesson-table-line-unreadable = 這一行讀不出來：格數太少或太多，或引號沒有關上。
+mistake-lesson-table-column-missing = 缺少這一欄。
+mistake-lesson-table-column-unknown = 沒有這一欄。
+mistake-lesson-table-column-twice = 這一欄出現兩次。
+mistake-lesson-table-id = 「{ $words }」不能用在連結裡：最多 40 個字元，只用 A–Z、a–z、0–9、點、連字號、底線。
+mistake-lesson-table-number = 「{ $words }」不是整數。
+mistake-lesson-table-choice = 「{ $words }」不是以下之一：{ $allowed }。
+mistake-lesson-table-instant = 「{ $words }」不是 UTC 時間，寫法像 2026-12-06T02:00Z。
+mistake-lesson-table-twice = 「{ $words }」在第 { $earlier } 行已經有了。
+mistake-lesson-table-offer = 保留的座位須有期限，也只有保留的座位才有。
