@@ -35,7 +35,7 @@ const rule: Record<string, readonly string[]> = {
   'channels/telegram': ['messages.ts', 'log.ts', 'grammy', 'node:crypto', 'node:http'],
   'channels/web/page': ['messages.ts', 'preact', 'vite', 'node:'],
   pictures: ['type core', 'messages.ts'],
-  content: ['core', 'node:fs', 'node:path', 'node:crypto', 'yaml', 'zod', '@fluent/syntax'],
+  content: ['core', 'node:fs', 'node:path', 'node:crypto', 'yaml', 'zod', 'csv-parse', '@fluent/syntax'],
   'content.ts': ['content', 'core', 'node:fs', 'node:path'],
   'app.ts': ['*'],
   'main.ts': ['*'],
@@ -48,6 +48,8 @@ const homes: Record<string, readonly string[]> = {
   '@fluent/bundle': ['core/words'],
   zod: ['content', 'content.ts', 'config.ts', 'commands'],
   yaml: ['content'],
+  'csv-parse': ['content'],
+  'temporal-polyfill': ['core/lessons'],
   hono: ['channels/web'],
   grammy: ['channels/telegram'],
 };

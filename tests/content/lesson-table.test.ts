@@ -142,8 +142,12 @@ describe('bookings as a table', () => {
     revision: 3,
   };
   const offered: Booking = {
-    ...{ ...booking, id: 'b2', standing: 'offered', offerUntil: Date.UTC(2026, 11, 1, 19) },
-    ...{ answer: null, came: null },
+    ...booking,
+    id: 'b2',
+    standing: 'offered',
+    offerUntil: Date.UTC(2026, 11, 1, 19),
+    answer: null,
+    came: null,
   };
   const text = writeBookings([{ lesson: { id: 'white-evening' }, bookings: [booking, offered] }]);
 

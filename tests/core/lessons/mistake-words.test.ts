@@ -15,8 +15,8 @@ const sources = folders.flatMap((folder) =>
     .map((name) => readFileSync(join(folder, name), 'utf8')),
 );
 const codes = sources.flatMap((text) =>
-  [...text.matchAll(/\bmistake\(\s*['`]([a-z-]+)(\$\{shown\})?['`]/g)].flatMap(([, code = '', shown]) =>
-    shown === undefined ? [code] : [`${code}never`, `${code}twice`],
+  [...text.matchAll(/\b(?:mistake|lineMistake)\(\s*['`]([a-z-]+)(\$\{shown\})?['`]/g)].flatMap(
+    ([, code = '', shown]) => (shown === undefined ? [code] : [`${code}never`, `${code}twice`]),
   ),
 );
 
