@@ -1,0 +1,95 @@
+/** Reads data/shop/lessons.yaml: single lessons and series. Whether one lies in the past is not asked: nobody knows the time here. */
+import { join } from 'node:path';
+import { z } from 'zod';
+import { isWallDate } from '../core/lessons/calendar.ts';
+import { draftMistakes, levels, mostMinutes, mostSeats, usual, type LessonDraft } from '../core/lessons/lesson.ts';
+import type { Recurrence } from '../core/lessons/recurrence.ts';
+import type { Series } from '../core/lessons/series.ts';
+import { ContentMistake, readYaml, type YamlFile } from './yaml-file.ts';
+
+export interface LessonData {
+  readonly lessons: readonly LessonDraft[];
+  readonly series: readonly Series[];
+}
+
+const text = z.string().trim().min(1);
+const wording = z.strictObject({ en: text, 'zh-Hant': text, 'zh-Hans': text });
+const id = z.string().regex(/^[a-z][a-z0-9-]{0,28}$/, 'expected at most 29 small letters, figures and hyphens');
+const whole = z.number().int();
+const date = z.string().refine(isWallDate, 'expected a day such as 2026-12-05');
+
+const repeats = z
+  .strictObject({
+    every: z.enum(['day', 'week', 'month']),
+    step: whole.min(1).max(52).default(1),
+    keep: z.enum(['weekday', 'date']).optional(),
+    times: whole.min(1).max(500).optional(),
+    until: date.optional(),
+    except: z.array(date).optional(),
+  })
+  .transform((rule): Recurrence => withoutGaps(rule));
+
+const lessonSchema = z.strictObject({
+  id,
+  title: wording,
+  level: z.enum(levels),
+  buildsOn: z.array(id).default([]),
+  place: wording,
+  teacher: text,
+  seats: whole.min(1).max(mostSeats),
+  zone: text,
+  starts: text,
+  minutes: whole.min(1).max(mostMinutes).default(usual.minutes),
+  price: wording,
+  bring: wording,
+  teas: z.array(text),
+  cancelHours: whole.min(0).max(720).default(usual.cancelHours),
+  offerMinutes: whole.min(1).max(10_080).default(usual.offerMinutes),
+  repeats: repeats.optional(),
+});
+type Entry = z.output<typeof lessonSchema>;
+
+/** `teas` are the ids of the catalogue. Throws ContentMistake. */
+export function readLessons(dataDir: string, teas: ReadonlySet<string>): LessonData {
+  const file = readYaml(join(dataDir, 'shop', 'lessons.yaml'), z.array(lessonSchema));
+  const problems = file.value.flatMap((entry, n) => problemsOf(entry, n, { file, teas }));
+  if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
+  return {
+    lessons: file.value.filter((one) => one.repeats === undefined).map(draftOf),
+    series: file.value.flatMap((one) => (one.repeats ? [{ draft: draftOf(one), repeats: one.repeats }] : [])),
+  };
+}
+
+interface Surroundings {
+  readonly file: YamlFile<readonly Entry[]>;
+  readonly teas: ReadonlySet<string>;
+}
+
+function problemsOf(entry: Entry, n: number, { file, teas }: Surroundings): readonly string[] {
+  const ids = file.value.map((one) => one.id);
+  const unknown = (field: 'teas' | 'buildsOn', known: ReadonlySet<string>): readonly string[] =>
+    entry[field].flatMap((one, m) =>
+      known.has(one) ? [] : [`${file.at([n, field, m])} ${field}: "${one}" is not known`],
+    );
+  return [
+    ...(ids.indexOf(entry.id) < n ? [`${file.at([n, 'id'])} id: "${entry.id}" is there twice`] : []),
+    ...unknown('teas', teas),
+    ...unknown('buildsOn', new Set(ids.slice(0, n))),
+    ...draftMistakes(draftOf(entry)).map((one) => {
+      const values = Object.values(one.values).join(', ');
+      return `${file.at([n, one.field])} ${one.field}: ${one.code.replace('lesson-', '').replaceAll('-', ' ')} (${values})`;
+    }),
+  ];
+}
+
+function draftOf(entry: Entry): LessonDraft {
+  const { repeats: _, ...draft } = entry;
+  return draft;
+}
+
+/** exactOptionalPropertyTypes: a key that is absent, not one that is undefined. */
+function withoutGaps<T extends object>(value: T): { [key in keyof T]: Exclude<T[key], undefined> } {
+  return Object.fromEntries(Object.entries(value).filter(([, one]) => one !== undefined)) as {
+    [key in keyof T]: Exclude<T[key], undefined>;
+  };
+}
