@@ -8,7 +8,8 @@ import { systemClock } from '../clock.ts';
 import type { Config } from '../config.ts';
 import type { Content } from '../content.ts';
 import { makeLog } from '../log.ts';
-import { drawLadder } from '../channels/terminal/ladder-lines.ts';
+import type { Ladder } from '../messages.ts';
+import { ladderText } from '../pictures/ladder.ts';
 import { openSqliteStore } from '../store/sqlite/store.ts';
 import { firstDifference, readTranscript } from './transcript.ts';
 
@@ -22,6 +23,8 @@ export interface Room {
   readonly deviceLanguage: string | null;
   readonly show: (lines: readonly string[]) => void;
 }
+
+const drawLadder = (ladder: Ladder): readonly string[] => [ladder.title, ...ladderText(ladder).split('\n')];
 
 export function makeChat({ config, content, deviceLanguage, show }: Room): Chat {
   const terminal = makeTerminalChannel({ deviceLanguage, now: () => systemClock.now(), drawLadder, show });

@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { render } from '../../src/delivery/render.ts';
+import type { Owed } from '../../src/store/contract.ts';
+import { plainSay } from '../app/kettle.ts';
+import { noon } from '../store/samples.ts';
+
+const owed = (saying: Owed['saying'], more: Partial<Owed> = {}): Owed => ({
+  id: '7-tag',
+  person: 1,
+  address: { channel: 'web', chat: 'c' },
+  language: 'zh-Hans',
+  saying,
+  priority: 'reply',
+  due: noon,
+  claimedAt: noon,
+  attempts: 0,
+  replaces: null,
+  ...more,
+});
+
+test('words, choices with keys, and how late it comes', () => {
+  const from = { flow: 'f', place: 'p' };
+  const saying = {
+    phrases: [{ key: 'a', values: { ml: 110 } }],
+    choices: [{ id: 'why', label: { key: 'why', values: {} }, gives: {}, from }],
+  };
+  expect(render(plainSay, owed(saying, { claimedAt: noon + 8_400, replaces: 'r' }))).toEqual({
+    id: '7-tag',
+    channel: 'web',
+    chat: 'c',
+    language: 'zh-Hans',
+    paragraphs: ['zh-Hans a lateS=8 ml=110'],
+    choices: [{ key: '7-tag.0', label: 'zh-Hans why lateS=8' }],
+    replaces: 'r',
+  });
+});
+
+test('a ladder: the longest and the strongest are one', () => {
+  const rungs = [
+    { n: 1, seconds: 6, strengthMgPerMl: 4 },
+    { n: 2, seconds: 24, strengthMgPerMl: 2 },
+  ];
+  const show = { kind: 'ladder', title: { key: 'title', values: {} }, rungs };
+  expect(render(plainSay, owed({ phrases: [], choices: [], show })).ladder).toEqual({
+    title: 'zh-Hans title',
+    rungs: [
+      { n: 1, seconds: 6, label: 'zh-Hans house-rung seconds=6', length: 0.25, ink: 1 },
+      { n: 2, seconds: 24, label: 'zh-Hans house-rung seconds=24', length: 1, ink: 0.5 },
+    ],
+  });
+});
+
+test('a countdown: the device counts by itself', () => {
+  const label = { key: 'hold', values: {} };
+  const show = { kind: 'countdown', startedAtMs: noon, endsAtMs: noon + 6_000, label };
+  expect(render(plainSay, owed({ phrases: [], choices: [], show })).countdown).toEqual({
+    startedAt: noon,
+    endsAt: noon + 6_000,
+    label: 'zh-Hans hold',
+  });
+});
