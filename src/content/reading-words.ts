@@ -2,6 +2,7 @@
 import { join } from 'node:path';
 import { z } from 'zod';
 import { sourceOf } from '../core/reading/cues.ts';
+import { kinds } from '../core/reading/kind.ts';
 import { cueNames, type ReadingWords } from '../core/reading/reading-words.ts';
 import { readYaml } from './yaml-file.ts';
 
@@ -25,6 +26,8 @@ const pattern = word.superRefine((text, context) => {
 });
 const cuesSchema = z.record(z.enum(cueNames), z.array(pattern).min(1));
 
+const examplesSchema = z.record(z.enum(kinds), words.min(1));
+
 /** Throws ContentMistake. */
 export function readReadingWords(dataDir: string): ReadingWords {
   const rows = readYaml(join(dataDir, 'reading', 'vessels.yaml'), z.array(vesselRow)).value;
@@ -33,6 +36,7 @@ export function readReadingWords(dataDir: string): ReadingWords {
     materials: rows.flatMap((row) => ('pot' in row ? [row] : [])),
     notVessels: rows.flatMap((row) => ('nothing' in row ? row.nothing : [])),
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
+    examples: readYaml(join(dataDir, 'reading', 'examples.yaml'), examplesSchema).value,
     cues: readYaml(join(dataDir, 'reading', 'cues.yaml'), cuesSchema).value,
   };
 }

@@ -3,6 +3,7 @@ import MiniSearch from 'minisearch';
 import type { Language } from '../units.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { cueText } from './cues.ts';
+import { termsOf } from './terms.ts';
 
 export interface StandingAnswer {
   readonly id: string;
@@ -22,12 +23,6 @@ export interface FoundAnswer {
 
 /** So alike must they be; Han pairs overlap less than words do. Tuned on the tuning half of tests/reading/sentences.txt. */
 const leastLikeness = 0.2;
-const stopWords = new Set(
-  'the a an i my me is are do does did how what which when where can could should would will to of in on for with and or it its this that be have has you your at if so as not no any there from by we our im ive'.split(
-    ' ',
-  ),
-);
-
 export interface AnswerFinder {
   /** The answer that fits best, of this kind or of any, or null. */
   (words: string, kind: StandingAnswer['kind'] | null): FoundAnswer | null;
@@ -67,17 +62,3 @@ export function makeAnswerFinder(answers: readonly StandingAnswer[]): AnswerFind
 
 /** Longer texts hold more than one question. */
 const longestQuestion = 300;
-
-/** Words of Latin script, less the small ones; single Han characters and pairs, so that parts of a word are found. */
-function termsOf(text: string): string[] {
-  const terms = (text.match(/[a-z0-9]{2,}/g) ?? []).filter((word) => !stopWords.has(word)).map(stem);
-  for (const run of text.match(/\p{Script=Han}+/gu) ?? []) {
-    for (let i = 0; i + 1 < run.length; i++) terms.push(run.slice(i, i + 2));
-    if (run.length === 1) terms.push(run);
-  }
-  return [...new Set(terms)];
-}
-
-function stem(word: string): string {
-  return word.length > 4 ? word.replace(/(?:ing|ies|es|s|ed)$/, '') : word;
-}

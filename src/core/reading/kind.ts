@@ -56,7 +56,14 @@ const rules: readonly (readonly [Kind, (said: Said) => boolean])[] = [
   ['brew', isBrew],
 ];
 
-export function readKind(scene: KindScene): { readonly kind: Kind; readonly taste: Taste | null } {
+export interface KindRead {
+  readonly kind: Kind;
+  readonly taste: Taste | null;
+  /** Whether a cue told it; otherwise it is only what is named, or nothing at all. */
+  readonly told: boolean;
+}
+
+export function readKind(scene: KindScene): KindRead {
   const says = (cue: CueName): boolean => scene.cues.has(cue, scene.text);
   const brews = says('brew');
   const taste = readTaste(says);
@@ -69,8 +76,9 @@ export function readKind(scene: KindScene): { readonly kind: Kind; readonly tast
     complains: taste !== null && !isWish(scene.text, says, brews),
     brewFacts: scene.namesTea && (scene.namesVessel || scene.hasVolume || brews),
   };
-  const kind = rules.find(([, holds]) => holds(said))?.[0] ?? 'offtopic';
-  return { kind, taste: kind === 'taste' ? taste : null };
+  const kind = rules.find(([, holds]) => holds(said))?.[0];
+  const told = kind !== undefined && kind !== 'brew';
+  return { kind: kind ?? 'offtopic', taste: kind === 'taste' ? taste : null, told };
 }
 
 function readTaste(says: Said['says']): Taste | null {

@@ -1,4 +1,5 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
+import type { Kind } from './kind.ts';
 
 export interface VesselWords {
   readonly vessel: string | null;
@@ -31,6 +32,8 @@ export interface ReadingWords {
   /** Phrases that look like a vessel and are none to brew in. */
   readonly notVessels: readonly string[];
   readonly people: PeopleWords;
+  /** Sentences by kind, for what no cue tells. */
+  readonly examples: { readonly [kind in Kind]: readonly string[] };
   /** Cue → patterns (data/reading/cues.yaml tells their small language). */
   readonly cues: { readonly [cue in CueName]: readonly string[] };
 }

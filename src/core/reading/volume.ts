@@ -30,8 +30,8 @@ const bareMl = { least: 30, most: 5000 };
 
 export function readVolume(scene: QuantityScene): Measure | null {
   const { plain } = scene;
-  const sizes = scene.measures.flatMap((measure, i) => {
-    const ml = millilitres(scene, measure, i);
+  const sizes = scene.measures.flatMap((measure) => {
+    const ml = millilitres(scene, measure);
     return ml === null ? [] : [{ ...measure, dimension: 'volume' as const, value: ml }];
   });
   const meant = sizes.filter(
@@ -44,14 +44,14 @@ export function readVolume(scene: QuantityScene): Measure | null {
   return meant.toSorted((a, b) => gapTo(scene.vessels, a) - gapTo(scene.vessels, b))[0] ?? null;
 }
 
-function millilitres(scene: QuantityScene, measure: Measure, i: number): number | null {
+function millilitres(scene: QuantityScene, measure: Measure): number | null {
   if (measure.dimension === 'volume') return measure.value;
   if (measure.dimension === 'ounce' && !isLeafOunce(scene, measure))
     return Math.round(measure.value * flOzMl * 100) / 100;
   if (measure.dimension !== 'bare') return null;
   if (scene.asked === 'volumeMl') return measure.digits || measure.value >= bareMl.least ? measure.value : null;
   const fits = measure.value >= bareMl.least && measure.value <= bareMl.most && !isYear(scene.plain, measure);
-  return fits && besideVessel(scene, measure, i) ? measure.value : null;
+  return fits && besideVessel(scene, measure) ? measure.value : null;
 }
 
 /** "a 2012 cake", "from 2018": not a size. */
@@ -64,7 +64,10 @@ function isYear(plain: string, measure: Measure): boolean {
 }
 
 /** With nothing but small words between: "110 gaiwan", "gaiwan is about 110", "蓋碗110". */
-function besideVessel({ plain, vessels }: QuantityScene, measure: Measure, _i: number): boolean {
+function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): boolean {
+  // "8 g in 120"
+  if (/\d ?(?:g|gr|grams?|克)(?: of [a-z]+)?(?: ?(?:in|to|per|for|\/|对|比|配) ?)$/.test(before(plain, measure.start)))
+    return true;
   return vessels.some((vessel) => {
     const between =
       vessel.start >= measure.end ? plain.slice(measure.end, vessel.start) : plain.slice(vessel.end, measure.start);
