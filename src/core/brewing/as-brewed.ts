@@ -70,12 +70,15 @@ export function brewedShares(
   const content = setup.leaf.contentMgPerG;
   const holds = content.reduce((sum, mg) => sum + mg, 0);
   let state = dryBrew(setup, startingWallC(data, request, setup));
-  let kept: readonly number[] = content.map(() => 0);
+  let poured = content.map(() => 0);
+  let most = content.map(() => 0);
   return request.infusions.map((infusion) => {
     const { cup, state: after } = infuse(setup, state, infusion);
     state = rest(setup, after, pauseSeconds);
-    const released = cup.dissolved.map((share, i) => Math.max(share - (kept[i] ?? 0), 0));
-    kept = cup.dissolved.map((share) => share * (1 - cup.pouredMl / cup.liquorMl));
+    const out = cup.dissolved.map((share, i) => share + (poured[i] ?? 0));
+    const released = out.map((share, i) => Math.max(share - (most[i] ?? 0), 0));
+    most = out.map((share, i) => Math.max(share, most[i] ?? 0));
+    poured = poured.map((share, i) => share + ((cup.dissolved[i] ?? 0) * cup.pouredMl) / cup.liquorMl);
     const solids = released.reduce((sum, part, i) => sum + part * (content[i] ?? 0), 0);
     return { cup, released, solids: holds > 0 ? solids / holds : 0 };
   });
