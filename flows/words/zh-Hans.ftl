@@ -222,7 +222,7 @@ plan-rung = { DURATION($seconds) }
 plan-caffeine = 咖啡因  总共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克（茶叶有别，{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }）
 plan-cup = { NUMBER($guests) } 杯，每杯约 { ML($cupMl) }
 plan-way-boil = 水刚离沸就用。
-plan-way-mix = 没有温度计：{ ML($boilingMl) } 沸水加 { ML($coolMl) } 凉水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-mix = 没有温度计：{ ML($boilingMl) }沸水加 { ML($coolMl) }凉水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-wait = 或让烧开的壶掀盖放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-pitcher = 或倒过凉的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-chart-strength = 浓度，毫克/毫升
@@ -230,12 +230,12 @@ plan-chart-left = 叶中所余
 plan-chart-time = 时间
 
 # 为什么这样泡
-why-leaf = { GRAMS($leafG) } 茶叶配 { ML($waterMl) } 水，每克 { NUMBER($mlPerG) } 毫升；干叶占茶器的 { PERCENT($fill) }，有舒展的空间。
-why-water-warmed = { DEGREES($waterC) } 的水（您那里 { DEGREES($boilsAtC) } 沸腾）碰到茶叶和器壁后是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，温器多得 { NUMBER($costC) } 度。
-why-water-unwarmed = { DEGREES($waterC) } 的水（您那里 { DEGREES($boilsAtC) } 沸腾）在冷的茶器里降到 { DEGREES($coldC) }；不温器少了 { NUMBER($costC) } 度，时间已为此加长。
-why-water-cold = { DEGREES($waterC) } 的水带出甜味，把大部分苦味留在叶里，只是要用小时来算。
-why-times = { DURATION($firstS) } 让第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡里的最后一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
-why-time = { DURATION($firstS) } 让茶汤到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；这些茶叶能给的，{ NUMBER($count) } 泡就给完了。
+why-leaf = { GRAMS($leafG) }茶叶配 { ML($waterMl) }水，每克 { NUMBER($mlPerG) } 毫升；干叶占茶器的 { PERCENT($fill) }，有舒展的空间。
+why-water-warmed = { DEGREES($waterC) }的水（您那里 { DEGREES($boilsAtC) }沸腾）碰到茶叶和器壁后是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，温器多得 { NUMBER($costC) } 度。
+why-water-unwarmed = { DEGREES($waterC) }的水（您那里 { DEGREES($boilsAtC) }沸腾）在冷的茶器里降到 { DEGREES($coldC) }；不温器少了 { NUMBER($costC) } 度，时间已为此加长。
+why-water-cold = { DEGREES($waterC) }的水带出甜味，把大部分苦味留在叶里，只是要用小时来算。
+why-times = { DURATION($firstS) }让第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡里的最后一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
+why-time = { DURATION($firstS) }让茶汤到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；这些茶叶能给的，{ NUMBER($count) } 泡就给完了。
 
 # how it tasted
 ask-taste = 喝起来怎么样？

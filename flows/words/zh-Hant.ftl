@@ -222,7 +222,7 @@ plan-rung = { DURATION($seconds) }
 plan-caffeine = 咖啡因  總共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克（茶葉有別，{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }）
 plan-cup = { NUMBER($guests) } 杯，每杯約 { ML($cupMl) }
 plan-way-boil = 水剛離沸就用。
-plan-way-mix = 沒有溫度計：{ ML($boilingMl) } 沸水加 { ML($coolMl) } 涼水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-mix = 沒有溫度計：{ ML($boilingMl) }沸水加 { ML($coolMl) }涼水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-wait = 或讓燒開的壺掀蓋放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-pitcher = 或倒過涼的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-chart-strength = 濃度，毫克/毫升
@@ -230,12 +230,12 @@ plan-chart-left = 葉中所餘
 plan-chart-time = 時間
 
 # 為什麼這樣泡
-why-leaf = { GRAMS($leafG) } 茶葉配 { ML($waterMl) } 水，每克 { NUMBER($mlPerG) } 毫升；乾葉佔茶器的 { PERCENT($fill) }，有舒展的空間。
-why-water-warmed = { DEGREES($waterC) } 的水（您那裡 { DEGREES($boilsAtC) } 沸騰）碰到茶葉和器壁後是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，溫器多得 { NUMBER($costC) } 度。
-why-water-unwarmed = { DEGREES($waterC) } 的水（您那裡 { DEGREES($boilsAtC) } 沸騰）在冷的茶器裡降到 { DEGREES($coldC) }；不溫器少了 { NUMBER($costC) } 度，時間已為此加長。
-why-water-cold = { DEGREES($waterC) } 的水帶出甜味，把大部分苦味留在葉裡，只是要用小時來算。
-why-times = { DURATION($firstS) } 讓第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡裡的最後一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
-why-time = { DURATION($firstS) } 讓茶湯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；這些茶葉能給的，{ NUMBER($count) } 泡就給完了。
+why-leaf = { GRAMS($leafG) }茶葉配 { ML($waterMl) }水，每克 { NUMBER($mlPerG) } 毫升；乾葉佔茶器的 { PERCENT($fill) }，有舒展的空間。
+why-water-warmed = { DEGREES($waterC) }的水（您那裡 { DEGREES($boilsAtC) }沸騰）碰到茶葉和器壁後是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，溫器多得 { NUMBER($costC) } 度。
+why-water-unwarmed = { DEGREES($waterC) }的水（您那裡 { DEGREES($boilsAtC) }沸騰）在冷的茶器裡降到 { DEGREES($coldC) }；不溫器少了 { NUMBER($costC) } 度，時間已為此加長。
+why-water-cold = { DEGREES($waterC) }的水帶出甜味，把大部分苦味留在葉裡，只是要用小時來算。
+why-times = { DURATION($firstS) }讓第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡裡的最後一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
+why-time = { DURATION($firstS) }讓茶湯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；這些茶葉能給的，{ NUMBER($count) } 泡就給完了。
 
 # how it tasted
 ask-taste = 喝起來怎麼樣？

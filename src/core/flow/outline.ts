@@ -56,6 +56,11 @@ const wakeLines = (wakes: Flow['wakes'], path: Path, place: string | null): read
 
 const here = (place: string): Target => ({ flow: null, place });
 
+/** Names of all timers and later sayings a flow may set. */
+export const timersOf = (flow: Flow): readonly string[] => [
+  ...new Set(linesOf(flow).flatMap(({ line }) => [line.wake?.name ?? [], line.later?.name ?? []].flat())),
+];
+
 export function targetsOf(flow: Flow): readonly PlacedTarget[] {
   return [
     { target: here(flow.starts), path: ['starts'], place: null },

@@ -5,12 +5,13 @@ import { openChoices, type OpenChoice } from './choices.ts';
 import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Spot } from './flow.ts';
 import { learned, withFacts } from './learning.ts';
+import { timersOf } from './outline.ts';
+import { factsFor, parkedAfter } from './parking.ts';
 import { perform } from './perform.ts';
 import { spoken } from './phrases.ts';
 import { scopeOf } from './scope.ts';
 
 const longestTrail = 20;
-const mostParked = 3;
 /** More places in one turn than any flow has: a circle without a question. */
 const mostPlaces = 60;
 
@@ -21,7 +22,6 @@ export class Turn {
   readonly #effects: Effect[] = [];
   readonly #phrases: Phrase[] = [];
   readonly #began: Spot;
-  #memory: Facts;
   #flow: string;
   #place: string;
   #facts: Facts;
@@ -34,12 +34,13 @@ export class Turn {
   #filled = false;
   heard: Facts = {};
   timer: Facts = {};
+  memory: Facts;
 
   constructor(book: FlowBook, state: FlowState, around: Around) {
     this.book = book;
     this.around = around;
     this.lookup = scopeOf(this);
-    this.#memory = around.memory;
+    this.memory = around.memory;
     this.#flow = state.flow;
     this.#place = state.place;
     this.#facts = state.facts;
@@ -72,14 +73,10 @@ export class Turn {
     return this.#parked;
   }
 
-  get memory(): Facts {
-    return this.#memory;
-  }
-
   call(name: string, given: Facts): ReturnType<FlowBook['calls'][string]> {
     const call = this.book.calls[name];
     if (!call) throw new Error(`no function is called "${name}"`);
-    return call(given, { ...this.around, memory: this.#memory });
+    return call(given, { ...this.around, memory: this.memory });
   }
 
   /** Says a sentence of the words. */
@@ -105,8 +102,8 @@ export class Turn {
 
   /** Only what is news is remembered. */
   remember(name: string, value: Json): void {
-    if (isSame(this.#memory[name] ?? null, value)) return;
-    this.#memory = { ...this.#memory, [name]: value };
+    if (isSame(this.memory[name] ?? null, value)) return;
+    this.memory = { ...this.memory, [name]: value };
     this.add({ do: 'remember', name, value });
   }
 
@@ -178,7 +175,11 @@ export class Turn {
     this.#enter(spot.place in this.flow.places ? spot.place : this.flow.starts, true);
   }
 
+  /** Nothing is kept, and nothing that was to be said later is said. */
   #startOver(): void {
+    for (const name of [this.#flow, ...this.#parked.map((left) => left.flow)]) {
+      for (const timer of timersOf(flowNamed(this.book, name))) this.add({ do: 'withdraw', name: `${name}/${timer}` });
+    }
     const front = flowNamed(this.book, this.book.front);
     this.#flow = front.name;
     this.#facts = {};
@@ -205,15 +206,11 @@ export class Turn {
 
   #changeFlow(name: string): void {
     const next = flowNamed(this.book, name);
-    const leaving = this.flow;
-    const carried = Object.fromEntries(Object.entries(this.#facts).filter(([fact]) => next.takes.includes(fact)));
-    const found = this.#parked.find((p) => p.flow === name);
-    const kept = this.#parked.filter((p) => p.flow !== name && p.flow !== leaving.name);
-    const left: Parked = { flow: leaving.name, hash: leaving.hash, place: this.#place, facts: this.#facts };
-    this.#parked = (leaving.passing || leaving.front ? kept : [...kept, left]).slice(-mostParked);
+    const left: Parked = { flow: this.#flow, hash: this.flow.hash, place: this.#place, facts: this.#facts };
+    this.#facts = factsFor(next, this.#parked, this.#facts);
+    this.#parked = parkedAfter(this.#parked, { leaving: this.flow, left, next: name });
     this.#flow = name;
     this.#place = next.starts;
-    this.#facts = { ...found?.facts, ...carried };
     this.fill();
   }
 
@@ -244,12 +241,9 @@ export class Turn {
 
   #saying(): Effect {
     const { slot } = this.place;
-    const saying = {
-      phrases: this.#phrases,
-      choices: this.openChoices().map(({ choice }) => choice),
-      ...(this.#show ? { show: this.#show } : {}),
-      ...(slot !== null && this.#entered ? { slot: `${this.#flow}/${slot}` } : {}),
-    };
-    return { do: 'say', saying };
+    const choices = this.openChoices().map(({ choice }) => choice);
+    const show = this.#show ? { show: this.#show } : {};
+    const inPlace = slot !== null && this.#entered ? { slot: `${this.#flow}/${slot}` } : {};
+    return { do: 'say', saying: { phrases: this.#phrases, choices, ...show, ...inPlace } };
   }
 }

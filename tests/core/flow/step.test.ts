@@ -131,6 +131,12 @@ describe('effects', () => {
     expect(done.at(-1)).toMatchObject({ saying: { slot: 'picnic/card' } });
   });
 
+  it('withdraw what was to come, when a person starts over', () => {
+    const over = step(book, state, text('start-over'), around).effects;
+    expect(over).toContainEqual({ do: 'withdraw', name: 'picnic/rain' });
+    expect(over).toContainEqual({ do: 'withdraw', name: 'picnic/sunset' });
+  });
+
   it('remembers only what is news', () => {
     const again = step(book, state, text(full), { ...around, memory: { people: 3 } });
     expect(again.effects.map((e) => e.do)).not.toContain('remember');

@@ -1,0 +1,20 @@
+/** Conversations left for another subject: which are kept, and what goes along. */
+import type { Flow } from './book.ts';
+import type { Facts, Parked } from './flow.ts';
+
+const mostParked = 3;
+
+/** The parked after leaving one flow for another; a passing flow and the front are not kept. */
+export function parkedAfter(
+  parked: readonly Parked[],
+  { leaving, left, next }: { readonly leaving: Flow; readonly left: Parked; readonly next: string },
+): readonly Parked[] {
+  const others = parked.filter(({ flow }) => flow !== next && flow !== leaving.name);
+  return (leaving.passing || leaving.front ? others : [...others, left]).slice(-mostParked);
+}
+
+/** What a flow was left with, and what it takes from the one left now. */
+export function factsFor(next: Flow, parked: readonly Parked[], facts: Facts): Facts {
+  const taken = Object.fromEntries(Object.entries(facts).filter(([name]) => next.takes.includes(name)));
+  return { ...parked.find(({ flow }) => flow === next.name)?.facts, ...taken };
+}

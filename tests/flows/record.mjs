@@ -1,0 +1,44 @@
+/** Writes transcripts anew: keeps what the person writes and the comments, and puts down what is answered today. Read the difference before you keep it. */
+import { readFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { contentOf } from '../../dist/app.js';
+import { makeChat } from '../../dist/commands/play.js';
+import { readConfig } from '../../dist/config.js';
+
+process.env.TZ = 'UTC';
+const config = readConfig({ ...process.env, NINTHPOUR_LOG: 'silent' });
+const content = contentOf(config);
+
+async function record(file) {
+  const lines = readFileSync(file, 'utf8').split('\n');
+  const language = /^language: *([\w-]+)$/.exec(lines[0] ?? '')?.[1] ?? null;
+  const folder = mkdtempSync(join(tmpdir(), 'ninthpour-record-'));
+  const answered = [];
+  const chat = makeChat({
+    config: { ...config, folder },
+    content,
+    deviceLanguage: language,
+    show: (l) => answered.push(...l),
+  });
+  await chat.start();
+  const kept = lines.filter((line, i) => /^(>|#( |$))/.test(line) || (i === 0 && language !== null));
+  const written = [];
+  for (const line of kept) {
+    if (line.startsWith('>')) {
+      await chat.terminal.enter(line.slice(2));
+      await chat.settled();
+      written.push('', line, ...answered.splice(0).map((l) => l.trimEnd()));
+    } else written.push(...(written.length > 0 && line.startsWith('#') ? ['', line] : [line]));
+  }
+  await chat.stop();
+  rmSync(folder, { recursive: true });
+  const text = written
+    .join('\n')
+    .replace(/^(#.*)\n\n>/gm, '$1\n>')
+    .replace(/\n{3,}/g, '\n\n')
+    .trim();
+  writeFileSync(file, `${text}\n`);
+}
+
+for (const file of process.argv.slice(2)) await record(file);
