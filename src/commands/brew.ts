@@ -71,8 +71,7 @@ interface Answer {
 /** Runs one command line. Nothing is printed here; the chart's file is written. */
 export function brew(args: readonly string[]): Answer {
   const command = readCommand(args);
-  const shelf = loadShelf();
-  const words = loadWords(shelf.teas);
+  const { shelf, words } = (house ??= loadHouse());
   if (isMistake(command)) {
     const json = args.some((arg) => arg.startsWith('--json') || arg.startsWith('--as-brewed'));
     return told(words, { json, language: 'en' }, command);
@@ -136,7 +135,8 @@ function parse(args: readonly string[]): { values: Values } | Mistake {
     return parseArgs({ args: [...args], options, strict: true });
   } catch {
     const known = new Set(Object.keys(options).map((name) => `--${name}`));
-    const field = args.find((arg) => !known.has(arg.split('=')[0] ?? '')) ?? args.at(-1) ?? '';
+    const flags = args.filter((arg) => arg.startsWith('-'));
+    const field = flags.find((flag) => !known.has(flag.split('=')[0] ?? '')) ?? args.at(-1) ?? '';
     return { code: 'flag-unknown', field: field.slice(0, 40), values: { allowed: [...known].join(' ') } };
   }
 }
@@ -173,10 +173,19 @@ function isLanguage(text: string): text is Language {
   return languages.some((language) => language === text);
 }
 
-function loadShelf(): Shelf & { readonly teas: readonly Tea[] } {
+interface House {
+  readonly shelf: Shelf;
+  readonly words: Words;
+}
+
+/** Read once, whoever asks how often. */
+let house: House | undefined;
+
+function loadHouse(): House {
   const dataDir = join(root, 'data');
   const teas = readTeas(dataDir);
-  return { data: readBrewingData(dataDir), teas, finder: makeTeaFinder(teas, readTeaNames(dataDir)) };
+  const shelf = { data: readBrewingData(dataDir), finder: makeTeaFinder(teas, readTeaNames(dataDir)) };
+  return { shelf, words: loadWords(teas) };
 }
 
 function loadWords(teas: readonly Tea[]): Words {

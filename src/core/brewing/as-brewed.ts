@@ -100,7 +100,11 @@ function startingWallC(data: BrewingData, request: AsBrewedRequest, setup: Setup
 }
 
 function told(content: readonly number[], leafG: Grams, { cup, released, solids }: BrewedShares): AsBrewedInfusion {
-  const share = (name: Solute): number => rounded(released[solutes.indexOf(name)] ?? 0, 4);
+  // Of a solute the leaf hasn't got, no share comes out.
+  const share = (name: Solute): number => {
+    const i = solutes.indexOf(name);
+    return content[i] ? rounded(released[i] ?? 0, 4) : 0;
+  };
   const at = solutes.indexOf('caffeine');
   const caffeine = content[at] ?? 0;
   return {
