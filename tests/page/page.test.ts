@@ -4,21 +4,14 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { barriers, browserPath, openBrowser, openPage, soon } from './browser.ts';
-import { builtPage, hold, openHouse, pageWords, plan, type FakeHouse, type Language } from './fake-house.ts';
+import { hold, pageWords, plan, type FakeHouse, type Language } from './fake-house.ts';
+import { locales, openGenerousHouse, planOn, write } from './sheet.ts';
 
-const locales: Record<Language, string> = { en: 'en-US', 'zh-Hant': 'zh-TW', 'zh-Hans': 'zh-CN' };
 const firstWords: Record<Language, string> = {
   en: 'Tieguanyin in my gaiwan',
   'zh-Hant': '蓋碗泡鐵觀音',
   'zh-Hans': '盖碗泡铁观音',
 };
-const generous = { burst: 10_000, perSecond: 1_000 };
-
-const write = async (page: Page, text: string): Promise<void> => {
-  await page.fill('textarea', text);
-  await page.press('textarea', 'Enter');
-};
-
 const shown = (page: Page): Promise<readonly string[]> =>
   page.$$eval('.lines > li', (lines) =>
     lines.map(
@@ -30,23 +23,15 @@ describe.skipIf(browserPath === null)('the page', () => {
   let browser: Browser;
   let house: FakeHouse;
   beforeAll(async () => {
-    const limits = { postsPerSheet: generous, postsPerAddress: generous, pagesPerAddress: generous };
-    [browser, house] = await Promise.all([openBrowser(), openHouse({ pageFolder: await builtPage(), limits })]);
+    [browser, house] = await Promise.all([openBrowser(), openGenerousHouse()]);
   });
   afterAll(async () => {
     await browser.close();
     await house.stop();
   });
 
-  /** A sheet with a plan on it. */
-  const withPlan = async (language: Language = 'en', options = {}) => {
-    const opened = await openPage(browser, { locale: locales[language], ...options });
-    await opened.page.goto(house.url);
-    await opened.page.waitForSelector('.entry');
-    await write(opened.page, '110 ml');
-    await opened.page.waitForSelector('.ladder');
-    return opened;
-  };
+  const withPlan = (language: Language = 'en', options = {}) => planOn(browser, house, { language, options });
+
   it.each(['en', 'zh-Hant', 'zh-Hans'] as const)(
     'asks, answers and is reachable for everybody: %s',
     async (language) => {
@@ -118,67 +103,6 @@ describe.skipIf(browserPath === null)('the page', () => {
     await expect.poll(() => house.recorded.length, soon).toBe(recorded + 1);
     expect(complaints).toEqual([]);
     await live.context().close();
-  });
-
-  it('keeps what is written without a connection, shows it waiting, and sends it once', async () => {
-    const { page } = await withPlan();
-    const recorded = house.recorded.length;
-    await page.context().setOffline(true);
-    await write(page, 'Is it strong?');
-    await page.click('.choices button:first-child', { timeout: 1_000 }).catch(() => undefined);
-    await page.waitForSelector('.own.waiting');
-    expect(await page.locator('.own.waiting .quiet').last().textContent()).toBe(pageWords('en')['page-waiting']);
-    expect(house.recorded).toHaveLength(recorded);
-    await page.context().setOffline(false);
-    await page.waitForSelector('.own.waiting', { state: 'detached' });
-    expect(house.recorded.slice(recorded).map((one) => one.what)).toEqual([{ kind: 'text', text: 'Is it strong?' }]);
-    await page.context().close();
-  });
-
-  it('sends what was waiting when the page itself was closed', async () => {
-    const { page } = await withPlan();
-    const recorded = house.recorded.length;
-    await page.route('**/sheet', (route) => route.abort());
-    await write(page, 'before closing');
-    await page.waitForSelector('.own.waiting');
-    await page.unroute('**/sheet');
-    await page.reload();
-    await expect
-      .poll(() => house.recorded.slice(recorded).map((one) => one.what), soon)
-      .toEqual([{ kind: 'text', text: 'before closing' }]);
-    await page.context().close();
-  });
-
-  it('says so when the line is lost, and misses nothing when it is back', async () => {
-    const { page } = await withPlan();
-    const entries = await page.locator('.entry').count();
-    await page.context().setOffline(true);
-    // An open stream outlives the emulated loss: break it as a real one would.
-    await page.route('**/stream*', (route) => route.abort());
-    await page.evaluate(() => window.dispatchEvent(new Event('online')));
-    await house.say({ chat: house.chat(), paragraphs: ['said meanwhile'] });
-    await page.context().setOffline(false);
-    await page.unroute('**/stream*');
-    await page.getByText('said meanwhile').waitFor();
-    expect(await page.locator('.entry').count()).toBe(entries + 1);
-    await page.context().close();
-  });
-
-  it('a replaced message changes where it stands, and its taps leave no lines', async () => {
-    const { page } = await withPlan();
-    const id = await house.say({ chat: house.chat(), paragraphs: ['Fill.'], choices: [{ key: 'a', label: 'Filled' }] });
-    await page.getByRole('button', { name: 'Filled' }).click();
-    await page.getByText('Fill.').waitFor();
-    await house.say({
-      chat: house.chat(),
-      paragraphs: ['Hold.'],
-      choices: [{ key: 'b', label: 'Poured' }],
-      replaces: id,
-    });
-    await page.getByRole('button', { name: 'Poured' }).waitFor();
-    expect(await page.getByText('Fill.').count()).toBe(0);
-    expect(await page.locator('.own', { hasText: 'Filled' }).count()).toBe(0);
-    await page.context().close();
   });
 
   it('speaks another language at a touch, and tells the conversation', async () => {

@@ -21,7 +21,7 @@ export function sheetPage(boot: Boot, assets: Assets, path: string): Html {
 
 /** A page that says one thing: not found, too fast, something went wrong. */
 export function noticePage(language: PageLanguage, words: PageWords, assets: Assets, text: string): Html {
-  const body = html`<main class="column">
+  const body = html`<main class="column notice">
     <h1 class="sheet-name">${words['page-title']}</h1>
     <p>${text}</p>
     <p><a href="/">${words['page-back']}</a></p>

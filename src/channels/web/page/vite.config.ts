@@ -5,7 +5,7 @@ import { defineConfig } from 'vite';
 
 const root = fileURLToPath(new URL('.', import.meta.url));
 
-export default defineConfig({
+const config = defineConfig({
   root,
   base: '/assets/',
   publicDir: false,
@@ -21,3 +21,5 @@ export default defineConfig({
     rolldownOptions: { input: ['main.tsx', 'page.css'].map((file) => join(root, file)) },
   },
 });
+
+export default config;
