@@ -8,7 +8,7 @@ export interface Amount {
 }
 
 const seats = new RegExp(
-  `(?:\\bfor\\s+)?(?<n>${number})\\s*(?:(?:free\\s+)?(?:seats?|places?|people|persons?|students?|guests?)\\b|(?:个|個)?\\s*(?:座位|座|位子|席位|席|位|人|名额|名額|名))`,
+  `(?:\\b(?:for|max\\.?|maximum|up to|at most)\\s+|限|最多)*(?<n>${number})\\s*(?:(?:free\\s+)?(?:seats?|places?|people|persons?|students?|guests?)\\b|(?:个|個)?\\s*(?:座位|座|位子|席位|席|位|人|名额|名額|名))`,
   'iu',
 );
 

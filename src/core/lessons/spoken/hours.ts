@@ -39,17 +39,32 @@ const hanSingle = new RegExp(han('1', partSaid), 'u');
 
 /** `part` is what the day said: "Saturday evening". */
 export function readHours(text: string, part: string | undefined): Hours {
+  const written = inFigures(text);
   const readings = [
-    () => cut(text, hanRange),
-    () => clearly(cut(text, englishRange)),
-    () => cut(text, hanSingle),
-    () => firstClear(text),
+    () => cut(written, hanRange),
+    () => clearly(cut(written, englishRange)),
+    () => cut(written, hanSingle),
+    () => firstClear(written),
   ];
   for (const reading of readings) {
     const found = reading();
     if (found) return inMinutes(found, part);
   }
   return { mistakes: [], rest: text };
+}
+
+/** "half past seven" is "7:30", "a quarter to eight" "7:45". */
+function inFigures(text: string): string {
+  const spoken = new RegExp(
+    `\\b(?:(?<half>half)|(?:a\\s+)?quarter\\s+(?<to>to\\b)?)\\s*(?:past\\s+)?(?<hour>${hourName})\\b`,
+    'giu',
+  );
+  return text.replace(spoken, (words: string, half: string | undefined, before: string | undefined, name: string) => {
+    const said = readNumber(name);
+    if (said === undefined || !/\b(?:past|to)\b/iu.test(words)) return words;
+    const hour = before === undefined ? said : (said + 11) % 12 || 12;
+    return `${hour}:${half !== undefined ? '30' : before !== undefined ? '45' : '15'}`;
+  });
 }
 
 /** A bare figure is no hour: something beside it must say so. */

@@ -12,6 +12,12 @@ describe('a sentence that says everything', () => {
   it.each([
     ['Saturday 7 pm, white tea, 8 seats', '2026-12-05T19:00', undefined, 8, 'white tea'],
     ['Saturday 7:30 pm, white tea', '2026-12-05T19:30', undefined, undefined, 'white tea'],
+    ['Saturday half past seven pm, white tea', '2026-12-05T19:30', undefined, undefined, 'white tea'],
+    ['Saturday at a quarter to 8 pm, white tea', '2026-12-05T19:45', undefined, undefined, 'white tea'],
+    ['Saturday, quarter past 7 in the evening, white tea', '2026-12-05T19:15', undefined, undefined, 'white tea'],
+    ['Half a white tea, Saturday 7 pm', '2026-12-05T19:00', undefined, undefined, 'Half a white tea'],
+    ['White tea, Saturday 7 pm, max 6 people', '2026-12-05T19:00', undefined, 6, 'White tea'],
+    ['周六晚上七点 白茶 限8人', '2026-12-05T19:00', undefined, 8, '白茶'],
     ['Saturday 2:30-4 pm, white tea', '2026-12-05T14:30', 90, undefined, 'white tea'],
     ['Saturday 7:30 - 9:00 pm, white tea', '2026-12-05T19:30', 90, undefined, 'white tea'],
     ['周六晚上7:30，白茶', '2026-12-05T19:30', undefined, undefined, '白茶'],
@@ -102,6 +108,7 @@ describe('a sentence that says everything', () => {
 describe('a sentence that is wrong or unclear', () => {
   it.each([
     ['Saturday at 7, white tea, 8 seats', ['lesson-hour-unclear']],
+    ['Saturday at half past seven, white tea, 8 seats', ['lesson-hour-unclear']],
     ['周六七点，白茶', ['lesson-hour-unclear']],
     ['white tea, 8 seats', ['lesson-day-missing', 'lesson-time-missing']],
     ['Saturday, white tea, 8 seats', ['lesson-time-missing']],
