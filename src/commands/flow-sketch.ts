@@ -10,8 +10,19 @@ export const sketchOf = (flow: Flow, sentence: Sentence): FlowSketch => ({
   name: flow.name,
   about: flow.about,
   starts: flow.starts,
-  places: Object.values(flow.places).map((place) => sketchPlace(place, flow, sentence)),
+  places: [...Object.values(flow.places).map((place) => sketchPlace(place, flow, sentence)), ...everywhere(flow)],
 });
+
+/** The lines that count in every place, as a place of their own. */
+function everywhere(flow: Flow): readonly SketchedPlace[] {
+  const front = flow.front;
+  const exits = [
+    ...(front?.always ?? []).flatMap((line) => lineExits(line, flow, '')),
+    ...flow.hears.flatMap((line) => lineExits(line, flow, 'hears ')),
+    ...(front?.otherwise ?? []).flatMap((line) => lineExits(line, flow, 'otherwise, ')),
+  ];
+  return exits.length > 0 ? [{ name: '(in every place)', asks: null, says: [], exits }] : [];
+}
 
 function sketchPlace(place: Place, flow: Flow, sentence: Sentence): SketchedPlace {
   const onwards = place.leads ?? { flow: null, place: flow.news };

@@ -89,7 +89,7 @@ function rowsOf(sketch: FlowSketch): readonly Row[] {
     y += rowHeight;
   };
   for (const place of ordered) {
-    y += rowHeight / 2;
+    if (rows.length > 0) y += rowHeight;
     add(place, {
       kind: 'title',
       text: place.asks === null ? place.name : `${place.name} – asks for ${place.asks}`,
@@ -144,12 +144,14 @@ function drawThread(thread: Thread, x: number, rows: readonly Row[]): readonly s
 
 /** About where a text of this serif ends; Chinese characters are twice as wide. */
 function textEnd(row: Row): number {
-  const text = shortened(shownText(row));
+  const text = shownText(row);
   const wide = text.match(/[\u2e80-\u9fff]/g)?.length ?? 0;
   return row.x + (text.length + wide) * 7.1 * (row.kind === 'title' ? 1.12 : 1);
 }
 
-const shownText = ({ text, to }: Row): string => (to?.startsWith('(') === true ? `${text}  ${to}` : text);
+/** Where a line leads outside this flow stands in brackets; within it, a thread shows it. */
+const shownText = ({ text, to }: Row): string =>
+  to?.startsWith('(') === true ? `${shortened(text)}  ${to}` : shortened(text);
 
 const styles = {
   title: `fill="${ink}" font-weight="bold"`,
@@ -158,7 +160,7 @@ const styles = {
 } as const;
 
 const drawRow = (row: Row): string =>
-  `<text x="${row.x}" y="${row.y}" ${styles[row.kind]}>${escaped(shortened(shownText(row)))}</text>`;
+  `<text x="${row.x}" y="${row.y}" ${styles[row.kind]}>${escaped(shownText(row))}</text>`;
 
 const shortened = (text: string): string => (text.length > longestText ? `${text.slice(0, longestText - 1)}…` : text);
 
