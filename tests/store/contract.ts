@@ -238,6 +238,22 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
         expect(await store.claim(claimAt(noon + 5_000))).toMatchObject([{ attempts: 1, due: noon, id: owed?.id }]);
       });
 
+      test('keeps its order while one is tried again; only a timer goes past', async () => {
+        const timer = { ...say('timer'), priority: 'timer' } as ReturnType<typeof say>;
+        await exchange(store, 'ann', [say('one'), say('two')]);
+        const [one] = await store.claim(claimAt(noon));
+        await store.settle(one?.id ?? '', { kind: 'retry', at: noon + 5_000, why: 'busy' }, noon);
+        expect(await store.claim(claimAt(noon + 1_000))).toEqual([]);
+        await exchange(store, 'ann', [timer]);
+        const [call] = await store.claim(claimAt(noon + 1_000));
+        expect(keysOf(call ? [call] : [])).toEqual(['timer']);
+        await store.settle(call?.id ?? '', { kind: 'sent', ref: 'r' }, noon + 1_000);
+        const [first] = await store.claim(claimAt(noon + 5_000));
+        await store.settle(first?.id ?? '', { kind: 'sent', ref: 'r' }, noon + 5_000);
+        const [second] = await store.claim(claimAt(noon + 5_000));
+        expect(keysOf([first, second].flatMap((owed) => owed ?? []))).toEqual(['one', 'two']);
+      });
+
       test('in doubt twice is given up, and the shop is told', async () => {
         const person = await exchange(store, 'ann', [say('one')]);
         const [first] = await store.claim(claimAt(noon));

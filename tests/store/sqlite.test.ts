@@ -194,3 +194,19 @@ test('after forgetting, no byte of the person is in database or log file', async
   await store.close();
   expect(bytes()).not.toContain(needle);
 });
+
+test('forgetting waits for another program that still reads the log', async () => {
+  const file = fresh();
+  const store = openSqliteStore(file);
+  const person = await exchange(store, 'ann', [say('Canary-4712')]);
+  const reader = new Database(file, { readonly: true });
+  reader.exec('BEGIN');
+  reader.prepare('SELECT count(*) FROM inbox').get();
+  const forgetting = store.forget(person);
+  await new Promise((resolve) => setTimeout(resolve, 300));
+  expect(readFileSync(`${file}-wal`, 'latin1')).toContain('Canary-4712');
+  reader.close();
+  await forgetting;
+  expect(readFileSync(file, 'latin1') + readFileSync(`${file}-wal`, 'latin1')).not.toContain('Canary-4712');
+  await store.close();
+});

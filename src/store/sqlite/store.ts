@@ -1,10 +1,19 @@
 /** The store in one SQLite file: composes the kinds of rows into the contract's operations. */
 import type { Database } from 'better-sqlite3';
-import type { Change, Commit, EventRef, PersonId, Recorded, Settlement, Store } from '../contract.ts';
+import {
+  StoreMistake,
+  type Change,
+  type Commit,
+  type EventRef,
+  type PersonId,
+  type Recorded,
+  type Settlement,
+  type Store,
+} from '../contract.ts';
 import type { Instant } from '../../core/units.ts';
 import type { ChannelName, Incoming } from '../../messages.ts';
 import { makeClaims } from './claims.ts';
-import { makeCommits } from './commits.ts';
+import { makeCommits, type Commits } from './commits.ts';
 import { makeConversations } from './conversations.ts';
 import { openDatabase } from './database.ts';
 import { makeInbox } from './inbox.ts';
@@ -14,6 +23,9 @@ import { makePrivacy } from './privacy.ts';
 import { makeTasks } from './tasks.ts';
 import { makeTurns } from './turns.ts';
 import { makeWakes } from './wakes.ts';
+
+const wipeTries = 20;
+const betweenWipesMs = 100;
 
 /** Throws StoreMistake, in words made to be read, when the file cannot be used. */
 export function openSqliteStore(file: string): Store {
@@ -41,8 +53,7 @@ export function makeSqliteStore(db: Database): Store {
     exportOf: async (person) => rows.privacy.exportOf(person),
     async forget(person) {
       await write(() => rows.privacy.forget(person));
-      await commits.drained();
-      rows.privacy.wipeLog();
+      await wiped(rows, commits);
     },
     prune: (before) => write(() => rows.inbox.prune(before) + rows.outbox.prune(before) + rows.tasks.prune(before)),
     async close() {
@@ -50,6 +61,16 @@ export function makeSqliteStore(db: Database): Store {
       db.close();
     },
   };
+}
+
+/** Another program that reads keeps the log from being cut; it is asked again, and the forgetting is not done before. */
+async function wiped({ privacy }: Rows, commits: Commits): Promise<void> {
+  for (let tries = 0; tries < wipeTries; tries++) {
+    await commits.drained();
+    if (privacy.wipeLog()) return;
+    await new Promise((resolve) => setTimeout(resolve, betweenWipesMs));
+  }
+  throw new StoreMistake('a person is forgotten, but another program keeps the log file from being emptied');
 }
 
 export type Rows = ReturnType<typeof makeRows>;
