@@ -32,7 +32,7 @@ const rule: Record<string, readonly string[]> = {
     'node:crypto',
   ],
   'channels/web': ['messages.ts', 'log.ts', 'hono', '@hono/node-server', 'preact', 'node:'],
-  'channels/telegram': ['messages.ts', 'log.ts', 'grammy', 'node:crypto', 'node:http'],
+  'channels/telegram': ['messages.ts', 'log.ts', 'grammy', 'node:crypto', 'node:http', 'node:timers/promises'],
   'channels/web/page': ['messages.ts', 'preact', 'vite', 'node:'],
   pictures: ['type core', 'messages.ts'],
   content: ['core', 'node:fs', 'node:path', 'node:crypto', 'yaml', 'zod', 'csv-parse', '@fluent/syntax'],

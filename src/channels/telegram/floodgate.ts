@@ -1,32 +1,39 @@
-/** Remembers which chats, or all, the server asked us to leave alone, so that no call is spent on a certain refusal. */
+/** Remembers which chats the server asked us to leave alone, and queues everybody when it means the bot as a whole. */
 
 type Instant = number;
 
 /** Refusals from this many chats at a time mean that the bot as a whole is too fast. */
 const chatsMeaningAll = 2;
+/** Then messages go one after another, at 25 a second: below the 30 of the Bot FAQ. */
+const spacingMs = 40;
+/** A message that would wait longer in the queue is handed back. */
+const longestQueueMs = 5000;
 
 export interface Floodgate {
-  /** When this chat may be written to again; null when it may now. */
-  closedUntil(chat: string, now: Instant): Instant | null;
+  /** When this message may go; taking the place, if `goes`. */
+  enter(chat: string, now: Instant): { readonly at: Instant; readonly goes: boolean };
   /** The server refused a message to this chat until then. */
   refused(chat: string, until: Instant, now: Instant): void;
 }
 
 export function makeFloodgate(): Floodgate {
-  const until = new Map<string, Instant>();
-  let allUntil = 0;
-  const forgetPast = (now: Instant): void => {
-    for (const [chat, end] of until) if (end <= now) until.delete(chat);
-  };
+  const closed = new Map<string, Instant>();
+  /** When the next in the queue goes; past when there is none. */
+  let nextAt = 0;
   return {
-    closedUntil(chat, now) {
-      const end = Math.max(allUntil, until.get(chat) ?? 0);
-      return end > now ? end : null;
+    enter(chat, now) {
+      const until = closed.get(chat) ?? 0;
+      if (until > now) return { at: until, goes: false };
+      if (nextAt <= now) return { at: now, goes: true };
+      const at = nextAt;
+      if (at - now > longestQueueMs) return { at, goes: false };
+      nextAt += spacingMs;
+      return { at, goes: true };
     },
-    refused(chat, end, now) {
-      forgetPast(now);
-      until.set(chat, Math.max(end, until.get(chat) ?? 0));
-      if (until.size >= chatsMeaningAll) allUntil = Math.max(allUntil, end);
+    refused(chat, until, now) {
+      for (const [other, end] of closed) if (end <= now) closed.delete(other);
+      closed.set(chat, Math.max(until, closed.get(chat) ?? 0));
+      if (closed.size >= chatsMeaningAll) nextAt = Math.max(nextAt, until);
     },
   };
 }

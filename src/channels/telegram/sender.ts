@@ -1,4 +1,5 @@
 /** Sends one outgoing message, in as many pieces as it takes, and says what became of it. */
+import { setTimeout as sleep } from 'node:timers/promises';
 import type { Log } from '../../log.ts';
 import type { Ladder, Outgoing, Sent } from '../../messages.ts';
 import { errorFields } from '../../log.ts';
@@ -29,8 +30,10 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
 
   async function send(message: Outgoing): Promise<Sent> {
     if (!message.choices.every(({ key }) => isKey(key))) return { outcome: 'refused', why: 'choice-key-wrong' };
-    const notBefore = gate.closedUntil(message.chat, deps.now());
-    if (notBefore !== null) return { outcome: 'retry', notBefore, why: 'too-many' };
+    const now = deps.now();
+    const { at, goes } = gate.enter(message.chat, now);
+    if (!goes) return { outcome: 'retry', notBefore: at, why: 'too-many' };
+    if (at > now) await sleep(at - now);
     const old = message.replaces === undefined ? [] : parseReference(message.replaces);
     return (await underPicture(message, old)) ?? put(message, lettered(message, old));
   }

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { startStandIn, type StandIn } from './bot-api/server.ts';
 import { until } from './harness.ts';
 import { openHouse, type House } from './house.ts';
+import { measureReminders } from './throughput.ts';
 
 let server: StandIn;
 let house: House;
@@ -71,4 +72,10 @@ describe('a customer on Telegram', () => {
     expect(server.seenBy(7).filter(({ text }) => text === question)).toHaveLength(1);
     expect(server.queue.pending).toEqual([]);
   });
+});
+
+it('reminds eighty people at once, each once, near the published rate even when it was too fast at first', async () => {
+  const { mostCopies, perSecond } = await measureReminders(80);
+  expect(mostCopies).toBe(1);
+  expect(perSecond).toBeGreaterThan(8);
 });

@@ -3,6 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Outgoing, Sent } from '../../../src/messages.ts';
 import type { TelegramDeps } from '../../../src/channels/telegram/telegram.ts';
 import { publishedLimits } from './bot-api/flood-limiter.ts';
+import type { Trouble } from './bot-api/fault-plan.ts';
 import { startStandIn, type StandIn } from './bot-api/server.ts';
 import { channelAt, outgoing } from './harness.ts';
 
@@ -151,6 +152,15 @@ describe('the ladder', () => {
   });
 });
 
+function refused(seconds: number): Trouble {
+  return {
+    kind: 'refuse',
+    code: 429,
+    description: `Too Many Requests: retry after ${seconds}`,
+    parameters: { retry_after: seconds },
+  };
+}
+
 describe('the floodgate', () => {
   it('spends no call on a chat that must wait, and lets others pass', async () => {
     await server.close();
@@ -169,20 +179,24 @@ describe('the floodgate', () => {
     expect(await send(outgoing(1))).toMatchObject({ outcome: 'sent' });
   });
 
-  it('holds all back once several chats must wait', async () => {
+  it('lets all go one after another once several chats must wait, and hands back what would wait long', async () => {
     for (const chat of [1, 2]) {
-      server.faults.add({
-        chat,
-        trouble: {
-          kind: 'refuse',
-          code: 429,
-          description: 'Too Many Requests: retry after 9',
-          parameters: { retry_after: 9 },
-        },
-      });
+      server.faults.add({ chat, trouble: refused(1) });
       await send(outgoing(chat));
     }
-    expect(await send(outgoing(3))).toMatchObject({ outcome: 'retry' });
-    expect(texts(3)).toEqual([]);
+    const began = Date.now();
+    const outcomes = await Promise.all(Array.from({ length: 5 }, () => send(outgoing(3))));
+    expect(outcomes.map(({ outcome }) => outcome)).toEqual(Array.from({ length: 5 }, () => 'sent'));
+    const times = server.record
+      .of('sendMessage')
+      .filter(({ chat }) => chat === '3')
+      .map(({ at }) => at - began);
+    expect(times[0]).toBeGreaterThan(900);
+    expect(times[4]! - times[0]!).toBeGreaterThan(120);
+    for (const chat of [1, 2]) {
+      server.faults.add({ chat, trouble: refused(9) });
+      await send(outgoing(chat));
+    }
+    expect(await send(outgoing(3))).toMatchObject({ outcome: 'retry', why: 'too-many' });
   });
 });
