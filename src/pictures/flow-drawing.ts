@@ -82,7 +82,7 @@ function rowsOf(sketch: FlowSketch): readonly Row[] {
   const depths = depthsOf(sketch);
   const ordered = [...depths.keys()].flatMap((name) => sketch.places.filter((place) => place.name === name));
   const rows: Row[] = [];
-  let y = 84;
+  let y = 106;
   const add = (place: SketchedPlace, row: Pick<Row, 'text' | 'kind' | 'to'>): void => {
     const inset = row.kind === 'title' ? 0 : 18;
     rows.push({ ...row, place: place.name, x: margin + (depths.get(place.name) ?? 0) * indent + inset, y });
