@@ -10,7 +10,8 @@ const places = [process.env['NINTHPOUR_CHROMIUM'] ?? '', '/usr/bin/chromium', '/
 export const browserPath: string | null = places.find((place) => existsSync(place)) ?? null;
 
 /** A shared machine may be slow: patience for what must come, none for what must not. */
-export const soon = { timeout: 10_000 };
+export const soon = { timeout: 20_000 };
+export const patienceMs = 90_000;
 
 const flags = [
   '--headless',
@@ -35,7 +36,7 @@ export interface Watched {
 export async function openPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Watched> {
   const context = await browser.newContext({ viewport: { width: 390, height: 800 }, locale: 'en-US', ...options });
   const page = await context.newPage();
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(soon.timeout);
   const complaints: string[] = [];
   page.on('pageerror', (error) => complaints.push(error.message));
   page.on('console', (message) => {

@@ -1,21 +1,25 @@
 /** A house for the page to talk to: keeps what was recorded, answers from a small script in three languages. */
-import { mkdtempSync, readFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { build } from 'vite';
 import { makeWebChannel, type WebChannelDeps } from '../../src/channels/web/web-channel.ts';
 import type { Incoming, Ladder, Outgoing } from '../../src/messages.ts';
 
 const root = fileURLToPath(new URL('../../', import.meta.url));
 export type Language = Outgoing['language'];
 
-/** Builds the page as a release does, into a folder of its own. */
+const newest = (folder: string): number =>
+  Math.max(0, ...readdirSync(folder).map((name) => statSync(join(folder, name)).mtimeMs));
+
+/** The page as the build left it; built anew, into a folder of its own, when its source has changed since. */
 export async function builtPage(): Promise<string> {
+  const [source, built] = [join(root, 'src/channels/web/page'), join(root, 'dist/page')];
+  if (existsSync(built) && newest(built) > newest(source)) return built;
   const outDir = mkdtempSync(join(tmpdir(), 'ninthpour-page-'));
-  const configFile = join(root, 'src/channels/web/page/vite.config.ts');
-  await build({ configFile, logLevel: 'error', build: { outDir } });
+  const { build } = await import('vite');
+  await build({ configFile: join(source, 'vite.config.ts'), logLevel: 'error', build: { outDir } });
   return outDir;
 }
 

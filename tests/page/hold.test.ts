@@ -2,7 +2,7 @@
 /** A hold in a real browser: exact by the house's clock, called once, through reloads and a hidden page. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browserPath, openBrowser, openPage, soon } from './browser.ts';
+import { browserPath, openBrowser, openPage, patienceMs, soon } from './browser.ts';
 import { builtPage, hold, openHouse, pageWords, type FakeHouse } from './fake-house.ts';
 
 /** The house's clock runs this far ahead of the device's. */
@@ -28,7 +28,7 @@ async function listenForCalls(on: Page): Promise<number[]> {
   return calls;
 }
 
-describe.skipIf(browserPath === null)('a hold', () => {
+describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
   let browser: Browser;
   let house: FakeHouse;
   let page: Page;
@@ -38,11 +38,11 @@ describe.skipIf(browserPath === null)('a hold', () => {
     ({ page } = await openPage(browser));
     await page.goto(house.url);
     await page.waitForSelector('.entry');
-  });
+  }, patienceMs);
   afterAll(async () => {
     await browser.close();
     await house.stop();
-  });
+  }, patienceMs);
 
   const digits = () => page.locator('.digits').last();
   /** By the house's clock. */

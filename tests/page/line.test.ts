@@ -2,20 +2,20 @@
 /** The page and a line that breaks: what is written waits and goes out once, what is said is missed never. */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browserPath, openBrowser, soon } from './browser.ts';
+import { browserPath, openBrowser, patienceMs, soon } from './browser.ts';
 import { pageWords, type FakeHouse } from './fake-house.ts';
 import { openGenerousHouse, planOn, write } from './sheet.ts';
 
-describe.skipIf(browserPath === null)('the line', () => {
+describe.skipIf(browserPath === null)('the line', { timeout: patienceMs }, () => {
   let browser: Browser;
   let house: FakeHouse;
   beforeAll(async () => {
     [browser, house] = await Promise.all([openBrowser(), openGenerousHouse()]);
-  });
+  }, patienceMs);
   afterAll(async () => {
     await browser.close();
     await house.stop();
-  });
+  }, patienceMs);
 
   const withPlan = () => planOn(browser, house);
 

@@ -3,7 +3,7 @@
 /** The page in a real browser: asked, answered, held, cut off, come back, in three languages and two lights. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { barriers, browserPath, openBrowser, openPage, soon } from './browser.ts';
+import { barriers, browserPath, openBrowser, openPage, patienceMs, soon } from './browser.ts';
 import { hold, pageWords, plan, type FakeHouse, type Language } from './fake-house.ts';
 import { locales, openGenerousHouse, planOn, write } from './sheet.ts';
 
@@ -19,16 +19,16 @@ const shown = (page: Page): Promise<readonly string[]> =>
     ),
   );
 
-describe.skipIf(browserPath === null)('the page', () => {
+describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () => {
   let browser: Browser;
   let house: FakeHouse;
   beforeAll(async () => {
     [browser, house] = await Promise.all([openBrowser(), openGenerousHouse()]);
-  });
+  }, patienceMs);
   afterAll(async () => {
     await browser.close();
     await house.stop();
-  });
+  }, patienceMs);
 
   const withPlan = (language: Language = 'en', options = {}) => planOn(browser, house, { language, options });
 

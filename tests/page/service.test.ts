@@ -3,13 +3,12 @@ import { existsSync, mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
-import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makeService, type Service } from '../../src/app.ts';
 import { systemClock } from '../../src/clock.ts';
 import { projectRoot, readConfig } from '../../src/config.ts';
 import { makeLog } from '../../src/log.ts';
-import { browserPath, openBrowser, openPage } from './browser.ts';
+import { browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
 
 const asked = [
   ['en-US', 'en', 'Tieguanyin in my 110 ml gaiwan'],
@@ -17,21 +16,21 @@ const asked = [
   ['zh-CN', 'zh-Hans', '110毫升盖碗泡铁观音'],
 ] as const;
 
-describe.skipIf(browserPath === null)('the page and its house', () => {
+describe.skipIf(browserPath === null)('the page and its house', { timeout: patienceMs }, () => {
   let browser: Browser;
   let service: Service;
   beforeAll(async () => {
-    const configFile = join(projectRoot, 'src/channels/web/page/vite.config.ts');
-    if (!existsSync(join(projectRoot, 'dist/page/manifest.json'))) await build({ configFile, logLevel: 'error' });
+    if (!existsSync(join(projectRoot, 'dist/page/manifest.json')))
+      throw new Error('the page is not built: npm run build');
     const folder = mkdtempSync(join(tmpdir(), 'ninthpour-service-'));
     const config = readConfig({ NINTHPOUR_FOLDER: folder, NINTHPOUR_PORT: '0', NINTHPOUR_LOG: 'silent' });
     service = makeService(config, systemClock, makeLog('silent'));
     [browser] = await Promise.all([openBrowser(), service.start()]);
-  });
+  }, patienceMs);
   afterAll(async () => {
     await browser.close();
     await service.stop();
-  });
+  }, patienceMs);
 
   it.each(asked)('answers in %s', async (locale, language, question) => {
     const { page, complaints } = await openPage(browser, { locale });
