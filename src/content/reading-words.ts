@@ -19,7 +19,7 @@ const peopleSchema = z.strictObject({ me: words, one: words, two: words, many: w
 
 const pattern = word.superRefine((text, context) => {
   try {
-    new RegExp(sourceOf(text));
+    void RegExp(sourceOf(text));
   } catch (error) {
     context.addIssue({ code: 'custom', message: `expected a pattern: ${(error as Error).message}` });
   }

@@ -95,9 +95,10 @@ export function accuracyOf(sentences: readonly Sentence[], read: Reader, finder:
   };
 }
 
+const percent = (share: number): string => `${(share * 100).toFixed(1)} %`;
+
 /** Lines a person reads: one a field, one a language and kind, then what went wrong. */
 export function report(accuracy: Accuracy, sentences: readonly Sentence[], showMisses: boolean): string {
-  const percent = (share: number): string => `${(share * 100).toFixed(1)} %`;
   const lines = ['kind', 'language', ...fields].map((field) => `${field.padEnd(12)} ${percent(accuracy.of(field))}`);
   const group = (name: string, of: (sentence: Sentence) => string): void => {
     for (const value of new Set(sentences.map(of))) {

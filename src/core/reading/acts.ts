@@ -20,50 +20,26 @@ export const acts = [
 export type Act = (typeof acts)[number];
 
 /** These are meant wherever they stand; the others only when they are all that is said, or open a short text. */
-const anywhere: readonly Act[] = ['forget-me', 'my-data', 'ask-shop', 'start-over'];
-const wholly: readonly Act[] = ['back', 'yes', 'no', 'thanks', 'why'];
+const anywhere = ['forget-me', 'my-data', 'ask-shop', 'start-over'] as const satisfies readonly (Act & CueName)[];
+const wholly = ['back', 'yes', 'no', 'thanks', 'why'] as const satisfies readonly (Act & CueName)[];
 const shortText = 60;
+
+const opensWithNo = /^(?:no|nope|nah|唔系|不是|不系|不对|唔啱|错)[ ,，。.!！]+\S/;
+const notThisButThat = /\bnot \S+(?: \S+)?[,;] ?\S|\S+[,;]? not \S+$|(?:不是|唔系)\S+?[,，、 ]?(?:是|系)/;
+const goesOn =
+  /^(?:and|what about|how about|what if|then|next|or |same |咁|那|噉|如果|换|转|第[一二两三四五六七八九十\d])|instead ?\??$|呢[?？]?$/;
 
 export function readAct(text: string, cues: Cues, wants: Language | null): Act | null {
   if (wants !== null) return 'language';
-  for (const act of anywhere) if (act in cueOf && cues.has(cueOf[act] ?? 'no', text) && text.length <= 120) return act;
-  for (const act of wholly) if (cues.is(cueOf[act] ?? 'no', text)) return act;
-  if (
-    opens(text, /^(?:no|nope|nah|唔系|不是|不系|不对|唔啱|错)[ ,，。.!！]+\S/) ||
-    cues.has('correct', text.slice(0, shortText))
-  )
-    return 'correct';
-  if (
-    /\bnot \S+(?: \S+)?[,;] ?\S|\S+[,;]? not \S+$|(?:不是|唔系)\S+?[,，、 ]?(?:是|系)/.test(text) &&
-    text.length <= shortText
-  )
-    return 'correct';
-  if (text.length <= shortText && isFollowUp(text, cues)) return 'follow-up';
-  if (text.length <= 24 && /^(?:why|点解|为什么|为何)/.test(text)) return 'why';
-  return null;
-}
-
-const cueOf: { readonly [act in Act]?: CueName } = {
-  back: 'back',
-  'start-over': 'start-over',
-  'ask-shop': 'ask-shop',
-  yes: 'yes',
-  no: 'no',
-  thanks: 'thanks',
-  why: 'why',
-  'forget-me': 'forget-me',
-  'my-data': 'my-data',
-};
-
-function opens(text: string, pattern: RegExp): boolean {
-  return text.length <= shortText && pattern.test(text);
-}
-
-function isFollowUp(text: string, cues: Cues): boolean {
-  if (cues.is('follow-up', text)) return true;
-  return /^(?:and|what about|how about|what if|then|next|or |same |咁|那|噉|如果|换|转|第[一二两三四五六七八九十\d])|instead ?\??$|呢[?？]?$/.test(
-    text,
-  );
+  const act = anywhere.find((cue) => text.length <= 2 * shortText && cues.has(cue, text));
+  if (act) return act;
+  // Long texts stop here: none of what follows is looked for in them.
+  if (text.length > shortText) return cues.has('correct', text.slice(0, shortText)) ? 'correct' : null;
+  const whole = wholly.find((cue) => cues.is(cue, text));
+  if (whole) return whole;
+  if (opensWithNo.test(text) || cues.has('correct', text) || notThisButThat.test(text)) return 'correct';
+  if (cues.is('follow-up', text) || goesOn.test(text)) return 'follow-up';
+  return text.length <= 24 && /^(?:why|点解|为什么|为何)/.test(text) ? 'why' : null;
 }
 
 /** The language a person asks to be answered in. "Chinese" alone keeps the script they write. */

@@ -170,6 +170,9 @@ function sumOf(plain: string, chain: readonly Link[]): number | null {
 function isPossessive(chain: readonly Link[], me: Link): boolean {
   const next = chain[chain.indexOf(me) + 1];
   return (
-    /^我/.test(me.text) && next !== undefined && next.start === me.end && (next.sort === 'one' || next.sort === 'two')
+    me.text.startsWith('我') &&
+    next !== undefined &&
+    next.start === me.end &&
+    (next.sort === 'one' || next.sort === 'two')
   );
 }

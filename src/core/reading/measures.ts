@@ -106,7 +106,7 @@ export function findMeasures(plain: string): Measure[] {
     for (const unit of matchers) {
       const end = endOf(unit.at, plain, number.end);
       if (end === null) continue;
-      const half = /^半/.test(plain.slice(end)) && Number.isInteger(number.value) ? 0.5 : 0;
+      const half = plain.startsWith('半', end) && Number.isInteger(number.value) ? 0.5 : 0;
       const dimension = unit.dimension === 'degree' && /摄氏\s?$/.test(before) ? 'temperature' : unit.dimension;
       return { dimension, value: tidy((number.value + half) * unit.factor), start, end: end + (half ? 1 : 0), digits };
     }

@@ -138,6 +138,7 @@ function hanNumbers(plain: string): FoundNumber[] {
 }
 
 function hanValue(text: string): number | null {
+  if (text === '一半') return 0.5;
   const half = text.length > 1 && text.endsWith('半') ? 0.5 : 0;
   const body = half ? text.slice(0, -1) : text;
   if (!/[十百千万]/.test(body)) {

@@ -41,8 +41,11 @@ const shortestWritten = 5;
 const longestNear = 24;
 const twoEditsFrom = 9;
 const mostWords = 5;
+/** So many words around an exact name are looked at for a longer one. */
+const mostExtra = 2;
+const mostKept = 5000;
 /** Beyond so many words, and in runs that are longer, only exact names are looked for: it keeps the cost of any text small. */
-const wordsReadNearly = 80;
+const wordsReadNearly = 50;
 
 /** `ordinary` are everyday words that are never a misspelt name ("match", "taiwan", "me"). */
 export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySet<string>): NameIndex<T> {
@@ -98,8 +101,19 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
     return null;
   }
 
-  /** The one meaning that is nearest, or null when two are equally near. */
+  /** Windows of one text overlap, and texts repeat words: what was looked up is kept a while. */
+  const looked = new Map<string, Known<T> | null>();
   function nearest(key: string): Known<T> | null {
+    const before = looked.get(key);
+    if (before !== undefined) return before;
+    if (looked.size >= mostKept) looked.clear();
+    const known = lookUp(key);
+    looked.set(key, known);
+    return known;
+  }
+
+  /** The one meaning that is nearest, or null when two are equally near. */
+  function lookUp(key: string): Known<T> | null {
     const limit = key.length >= twoEditsFrom ? 2 : 1;
     const found = new Map<string, { known: Known<T>; edits: number }>();
     const weigh = (known: Known<T>, edits: number): void => {
@@ -118,22 +132,50 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
     return first.known;
   }
 
+  /** A name found exactly may be part of a longer one that is misspelt: "jun shn silver needle" is not Silver Needle. */
+  function longerNear(
+    run: readonly Word[],
+    i: number,
+    count: number,
+    found: Known<T>,
+  ): { known: Known<T>; from: number; count: number } | null {
+    for (let extra = mostExtra; extra > 0; extra--) {
+      for (let from = Math.max(0, i - extra); from <= i; from++) {
+        const window = run.slice(from, from + count + extra);
+        if (window.length < count + extra) continue;
+        const key = window.map((word) => word.text).join('');
+        if (key.length > longestNear || key.length < found.key.length + 2) continue;
+        const known = nearest(key);
+        if (!known || known.id === found.id || known.key.length <= found.key.length) continue;
+        const everyday = window.filter((word) => ordinary.has(word.text));
+        if (everyday.every((word) => holds(known, word.text))) return { known, from, count: count + extra };
+      }
+    }
+    return null;
+  }
+
   function latinMentions(plain: string): Mention<T>[] {
     const mentions: Mention<T>[] = [];
     let read = 0;
     for (const run of runsOf(plain)) {
       const taken = new Set<number>();
+      const take = (known: Known<T>, from: number, count: number, exact: boolean): void => {
+        for (let k = from; k < from + count; k++) taken.add(k);
+        const { meaning, id } = known;
+        mentions.push({ meaning, id, start: run[from]?.start ?? 0, end: run[from + count - 1]?.end ?? 0, exact });
+      };
       const scan = (at: typeof exactAt, exact: boolean): void => {
         const last = exact ? run.length : Math.min(run.length, wordsReadNearly);
         for (let i = 0; i < last; i++) {
           if (taken.has(i)) continue;
-          const free = run.slice(0, firstTaken(taken, i, run.length));
-          const hit = at(free, i);
+          const hit = at(run.slice(0, firstTaken(taken, i, run.length)), i);
           if (!hit) continue;
-          for (let k = i; k < i + hit.count; k++) taken.add(k);
-          const { meaning, id } = hit.known;
-          mentions.push({ meaning, id, start: run[i]?.start ?? 0, end: run[i + hit.count - 1]?.end ?? 0, exact });
-          i += hit.count - 1;
+          const longer = exact && read + i < wordsReadNearly ? longerNear(run, i, hit.count, hit.known) : null;
+          const free =
+            longer && firstTaken(taken, longer.from, longer.from + longer.count) === longer.from + longer.count;
+          if (longer && free) take(longer.known, longer.from, longer.count, false);
+          else take(hit.known, i, hit.count, exact);
+          i = (longer && free ? longer.from + longer.count : i + hit.count) - 1;
         }
       };
       scan(exactAt, true);

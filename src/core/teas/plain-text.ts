@@ -8,7 +8,7 @@ export interface PlainText {
 }
 
 /** A question fits in this; what follows is not read. */
-export const readCharacters = 1500;
+export const readCharacters = 1200;
 
 // Format and control characters, bidirectional marks, variation selectors, private use, combining marks left over.
 const invisible = /[\p{Cf}\p{Co}\p{Cn}\p{M}]|[^\P{Cc}\n\t]/gu;
@@ -16,6 +16,8 @@ const invisible = /[\p{Cf}\p{Co}\p{Cn}\p{M}]|[^\P{Cc}\n\t]/gu;
 export function plainText(text: string): PlainText {
   const shown = text
     .slice(0, readCharacters * 2)
+    // 1½ would become 11/2.
+    .replace(/(\d)(?=[¼½¾⅓⅔⅛])/g, '$1 ')
     .normalize('NFKC')
     .replace(invisible, '')
     .slice(0, readCharacters);
@@ -32,6 +34,7 @@ const quotes: { readonly [character: string]: string } = {
   '−': '-',
   '–': '-',
   '—': '-',
+  '⁄': '/',
 };
 
 function plainCharacter(character: string): string {

@@ -1,0 +1,66 @@
+/**
+ * Times finding a tea over catalogues of 41, 500 and 5,000 teas, and reading a message; prints CPU milliseconds a message.
+ * Run compiled, or through any runner that takes TypeScript.
+ */
+import type { Tea } from '../../src/core/teas/tea.ts';
+import { makeTeaFinder } from '../../src/core/teas/find.ts';
+import { makeReader } from '../../src/core/reading/reading.ts';
+import { answers, names, teas, words } from '../reading/content.ts';
+import { readSentences } from '../reading/accuracy.ts';
+
+const syllables =
+  'ba bei cha dan feng gao hong hua jin lan lin long lu mei mu nan ping qing rui shan tang wen xi xue yan ye yin yun zhen zi'.split(
+    ' ',
+  );
+const han = '山水雲龍鳳金玉春秋明月清香白紅黃青蘭桂梅竹松石泉谷峰嶺溪雪霧';
+
+const syllable = (n: number): string => syllables[n % syllables.length] ?? '';
+
+/** The real teas and invented ones with names of the same build. */
+function catalogueOf(size: number): Tea[] {
+  const invented = Array.from({ length: Math.max(0, size - teas.length) }, (_, i): Tea => {
+    const parts = [i * 7 + 3, i * 13 + 5, Math.floor(i / 30) * 11 + 1].map(syllable);
+    const inHan = [i * 7, i * 11 + 2, Math.floor(i / 30) * 3 + 1].map((n) => han.charAt(n % han.length)).join('');
+    const spaced = parts.join(' ');
+    return {
+      id: `invented-${i}`,
+      family: 'oolong',
+      form: 'ball-rolled',
+      names: { en: spaced, 'zh-Hant': inHan, 'zh-Hans': inHan },
+      aliases: [parts.join(''), `${spaced} oolong`, `${inHan}茶`],
+    };
+  });
+  return [...teas, ...invented];
+}
+
+function cpuMsOf(work: () => void): number {
+  const started = process.cpuUsage();
+  work();
+  const { user, system } = process.cpuUsage(started);
+  return (user + system) / 1000;
+}
+
+const sentences = readSentences().map((sentence) => sentence.text);
+const eachSentence = (work: (text: string) => unknown): number =>
+  cpuMsOf(() => {
+    for (const text of sentences) work(text);
+  }) / sentences.length;
+
+function fresh(all: readonly Tea[]): { find: (text: string) => unknown; read: (text: string) => unknown } {
+  const finder = makeTeaFinder(all, names);
+  const read = makeReader({ finder, words, ordinary: names.ordinary, answers });
+  return { find: (text) => finder.find(text), read: (text) => read(text, { language: null, asked: null }) };
+}
+
+/** Each sentence once, by a finder and a reader that have not seen it: they keep what they looked up. The code itself is warm. */
+export function measureReading(): string[] {
+  return [teas.length, 500, 5000].map((size) => {
+    const all = catalogueOf(size);
+    const warm = fresh(all);
+    eachSentence(warm.find);
+    eachSentence(warm.read);
+    const find = eachSentence(fresh(all).find);
+    const read = eachSentence(fresh(all).read);
+    return `${size} teas: find ${find.toFixed(3)} ms, read ${read.toFixed(3)} ms of CPU a message`;
+  });
+}

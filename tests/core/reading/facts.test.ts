@@ -1,0 +1,168 @@
+import { describe, expect, test } from 'vitest';
+import { findNumbers } from '../../../src/core/reading/numbers.ts';
+import type { Reading } from '../../../src/core/reading/reading.ts';
+import { plainText } from '../../../src/core/teas/plain-text.ts';
+import { read } from '../../reading/content.ts';
+
+const said = (text: string, asked: string | null = null): Reading => read(text, { language: null, asked });
+
+test.each([
+  ['2,5', [2.5]],
+  ['1,600', [1600]],
+  ['1½', [1.5]],
+  ['1/2', [0.5]],
+  ['one hundred and twenty', [120]],
+  ['three fifty', [350]],
+  ['twenty-five', [25]],
+  ['half a', [0.5]],
+  ['a couple of', [2]],
+  ['一百二', [120]],
+  ['一百二十', [120]],
+  ['一百零二', [102]],
+  ['兩千三百', [2300]],
+  ['兩百五', [250]],
+  ['一半', [0.5]],
+  ['5-6', [5.5]],
+  ['1.5k', [1500]],
+])('%s holds %j', (text, values) => {
+  expect(findNumbers(plainText(text).plain).map((number) => number.value)).toEqual(values);
+});
+
+describe('volume', () => {
+  test.each([
+    ['gaiwan 110', 110],
+    ['my 12 oz mug', 354.88],
+    ['16 fl. oz teapot', 473.18],
+    ['50 cl thermos', 500],
+    ['1½ l jar', 1500],
+    ['half a litre', 500],
+    ['半公升', 500],
+    ['一百五十毫升', 150],
+    ['not 200, 150 ml', 150],
+    ['唔係200，係150ml', 150],
+    ['kettle is 1.7 l, gaiwan is 110 ml', 110],
+    ['two gaiwans', null],
+    ['bought 50 g', null],
+    ['a cake from 2012', null],
+  ])('%s: %s ml', (text, ml) => {
+    expect(said(text).volumeMl).toBe(ml);
+  });
+});
+
+describe('leaf in hand, not stock', () => {
+  test.each([
+    ['bought 50 g dong ding', null],
+    ['a 100g bag of keemun', null],
+    ['買咗四両鐵觀音', null],
+    ['have 5 g left', 5],
+    ['得返五克', 5],
+    ['use 0.2 oz of leaf', 5.67],
+    ['50 g in 100 ml gaiwan', 50],
+    ['357g cake of sheng', null],
+    ['7 grams of tieguanyin', 7],
+  ])('%s: %s g', (text, grams) => {
+    expect(said(text).leafG).toBe(grams);
+  });
+});
+
+describe('guests', () => {
+  test.each([
+    ['me and two friends', 3],
+    ['for my parents and me', 3],
+    ['six of us', 6],
+    ['tea for two', 2],
+    ['for 2 minutes', null],
+    ['my wife and I', 2],
+    ['my wife likes tieguanyin', null],
+    ['我同兩個朋友', 3],
+    ['我和太太', 2],
+    ['我太太鍾意鐵觀音', null],
+    ['一家四口', 4],
+    ['一個人飲', 1],
+    ['三个人喝', 3],
+  ])('%s: %s', (text, guests) => {
+    expect(said(text).guests).toBe(guests);
+  });
+});
+
+describe('degrees, feet and metres', () => {
+  test.each([
+    ['water at 185F', { tempC: 85, elevationM: null }],
+    ['185 degrees', { tempC: 85, elevationM: null }],
+    ['水溫九十度', { tempC: 90, elevationM: null }],
+    ['海拔一千六百米', { tempC: null, elevationM: 1600 }],
+    ['I live at 5280 ft', { tempC: null, elevationM: 1609 }],
+    ['my gaiwan is 5 m away', { tempC: null, elevationM: null }],
+  ])('%s', (text, facts) => {
+    expect(said(text)).toMatchObject(facts);
+  });
+});
+
+describe('vessel', () => {
+  test.each([
+    ['mug with a basket', 'infuser-mug'],
+    ['mug', 'mug'],
+    ['a cup of tea', null],
+    ['teapot', 'porcelain-pot'],
+    ['my teapot is glass', 'glass-pot'],
+    ['yixing gaiwan', 'gaiwan'],
+    ['cast iron teapot', null],
+    ['gaiwan or kyusu', null],
+    ['no gaiwan, only a mug', 'mug'],
+    ['焗盅', 'gaiwan'],
+    ['保溫杯', 'thermos'],
+    ['公道杯', null],
+  ])('%s: %s', (text, vessel) => {
+    expect(said(`tieguanyin, ${text}`).vessel).toBe(vessel);
+  });
+});
+
+describe('a wrong number is told, never taken', () => {
+  test.each([
+    ['0 ml', 'volume-out-of-range', 'volumeMl', 0],
+    ['-5 ml', 'volume-out-of-range', 'volumeMl', -5],
+    ['−5 ml gaiwan', 'volume-out-of-range', 'volumeMl', -5],
+    ['9,000 ml', 'volume-out-of-range', 'volumeMl', 9000],
+    ['110 °C', 'water-out-of-range', 'tempC', 110],
+    ['tea for 500 people', 'guests-out-of-range', 'guests', 500],
+  ])('%s', (text, code, field, value) => {
+    const reading = said(text);
+    expect(reading.mistakes).toMatchObject([{ code, field, values: { value } }]);
+    expect(reading).toMatchObject({ [field]: null });
+  });
+
+  test('"big" is no size', () => {
+    expect(said('big', 'volumeMl').mistakes).toMatchObject([{ code: 'number-expected', field: 'volumeMl' }]);
+  });
+});
+
+describe('what is done to the conversation', () => {
+  test.each([
+    ['back', { act: 'back' }],
+    ['start over', { act: 'start-over' }],
+    ['talk to the shop', { act: 'ask-shop', kind: 'shop' }],
+    ['actually 200 ml', { act: 'correct', volumeMl: 200 }],
+    ['no, the ripe one', { act: 'correct', tea: 'shou-puer' }],
+    ['and the second?', { act: 'follow-up', infusion: 2 }],
+    ['第三泡呢', { act: 'follow-up', infusion: 3 }],
+    ['why?', { act: 'why' }],
+    ['點解', { act: 'why' }],
+    ['請用中文', { act: 'language' }],
+    ['in english please', { act: 'language', wants: 'en' }],
+    ['forget me', { act: 'forget-me' }],
+    ['thanks!', { act: 'thanks', kind: 'greeting' }],
+    ['350', { act: null }],
+  ])('%s', (text, expected) => {
+    expect(said(text)).toMatchObject(expected);
+  });
+
+  test.each([
+    ['volumeMl', '350', { volumeMl: 350 }],
+    ['guests', '4', { guests: 4 }],
+    ['tempC', '90', { tempC: 90 }],
+    ['leafG', '5', { leafG: 5 }],
+    ['elevationM', '1640', { elevationM: 1640 }],
+  ])('asked for %s, "%s" is that', (asked, text, expected) => {
+    expect(said(text, asked)).toMatchObject(expected);
+  });
+});

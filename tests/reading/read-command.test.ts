@@ -1,0 +1,18 @@
+import { expect, test } from 'vitest';
+import { parseAsk } from '../../src/commands/read.ts';
+
+test.each([
+  ['{"id": 1, "text": "hi"}', { id: 1, text: 'hi' }],
+  ['{"id": "a", "text": "hi", "lang": "zh-Hans"}', { id: 'a', text: 'hi', lang: 'zh-Hans' }],
+])('%s is a question', (line, expected) => {
+  expect(parseAsk(line, 1)).toEqual(expected);
+});
+
+test.each([
+  ['not json', /^line 7: expected JSON/],
+  ['{"id": 1}', /^line 7: text: /],
+  ['{"id": 1, "text": "hi", "lang": "fr"}', /^line 7: lang: /],
+  ['[1]', /^line 7: /],
+])('%s is refused with its line', (line, message) => {
+  expect(parseAsk(line, 7)).toEqual({ mistake: expect.stringMatching(message) as string });
+});
