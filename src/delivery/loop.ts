@@ -5,6 +5,7 @@ import { errorFields, type Log } from '../log.ts';
 import type { ChannelName } from '../messages.ts';
 import type { PersonId, Store } from '../store/contract.ts';
 import { oneAtATime } from './one-at-a-time.ts';
+import { repeatsDoNoHarm } from './retry.ts';
 
 export interface Loop {
   /** Takes up what a former process left, and begins to look. */
@@ -60,7 +61,7 @@ export function makeLoop(parts: LoopParts): Loop {
   const looking = oneAtATime(look);
   return {
     async start() {
-      const found = await store.recover(channels, clock.now());
+      const found = await store.recover(channels, repeatsDoNoHarm, clock.now());
       if (found.doubtful + found.waiting > 0) log.info('taken up again', { ...found });
       looking.ask();
     },

@@ -1,7 +1,10 @@
 /** What becomes of a message after one sending: a table of outcomes, and how long to wait before the next try. Pure. */
 import type { Instant } from '../core/units.ts';
-import type { Sent } from '../messages.ts';
+import type { ChannelName, Sent } from '../messages.ts';
 import type { Owed, Settlement } from '../store/contract.ts';
+
+/** Where a second copy is not seen: the page knows messages by their ids, the terminal is one pair of eyes. */
+export const repeatsDoNoHarm: readonly ChannelName[] = ['web', 'terminal'];
 
 const firstWaitMs = 1_000;
 const longestWaitMs = 15 * 60_000;
@@ -14,13 +17,12 @@ export function settlementOf(owed: Owed, sent: Sent, now: Instant): Settlement {
   switch (sent.outcome) {
     case 'sent':
       return { kind: 'sent', ref: sent.ref };
-    case 'retry': {
-      const at = Math.max(now + backoffMs(owed.attempts), sent.notBefore ?? 0);
-      const worthless = at - owed.due > worthMs[owed.priority];
-      return worthless ? { kind: 'give-up', why: sent.why } : { kind: 'retry', at, why: sent.why };
-    }
+    case 'retry':
+      return retried(owed, Math.max(now + backoffMs(owed.attempts), sent.notBefore ?? 0), sent.why);
     case 'unknown':
-      return { kind: 'doubt', at: now + doubtWaitMs, why: sent.why };
+      return repeatsDoNoHarm.includes(owed.address.channel)
+        ? retried(owed, now + backoffMs(owed.attempts), sent.why)
+        : { kind: 'doubt', at: now + doubtWaitMs, why: sent.why };
     case 'unreachable':
       return { kind: 'unreachable', why: sent.why };
     case 'refused':
@@ -28,6 +30,10 @@ export function settlementOf(owed: Owed, sent: Sent, now: Instant): Settlement {
     default:
       return sent satisfies never;
   }
+}
+
+function retried({ due, priority }: Owed, at: Instant, why: string): Settlement {
+  return at - due > worthMs[priority] ? { kind: 'give-up', why } : { kind: 'retry', at, why };
 }
 
 export function backoffMs(attempts: number): number {

@@ -15,8 +15,11 @@ export interface Address {
 export interface Store {
   /** Keeps what arrived, once, and the person it came from. Resolved means durable. A repeat changes nothing. */
   record(incoming: Incoming): Promise<Recorded>;
-  /** At start: sendings cut off half-way become doubtful, and what waits unhandled is marked as tried once. */
-  recover(channels: readonly ChannelName[], now: Instant): Promise<Recovered>;
+  /**
+   * At start: sendings cut off half-way become doubtful, or simply wait again where a repeat does no harm; and what
+   * waits unhandled is marked as tried once.
+   */
+  recover(channels: readonly ChannelName[], harmless: readonly ChannelName[], now: Instant): Promise<Recovered>;
   /** People of these channels with something to handle: unhandled incomings, and wakes that are due. */
   awaiting(channels: readonly ChannelName[], now: Instant, limit: number): Promise<readonly PersonId[]>;
   /** The next thing to handle of a person, with all that handling needs; null when there is none. */

@@ -18,6 +18,7 @@ let folder: string;
 let clock: FakeClock;
 let log: KeptLog;
 let web: FakeChannel;
+let telegram: FakeChannel;
 let store: Store;
 let app: App;
 const step = vi.fn<Step>();
@@ -25,7 +26,8 @@ const step = vi.fn<Step>();
 async function open(): Promise<void> {
   store = openSqliteStore(join(folder, 'shop.sqlite'));
   web = fakeChannel();
-  app = makeApp({ store, step, say: plainSay, channels: [web], clock, log, keepDays: 30 });
+  telegram = fakeChannel('telegram');
+  app = makeApp({ store, step, say: plainSay, channels: [web, telegram], clock, log, keepDays: 30 });
   await app.start();
 }
 
@@ -196,13 +198,16 @@ describe('sending', () => {
     ['never answers', () => new Promise<never>(() => {})],
     ['throws', () => Promise.reject(new Error('socket hang up'))],
     ['cannot tell', () => Promise.resolve({ outcome: 'unknown', why: 'reset' } as const)],
-  ])('that %s is repeated once and no more', async (_, outcome) => {
+  ])('that %s is repeated once and no more, and where that does no harm until it succeeds', async (_, outcome) => {
+    telegram.outcomes.push(outcome, outcome);
     web.outcomes.push(outcome, outcome);
-    await write('hi');
+    await telegram.take(incoming('ann', 'hi', { channel: 'telegram' }));
+    await write('hi', 'ben');
     await clock.pass(10 * 60_000);
-    expect(web.sent).toHaveLength(2);
-    const told = await store.exportOf((await store.find('web', 'ann')) ?? 0);
+    expect(telegram.sent).toHaveLength(2);
+    const told = await store.exportOf((await store.find('telegram', 'ann')) ?? 0);
     expect(told).toMatchObject({ task: [{ task: 'undelivered' }] });
+    expect(web.sent).toHaveLength(3);
   });
 
   test('to someone who is gone stops, and starts anew when they are back', async () => {

@@ -6,7 +6,7 @@ import { systemClock } from '../../dist/clock.js';
 import { makeLog } from '../../dist/log.js';
 import { openSqliteStore } from '../../dist/store/sqlite/store.js';
 
-const file = process.argv[2] ?? '';
+const [, , file = '', name = 'web'] = process.argv;
 const tell = (line) => process.stdout.write(`${JSON.stringify(line)}\n`);
 
 function echo(state, event, { nowMs }) {
@@ -23,7 +23,7 @@ function echo(state, event, { nowMs }) {
 
 let record;
 const channel = {
-  name: 'web',
+  name,
   start: async (given) => void (record = given),
   send: async ({ id, chat, paragraphs: [text] }) => {
     tell({ id, chat, text });

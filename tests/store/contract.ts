@@ -59,10 +59,10 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
       test('counts its tries, and is suspected after a restart', async () => {
         const { person } = await store.record(incoming('ann', 'hello'));
         const turn = await loaded(store, person ?? 0);
-        await store.recover(['web'], noon);
+        await store.recover(['web'], [], noon);
         expect((await loaded(store, turn.person)).tries).toBe(1);
         await store.tried(turn.person, refOf(turn));
-        await store.recover(['web'], noon);
+        await store.recover(['web'], [], noon);
         expect((await loaded(store, turn.person)).tries).toBe(2);
       });
 
@@ -259,7 +259,7 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
         const [first] = await store.claim(claimAt(noon));
         await store.settle(first?.id ?? '', { kind: 'doubt', at: noon, why: 'no answer' }, noon);
         expect(await store.claim(claimAt(noon))).toHaveLength(1);
-        expect(await store.recover(['web'], noon)).toMatchObject({ doubtful: 1 });
+        expect(await store.recover(['web'], [], noon)).toMatchObject({ doubtful: 1 });
         expect(await store.claim(claimAt(noon + 1e9))).toEqual([]);
         expect(await store.exportOf(person)).toMatchObject({ task: [{ task: 'undelivered' }] });
       });
@@ -267,9 +267,17 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
       test('cut off once is sent once more, but only by those who have its channel', async () => {
         await exchange(store, 'ann', [say('one')]);
         await store.claim(claimAt(noon));
-        expect(await store.recover(['terminal'], noon)).toEqual({ doubtful: 0, waiting: 0 });
-        expect(await store.recover(['web'], noon)).toEqual({ doubtful: 1, waiting: 0 });
+        expect(await store.recover(['terminal'], [], noon)).toEqual({ doubtful: 0, waiting: 0 });
+        expect(await store.recover(['web'], [], noon)).toEqual({ doubtful: 1, waiting: 0 });
         expect(keysOf(await store.claim(claimAt(noon)))).toEqual(['one']);
+      });
+
+      test('cut off again and again still waits where a repeat does no harm', async () => {
+        await exchange(store, 'ann', [say('one')]);
+        for (let i = 0; i < 4; i++) {
+          expect(keysOf(await store.claim(claimAt(noon)))).toEqual(['one']);
+          expect(await store.recover(['web'], ['web', 'terminal'], noon)).toEqual({ doubtful: 1, waiting: 0 });
+        }
       });
 
       test('is settled once: a late word changes nothing', async () => {

@@ -27,6 +27,8 @@ export interface Outbox {
   settle(id: string, settlement: Settlement, now: Instant): readonly GivenUp[];
   /** Sendings cut off half-way: they may have arrived. */
   doubtCutOff(channels: string, now: Instant): { readonly count: number; readonly givenUp: readonly GivenUp[] };
+  /** Sendings cut off where a repeat does no harm. Returns how many. */
+  waitAgain(channels: string): number;
   addressOf(id: string): Address | undefined;
   /** Keeps back what waits for a chat that cannot be reached. */
   hold(address: Address): void;
@@ -68,6 +70,10 @@ export function makeOutbox(db: Database): Outbox {
   const doubtAll = db.prepare<unknown[], GivenUp & { status: string }>(
     `${doubtful} WHERE status = 'sending' AND channel IN (SELECT value FROM json_each(@channels))
      RETURNING person, why, status`,
+  );
+  const waitAgain = db.prepare<[string]>(
+    `UPDATE outbox SET status = iif(unwanted, 'withdrawn', 'waiting')
+     WHERE status = 'sending' AND channel IN (SELECT value FROM json_each(?))`,
   );
   const giveUp = db.prepare<unknown[], GivenUp>(
     `UPDATE outbox SET status = 'gave-up', why = @why, settled_at = @now
@@ -115,6 +121,7 @@ export function makeOutbox(db: Database): Outbox {
       const rows = doubtAll.all({ channels, now, at: now, why: cutOff });
       return { count: rows.length, givenUp: givenUp(rows) };
     },
+    waitAgain: (channels) => waitAgain.run(channels).changes,
     addressOf: (id) => addressOf.get(idParts(id)),
     hold: (address) => void hold.run(placeOf(address)),
     release: (address, now) => void release.run({ ...placeOf(address), now }),

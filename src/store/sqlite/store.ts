@@ -7,6 +7,7 @@ import {
   type EventRef,
   type PersonId,
   type Recorded,
+  type Recovered,
   type Settlement,
   type Store,
 } from '../contract.ts';
@@ -40,7 +41,7 @@ export function makeSqliteStore(db: Database): Store {
 
   return {
     record: (incoming) => write(() => record(rows, incoming)),
-    recover: (channels, now) => write(() => recover(rows, channels, now)),
+    recover: (channels, harmless, now) => write(() => recover(rows, { channels, harmless, now })),
     awaiting: async (channels, now, limit) => turns.awaiting(JSON.stringify(channels), now, limit),
     load: async (person, now) => turns.load(person, now),
     commit: (commit) => write(() => advance(rows, commit)).catch(movedOrThrow),
@@ -106,11 +107,18 @@ function record({ inbox, people, outbox }: Rows, incoming: Incoming): Recorded {
   return { outcome: 'new', person };
 }
 
-function recover(rows: Rows, channels: readonly ChannelName[], now: Instant) {
+interface Recovery {
+  readonly channels: readonly ChannelName[];
+  readonly harmless: readonly ChannelName[];
+  readonly now: Instant;
+}
+
+function recover(rows: Rows, { channels, harmless, now }: Recovery): Recovered {
+  const again = rows.outbox.waitAgain(JSON.stringify(channels.filter((name) => harmless.includes(name))));
   const names = JSON.stringify(channels);
   const { count, givenUp } = rows.outbox.doubtCutOff(names, now);
   tellShop(rows, givenUp, now);
-  return { doubtful: count, waiting: rows.inbox.suspect(names) };
+  return { doubtful: again + count, waiting: rows.inbox.suspect(names) };
 }
 
 function advance(rows: Rows, commit: Commit): 'done' {
