@@ -144,6 +144,7 @@ brew-still-there = Your plan stands as above.
 infusion-time = Infusion { $n }: { DURATION($infusion-seconds) }.
 mistake-no-such-infusion = This plan has { $most } infusions.
 standing-answer = { ANSWER($answer) }
+standing-answer-or-shop = If that is not what you asked, say “talk to the shop”.
 safety-unknown = I would rather not guess about health or safety. Please ask a doctor or pharmacist if it concerns your health.
 ask-pass-on = I can't answer that well. Shall I pass it to the shop? The answer comes here.
 choice-pass-on = Pass it to the shop

@@ -144,6 +144,7 @@ brew-still-there = 泡法仍照上面。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
 mistake-no-such-infusion = 这个泡法只有 { $most } 泡。
 standing-answer = { ANSWER($answer) }
+standing-answer-or-shop = 如果不是您要问的，请说“找店家”。
 safety-unknown = 健康和安全的事我不想乱猜；若与身体有关，请问医生或药师。
 ask-pass-on = 这个我答不好。要我转给店家吗？回复会发到这里。
 choice-pass-on = 转给店家

@@ -144,6 +144,7 @@ brew-still-there = 泡法仍照上面。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
 mistake-no-such-infusion = 這個泡法只有 { $most } 泡。
 standing-answer = { ANSWER($answer) }
+standing-answer-or-shop = 如果不是您要問的，請說「找店家」。
 safety-unknown = 健康和安全的事我不想亂猜；若與身體有關，請問醫師或藥師。
 ask-pass-on = 這個我答不好。要我轉給店家嗎？回覆會傳到這裡。
 choice-pass-on = 轉給店家

@@ -96,7 +96,7 @@ function everyPlace(): ReadonlyMap<string, Walker> {
     'other language',
     'forget me',
     'do you have classes',
-    'how do I clean a thermos of glue',
+    'storing umbrellas',
   ];
   for (let walker = queue.shift(); walker; walker = queue.shift()) {
     if (found.has(placeOf(walker))) continue;

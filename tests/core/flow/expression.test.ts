@@ -111,13 +111,13 @@ const { tree } = fc.letrec<{ tree: Expression }>((tie) => ({
   ),
 }));
 
-describe('laws', () => {
+describe('laws', { timeout: 60_000 }, () => {
   it('what is written reads back as the same tree', () => {
     fc.assert(
       fc.property(tree, (expression) => {
         expect(readExpression(writeExpression(expression))).toEqual({ expression });
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     );
   });
 
@@ -127,7 +127,7 @@ describe('laws', () => {
         const value = evaluate(expression, lookup);
         expect(JSON.parse(JSON.stringify(value))).toEqual(value);
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     );
   });
 
@@ -137,7 +137,7 @@ describe('laws', () => {
         const read = readExpression(text);
         if ('problem' in read) expect(read.problem.offset).toBeLessThanOrEqual(text.length);
       }),
-      { numRuns: 500 },
+      { numRuns: 200 },
     );
   });
 });
