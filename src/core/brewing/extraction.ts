@@ -68,7 +68,7 @@ export function leafStateOf(steeping: Steeping): LeafState {
 
 /** Steps grow with the time elapsed: within 0.5 % of a general solver from seconds to a day (a test holds it). */
 export function stepSeconds(elapsedS: Seconds): Seconds {
-  return 1.5 + 0.2 * elapsedS;
+  return 3 + 0.4 * elapsedS;
 }
 
 export function steep(leaf: Leaf, bath: Bath, steeping: Steeping, seconds: Seconds): void {
