@@ -156,6 +156,7 @@ export function makeReader(content: ReaderContent): Reader {
       byCue ||
       hint.asked !== null ||
       act !== null ||
+      (named.length > 0 && scene.vessels.length > 0) ||
       isClearlyBrew(words, cues, scene.vessels.length > 0, read.volumeMl);
     const kind = settleKind(ruled, words, clear);
     const facts = {
