@@ -75,7 +75,7 @@ export function channelAt(
     now: () => Date.now(),
     profiles: testProfiles,
     waits: quickWaits,
-    sendTimeoutMs: 400,
+    sendTimeoutMs: 10_000,
     ...more,
   });
   return { channel, log };
@@ -95,7 +95,7 @@ export function outgoing(chat: number, more: Partial<Outgoing> = {}): Outgoing {
   };
 }
 
-export async function until(holds: () => boolean, withinMs = 5000): Promise<void> {
+export async function until(holds: () => boolean, withinMs = 15_000): Promise<void> {
   for (const end = Date.now() + withinMs; !holds();) {
     if (Date.now() > end) throw new Error('waited in vain');
     await new Promise((resolve) => setTimeout(resolve, 2));

@@ -18,7 +18,7 @@ afterEach(async () => {
 
 const lastOf = (person: number): string => server.seenBy(person).at(-1)?.text ?? '';
 const answered = async (person: number, messages: number): Promise<string> => {
-  await until(() => server.seenBy(person).length >= messages, 10_000);
+  await until(() => server.seenBy(person).length >= messages);
   await house.app.settled();
   return lastOf(person);
 };
@@ -60,7 +60,7 @@ describe('a customer on Telegram', () => {
     expect(server.seenBy(7)).toHaveLength(1);
     server.people.unblock(7);
     server.people.say(7, 'gaiwan', 'en');
-    await until(() => server.seenBy(7).length > 1, 10_000);
+    await until(() => server.seenBy(7).length > 1);
   });
 
   it('finds their conversation after a restart, and nothing is said twice', async () => {
@@ -70,12 +70,16 @@ describe('a customer on Telegram', () => {
     server.people.say(7, 'a glass, 350 ml', 'en');
     expect(await answered(7, 2)).toMatch(/350 ml/);
     expect(server.seenBy(7).filter(({ text }) => text === question)).toHaveLength(1);
-    expect(server.queue.pending).toEqual([]);
+    await until(() => server.queue.pending.length === 0);
   });
 });
 
-it('reminds eighty people at once, each once, near the published rate even when it was too fast at first', async () => {
-  const { mostCopies, perSecond } = await measureReminders(80);
-  expect(mostCopies).toBe(1);
-  expect(perSecond).toBeGreaterThan(8);
-});
+it(
+  'reminds eighty people at once, each once, near the published rate even when it was too fast at first',
+  { timeout: 60_000 },
+  async () => {
+    const { mostCopies, perSecond } = await measureReminders(80);
+    expect(mostCopies).toBe(1);
+    expect(perSecond).toBeGreaterThan(8);
+  },
+);

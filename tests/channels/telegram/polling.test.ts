@@ -4,7 +4,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Incoming } from '../../../src/messages.ts';
 import type { TelegramChannel, TelegramDeps } from '../../../src/channels/telegram/telegram.ts';
 import { startStandIn, type StandIn } from './bot-api/server.ts';
-import { channelAt, Memory, until, type KeptLog } from './harness.ts';
+import { channelAt, Memory, quickWaits, until, type KeptLog } from './harness.ts';
 
 let server: StandIn;
 const running: TelegramChannel[] = [];
@@ -180,10 +180,13 @@ describe('polling', () => {
   });
 });
 
+/** The last word may take its time on a busy machine. */
+const patient: Partial<TelegramDeps> = { waits: { ...quickWaits, farewellMs: 3000 } };
+
 describe('an orderly stop', () => {
   it('leaves nothing to be handed out twice', async () => {
     const memory = new Memory();
-    const { channel } = await begin(memory.record);
+    const { channel } = await begin(memory.record, patient);
     for (let i = 0; i < 20; i++) server.people.say(i % 3, `${i}`);
     await until(() => memory.kept.length === 20);
     await channel.stop();
@@ -200,7 +203,7 @@ describe('an orderly stop', () => {
     const { channel } = await begin(async (incoming) => {
       await new Promise((resolve) => setTimeout(resolve, 60));
       return memory.record(incoming);
-    });
+    }, patient);
     server.people.say(1, 'a');
     await until(() => server.record.of('getUpdates').some(({ code }) => code === 200));
     await channel.stop();

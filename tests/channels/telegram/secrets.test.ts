@@ -79,11 +79,11 @@ const intakeMethods = [
 function made(more: Partial<TelegramDeps> = {}): { channel: TelegramChannel; log: KeptLog } {
   return channelAt(
     { root: server.root, token },
-    { sendTimeoutMs: 40, drawPicture: () => Promise.resolve(png), ...more },
+    { sendTimeoutMs: 250, drawPicture: () => Promise.resolve(png), ...more },
   );
 }
 
-it(`keeps them on ${troubles.length * ways.length} ways out`, async () => {
+it(`keeps them on ${troubles.length * ways.length} ways out`, { timeout: 60_000 }, async () => {
   let paths = 0;
   for (const way of ways) {
     for (const trouble of troubles) {

@@ -244,7 +244,7 @@ describe('the flood limiter', () => {
     await server.close();
     server = await startStandIn({ flood: publishedLimits });
     for (let id = 1; id <= 40; id++) server.people.say(id, 'hello');
-    const startedAt = Date.now();
+    server.clock.stand();
     const codes: (number | undefined)[] = [];
     for (let i = 0; i < 4; i++) codes.push((await call('sendMessage', { chat_id: 1, text: `${i}` })).error_code);
     expect(codes).toEqual([undefined, undefined, undefined, 429]);
@@ -252,9 +252,7 @@ describe('the flood limiter', () => {
       [...Array(39).keys()].map((i) => call('sendMessage', { chat_id: i + 2, text: 'x' })),
     );
     const refused = rest.filter((reply) => reply.error_code === 429);
-    const most = 30 + Math.ceil((30 * (Date.now() - startedAt)) / 1000);
-    expect(3 + rest.length - refused.length).toBeLessThanOrEqual(most);
-    expect(3 + rest.length - refused.length).toBeGreaterThanOrEqual(30);
+    expect(refused).toHaveLength(39 - 27);
     expect(refused[0]?.parameters?.retry_after).toBe(1);
     server.clock.advance(1000);
     expect(await call('sendMessage', { chat_id: 1, text: 'later' })).toMatchObject({ ok: true });
@@ -321,7 +319,7 @@ describe('its control from outside', () => {
 const png = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
 
 async function until(holds: () => boolean): Promise<void> {
-  for (const end = Date.now() + 5000; !holds();) {
+  for (const end = Date.now() + 15_000; !holds();) {
     if (Date.now() > end) throw new Error('waited in vain');
     await new Promise((resolve) => setTimeout(resolve, 5));
   }
