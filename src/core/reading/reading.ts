@@ -6,8 +6,9 @@ import { readAct, readInfusion, readWantedLanguage, type Act } from './acts.ts';
 import { makeAnswerFinder, type StandingAnswer } from './answers.ts';
 import { cueText, makeCues, type Cues } from './cues.ts';
 import { makeGuestReader } from './guests.ts';
-import { kinds, readKind, wordCount, type Kind, type Taste } from './kind.ts';
-import { makeLikeness, type Example } from './likeness.ts';
+import { readKind, wordCount, type Kind, type Taste } from './kind.ts';
+import { makeKindSettler } from './settle-kind.ts';
+import { readStrength, readStyle, readWarmed, type ReadStyle } from './wishes.ts';
 import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
 import { findMeasures } from './measures.ts';
@@ -18,8 +19,6 @@ import { unknownTea } from './unknown-tea.ts';
 import { concludeVessel, makeVesselFinder } from './vessel.ts';
 import { readVolume, type QuantityScene } from './volume.ts';
 import { readElevation, readTemperature } from './warmth.ts';
-
-export type ReadStyle = 'gongfu' | 'western' | 'grandpa' | 'cold';
 
 export interface Reading {
   readonly language: Language;
@@ -76,11 +75,6 @@ export interface Hint {
   readonly asked: string | null;
 }
 
-/** Almost word by word. */
-const sureLikeness = 0.7;
-/** About e⁺² times likelier than the next kind. Chosen on the tuning half of tests/reading/sentences.txt. */
-const sureLead = 2;
-
 export type Reader = (text: string, hint: Hint) => Reading;
 
 export function makeReader(content: ReaderContent): Reader {
@@ -92,15 +86,7 @@ export function makeReader(content: ReaderContent): Reader {
   const answerFor = makeAnswerFinder(content.answers);
   const strangerTo = new Set([...ordinary, ...cueWords(content.words)]);
 
-  const likeliest = makeLikeness(examplesOf(content));
-  /** What the cues leave open is settled by a standing answer asked for almost word by word, or by likeness to examples. */
-  const settleKind = (kind: Kind, words: string, clear: boolean): Kind => {
-    if (clear) return kind;
-    const found = answerFor(words, null);
-    if (found && found.likeness >= sureLikeness) return found.kind;
-    const likely = likeliest(words);
-    return likely && likely.lead >= (kind === 'brew' ? 2 * sureLead : sureLead) ? likely.kind : kind;
-  };
+  const settleKind = makeKindSettler(content.words.examples, content.answers, answerFor);
 
   return (text, hint) => {
     const { shown, plain } = plainText(text);
@@ -183,7 +169,7 @@ export function makeReader(content: ReaderContent): Reader {
       elevationM: read.elevationM.value,
       style: told ?? (settled === 'brew' && cues.has('fridge', words) ? 'cold' : null),
       strength: settled === 'brew' ? readStrength(cues, words) : null,
-      warmed: cues.has('not-warmed', words) ? false : cues.has('warmed', words) ? true : null,
+      warmed: readWarmed(cues, words),
       taste,
       act,
       wants,
@@ -214,20 +200,6 @@ function withAsked(found: Found, plain: string, hint: Hint, finder: TeaFinder): 
   return bare && asked ? finder.find(`puer ${bare[1] ?? ''}${bare[2] ? ` 普洱${bare[2]}` : ''}`) : found;
 }
 
-function readStyle(cues: Cues, words: string): ReadStyle | null {
-  const told = (['cold', 'gongfu', 'western', 'grandpa'] as const).filter((style) => cues.has(style, words));
-  return told[0] ?? null;
-}
-
-/** Common practice, no source: what "strong" and "light" ask of the model's own wish of 0.6 … 1.5. */
-const strongWish = 1.25;
-const lightWish = 0.8;
-
-function readStrength(cues: Cues, words: string): number | null {
-  if (cues.has('light', words)) return lightWish;
-  return cues.has('strong', words) ? strongWish : null;
-}
-
 function saysDose(plain: string): boolean {
   return /\b(?:use|using|left|brew|steep|put)\b|泡|冲|剩|放/.test(plain);
 }
@@ -253,14 +225,6 @@ function cueWords(words: ReadingWords): string[] {
     ...words.vessels.flatMap((v) => v.words),
   ];
   return lists.flatMap((text) => text.toLowerCase().match(/[a-z]{2,}/g) ?? []);
-}
-
-function examplesOf({ words, answers }: ReaderContent): Example<Kind>[] {
-  const own = kinds.flatMap((kind) => words.examples[kind].map((text) => ({ kind, text })));
-  const asked = answers.flatMap(({ kind, questions }) =>
-    Object.values(questions).flatMap((all) => all.map((text) => ({ kind, text }))),
-  );
-  return [...own, ...asked].map(({ kind, text }) => ({ kind, text: cueText(plainText(text).plain) }));
 }
 
 /** A size, or how to brew in so many words: nothing else needs to be weighed. */
