@@ -60,10 +60,13 @@ describe('the plan as JSON', () => {
   });
 });
 
-describe('as brewed', () => {
-  const brewed = (more: object = {}): string =>
-    JSON.stringify({ tea: 'sencha', leafG: 10, infusions: [{ waterMl: 430, waterC: 90, seconds: 60 }], ...more });
+const brewed = (more: object = {}): string =>
+  JSON.stringify({ tea: 'sencha', leafG: 10, infusions: [{ waterMl: 430, waterC: 90, seconds: 60 }], ...more });
 
+const share = (answer: Record<string, unknown>): number =>
+  (answer['infusions'] as Record<string, number>[])[0]!['caffeineFraction']!;
+
+describe('as brewed', () => {
   it('gives exactly the shares it should', () => {
     const answer = json('--as-brewed', brewed());
     const [first] = answer['infusions'] as Record<string, number>[];
@@ -81,8 +84,6 @@ describe('as brewed', () => {
   });
 
   it('a cold vessel gives less than water that holds its temperature', () => {
-    const share = (answer: Record<string, unknown>): number =>
-      (answer['infusions'] as Record<string, number>[])[0]!['caffeineFraction']!;
     expect(share(json('--as-brewed', brewed({ vessel: 'mug' })))).toBeLessThan(share(json('--as-brewed', brewed())));
   });
 

@@ -58,6 +58,11 @@ describe('one cup', () => {
   });
 });
 
+const ratio = (waterC: number): number => {
+  const [first, second] = brewed('da-hong-pao', 3, [cup(waterC, 30), cup(waterC, 30)]);
+  return second!.solidsFraction / first!.solidsFraction;
+};
+
 describe('one after the other', () => {
   it('three times 5 min at the boil take nearly all caffeine (Hicks et al. 1996)', () => {
     for (const tea of ['assam', 'longjing', 'da-hong-pao']) {
@@ -69,10 +74,6 @@ describe('one after the other', () => {
   });
 
   it('of short pours, at 70 °C the second cup keeps up better with the first than at 95 °C', () => {
-    const ratio = (waterC: number): number => {
-      const [first, second] = brewed('da-hong-pao', 3, [cup(waterC, 30), cup(waterC, 30)]);
-      return second!.solidsFraction / first!.solidsFraction;
-    };
     expect(ratio(70)).toBeGreaterThan(ratio(95));
   });
 

@@ -1,5 +1,5 @@
 /** The model's small steps against a general solver of differential equations (odex), over random brews. */
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { Solver } from 'odex';
 import { expect, it } from 'vitest';
 import { families } from '../../src/core/brewing/plan.ts';

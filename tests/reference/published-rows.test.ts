@@ -40,10 +40,11 @@ it.each(named(pointsOf(rows.filter(({ use }) => use === 'check'))))('a row never
   expect(Math.abs(predict(data, point) - point.measured.value)).toBeLessThanOrEqual(point.measured.tolerance);
 });
 
+const at = (tree: KineticsData, path: readonly string[]): unknown =>
+  path.reduce<unknown>((branch, key) => (branch as { readonly [key: string]: unknown })[key], tree);
+
 it('the rates in data are those the calibration writes', { timeout: 120_000 }, () => {
   const { kinetics } = fit(data, rows);
-  const at = (tree: KineticsData, path: readonly string[]): unknown =>
-    path.reduce<unknown>((branch, key) => (branch as { readonly [key: string]: unknown })[key], tree);
   for (const { path } of unknowns) {
     const ratio = Number(at(kinetics, path)) / Number(at(data.kinetics, path));
     expect(Math.abs(ratio - 1), path.join('.')).toBeLessThan(0.01);

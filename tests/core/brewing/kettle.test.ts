@@ -20,8 +20,9 @@ describe('mixing', () => {
   });
 });
 
+const at = (waterC: number, waterMl: number): number => waitWay({ ...ask, waterC, waterMl }).seconds;
+
 it('waiting takes longer for cooler water and for more of it', () => {
-  const at = (waterC: number, waterMl: number): number => waitWay({ ...ask, waterC, waterMl }).seconds;
   expect(at(80, 500)).toBeGreaterThan(at(90, 500));
   expect(at(80, 1500)).toBeGreaterThan(at(80, 500));
   expect(at(80, 500)).toBeGreaterThan(240);

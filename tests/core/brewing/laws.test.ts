@@ -1,5 +1,5 @@
 /** What must hold for every brew: shares between 0 and 1, mass kept, more never giving less, no figure missing. */
-import fc from 'fast-check';
+import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { brewedShares } from '../../../src/core/brewing/as-brewed.ts';
 import { solutes, type LeafProfile } from '../../../src/core/brewing/brewing-data.ts';
@@ -13,7 +13,7 @@ import {
 } from '../../../src/core/brewing/extraction.ts';
 import { dryBrew, infuse, rest } from '../../../src/core/brewing/infusion.ts';
 import { makeLeaf } from '../../../src/core/brewing/leaf.ts';
-import { families, type BrewRequest } from '../../../src/core/brewing/plan.ts';
+import { families } from '../../../src/core/brewing/plan.ts';
 import { isMistake, planBrew } from '../../../src/core/brewing/schedule.ts';
 import { potOf } from '../../../src/core/brewing/vessel.ts';
 import { data, teas } from './real-data.ts';
@@ -175,7 +175,7 @@ it('a plan has no figure missing, whatever is asked within the ranges', () => {
   fc.assert(
     fc.property(fc.constantFrom(...teas), asked, (tea, rest_) => {
       const leaf = { family: tea.family, form: tea.form, ...tea.leaf } as LeafProfile;
-      const made = planBrew(data, leaf, { tea: tea.id, family: leaf.family, ...rest_ } as BrewRequest);
+      const made = planBrew(data, leaf, { tea: tea.id, family: leaf.family, ...rest_ });
       if (isMistake(made)) {
         expect(made.code).toMatch(/out-of-range$/);
         return;

@@ -76,8 +76,9 @@ describe('dry leaf in a small pot', () => {
   });
 });
 
-it('the vessels keep the order of one and the same spoonful (E. Smith: 3.15 between densest and lightest)', () => {
-  const bulk = (form: string): number => data.forms[form]!.bulkGPerMl;
+const bulk = (form: string): number => data.forms[form]!.bulkGPerMl;
+
+it('the forms keep the order of one and the same spoonful (E. Smith: 3.15 between densest and lightest)', () => {
   expect(bulk('pellet') / bulk('twisted-strip')).toBeGreaterThan(2.5);
   expect(bulk('pellet') / bulk('twisted-strip')).toBeLessThan(3.5);
 });

@@ -1,13 +1,13 @@
 /** Taste: the smallest change first, bounded, and really in the plan. */
 import { describe, expect, it } from 'vitest';
-import { adjust, complaints, usualTaste, withTaste, type Taste } from '../../../src/core/brewing/taste.ts';
+import { adjust, usualTaste, withTaste, type Complaint, type Taste } from '../../../src/core/brewing/taste.ts';
 import { isMistake, planBrew } from '../../../src/core/brewing/schedule.ts';
 import { data, leafOf, plan, request } from './real-data.ts';
 
 const green = { family: 'green', waterC: 78, boilsAtC: 99.97 } as const;
 const black = { family: 'black', waterC: 95, boilsAtC: 99.97 } as const;
 
-function repeated(complaint: (typeof complaints)[number], context: typeof green | typeof black): string[] {
+function repeated(complaint: Complaint, context: typeof green | typeof black): string[] {
   const fields: string[] = [];
   let taste: Taste = usualTaste;
   for (let turn = 0; turn < 40; turn++) {
