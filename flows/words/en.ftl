@@ -231,7 +231,6 @@ plan-way-pitcher = Or pour it through { $pours ->
 } (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
 plan-chart-strength = Strength, mg/ml
 plan-chart-left = Left in the leaf
-plan-chart-time = Time
 
 # Why a plan is as it is
 why-leaf = { GRAMS($leafG) } of leaf in { ML($waterMl) } is one gram to { NUMBER($mlPerG) } ml; dry, it fills { PERCENT($fill) } of the vessel, so it has room to open.

@@ -228,7 +228,6 @@ plan-way-wait = 或让烧开的壶掀盖放 { DURATION($seconds) }（± { NUMBER
 plan-way-pitcher = 或倒过凉的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-chart-strength = 浓度，毫克/毫升
 plan-chart-left = 叶中所余
-plan-chart-time = 时间
 
 # 为什么这样泡
 why-leaf = { GRAMS($leafG) }茶叶配 { ML($waterMl) }水，每克 { NUMBER($mlPerG) } 毫升；干叶占茶器的 { PERCENT($fill) }，有舒展的空间。

@@ -228,7 +228,6 @@ plan-way-wait = 或讓燒開的壺掀蓋放 { DURATION($seconds) }（± { NUMBER
 plan-way-pitcher = 或倒過涼的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-chart-strength = 濃度，毫克/毫升
 plan-chart-left = 葉中所餘
-plan-chart-time = 時間
 
 # 為什麼這樣泡
 why-leaf = { GRAMS($leafG) }茶葉配 { ML($waterMl) }水，每克 { NUMBER($mlPerG) } 毫升；乾葉佔茶器的 { PERCENT($fill) }，有舒展的空間。
