@@ -1,5 +1,5 @@
 /** Which standing answer of the shop fits a question, if one clearly does. */
-import MiniSearch from 'minisearch';
+import MiniSearch, { type SearchResult } from 'minisearch';
 import type { Language } from '../units.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { cueText } from './cues.ts';
@@ -52,7 +52,7 @@ export function makeAnswerFinder(answers: readonly StandingAnswer[]): AnswerFind
       filter: (hit) => kind === null || numbered[Number(hit.id)]?.kind === kind,
       fuzzy: (term) => (/[a-z]{5}/.test(term) ? 1 : 0),
     });
-    const [best] = hits;
+    const best = favourite(hits, (id) => numbered[id]?.answer ?? '');
     const row = numbered[Number(best?.id)];
     if (!best || !row) return null;
     const likeness = Math.min(best.queryTerms.length / terms.length, best.terms.length / termsOf(row.question).length);
@@ -62,3 +62,19 @@ export function makeAnswerFinder(answers: readonly StandingAnswer[]): AnswerFind
 
 /** Longer texts hold more than one question. */
 const longestQuestion = 300;
+
+/** The best hit of the answer whose questions, taken together, hold most of what was asked. */
+function favourite(hits: readonly SearchResult[], answerOf: (id: number) => string): SearchResult | undefined {
+  const weights = new Map<string, Map<string, number>>();
+  for (const hit of hits) {
+    const answer = answerOf(Number(hit.id));
+    const terms = weights.get(answer) ?? new Map<string, number>();
+    weights.set(answer, terms);
+    const share = hit.score / hit.terms.length;
+    for (const term of hit.queryTerms) terms.set(term, Math.max(terms.get(term) ?? 0, share));
+  }
+  const weightOf = (hit: SearchResult): number =>
+    hit.score +
+    [...(weights.get(answerOf(Number(hit.id))) ?? new Map<string, number>()).values()].reduce((a, b) => a + b, 0);
+  return hits.toSorted((a, b) => weightOf(b) - weightOf(a))[0];
+}
