@@ -17,4 +17,5 @@ node('node_modules/typescript/bin/tsc', '-p', '.');
 if (existsSync(`${page}/vite.config.ts`)) {
   node('node_modules/vite/bin/vite.js', 'build', '--config', `${page}/vite.config.ts`, '--logLevel', 'warn');
 }
+node('dist/commands/keep-parsed.js');
 writeFileSync('dist/.built', '');

@@ -1,9 +1,9 @@
 // Where this machine keeps a Chromium for the tests of the page.
 import { existsSync } from 'node:fs';
 
-/** The path of a Chromium, or null. NINTHPOUR_CHROMIUM names one that is elsewhere. */
+/** The path of a Chromium, or null. CHROMIUM_PATH names one that is elsewhere. */
 export function chromium() {
-  const named = process.env.NINTHPOUR_CHROMIUM;
+  const named = process.env.CHROMIUM_PATH;
   const places = [
     ...(named ? [named] : []),
     '/usr/bin/chromium',

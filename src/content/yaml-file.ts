@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { relative } from 'node:path';
 import { LineCounter, parseDocument, type Document } from 'yaml';
 import type { z } from 'zod';
+import { parsedBefore } from './parsed-before.ts';
 
 /** A file a person wrote is wrong. Its message is made to be read, one mistake a line. */
 export class ContentMistake extends Error {
@@ -18,21 +19,33 @@ export interface YamlFile<T> {
 /** Throws ContentMistake when the file is missing, is not YAML, or does not fit the schema. */
 export function readYaml<S extends z.ZodType>(file: string, schema: S): YamlFile<z.output<S>> {
   const shown = relative(process.cwd(), file) || file;
-  const lines = new LineCounter();
-  const document = parseDocument(readText(file, shown), { lineCounter: lines, prettyErrors: false });
-  const place = (offset: number): string => {
-    const { line, col } = lines.linePos(offset);
-    return `${shown}:${line}:${col}`;
+  const text = readText(file, shown);
+  const at = (path: readonly PropertyKey[]): string => {
+    const { document, place } = locate(text, shown);
+    return place(offsetOf(document, path));
   };
-  if (document.errors.length > 0) {
-    throw new ContentMistake(document.errors.map((e) => `${place(e.pos[0])} ${e.message}`).join('\n'));
-  }
-  const at = (path: readonly PropertyKey[]): string => place(offsetOf(document, path));
-  const parsed = schema.safeParse(document.toJS());
+  const parsed = schema.safeParse(parsedBefore(text) ?? parseWhole(text, shown));
   if (parsed.success) return { value: parsed.data, at };
   throw new ContentMistake(
     parsed.error.issues.map((i) => `${at(i.path)} ${i.path.join('.') || 'file'}: ${i.message}`).join('\n'),
   );
+}
+
+/** What a text holds. Throws ContentMistake when it is not YAML. */
+export function parseWhole(text: string, shown: string): unknown {
+  const { document, place } = locate(text, shown);
+  if (document.errors.length === 0) return document.toJS();
+  throw new ContentMistake(document.errors.map((e) => `${place(e.pos[0])} ${e.message}`).join('\n'));
+}
+
+function locate(text: string, shown: string): { document: Document; place: (offset: number) => string } {
+  const lines = new LineCounter();
+  const document = parseDocument(text, { lineCounter: lines, prettyErrors: false });
+  const place = (offset: number): string => {
+    const { line, col } = lines.linePos(offset);
+    return `${shown}:${line}:${col}`;
+  };
+  return { document, place };
 }
 
 function readText(file: string, shown: string): string {
