@@ -92,7 +92,7 @@ function pageWords({ words }: Content, language: Language): Readonly<Record<stri
   return Object.fromEntries(keys.map((key) => [key, words.say(language, { key, values: {} })]));
 }
 
-/** What a stranger would be told who scans this label: asked of the conversation itself, and kept nowhere. */
+/** The plan of a label for the shop's usual vessel: asked of the conversation itself, and kept nowhere. */
 function labelSheet(
   content: Content,
   clock: Clock,
@@ -101,7 +101,7 @@ function labelSheet(
   if (!content.teas.some(({ id }) => id === teaId)) return null;
   const now = clock.now();
   const event = { kind: 'opened', payload: `tea-${teaId}` } as const;
-  const { effects } = stepIn(content)(null, event, { nowMs: now, language, memory: {} });
+  const { effects } = stepIn(content)(null, event, { nowMs: now, language, memory: { ...content.shop.usual, usual: true } });
   const sayings = effects.flatMap((effect) => (effect.do === 'say' && !effect.saying.later ? [effect.saying] : []));
   const show = sayings.find((saying) => saying.show)?.show;
   const owed: Owed = {

@@ -4,6 +4,7 @@ import { readAnswers } from './content/answers.ts';
 import { readBrewingData } from './content/brewing-data.ts';
 import { readReadingWords } from './content/reading-words.ts';
 import { readTeaNames, readTeas } from './content/tea-data.ts';
+import { readShop, type Shop } from './content/shop-data.ts';
 import { wrongUse } from './content/used-words.ts';
 import { readWordFiles } from './content/words.ts';
 import { ContentMistake } from './content/yaml-file.ts';
@@ -20,7 +21,7 @@ import { makeWords, type Words } from './core/words/words.ts';
 export interface ContentFolders {
   readonly flowsDir: string;
   readonly dataDir: string;
-  readonly shopDir?: string;
+  readonly shopDir: string;
 }
 
 export interface Content {
@@ -31,6 +32,7 @@ export interface Content {
   readonly book: FlowBook;
   readonly read: Reader;
   readonly answers: readonly StandingAnswer[];
+  readonly shop: Shop;
 }
 
 export { ContentMistake };
@@ -52,18 +54,19 @@ export function readContent({ flowsDir, dataDir, shopDir }: ContentFolders): Con
   const brewing = attempt(() => readBrewingData(dataDir));
   const readingWords = attempt(() => readReadingWords(dataDir));
   const answers = attempt(() => readAnswers(dataDir, shopDir));
+  const shop = attempt(() => readShop(shopDir));
   const wordFiles = readWordFiles(flowsDir);
   const { flows, problems } = readFlows(flowsDir, wordFiles);
   mistakes.push(...wordFiles.problems, ...problems);
   if (brewing && mistakes.length === 0) mistakes.push(...wrongUse({ files: wordFiles, flows, brewing }));
-  if (!teas || !names || !brewing || !readingWords || !answers || mistakes.length > 0) {
+  if (!teas || !names || !brewing || !readingWords || !answers || !shop || mistakes.length > 0) {
     throw new ContentMistake(mistakes.join('\n'));
   }
   const words = makeWords(wordFiles.sources, (kind, id, language) => nameOf({ teas, answers }, { kind, id, language }));
   const finder = makeTeaFinder(teas, names);
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
   const book = makeBook(flows, makeCalls({ teas, brewing, read }), words);
-  return { teas, finder, brewing, words, book, read, answers };
+  return { teas, finder, brewing, words, book, read, answers, shop };
 }
 
 type Named = { readonly teas: readonly Tea[]; readonly answers: readonly StandingAnswer[] };

@@ -125,6 +125,7 @@ choice-you-say = You say
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) } (as this family usually is)
 brew-as-last-time = (Your vessel from last time. Tell me if it is another.)
+brew-as-in-the-shop = (As the shop brews it. Tell me your own vessel below.)
 brew-leaf = Leaf: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp; dry, { $plan-fill }.
 brew-leaf-powder = Powder: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp, sieved, with { ML($plan-waterMl) } of water; whisk until it foams.
 brew-fill-bottom = it just covers the bottom

@@ -125,6 +125,7 @@ choice-you-say = 由您建议
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }，按这类茶的一般情形
 brew-as-last-time = （用的是您上次的器具；换了请告诉我。）
+brew-as-in-the-shop = （这是店里的泡法。请在下面告诉我您用什么器具。）
 brew-leaf = 茶叶：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙；干茶{ $plan-fill }。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙，过筛，加水 { ML($plan-waterMl) }，打到起沫。
 brew-fill-bottom = 刚好铺满底

@@ -125,6 +125,7 @@ choice-you-say = 由您建議
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }，按這類茶的一般情形
 brew-as-last-time = （用的是您上次的器具；換了請告訴我。）
+brew-as-in-the-shop = （這是店裡的泡法。請在下面告訴我您用什麼器具。）
 brew-leaf = 茶葉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙；乾茶{ $plan-fill }。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙，過篩，加水 { ML($plan-waterMl) }，打到起沫。
 brew-fill-bottom = 剛好鋪滿底

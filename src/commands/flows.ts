@@ -14,7 +14,7 @@ const flowsDir = join(root, 'flows');
 
 function main(): void {
   const { values, positionals } = parseArgs({ options: { draw: { type: 'boolean' } }, allowPositionals: true });
-  const { book, words } = readContent({ flowsDir, dataDir: join(root, 'data') });
+  const { book, words } = readContent({ flowsDir, dataDir: join(root, 'data'), shopDir: join(root, 'data', 'shop') });
   const flows = Object.values(book.flows);
   const places = flows.reduce((sum, flow) => sum + Object.keys(flow.places).length, 0);
   const sentences = words.keys().length;

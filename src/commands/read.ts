@@ -54,7 +54,11 @@ export function replyTo(content: Content, text: string, language: Language): str
 
 async function main(): Promise<void> {
   const json = process.argv.includes('--json');
-  const content = readContent({ flowsDir: join(root, 'flows'), dataDir: join(root, 'data') });
+  const content = readContent({
+    flowsDir: join(root, 'flows'),
+    dataDir: join(root, 'data'),
+    shopDir: join(root, 'data', 'shop'),
+  });
   let lineNumber = 0;
   for await (const line of createInterface({ input: process.stdin })) {
     lineNumber++;

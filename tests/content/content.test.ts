@@ -7,6 +7,7 @@ import { ContentMistake, readContent } from '../../src/content.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'ninthpour-content-'));
 const [flowsDir, dataDir] = [join(folder, 'flows'), join(folder, 'data')];
+const shopDir = join(dataDir, 'shop');
 
 beforeEach(() => {
   cpSync('flows', flowsDir, { recursive: true });
@@ -16,7 +17,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 function mistakes(): readonly string[] {
   try {
-    readContent({ flowsDir, dataDir });
+    readContent({ flowsDir, dataDir, shopDir });
     return [];
   } catch (error) {
     if (!(error instanceof ContentMistake)) throw error;
@@ -43,14 +44,14 @@ describe('the real files', { timeout: 60_000 }, () => {
   });
 
   it('are read into all a conversation needs', () => {
-    const content = readContent({ flowsDir, dataDir });
+    const content = readContent({ flowsDir, dataDir, shopDir });
     expect(content.book.flows['front']?.front).not.toBeNull();
     expect(content.teas.length).toBeGreaterThanOrEqual(40);
     expect(Object.keys(content.brewing.vessels)).toHaveLength(11);
   });
 
   it('give a flow another hash when it changes, and only then', () => {
-    const hash = (): string | undefined => readContent({ flowsDir, dataDir }).book.flows['brew']?.hash;
+    const hash = (): string | undefined => readContent({ flowsDir, dataDir, shopDir }).book.flows['brew']?.hash;
     const before = hash();
     expect(hash()).toBe(before);
     plant('flows/brew.yaml', 'From tea and vessel to a plan', 'From leaf and vessel to a plan');

@@ -6,7 +6,7 @@ import { rests } from '../../src/core/flow/check.ts';
 import { step, type Stepped } from '../../src/core/flow/step.ts';
 import { languages, type Language } from '../../src/core/units.ts';
 
-const { book, words } = readContent({ flowsDir: 'flows', dataDir: 'data' });
+const { book, words } = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
 
 interface Walker {
   readonly state: FlowState;
