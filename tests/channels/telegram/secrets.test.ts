@@ -100,28 +100,25 @@ it(`keeps them on ${troubles.length * ways.length} ways out`, { timeout: 60_000 
 });
 
 it(`keeps them on ${inTroubles.length * intakeMethods.length} ways in`, { timeout: 60_000 }, async () => {
-  for (const method of intakeMethods) {
-    await Promise.all(
-      inTroubles.map(async (trouble) => {
-        const own = await startStandIn({ token });
-        const { channel, log } = channelAt({ root: own.root, token });
-        own.people.say(1, text);
-        own.people.forge(1, 'k');
-        own.faults.add({ method, times: 2, trouble });
-        let records = 0;
-        await channel.start(() =>
-          records++ === 0 ? Promise.reject(new Error(`${text} ${token}`)) : Promise.resolve('new'),
-        );
-        await until(() => own.queue.pending.length === 0, 20_000);
-        await channel.stop();
-        await own.close();
-        expect(log.lines.length).toBeGreaterThan(0);
-        expect(JSON.stringify([log.lines, channel.health()])).not.toMatch(canary);
-      }),
-    );
-  }
+  const paths = intakeMethods.flatMap((method) => inTroubles.map((trouble) => [method, trouble] as const));
+  await Promise.all(paths.map(([method, trouble]) => wayIn(method, trouble)));
   expect(written.join('')).not.toMatch(canary);
 });
+
+async function wayIn(method: string, trouble: Trouble): Promise<void> {
+  const own = await startStandIn({ token });
+  const { channel, log } = channelAt({ root: own.root, token });
+  own.people.say(1, text);
+  own.people.forge(1, 'k');
+  own.faults.add({ method, times: 2, trouble });
+  let records = 0;
+  await channel.start(() => (records++ === 0 ? Promise.reject(new Error(`${text} ${token}`)) : Promise.resolve('new')));
+  await until(() => own.queue.pending.length === 0, 30_000);
+  await channel.stop();
+  await own.close();
+  expect(log.lines.length).toBeGreaterThan(0);
+  expect(JSON.stringify([log.lines, channel.health()])).not.toMatch(canary);
+}
 
 it('keeps them when nobody answers, when a picture fails, and in what it is made of', async () => {
   const gone = await startStandIn();

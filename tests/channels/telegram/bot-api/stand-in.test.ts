@@ -292,6 +292,8 @@ describe('a second client', () => {
     expect(await telegraf.telegram.getMyCommands({ language_code: 'zh' })).toEqual([
       { command: 'brew', description: 'Brew' },
     ]);
+    // Asked again within three seconds, the server would hold its answer back.
+    server.clock.advance(4000);
     telegraf.stop();
     server.queue.close();
     await running;
