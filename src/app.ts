@@ -7,6 +7,7 @@ import { readContent, type Content } from './content.ts';
 import type { Step } from './conversation/answer.ts';
 import { makeHandling } from './conversation/handle.ts';
 import { makeRecord } from './conversation/record.ts';
+import { makeDelays } from './delivery/delay.ts';
 import { makeDelivering } from './delivery/deliver.ts';
 import { makeLoop } from './delivery/loop.ts';
 import { makePace } from './delivery/pace.ts';
@@ -101,7 +102,11 @@ function labelSheet(
   if (!content.teas.some(({ id }) => id === teaId)) return null;
   const now = clock.now();
   const event = { kind: 'opened', payload: `tea-${teaId}` } as const;
-  const { effects } = stepIn(content)(null, event, { nowMs: now, language, memory: { ...content.shop.usual, usual: true } });
+  const { effects } = stepIn(content)(null, event, {
+    nowMs: now,
+    language,
+    memory: { ...content.shop.usual, usual: true },
+  });
   const sayings = effects.flatMap((effect) => (effect.do === 'say' && !effect.saying.later ? [effect.saying] : []));
   const show = sayings.find((saying) => saying.show)?.show;
   const owed: Owed = {
@@ -123,11 +128,14 @@ export function makeApp({ store, step: decide, say, channels, clock, log, keepDa
   const names = channels.map(({ name }) => name);
   const byName = new Map<ChannelName, Channel>(channels.map((channel) => [channel.name, channel]));
   const later = (at: Instant): void => loop.owed(at);
-  const delivering = makeDelivering({ store, channels: byName, say, clock, log, pace: makePace(), later });
+  const delays = makeDelays();
+  const pace = makePace();
+  const delivering = makeDelivering({ store, channels: byName, say, clock, log, pace, delays, later });
   const handling = makeHandling({
     store,
     step: decide,
     clock,
+    deliveryMs: delays.usual,
     owed: later,
     stumbled: (error, tries) => log.error('a step failed', { tries, ...errorFields(error) }),
   });
@@ -155,6 +163,7 @@ export function makeApp({ store, step: decide, say, channels, clock, log, keepDa
       tidying.start();
     },
     async settled() {
+      await loop.rest();
       await handling.idle();
       await delivering.idle();
     },

@@ -28,7 +28,13 @@ const actions = {
   'tell-shop': z.string().optional(),
   withdraw: textOrTexts.optional(),
   wake: only({ name: z.string(), at: json }).optional(),
-  later: only({ name: z.string(), at: json, say: textOrTexts }).optional(),
+  later: only({
+    name: z.string(),
+    at: json,
+    say: textOrTexts,
+    slot: z.string().optional(),
+    offers: z.boolean().optional(),
+  }).optional(),
   go: z.string().optional(),
 };
 

@@ -8,18 +8,31 @@ import { languageOfDevice } from './device-language.ts';
 export type Step = (
   state: FlowState | null,
   event: FlowEvent,
-  around: { readonly nowMs: number; readonly language: string; readonly memory: Facts },
+  around: {
+    readonly nowMs: number;
+    readonly language: string;
+    readonly memory: Facts;
+    readonly deliveryMs?: number;
+  },
 ) => { readonly state: FlowState; readonly effects: readonly Effect[] };
 
 /** What is said to be later than this is a reminder; sooner, it is a brew's timer and goes first. */
 const reminderAfterMs = 60 * 60 * 1000;
 
-export function answer(step: Step, turn: Turn, now: Instant): Commit {
+export interface Moment {
+  readonly now: Instant;
+  /** How long a message takes to arrive where this person is. */
+  readonly deliveryMs: number;
+}
+
+/** What a person did counts from when they did it, however late it is handled. */
+export function answer(step: Step, turn: Turn, { now, deliveryMs }: Moment): Commit {
   const language = turn.language ?? languageOfDevice(turn.deviceLanguage);
   const event = flowEvent(turn, language);
   // A key that is unknown, forged or was shown to someone else changes nothing.
   if (!event) return plainCommit(turn, now, 'handled', 'house-unknown-tap');
-  const { state, effects } = step(turn.state, event, { nowMs: now, language, memory: turn.memory });
+  const nowMs = turn.receivedAt ?? now;
+  const { state, effects } = step(turn.state, event, { nowMs, language, memory: turn.memory, deliveryMs });
   return {
     ...ground(turn, now),
     outcome: 'handled',

@@ -1,6 +1,7 @@
 /** Handles what waits: one event of a person after another, different people side by side, each event one commit. */
 import type { Clock } from '../clock.ts';
 import type { Instant } from '../core/units.ts';
+import type { ChannelName } from '../messages.ts';
 import type { Commit, PersonId, Store, Turn } from '../store/contract.ts';
 import { answer, eventRef, failure, type Step } from './answer.ts';
 
@@ -15,6 +16,8 @@ export interface HandlingParts {
   readonly store: Store;
   readonly step: Step;
   readonly clock: Clock;
+  /** How long a message of this channel takes to arrive. */
+  readonly deliveryMs: (channel: ChannelName) => number;
   /** Something is owed, or to be woken, at this instant. */
   readonly owed: (due: Instant) => void;
   /** The step failed, for the how-manieth time. */
@@ -68,12 +71,12 @@ async function handleNext(parts: HandlingParts, person: PersonId): Promise<boole
 }
 
 /** Null when the step failed and is to be tried again. */
-async function decide({ store, step, clock, stumbled }: HandlingParts, turn: Turn): Promise<Commit | null> {
+async function decide({ store, step, clock, deliveryMs, stumbled }: HandlingParts, turn: Turn): Promise<Commit | null> {
   if (turn.tries >= mostTries) return failure(turn, clock.now());
   // What may have taken the process down before is counted before it is begun.
   if (turn.tries > 0) await store.tried(turn.person, eventRef(turn));
   try {
-    return answer(step, turn, clock.now());
+    return answer(step, turn, { now: clock.now(), deliveryMs: deliveryMs(turn.address.channel) });
   } catch (error) {
     stumbled(error, turn.tries + 1);
     if (turn.tries === 0) await store.tried(turn.person, eventRef(turn));

@@ -4,6 +4,7 @@ import type { Instant } from '../core/units.ts';
 import { errorFields, type Log } from '../log.ts';
 import type { Channel, ChannelName, Outgoing, Sent } from '../messages.ts';
 import type { Owed, Settlement, Store } from '../store/contract.ts';
+import type { Delays } from './delay.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import type { Pace } from './pace.ts';
 import { render, type Say } from './render.ts';
@@ -25,6 +26,7 @@ export interface DeliveringParts {
   readonly clock: Clock;
   readonly log: Log;
   readonly pace: Pace;
+  readonly delays: Delays;
   /** Something is to be tried again at this instant. */
   readonly later: (at: Instant) => void;
 }
@@ -82,8 +84,9 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
 }
 
 async function deliverOne(parts: DeliveringParts, owed: Owed): Promise<void> {
-  const { store, clock, log, pace, later } = parts;
+  const { store, clock, log, pace, delays, later } = parts;
   const sent = await send(parts, owed);
+  if (sent.outcome === 'sent') delays.took(owed.address.channel, clock.now() - owed.claimedAt);
   if (sent.outcome === 'retry' && sent.notBefore) pace.pause(owed.address, sent.notBefore);
   const settlement = settlementOf(owed, sent, clock.now());
   if (settlement.kind !== 'sent') tellLog(log, owed, settlement);

@@ -12,6 +12,8 @@ export interface Loop {
   start(): Promise<void>;
   /** Something falls due at this instant. */
   owed(due: Instant): void;
+  /** Resolves when it has looked at all it was asked to look at. */
+  rest(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -69,6 +71,7 @@ export function makeLoop(parts: LoopParts): Loop {
       if (due <= clock.now()) pump();
       else arm(due);
     },
+    rest: () => looking.rest(),
     async stop() {
       stopped = true;
       armed?.cancel();

@@ -76,6 +76,8 @@ export interface Turn {
   /** Where an answer goes: where this came from, or for a wake, where the person last was. */
   readonly address: Address;
   readonly event: TurnEvent;
+  /** When the incoming arrived; null for a wake. */
+  readonly receivedAt: Instant | null;
   /** How often handling this was begun and not finished. */
   readonly tries: number;
 }

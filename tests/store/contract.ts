@@ -40,6 +40,7 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
           deviceLanguage: 'zh-HK',
           address: { channel: 'web', chat: 'chat-of-ann' },
           event: { kind: 'text', text: 'first' },
+          receivedAt: noon,
           tries: 0,
         });
         await store.commit(commitOf(first, [], { language: 'zh-Hant', state: stateAt('kettle') }));

@@ -23,6 +23,8 @@ export interface Around {
   readonly language: string;
   /** What is remembered of the person across conversations. */
   readonly memory: Facts;
+  /** How long a message takes to reach the person; none told is at once. */
+  readonly deliveryMs?: number;
 }
 
 export type Outcome =
@@ -89,7 +91,7 @@ export interface Place {
   /** Where an answer leads; the flow's news when absent. */
   readonly leads: Target | null;
   /** The message of this place replaces the last of the same slot. */
-  readonly slot: string | null;
+  readonly slot: Value | null;
   /** Its choices mean nothing any more once the conversation has moved on. */
   readonly once: boolean;
 }
@@ -115,9 +117,19 @@ export interface Line {
   readonly tellShop: { readonly task: string; readonly values: Values } | null;
   readonly withdraw: readonly string[];
   readonly wake: { readonly name: string; readonly at: Value } | null;
-  readonly later: { readonly name: string; readonly at: Value; readonly say: readonly SayPart[] } | null;
+  readonly later: LaterLine | null;
   readonly lines: readonly Line[];
   readonly go: Target | null;
+}
+
+export interface LaterLine {
+  readonly name: string;
+  readonly at: Value;
+  readonly say: readonly SayPart[];
+  /** It replaces the last message of this slot, when it is said. */
+  readonly slot: Value | null;
+  /** It comes with the choices of the place, as they are now. */
+  readonly offers: boolean;
 }
 
 export interface CallLine {

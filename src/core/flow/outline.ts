@@ -150,11 +150,15 @@ export function expressionsOf(flow: Flow): readonly PlacedExpression[] {
     ...inValues(line.remember, [...path, 'remember']),
     ...(line.wake ? inValue(line.wake.at, [...path, 'wake', 'at'], false) : []),
     ...(line.later ? inValue(line.later.at, [...path, 'later', 'at'], false) : []),
+    ...(line.later?.slot ? inValue(line.later.slot, [...path, 'later', 'slot'], false) : []),
     ...said(line.later?.say ?? [], [...path, 'later', 'say']),
   ];
   return [
     ...one(flow.listens.when, ['listens', 'when']),
     ...linesOf(flow).flatMap(ofLine),
+    ...Object.values(flow.places).flatMap(({ name, slot }) =>
+      slot ? inValue(slot, ['places', name, 'slot'], false) : [],
+    ),
     ...choicesOf(flow).flatMap(({ choice, path }) => [
       ...one(choice.when, [...path, 'when'], choice.each !== null),
       ...one(choice.each, [...path, 'each']),

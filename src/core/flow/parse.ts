@@ -82,7 +82,7 @@ class Parser {
       hears: this.#lines(raw.hears, [...path, 'hears']),
       wakes: this.#wakes(raw.wakes, [...path, 'wakes']),
       leads: raw.leads === undefined ? null : this.#target(raw.leads),
-      slot: raw.slot ?? null,
+      slot: this.#slot(raw.slot, [...path, 'slot']),
       once: raw.once ?? false,
     };
   }
@@ -132,6 +132,8 @@ class Parser {
             name: raw.later.name,
             at: this.#value(raw.later.at, [...path, 'later', 'at']),
             say: this.#say(raw.later.say, [...path, 'later', 'say']),
+            slot: this.#slot(raw.later.slot, [...path, 'later', 'slot']),
+            offers: raw.later.offers ?? false,
           }
         : null,
       lines: this.#lines(raw.do, [...path, 'do']),
@@ -161,6 +163,10 @@ class Parser {
     if (moves.includes(raw as Move)) return { move: raw as Move };
     const [first = '', second] = raw.split('/');
     return second === undefined ? { flow: null, place: first } : { flow: first, place: second === '' ? null : second };
+  }
+
+  #slot(raw: string | undefined, path: Path): Value | null {
+    return raw === undefined ? null : this.#value(raw, path);
   }
 
   #values(raw: { readonly [name: string]: Json } | undefined, path: Path): Values {

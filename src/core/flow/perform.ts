@@ -2,6 +2,7 @@
 import type { CallLine, Line, Values } from './book.ts';
 import { factsOf, holds, valueOf } from './evaluate.ts';
 import type { Json } from './flow.ts';
+import { slotted } from './scope.ts';
 import type { Turn } from './turn.ts';
 
 /** Does every line whose condition holds; true as soon as one led elsewhere. */
@@ -58,10 +59,11 @@ function schedule(turn: Turn, line: Line): void {
     turn.add({ do: 'wake', name: `${flow}/${name}`, atMs: instant(turn, valueOf(at, turn.lookup), name) });
   }
   if (line.later) {
-    const { name, at, say } = line.later;
+    const { name, at, say, slot, offers } = line.later;
     const later = { name: `${flow}/${name}`, atMs: instant(turn, valueOf(at, turn.lookup), name) };
     const phrases = say.flatMap((part) => turn.spoken(part, line.with));
-    turn.add({ do: 'say', saying: { phrases, choices: [], later } });
+    const choices = offers ? turn.openChoices().map(({ choice }) => choice) : [];
+    turn.add({ do: 'say', saying: { phrases, choices, later, ...slotted(turn, slot) } });
   }
 }
 

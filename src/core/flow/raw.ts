@@ -63,7 +63,15 @@ export interface RawActions {
   readonly 'tell-shop'?: string | undefined;
   readonly withdraw?: string | readonly string[] | undefined;
   readonly wake?: { readonly name: string; readonly at: Json } | undefined;
-  readonly later?: { readonly name: string; readonly at: Json; readonly say: string | readonly string[] } | undefined;
+  readonly later?:
+    | {
+        readonly name: string;
+        readonly at: Json;
+        readonly say: string | readonly string[];
+        readonly slot?: string | undefined;
+        readonly offers?: boolean | undefined;
+      }
+    | undefined;
   readonly do?: readonly RawLine[] | undefined;
   readonly go?: string | undefined;
 }

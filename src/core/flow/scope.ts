@@ -1,6 +1,7 @@
 /** What the names in a flow file stand for during a turn. */
 import { member } from './choices.ts';
-import { isKnown, type Lookup } from './evaluate.ts';
+import type { Value } from './book.ts';
+import { isKnown, valueOf, type Lookup } from './evaluate.ts';
 import type { Facts, Json } from './flow.ts';
 import type { Turn } from './turn.ts';
 
@@ -10,6 +11,7 @@ const told: { readonly [name: string]: (turn: Turn) => Json } = {
   memory: (turn) => turn.memory,
   language: (turn) => turn.around.language,
   now: (turn) => turn.around.nowMs,
+  deliveryMs: (turn) => turn.around.deliveryMs ?? 0,
   timer: (turn) => turn.timer,
   flow: (turn) => turn.spot.flow,
   place: (turn) => turn.spot.place,
@@ -25,6 +27,12 @@ export function scopeOf(turn: Turn): Lookup {
     const tell = Object.hasOwn(told, head) ? told[head] : undefined;
     return member(tell ? tell(turn) : factNamed(turn.facts, head), rest);
   };
+}
+
+/** Slots carry their flow; a slot that is not known is none. */
+export function slotted(turn: Turn, slot: Value | null): { readonly slot?: string } {
+  const name = slot && valueOf(slot, turn.lookup);
+  return typeof name === 'string' ? { slot: `${turn.spot.flow}/${name}` } : {};
 }
 
 const factNamed = (facts: Facts, name: string): Json => member(facts, [name]);

@@ -9,7 +9,7 @@ import { timersOf } from './outline.ts';
 import { factsFor, parkedAfter } from './parking.ts';
 import { perform } from './perform.ts';
 import { spoken } from './phrases.ts';
-import { scopeOf } from './scope.ts';
+import { scopeOf, slotted } from './scope.ts';
 
 const longestTrail = 20;
 /** More places in one turn than any flow has: a circle without a question. */
@@ -240,10 +240,9 @@ export class Turn {
   }
 
   #saying(): Effect {
-    const { slot } = this.place;
-    const choices = this.openChoices().map(({ choice }) => choice);
     const show = this.#show ? { show: this.#show } : {};
-    const inPlace = slot !== null && this.#entered ? { slot: `${this.#flow}/${slot}` } : {};
+    const choices = this.openChoices().map(({ choice }) => choice);
+    const inPlace = this.#entered ? slotted(this, this.place.slot) : {};
     return { do: 'say', saying: { phrases: this.#phrases, choices, ...show, ...inPlace } };
   }
 }

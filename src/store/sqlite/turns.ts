@@ -74,6 +74,7 @@ export function makeTurns(db: Database, { people, inbox, conversations, wakes, c
         deviceLanguage: people.deviceLanguage(person),
         address: { channel: address.channel, chat: address.chat },
         event: found.event,
+        receivedAt: found.from?.receivedAt ?? null,
         tries: found.tries,
       };
     },
