@@ -28,7 +28,8 @@ page-back = To an empty sheet
 
 # Mistakes of a brewing request
 mistake-tea-missing = Say which tea, or at least which family.
-mistake-tea-unknown = I don't know that tea. Give one of our teas, or its family.
+mistake-tea-unknown = I don't know that tea. Give its family, or one of { $allowed }.
+mistake-chart-unwritable = The chart cannot be written to { $file }. Name a file in a folder that is there.
 mistake-tea-ambiguous = More than one tea fits: { $allowed }. Say which.
 mistake-family-unknown = The family must be one of { $allowed }.
 mistake-family-differs = { $tea } is of the family { $family }; leave the family out or give that one.

@@ -28,7 +28,8 @@ page-back = 回到空白小笺
 
 # 冲泡要求里的错误
 mistake-tea-missing = 请说明是哪一款茶，或至少是哪一类茶。
-mistake-tea-unknown = 没有找到这款茶。请说一款我们有的茶，或它的茶类。
+mistake-tea-unknown = 没有找到这款茶。请说它的茶类，或其中一款：{ $allowed }。
+mistake-chart-unwritable = 图写不进 { $file }。请写一个已有文件夹里的文件名。
 mistake-tea-ambiguous = 符合的茶不止一款：{ $allowed }。请说明是哪一款。
 mistake-family-unknown = 茶类须为以下之一：{ $allowed }。
 mistake-family-differs = { $tea } 属于 { $family }；请不填茶类，或填这一类。

@@ -28,7 +28,8 @@ page-back = 回到空白小箋
 
 # 沖泡要求裡的錯誤
 mistake-tea-missing = 請說明是哪一款茶，或至少是哪一類茶。
-mistake-tea-unknown = 沒有找到這款茶。請說一款我們有的茶，或它的茶類。
+mistake-tea-unknown = 沒有找到這款茶。請說它的茶類，或其中一款：{ $allowed }。
+mistake-chart-unwritable = 圖寫不進 { $file }。請寫一個已有資料夾裡的檔名。
 mistake-tea-ambiguous = 符合的茶不只一款：{ $allowed }。請說明是哪一款。
 mistake-family-unknown = 茶類須為以下之一：{ $allowed }。
 mistake-family-differs = { $tea } 屬於 { $family }；請不填茶類，或填這一類。

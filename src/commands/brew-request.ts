@@ -5,9 +5,11 @@ import { isFamily, leafOfFamily, leafOfTea } from '../core/brewing/leaf-profile.
 import { families, styles, type BrewRequest, type Family } from '../core/brewing/plan.ts';
 import { isMistake } from '../core/brewing/schedule.ts';
 import type { TeaFinder } from '../core/teas/find.ts';
+import type { Tea } from '../core/teas/tea.ts';
 import type { Mistake } from '../core/units.ts';
 
 export interface Shelf {
+  readonly teas: readonly Tea[];
   readonly data: BrewingData;
   readonly finder: TeaFinder;
 }
@@ -51,11 +53,16 @@ export interface Asked<R> {
 export function readObject(text: string, field: string): Raw | Mistake {
   try {
     const value: unknown = JSON.parse(text);
-    if (typeof value === 'object' && value !== null && !Array.isArray(value)) return { ...value };
+    if (typeof value === 'object' && value !== null && !Array.isArray(value)) return withoutNulls(value);
   } catch {
     // Told below, like any other text that is no object.
   }
   return { code: 'json-expected', field, values: {} };
+}
+
+/** What is null was not said. */
+function withoutNulls(value: object): Raw {
+  return Object.fromEntries(Object.entries(value).filter(([, field]) => field !== null));
 }
 
 /** The plan's request. What is missing or of the wrong kind is the first mistake. */
@@ -119,7 +126,7 @@ function isOfKind(value: unknown, kind: Kind): boolean {
   return typeof value === (kind === 'flag' ? 'boolean' : 'string');
 }
 
-function readNamed({ data, finder }: Shelf, raw: Raw): Named | Mistake {
+function readNamed({ teas, data, finder }: Shelf, raw: Raw): Named | Mistake {
   const { tea, family } = raw as { readonly tea?: string; readonly family?: string };
   if (tea === undefined && family === undefined) return { code: 'tea-missing', field: 'tea', values: {} };
   if (family !== undefined && !isFamily(family)) {
@@ -128,7 +135,7 @@ function readNamed({ data, finder }: Shelf, raw: Raw): Named | Mistake {
   if (tea === undefined) return { tea: null, family: family as Family, leaf: leafOfFamily(data, family as Family) };
   const found = finder.find(tea);
   const best = finder.byId(tea) ?? found.best;
-  if (!best) return teaMistake(found.candidates.map(({ id }) => id));
+  if (!best) return teaMistake(found.candidates, teas);
   if (family !== undefined && best.family !== family) {
     return { code: 'family-differs', field: 'family', values: { tea: best.id, family: best.family } };
   }
@@ -136,9 +143,10 @@ function readNamed({ data, finder }: Shelf, raw: Raw): Named | Mistake {
   return { tea: best.id, family: leaf.family, leaf };
 }
 
-function teaMistake(candidates: readonly string[]): Mistake {
-  if (candidates.length > 1) return { code: 'tea-ambiguous', field: 'tea', values: { allowed: candidates.join(', ') } };
-  return { code: 'tea-unknown', field: 'tea', values: {} };
+function teaMistake(candidates: readonly Tea[], teas: readonly Tea[]): Mistake {
+  const ids = (of: readonly Tea[]): string => of.map(({ id }) => id).join(', ');
+  if (candidates.length > 1) return { code: 'tea-ambiguous', field: 'tea', values: { allowed: ids(candidates) } };
+  return { code: 'tea-unknown', field: 'tea', values: { allowed: ids(teas) } };
 }
 
 function vesselMistake(data: BrewingData): Mistake {

@@ -12,6 +12,7 @@ import { makeTeaFinder } from '../core/teas/find.ts';
 import type { Tea } from '../core/teas/tea.ts';
 import { languages, type Language, type Mistake } from '../core/units.ts';
 import { makeWords, type NameOf, type Words } from '../core/words/words.ts';
+import { toldPlainly } from '../start.ts';
 import { readAsBrewed, readObject, readRequest, type Shelf } from './brew-request.ts';
 import { chartOf, reasonsOf, sheetOf, type PlannedBrew, type Tell } from './brew-sheet.ts';
 
@@ -80,10 +81,21 @@ export function brew(args: readonly string[]): Answer {
   const brewed = planned(shelf, command);
   if (isMistake(brewed)) return told(words, command, brewed);
   const tell: Tell = (key, values) => words.say(command.language, { key, values });
-  if (command.chart !== undefined) writeFileSync(command.chart, chartOf(brewed, tell));
+  if (command.chart !== undefined && !written(command.chart, chartOf(brewed, tell))) {
+    return told(words, command, { code: 'chart-unwritable', field: 'chart', values: { file: command.chart } });
+  }
   if (command.json) return asJson(words, command, brewed.plan);
   const why = command.why ? `\n\n${reasonsOf(brewed, tell)}` : '';
   return { out: `${sheetOf(brewed, tell)}${why}`, error: '', code: 0 };
+}
+
+function written(file: string, text: string): boolean {
+  try {
+    writeFileSync(file, text);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 function asJson(words: Words, command: Command, result: object): Answer {
@@ -113,7 +125,7 @@ function told(words: Words, { language, json }: Pick<Command, 'language' | 'json
 }
 
 function readCommand(args: readonly string[]): Command | Mistake {
-  const { flags, body } = takeJson(args);
+  const { flags, body } = takeJson(joinNegative(args));
   const parsed = parse(flags);
   if ('code' in parsed) return parsed;
   const { values } = parsed;
@@ -153,6 +165,15 @@ function fromFlags(values: Values): { readonly [field: string]: unknown } {
   return { ...Object.fromEntries(given), ...warmed };
 }
 
+/** "--volume -5" names a number, not a flag. */
+function joinNegative(args: readonly string[]): readonly string[] {
+  return args.reduce<string[]>((joined, arg) => {
+    const last = joined.at(-1);
+    if (!/^-[\d.]/.test(arg) || !last?.startsWith('--') || last.includes('=')) return [...joined, arg];
+    return [...joined.slice(0, -1), `${last}=${arg}`];
+  }, []);
+}
+
 /** Text that is no number stays text, so that its field is named in the mistake. */
 function numberOrText(text: string): number | string {
   return text.trim() === '' || Number.isNaN(Number(text)) ? text : Number(text);
@@ -184,7 +205,7 @@ let house: House | undefined;
 function loadHouse(): House {
   const dataDir = join(root, 'data');
   const teas = readTeas(dataDir);
-  const shelf = { data: readBrewingData(dataDir), finder: makeTeaFinder(teas, readTeaNames(dataDir)) };
+  const shelf = { teas, data: readBrewingData(dataDir), finder: makeTeaFinder(teas, readTeaNames(dataDir)) };
   return { shelf, words: loadWords(teas) };
 }
 
@@ -203,8 +224,7 @@ function main(): void {
     if (answer.error !== '') process.stderr.write(`${answer.error}\n`);
     process.exitCode = answer.code;
   } catch (error) {
-    if (!(error instanceof ContentMistake)) throw error;
-    process.stderr.write(`${error.message}\n`);
+    process.stderr.write(`${toldPlainly(error)}\n`);
     process.exitCode = 1;
   }
 }
