@@ -3,7 +3,7 @@ import type { Log } from '../../log.ts';
 import type { Incoming } from '../../messages.ts';
 import { errorFields } from '../../log.ts';
 import type { BotApi } from './bot-api.ts';
-import { meaningOf, waitSecondsOf, type Fault } from './fault.ts';
+import { meaningOf, waitSecondsOf, type Fault, type Meaning } from './fault.ts';
 import { allowedUpdates } from './incoming.ts';
 
 export type PollState =
@@ -74,7 +74,7 @@ export function makePoller(deps: PollerDeps): Poller {
     const updates: readonly unknown[] = answer.result;
     for (const update of updates) deps.greet(update);
     if (!(await recordAll(updates))) return rest('store-failing', backoffMs(), stop);
-    if (state !== 'polling') deps.log.info('telegram.polling');
+    if (state !== 'polling') deps.log.info('polling Telegram');
     state = 'polling';
     failures = 0;
     offset = offsetAfter(updates);
@@ -91,7 +91,7 @@ export function makePoller(deps: PollerDeps): Poller {
     }
     const done = await Promise.allSettled([...byPerson.values()].map(recordInOrder));
     const broken = done.find((one) => one.status === 'rejected');
-    if (broken) deps.log.error('telegram.record-failed', errorFields(broken.reason));
+    if (broken) deps.log.error('an update could not be recorded', errorFields(broken.reason));
     return broken === undefined;
   }
 
@@ -102,15 +102,17 @@ export function makePoller(deps: PollerDeps): Poller {
   function failed(fault: Fault, stop: AbortSignal): Promise<void> {
     const { meaning, why } = meaningOf(fault);
     if (meaning === 'stopped') return Promise.resolve();
-    const [next, waitMs] = ((): readonly [PollState, number] => {
-      if (meaning === 'conflict') return ['second-copy', deps.waits.conflictMs];
-      if (meaning === 'token') return ['token-refused', deps.waits.tokenMs];
-      if (meaning === 'wait') return [state, 1000 * waitSecondsOf(fault)];
-      return ['unreachable', backoffMs()];
-    })();
+    const [next, waitMs] = afterFault(meaning, fault);
     const level = next === 'second-copy' || next === 'token-refused' ? 'error' : 'warn';
-    deps.log[level]('telegram.poll-failed', { why, state: next, waitMs });
+    deps.log[level]('a poll of Telegram failed', { why, state: next, waitMs });
     return rest(next, waitMs, stop);
+  }
+
+  function afterFault(meaning: Meaning, fault: Fault): readonly [next: PollState, waitMs: number] {
+    if (meaning === 'conflict') return ['second-copy', deps.waits.conflictMs];
+    if (meaning === 'token') return ['token-refused', deps.waits.tokenMs];
+    if (meaning === 'wait') return [state, 1000 * waitSecondsOf(fault)];
+    return ['unreachable', backoffMs()];
   }
 
   function backoffMs(): number {

@@ -1,7 +1,7 @@
 /** What Telegram shows of us before a word is said: names, descriptions, the menu of commands. Set only where it differs. */
 import type { BotCommand, Opts } from 'grammy/types';
 import type { Log } from '../../log.ts';
-import type { BotApi, Method, Result } from './bot-api.ts';
+import type { BotApi, CallLimits, Method, Result } from './bot-api.ts';
 import { meaningOf } from './fault.ts';
 
 export interface ProfileWords {
@@ -31,23 +31,29 @@ export interface Profiles {
 
 type Put = { [M in Method]: { readonly method: M; readonly payload: Opts<M> } }[Method];
 
+type Asked = { readonly api: BotApi; readonly limits: CallLimits };
+
+export interface ProfileSetting {
+  readonly log: Log;
+  readonly limits: CallLimits;
+}
+
 interface Item {
   /** Whether what is set is what is wanted; null when that could not be learnt. */
   readonly isSet: () => Promise<boolean | null>;
   readonly put: Put;
 }
 
-const limits = { timeoutMs: 20_000 };
-
 /** Returns how many settings were changed. A refusal is logged and left for the next start: names may be changed seldom. */
-export async function setProfile(api: BotApi, words: Profiles, log: Log): Promise<number> {
-  const items = [...itemsOf(api, words.en, ''), ...itemsOf(api, bothScripts(words), 'zh'), menuItem(api)];
+export async function setProfile(api: BotApi, words: Profiles, { log, limits }: ProfileSetting): Promise<number> {
+  const asked: Asked = { api, limits };
+  const items = [...itemsOf(asked, words.en, ''), ...itemsOf(asked, bothScripts(words), 'zh'), menuItem(asked)];
   let changed = 0;
   for (const { isSet, put } of items) {
     if ((await isSet()) !== false) continue;
     const answer = await api.call(put.method, put.payload, limits);
     if (answer.ok) changed++;
-    else log.warn('telegram.profile-not-set', { method: put.method, why: meaningOf(answer.fault).why });
+    else log.warn('a setting of the profile was refused', { method: put.method, why: meaningOf(answer.fault).why });
   }
   return changed;
 }
@@ -72,7 +78,7 @@ function joined(a: string, b: string, between: string): string {
   return a === b ? a : `${a}${between}${b}`;
 }
 
-function itemsOf(api: BotApi, words: ProfileWords, code: '' | 'zh'): readonly Item[] {
+function itemsOf({ api, limits }: Asked, words: ProfileWords, code: '' | 'zh'): readonly Item[] {
   const language = code === '' ? {} : { language_code: code };
   const commands = words.commands.map(({ command, description }): BotCommand => ({ command, description }));
   const is = async <M extends Method>(method: M, payload: Opts<M>, wanted: (now: Result<M>) => boolean) => {
@@ -99,7 +105,7 @@ function itemsOf(api: BotApi, words: ProfileWords, code: '' | 'zh'): readonly It
   ];
 }
 
-function menuItem(api: BotApi): Item {
+function menuItem({ api, limits }: Asked): Item {
   return {
     async isSet() {
       const answer = await api.call('getChatMenuButton', {}, limits);

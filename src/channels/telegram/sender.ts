@@ -54,7 +54,7 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
     try {
       return (await deps.drawPicture?.(ladder, language)) ?? null;
     } catch (error) {
-      deps.log.error('telegram.picture-failed', errorFields(error));
+      deps.log.error('a ladder could not be drawn', errorFields(error));
       return null;
     }
   }

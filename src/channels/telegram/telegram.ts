@@ -1,7 +1,7 @@
 /** The Telegram channel: people in by polling or webhook, messages out, and a look at how it is. */
 import type { Log } from '../../log.ts';
 import type { Channel, Incoming, Ladder, Outgoing } from '../../messages.ts';
-import { makeBotApi } from './bot-api.ts';
+import { makeBotApi, type CallLimits } from './bot-api.ts';
 import { meaningOf } from './fault.ts';
 import { allowedUpdates, incomingOf, tapIdOf, type Surroundings } from './incoming.ts';
 import { makePoller, pause, pollWaits, type PollState, type PollWaits } from './poller.ts';
@@ -29,7 +29,7 @@ export interface TelegramDeps {
   now(): number;
   readonly profiles: Profiles;
   /** The ladder as a PNG; without it, or when it fails, the ladder comes in letters. */
-  drawPicture?(ladder: Ladder, language: Outgoing['language']): Promise<Uint8Array>;
+  readonly drawPicture?: (ladder: Ladder, language: Outgoing['language']) => Promise<Uint8Array>;
   readonly pollSeconds?: number;
   readonly sendTimeoutMs?: number;
   readonly waits?: PollWaits;
@@ -51,7 +51,9 @@ export interface TelegramChannel extends Channel {
   health(): TelegramHealth;
 }
 
-const callLimits = { timeoutMs: 20_000 };
+const callTimeoutMs = 20_000;
+/** A person looks at their button no longer. */
+const tapTimeoutMs = 5000;
 
 type HealthNow = () => Pick<TelegramHealth, 'state' | 'lastPollAt'>;
 
@@ -61,8 +63,15 @@ export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
   const { log, mode } = deps;
   const waits = deps.waits ?? pollWaits;
   const api = makeBotApi(deps);
-  const send = makeSender({ ...deps, now: () => deps.now(), api, timeoutMs: deps.sendTimeoutMs ?? 20_000 });
   const stopping = new AbortController();
+  const callLimits: CallLimits = { timeoutMs: callTimeoutMs, signal: stopping.signal };
+  const send = makeSender({
+    api,
+    log,
+    now: () => deps.now(),
+    drawPicture: deps.drawPicture,
+    timeoutMs: deps.sendTimeoutMs ?? callTimeoutMs,
+  });
   const answering = new Set<Promise<void>>();
   let username: string | null = null;
   let health: HealthNow = notYet;
@@ -77,11 +86,12 @@ export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
   function greet(update: unknown): void {
     const id = tapIdOf(update);
     if (id === null) return;
-    const answered = api.call('answerCallbackQuery', { callback_query_id: id }, callLimits).then((answer) => {
-      if (!answer.ok) log.debug('telegram.tap-not-answered', { why: meaningOf(answer.fault).why });
+    const call = api.call('answerCallbackQuery', { callback_query_id: id }, { timeoutMs: tapTimeoutMs });
+    const answered = call.then((answer) => {
+      answering.delete(answered);
+      if (!answer.ok) log.debug('a tap was not answered', { why: meaningOf(answer.fault).why });
     });
-    const tracked = answered.finally(() => answering.delete(tracked));
-    answering.add(tracked);
+    answering.add(answered);
   }
 
   async function check(): Promise<TelegramTrouble | null> {
@@ -94,8 +104,8 @@ export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
   /** Tries until it succeeds or we stop. */
   async function insist(name: string, attempt: () => Promise<boolean>): Promise<void> {
     for (let waitMs = waits.firstMs; !stopping.signal.aborted; waitMs = Math.min(2 * waitMs, waits.longestMs)) {
-      if (await attempt()) return;
-      log.warn('telegram.not-ready', { step: name, waitMs });
+      if ((await attempt()) || stopping.signal.aborted) return;
+      log.warn('Telegram is not ready', { step: name, waitMs });
       await pause(waitMs, stopping.signal);
     }
   }
@@ -105,7 +115,7 @@ export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
     const info = await api.call('getWebhookInfo', {}, callLimits);
     if (!info.ok) return false;
     if (!info.result.url) return true;
-    log.warn('telegram.webhook-removed');
+    log.warn('a webhook was removed, to poll instead');
     return (await api.call('deleteWebhook', {}, callLimits)).ok;
   }
 
@@ -141,7 +151,9 @@ export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
       if (mode.kind === 'webhook') await openDoor(mode, record);
       else running = poll(record);
       const named = insist('name', async () => (await check()) === null);
-      const set = named.then(() => (stopping.signal.aborted ? 0 : setProfile(api, deps.profiles, log)));
+      const set = named.then(() =>
+        stopping.signal.aborted ? 0 : setProfile(api, deps.profiles, { log, limits: callLimits }),
+      );
       running = Promise.all([running, set]).then(() => undefined);
     },
     async stop() {

@@ -40,7 +40,7 @@ export function makeWebhookHandler(deps: WebhookDeps): WebhookHandler {
       await deps.record(incoming);
       return 200;
     } catch (error) {
-      deps.log.error('telegram.record-failed', errorFields(error));
+      deps.log.error('an update could not be recorded', errorFields(error));
       return 500;
     }
   };

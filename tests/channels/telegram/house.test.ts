@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { startStandIn, type StandIn } from './bot-api/server.ts';
 import { until } from './harness.ts';
 import { openHouse, type House } from './house.ts';
-import { measureReminders } from './throughput.ts';
+import { measureReminders, measureTurnover } from './throughput.ts';
 
 let server: StandIn;
 let house: House;
@@ -83,3 +83,9 @@ it(
     expect(perSecond).toBeGreaterThan(8);
   },
 );
+
+it('answers sixty people who write at once, taken in by few polls', { timeout: 60_000 }, async () => {
+  const { updates, polls } = await measureTurnover(60);
+  expect(updates).toBe(60);
+  expect(polls).toBeLessThan(20);
+});

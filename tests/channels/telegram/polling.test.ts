@@ -76,7 +76,7 @@ describe('polling', () => {
     server.people.say(1, 'a');
     server.people.say(2, 'b');
     await until(() => memory.kept.length === 2 && server.queue.pending.length === 0);
-    expect(log.lines.filter((line) => line.startsWith('error telegram.record-failed'))).toHaveLength(3);
+    expect(log.lines.filter((line) => line.startsWith('error an update could not be recorded'))).toHaveLength(3);
     expect(channel.health().state).toBe('polling');
   });
 
@@ -180,7 +180,7 @@ describe('polling', () => {
     const { log } = await begin(memory.record);
     server.people.say(1, 'a');
     await until(() => memory.kept.length === 1);
-    expect(log.lines).toContain('warn telegram.webhook-removed {}');
+    expect(log.lines).toContain('warn a webhook was removed, to poll instead {}');
   });
 });
 

@@ -10,6 +10,8 @@ beforeEach(async () => {
 });
 afterEach(() => server.close());
 
+const limits = { timeoutMs: 10_000 };
+
 const setCalls = (): readonly string[] =>
   server.record.calls.map(({ method }) => method).filter((name) => name.startsWith('set'));
 
@@ -17,14 +19,14 @@ describe('the profile', () => {
   it('is set once, and again only where it differs', async () => {
     const api = makeBotApi({ token: server.token, apiRoot: server.root });
     const log = keepLog();
-    expect(await setProfile(api, testProfiles, log)).toBe(9);
+    expect(await setProfile(api, testProfiles, { log, limits })).toBe(9);
     expect(server.world.setting('').commands).toHaveLength(2);
     expect(server.world.setting('zh').name).toBe('茶室');
     expect(server.world.menuButton).toEqual({ type: 'commands' });
-    expect(await setProfile(api, testProfiles, log)).toBe(0);
+    expect(await setProfile(api, testProfiles, { log, limits })).toBe(0);
     expect(setCalls()).toHaveLength(9);
     const renamed = { ...testProfiles, en: { ...testProfiles.en, about: 'New' } };
-    expect(await setProfile(api, renamed, log)).toBe(1);
+    expect(await setProfile(api, renamed, { log, limits })).toBe(1);
     expect(log.lines).toEqual([]);
   });
 
@@ -39,8 +41,10 @@ describe('the profile', () => {
         parameters: { retry_after: 9000 },
       },
     });
-    expect(await setProfile(makeBotApi({ token: server.token, apiRoot: server.root }), testProfiles, log)).toBe(8);
-    expect(log.lines).toEqual(['warn telegram.profile-not-set {"method":"setMyName","why":"too-many"}']);
+    expect(
+      await setProfile(makeBotApi({ token: server.token, apiRoot: server.root }), testProfiles, { log, limits }),
+    ).toBe(8);
+    expect(log.lines).toEqual(['warn a setting of the profile was refused {"method":"setMyName","why":"too-many"}']);
   });
 
   it('serves both scripts with one Chinese text', () => {

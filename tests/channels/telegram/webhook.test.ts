@@ -63,7 +63,7 @@ describe('the channel', () => {
     await until(() => memory.kept.length === 10);
     expect(memory.ids).toEqual(sent);
     expect(memory.repeats).toEqual([]);
-    expect(log.lines.filter((line) => line.includes('record-failed'))).toHaveLength(4);
+    expect(log.lines.filter((line) => line.includes('not be recorded'))).toHaveLength(4);
     expect(channel.health()).toMatchObject({ state: 'webhook' });
     expect(channel.health().lastPollAt).not.toBeNull();
     await channel.stop();
