@@ -41,6 +41,10 @@ export interface Store {
   history(address: Address, after: string | null): Promise<readonly Owed[]>;
   /** Who this is, as a channel knows them; null for a stranger. */
   find(channel: ChannelName, from: string): Promise<PersonId | null>;
+  /** Makes these, and nobody else of the settings, shopkeepers; who became one by a code stays one. */
+  appoint(keepers: readonly Keeper[], now: Instant): Promise<void>;
+  /** Opens a one-time code that makes a shopkeeper, in the place of any earlier one. False when there is a shopkeeper. */
+  offerCode(code: string, until: Instant): Promise<boolean>;
   /** Everything kept of a person, as plain values. */
   exportOf(person: PersonId): Promise<Json>;
   /** Removes every byte of a person. Update ids stay, without the person, so that a repeat is still seen. */
@@ -80,6 +84,7 @@ export interface Turn {
   readonly receivedAt: Instant | null;
   /** How often handling this was begun and not finished. */
   readonly tries: number;
+  readonly desk: Desk;
 }
 
 export type TurnEvent =
@@ -88,6 +93,65 @@ export type TurnEvent =
   | { readonly kind: 'tap'; readonly seq: number; readonly chosen: SayingChoice | null }
   | { readonly kind: 'open'; readonly seq: number; readonly payload: string }
   | { readonly kind: 'wake'; readonly name: string; readonly at: Instant };
+
+/** A handle that is a shopkeeper's, whether the house has met them or not. */
+export interface Keeper {
+  readonly channel: ChannelName;
+  readonly from: string;
+}
+
+/** A question's number: that of the incoming it came with. */
+export type QuestionId = number;
+
+/** What stands between this person and the shop as the turn begins. */
+export interface Desk {
+  readonly keeper: boolean;
+  /** Set when the text is shaped like a one-time code; `tries` is null when no code was ever given out. */
+  readonly code: { readonly right: boolean; readonly tries: number | null } | null;
+  /** Whether any shopkeeper can be told. */
+  readonly staffed: boolean;
+  /** How many questions of this person wait. */
+  readonly asked: number;
+  /** For a shopkeeper, oldest first, the first 50. */
+  readonly waiting: readonly Question[];
+  readonly waitingCount: number;
+  /** For a shopkeeper, latest first, the last 200. */
+  readonly answered: readonly AnsweredQuestion[];
+  /** The same list until it changes. */
+  readonly standing: readonly KeptAnswer[];
+}
+
+export interface Question {
+  readonly id: QuestionId;
+  readonly person: PersonId;
+  readonly language: Language;
+  readonly text: string;
+  readonly askedAt: Instant;
+}
+
+export interface AnsweredQuestion extends Question {
+  readonly answer: string;
+}
+
+/** What the shop keeps as a standing answer. */
+export interface KeptAnswer {
+  readonly id: number;
+  readonly question: string;
+  readonly answer: string;
+}
+
+/**
+ * A value of a sentence that stands for someone's words. They are kept once, with the question; whoever is shown them
+ * is shown them from there, and `gone` once they are kept no more.
+ */
+export interface Quote {
+  readonly quoteOf: QuestionId;
+  readonly part: 'question' | 'answer';
+  readonly gone: Json;
+}
+
+/** A value of a sentence that stands for all that is kept of the person it is said to. */
+export const everythingKept = { exportOf: 'person' } as const;
 
 export interface Commit {
   readonly person: PersonId;
@@ -107,7 +171,20 @@ export type Change =
   | { readonly do: 'withdraw'; readonly name: string }
   | { readonly do: 'wake'; readonly name: string; readonly at: Instant }
   | { readonly do: 'remember'; readonly name: string; readonly value: Json }
-  | { readonly do: 'task'; readonly task: string; readonly values: Facts };
+  | { readonly do: 'task'; readonly task: string; readonly values: Facts }
+  /** A question for the shop, to be answered where the turn came from. */
+  | { readonly do: 'ask'; readonly id: QuestionId; readonly text: string; readonly language: Language }
+  /** Said to every shopkeeper. */
+  | { readonly do: 'tell-keepers'; readonly saying: Saying }
+  // What follows is a shopkeeper's right: from anyone else, or too late, the whole commit has moved.
+  | { readonly do: 'answer'; readonly id: QuestionId; readonly text: string; readonly saying: Saying }
+  /** `question` null: as it was asked. */
+  | { readonly do: 'keep-answer'; readonly id: QuestionId; readonly question: string | null }
+  | { readonly do: 'drop-answer'; readonly id: number }
+  /** A one-time code was tried; moved when another try came between. */
+  | { readonly do: 'use-code'; readonly right: boolean; readonly tries: number }
+  /** The person is forgotten with this commit; the farewell is the last that is said, and is dropped once settled. */
+  | { readonly do: 'forget'; readonly farewell: Saying };
 
 /** The most urgent first. A saying that replaces an earlier one of its slot becomes an edit by itself. */
 export const priorities = ['timer', 'reply', 'reminder', 'edit'] as const;
@@ -126,7 +203,8 @@ export interface Claim {
 /** A message owed, in no words yet. */
 export interface Owed {
   readonly id: string;
-  readonly person: PersonId;
+  /** Null when the person is forgotten, and this the last word to them. */
+  readonly person: PersonId | null;
   readonly address: Address;
   readonly language: Language;
   readonly saying: Saying;

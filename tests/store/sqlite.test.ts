@@ -115,6 +115,10 @@ describe('the database file', () => {
       'memory',
       'outbox',
       'person',
+      'question',
+      'shop_code',
+      'shopkeeper',
+      'standing_answer',
       'task',
       'wake',
     ]);

@@ -5,6 +5,7 @@ import type { Instant, Language } from '../../core/units.ts';
 import type { ChannelName } from '../../messages.ts';
 import { chatKey, priorities, type Address, type Claim, type Owed, type PersonId } from '../contract.ts';
 import { choiceParts, idParts, messageId } from './message-id.ts';
+import { sayingOf as filledSaying, type QuoteSources } from './quotes.ts';
 
 export interface Claims {
   claim(claim: Claim): readonly Owed[];
@@ -21,7 +22,7 @@ interface Candidate extends Address {
 interface OwedRow {
   readonly seq: number;
   readonly tag: string;
-  readonly person: PersonId;
+  readonly person: PersonId | null;
   readonly channel: ChannelName;
   readonly chat: string;
   readonly language: Language;
@@ -42,7 +43,7 @@ const owedColumns = `o.seq, o.tag, o.person, o.channel, o.chat, o.language, o.sa
   (SELECT ref FROM outbox p WHERE p.channel = o.channel AND p.chat = o.chat AND p.slot = o.slot
      AND p.turn < o.turn AND p.ref IS NOT NULL ORDER BY p.turn DESC LIMIT 1) AS replaces`;
 
-export function makeClaims(db: Database): Claims {
+export function makeClaims(db: Database, sources: QuoteSources): Claims {
   const dueRows = (alsoFree: string) =>
     db.prepare<{ names: string; priority: number; now: Instant }, Candidate>(
       `SELECT seq, channel, chat, slot FROM outbox o
@@ -64,7 +65,7 @@ export function makeClaims(db: Database): Claims {
   const take = db.prepare(
     `UPDATE outbox SET status = 'sending', claimed_at = @now,
        turn = 1 + coalesce((SELECT max(turn) FROM outbox WHERE channel = @channel AND chat = @chat), 0),
-       language = (SELECT language FROM conversation c WHERE c.person = outbox.person)
+       language = coalesce((SELECT language FROM conversation c WHERE c.person = outbox.person), language, 'en')
      WHERE seq = @seq`,
   );
   const owed = db.prepare<[number], OwedRow>(`SELECT ${owedColumns} FROM outbox o WHERE seq = ?`);
@@ -114,13 +115,13 @@ export function makeClaims(db: Database): Claims {
       choose(claim).map((first) => {
         const seq = latestOfSlot(first, claim.now);
         take.run({ seq, channel: first.channel, chat: first.chat, now: claim.now });
-        return toOwed(owed.get(seq) as OwedRow);
+        return toOwed(owed.get(seq) as OwedRow, sources);
       }),
     history: (address, after) =>
       history
         .all({ ...address, ...idParts(after ?? '') })
         .toReversed()
-        .map(toOwed),
+        .map((row) => toOwed(row, sources)),
     choice(person, key) {
       const parts = choiceParts(key);
       const row = parts && sayingOf.get(parts.seq, parts.tag, person);
@@ -134,13 +135,13 @@ export function makeClaims(db: Database): Claims {
   };
 }
 
-function toOwed(row: OwedRow): Owed {
+function toOwed(row: OwedRow, sources: QuoteSources): Owed {
   const { seq, tag, channel, chat, saying, priority, ...rest } = row;
   return {
     ...rest,
     id: messageId({ seq, tag }),
     address: { channel, chat },
-    saying: JSON.parse(saying) as Saying,
+    saying: filledSaying(saying, row.person, sources),
     priority: priorities[priority] ?? 'reply',
   };
 }

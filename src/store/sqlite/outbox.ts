@@ -2,21 +2,26 @@
 import { randomBytes } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import type { Saying } from '../../core/flow/flow.ts';
-import type { Instant } from '../../core/units.ts';
+import type { Instant, Language } from '../../core/units.ts';
 import { priorities, type Address, type PersonId, type Priority, type Settlement } from '../contract.ts';
 import { idParts } from './message-id.ts';
 
 export interface Owing {
-  readonly person: PersonId;
+  /** Null for a last word: it is dropped once settled. */
+  readonly person: PersonId | null;
   readonly address: Address;
   readonly saying: Saying;
   readonly due: Instant;
   readonly priority: Priority;
+  /** Never stale: it waits for a person who cannot be reached. */
+  readonly lasting?: boolean;
+  /** Needed only where no conversation tells it. */
+  readonly language?: Language | null;
 }
 
 /** Who a given-up message was for. */
 export interface GivenUp {
-  readonly person: PersonId;
+  readonly person: PersonId | null;
   readonly why: string;
 }
 
@@ -29,6 +34,9 @@ export interface Outbox {
   doubtCutOff(channels: string, now: Instant): { readonly count: number; readonly givenUp: readonly GivenUp[] };
   /** Sendings cut off where a repeat does no harm. Returns how many. */
   waitAgain(channels: string): number;
+  /** A last word that is settled; true when it was one. */
+  dropLastWord(id: string): boolean;
+  dropLastWords(): boolean;
   addressOf(id: string): Address | undefined;
   /** Keeps back what waits for a chat that cannot be reached. */
   hold(address: Address): void;
@@ -41,8 +49,8 @@ const cutOff = 'cut off while sending';
 
 export function makeOutbox(db: Database): Outbox {
   const add = db.prepare(
-    `INSERT INTO outbox (tag, person, channel, chat, saying, slot, name, priority, due, next_at, status)
-     VALUES (@tag, @person, @channel, @chat, @saying, @slot, @name,
+    `INSERT INTO outbox (tag, person, channel, chat, saying, slot, name, lasting, language, priority, due, next_at, status)
+     VALUES (@tag, @person, @channel, @chat, @saying, @slot, @name, @lasting, @language,
        iif(@slot IS NOT NULL AND EXISTS (SELECT 1 FROM outbox
          WHERE channel = @channel AND chat = @chat AND slot = @slot), ${priorities.indexOf('edit')}, @priority),
        @due, @due,
@@ -83,8 +91,17 @@ export function makeOutbox(db: Database): Outbox {
   const hold = db.prepare(
     `UPDATE outbox SET status = 'held' WHERE channel = @channel AND chat = @chat AND status = 'waiting'`,
   );
+  const holdLasting = db.prepare(
+    `UPDATE outbox SET status = 'held', why = @why, settled_at = @now
+     WHERE seq = @seq AND tag = @tag AND status = 'sending' AND lasting = 1`,
+  );
+  const dropLastWord = db.prepare(
+    `DELETE FROM outbox WHERE seq = @seq AND tag = @tag AND person IS NULL AND status NOT IN ('waiting', 'sending')`,
+  );
+  const dropLastWords = db.prepare(`DELETE FROM outbox WHERE person IS NULL AND status NOT IN ('waiting', 'sending')`);
   const release = db.prepare(
-    `UPDATE outbox SET status = iif(due > @now, 'waiting', 'gave-up'), settled_at = @now, why = 'could not be reached'
+    `UPDATE outbox SET status = iif(due > @now OR lasting, 'waiting', 'gave-up'), settled_at = @now,
+       why = 'could not be reached'
      WHERE channel = @channel AND chat = @chat AND status = 'held'`,
   );
   const prune = db.prepare<[number, number]>(
@@ -95,11 +112,13 @@ export function makeOutbox(db: Database): Outbox {
     rows.filter((row) => row.status === 'gave-up');
 
   return {
-    add({ person, address, saying, due, priority }) {
+    add({ person, address, saying, due, priority, lasting = false, language = null }) {
       const { slot = null, later } = saying;
       add.run({
-        ...address,
+        ...placeOf(address),
         person,
+        language,
+        lasting: lasting ? 1 : 0,
         slot,
         due,
         name: later?.name ?? null,
@@ -113,6 +132,7 @@ export function makeOutbox(db: Database): Outbox {
       const row = { ...idParts(id), ...settlement, now };
       if (settlement.kind === 'doubt') return givenUp(doubt.all(row));
       if (settlement.kind === 'give-up') return giveUp.all(row);
+      if (settlement.kind === 'unreachable' && holdLasting.run(row).changes > 0) return [];
       const plain = { sent, retry, unreachable: giveUp };
       plain[settlement.kind].run(row);
       return [];
@@ -122,6 +142,8 @@ export function makeOutbox(db: Database): Outbox {
       return { count: rows.length, givenUp: givenUp(rows) };
     },
     waitAgain: (channels) => waitAgain.run(channels).changes,
+    dropLastWord: (id) => dropLastWord.run(idParts(id)).changes > 0,
+    dropLastWords: () => dropLastWords.run().changes > 0,
     addressOf: (id) => addressOf.get(idParts(id)),
     hold: (address) => void hold.run(placeOf(address)),
     release: (address, now) => void release.run({ ...placeOf(address), now }),

@@ -13,6 +13,8 @@ export interface Privacy {
 
 /** What is told of each table; children before their parent, in the order they can be deleted. */
 const tables = {
+  standing_answer: 'question, answer, kept_at',
+  question: 'channel, language, text, asked_at, answer, answered_at',
   outbox: 'channel, saying, due, status, language, claimed_at, settled_at, why',
   wake: 'name, at',
   task: 'task, facts, status, created_at',
@@ -37,6 +39,11 @@ export function makePrivacy(db: Database): Privacy {
   const deletes = Object.keys(tables)
     .filter((table) => table !== 'inbox')
     .map((table) => db.prepare<[PersonId]>(`DELETE FROM ${table} WHERE person = ?`));
+  const leaveAnswers = db.prepare<[PersonId]>('UPDATE question SET answered_by = NULL WHERE answered_by = ?');
+  const dismiss = db.prepare<[PersonId]>(
+    `DELETE FROM shopkeeper WHERE EXISTS (SELECT 1 FROM handle h
+       WHERE h.person = ? AND h.channel = shopkeeper.channel AND h.sender = shopkeeper.sender)`,
+  );
   const emptyInbox = db.prepare<[PersonId]>(
     `UPDATE inbox SET person = NULL, chat = NULL, what = NULL, status = iif(status = 'waiting', 'handled', status)
      WHERE person = ?`,
@@ -46,6 +53,8 @@ export function makePrivacy(db: Database): Privacy {
   return {
     exportOf: (person) => Object.fromEntries(reads.map(([table, read]) => [table, read.all(person).map(plain)])),
     forget(person) {
+      leaveAnswers.run(person);
+      dismiss.run(person);
       for (const remove of deletes) remove.run(person);
       emptyInbox.run(person);
       removePerson.run(person);

@@ -1,32 +1,23 @@
 /** The store in one SQLite file: composes the kinds of rows into the contract's operations. */
 import type { Database } from 'better-sqlite3';
-import {
-  StoreMistake,
-  type Change,
-  type Commit,
-  type EventRef,
-  type PersonId,
-  type Recorded,
-  type Recovered,
-  type Settlement,
-  type Store,
-} from '../contract.ts';
+import type { Change, Commit, EventRef, PersonId, Recorded, Recovered, Settlement, Store } from '../contract.ts';
 import type { Instant } from '../../core/units.ts';
 import type { ChannelName, Incoming } from '../../messages.ts';
 import { makeClaims } from './claims.ts';
-import { makeCommits, type Commits } from './commits.ts';
+import { makeCommits } from './commits.ts';
 import { makeConversations } from './conversations.ts';
 import { openDatabase } from './database.ts';
 import { makeInbox } from './inbox.ts';
 import { makeOutbox, type GivenUp } from './outbox.ts';
 import { makePeople } from './people.ts';
 import { makePrivacy } from './privacy.ts';
+import { makeQuestions } from './questions.ts';
+import { applyShopChange } from './shop-changes.ts';
+import { makeShopkeepers } from './shopkeepers.ts';
 import { makeTasks } from './tasks.ts';
 import { makeTurns } from './turns.ts';
 import { makeWakes } from './wakes.ts';
-
-const wipeTries = 20;
-const betweenWipesMs = 100;
+import { makeWiping } from './wiping.ts';
 
 /** Throws StoreMistake, in words made to be read, when the file cannot be used. */
 export function openSqliteStore(file: string): Store {
@@ -38,25 +29,43 @@ export function makeSqliteStore(db: Database): Store {
   const { write } = commits;
   const rows = makeRows(db);
   const turns = makeTurns(db, rows);
+  const wiping = makeWiping(commits, rows.privacy);
 
   return {
     record: (incoming) => write(() => record(rows, incoming)),
-    recover: (channels, harmless, now) => write(() => recover(rows, { channels, harmless, now })),
+    async recover(channels, harmless, now) {
+      const found = await write(() => recover(rows, { channels, harmless, now }));
+      await commits.drained();
+      wiping.rest();
+      return found;
+    },
     awaiting: async (channels, now, limit) => turns.awaiting(JSON.stringify(channels), now, limit),
     load: async (person, now) => turns.load(person, now),
-    commit: (commit) => write(() => advance(rows, commit)).catch(movedOrThrow),
+    async commit(commit) {
+      const outcome = await write(() => advance(rows, commit)).catch(movedOrThrow);
+      if (outcome === 'done' && commit.changes.some((change) => change.do === 'forget')) await wiping.soon();
+      return outcome;
+    },
     tried: (person, event) => write(() => tried(rows, person, event)),
     claim: (claim) => write(() => rows.claims.claim(claim)),
-    settle: (id, settlement, now) => write(() => settle(rows, { id, settlement, now })),
+    async settle(id, settlement, now) {
+      const wasLastWord = await write(() => settle(rows, { id, settlement, now }));
+      if (wasLastWord) await wiping.soon();
+    },
     nextDue: async (channels, after) => turns.nextDue(JSON.stringify(channels), after),
     history: async (address, after) => rows.claims.history(address, after),
     find: async (channel, from) => rows.people.find(channel, from),
+    appoint: (keepers, now) => write(() => rows.shopkeepers.appoint(keepers, now)),
+    offerCode: (code, until) => write(() => rows.shopkeepers.offerCode(code, until)),
     exportOf: async (person) => rows.privacy.exportOf(person),
     async forget(person) {
-      await write(() => rows.privacy.forget(person));
-      await wiped(rows, commits);
+      await write(() => forget(rows, person));
+      await wiping.now();
     },
-    prune: (before) => write(() => rows.inbox.prune(before) + rows.outbox.prune(before) + rows.tasks.prune(before)),
+    prune(before) {
+      wiping.rest();
+      return write(() => prune(rows, before));
+    },
     async close() {
       await commits.drained();
       db.close();
@@ -64,28 +73,22 @@ export function makeSqliteStore(db: Database): Store {
   };
 }
 
-/** Another program that reads keeps the log from being cut; it is asked again, and the forgetting is not done before. */
-async function wiped({ privacy }: Rows, commits: Commits): Promise<void> {
-  for (let tries = 0; tries < wipeTries; tries++) {
-    await commits.drained();
-    if (privacy.wipeLog()) return;
-    await new Promise((resolve) => setTimeout(resolve, betweenWipesMs));
-  }
-  throw new StoreMistake('a person is forgotten, but another program keeps the log file from being emptied');
-}
-
 export type Rows = ReturnType<typeof makeRows>;
 
 function makeRows(db: Database) {
+  const questions = makeQuestions(db);
+  const privacy = makePrivacy(db);
   return {
     people: makePeople(db),
     inbox: makeInbox(db),
     conversations: makeConversations(db),
     wakes: makeWakes(db),
     outbox: makeOutbox(db),
-    claims: makeClaims(db),
+    claims: makeClaims(db, { ...questions, ...privacy }),
+    questions,
+    shopkeepers: makeShopkeepers(db),
     tasks: makeTasks(db),
-    privacy: makePrivacy(db),
+    privacy,
   };
 }
 
@@ -118,6 +121,7 @@ function recover(rows: Rows, { channels, harmless, now }: Recovery): Recovered {
   const names = JSON.stringify(channels);
   const { count, givenUp } = rows.outbox.doubtCutOff(names, now);
   tellShop(rows, givenUp, now);
+  rows.outbox.dropLastWords();
   return { doubtful: again + count, waiting: rows.inbox.suspect(names) };
 }
 
@@ -131,7 +135,8 @@ function close({ inbox, wakes }: Rows, { person, event, outcome }: Commit): bool
   return event.kind === 'incoming' ? inbox.close(event.seq, outcome) : wakes.drop(person, event.name);
 }
 
-function apply(rows: Rows, { person, address, now }: Commit, change: Change): void {
+function apply(rows: Rows, commit: Commit, change: Change): void {
+  const { person, address, language, now } = commit;
   switch (change.do) {
     case 'say':
       return rows.outbox.add({ person, address, ...change });
@@ -144,7 +149,26 @@ function apply(rows: Rows, { person, address, now }: Commit, change: Change): vo
       return rows.conversations.remember(person, change.name, change.value);
     case 'task':
       return rows.tasks.add({ person, task: change.task, facts: change.values, now });
+    case 'forget':
+      forget(rows, person);
+      return rows.outbox.add({ person: null, address, language, saying: change.farewell, due: now, priority: 'reply' });
+    case 'ask':
+    case 'tell-keepers':
+    case 'answer':
+    case 'keep-answer':
+    case 'drop-answer':
+    case 'use-code':
+      if (!applyShopChange(rows, commit, change)) throw new Moved();
   }
+}
+
+function forget({ privacy, questions }: Rows, person: PersonId): void {
+  privacy.forget(person);
+  questions.lookAgain();
+}
+
+function prune({ inbox, outbox, tasks, questions }: Rows, before: Instant): number {
+  return inbox.prune(before) + outbox.prune(before) + tasks.prune(before) + questions.prune(before);
 }
 
 function tried({ inbox, wakes }: Rows, person: PersonId, event: EventRef): void {
@@ -152,18 +176,22 @@ function tried({ inbox, wakes }: Rows, person: PersonId, event: EventRef): void 
   else wakes.tried(person, event.name);
 }
 
+/** True when it was a last word, which is gone with this. */
 function settle(
   rows: Rows,
   { id, settlement, now }: { readonly id: string; readonly settlement: Settlement; readonly now: Instant },
-): void {
+): boolean {
   tellShop(rows, rows.outbox.settle(id, settlement, now), now);
-  if (settlement.kind !== 'unreachable') return;
-  const address = rows.outbox.addressOf(id);
-  if (!address) return;
-  rows.people.markUnreachable(address.channel, address.chat);
-  rows.outbox.hold(address);
+  const address = settlement.kind === 'unreachable' ? rows.outbox.addressOf(id) : undefined;
+  if (address) {
+    rows.people.markUnreachable(address.channel, address.chat);
+    rows.outbox.hold(address);
+  }
+  return rows.outbox.dropLastWord(id);
 }
 
 function tellShop({ tasks }: Rows, givenUp: readonly GivenUp[], now: Instant): void {
-  for (const { person, why } of givenUp) tasks.add({ person, task: 'undelivered', facts: { why }, now });
+  for (const { person, why } of givenUp) {
+    if (person !== null) tasks.add({ person, task: 'undelivered', facts: { why }, now });
+  }
 }

@@ -4,6 +4,7 @@ import type { Instant } from '../../core/units.ts';
 import type { PersonId, Turn, TurnEvent } from '../contract.ts';
 import type { Claims } from './claims.ts';
 import type { Conversations } from './conversations.ts';
+import { deskOf, type DeskParts } from './desk.ts';
 import type { Arrived, Inbox } from './inbox.ts';
 import type { People } from './people.ts';
 import type { Wakes } from './wakes.ts';
@@ -14,7 +15,7 @@ export interface Turns {
   nextDue(channels: string, after: Instant): Instant | null;
 }
 
-export interface TurnParts {
+export interface TurnParts extends DeskParts {
   readonly people: People;
   readonly inbox: Inbox;
   readonly conversations: Conversations;
@@ -29,7 +30,8 @@ interface Next {
   readonly from: Arrived | null;
 }
 
-export function makeTurns(db: Database, { people, inbox, conversations, wakes, claims }: TurnParts): Turns {
+export function makeTurns(db: Database, parts: TurnParts): Turns {
+  const { people, inbox, conversations, wakes, claims } = parts;
   const awaiting = db.prepare<unknown[], { person: PersonId }>(
     `SELECT person FROM inbox WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(@channels))
      UNION
@@ -76,6 +78,7 @@ export function makeTurns(db: Database, { people, inbox, conversations, wakes, c
         event: found.event,
         receivedAt: found.from?.receivedAt ?? null,
         tries: found.tries,
+        desk: deskOf(parts, { person, text: found.event.kind === 'text' ? found.event.text : null, now }),
       };
     },
     nextDue: (channels, after) => {

@@ -1,0 +1,83 @@
+/** What the shop was asked, what it answered, and what it keeps as a standing answer. */
+import type { Database } from 'better-sqlite3';
+import type { Instant, Language } from '../../core/units.ts';
+import type { Address, AnsweredQuestion, KeptAnswer, PersonId, Question, QuestionId, Quote } from '../contract.ts';
+
+export interface NewQuestion extends Address {
+  readonly id: QuestionId;
+  readonly person: PersonId;
+  readonly language: Language;
+  readonly text: string;
+  readonly now: Instant;
+}
+
+export interface Questions {
+  add(question: NewQuestion): void;
+  /** Who asked, and where; null when it is answered already, or gone. */
+  answer(id: QuestionId, answer: { readonly text: string; readonly by: PersonId; readonly now: Instant }): Asker | null;
+  waiting(): readonly Question[];
+  waitingCount(): number;
+  waitingOf(person: PersonId): number;
+  answered(): readonly AnsweredQuestion[];
+  quoted(id: QuestionId, part: Quote['part']): string | null;
+  /** False when there is no such answer any more. */
+  keep(id: QuestionId, question: string | null, now: Instant): boolean;
+  drop(id: number): boolean;
+  standing(): readonly KeptAnswer[];
+  /** Those kept may have changed otherwise. */
+  lookAgain(): void;
+  prune(before: Instant): number;
+}
+
+export type Asker = Address & { readonly person: PersonId };
+
+export function makeQuestions(db: Database): Questions {
+  const add = db.prepare(
+    `INSERT INTO question (id, person, channel, chat, language, text, asked_at)
+     VALUES (@id, @person, @channel, @chat, @language, @text, @now)`,
+  );
+  const answer = db.prepare<unknown[], Asker>(
+    `UPDATE question SET answer = @text, answered_at = @now, answered_by = @by WHERE id = @id AND answer IS NULL
+     RETURNING person, channel, chat`,
+  );
+  const columns = 'id, person, language, text, asked_at AS askedAt';
+  const waiting = db.prepare<[], Question>(`SELECT ${columns} FROM question WHERE answer IS NULL ORDER BY id LIMIT 50`);
+  const waitingCount = db.prepare<[], { n: number }>('SELECT count(*) AS n FROM question WHERE answer IS NULL');
+  const waitingOf = db.prepare<[PersonId], { n: number }>(
+    'SELECT count(*) AS n FROM question WHERE answer IS NULL AND person = ?',
+  );
+  const answered = db.prepare<[], AnsweredQuestion>(
+    `SELECT ${columns}, answer FROM question WHERE answer IS NOT NULL ORDER BY id DESC LIMIT 200`,
+  );
+  const quoted = db.prepare<[QuestionId], { question: string; answer: string | null }>(
+    'SELECT text AS question, answer FROM question WHERE id = ?',
+  );
+  const keep = db.prepare(
+    `INSERT INTO standing_answer (question, answer, person, kept_at)
+     SELECT coalesce(@question, text), answer, iif(@question IS NULL, person, NULL), @now FROM question
+     WHERE id = @id AND answer IS NOT NULL`,
+  );
+  const drop = db.prepare<[number]>('DELETE FROM standing_answer WHERE id = ?');
+  const standing = db.prepare<[], KeptAnswer>('SELECT id, question, answer FROM standing_answer ORDER BY id');
+  const prune = db.prepare<[Instant]>('DELETE FROM question WHERE answered_at < ?');
+  let known: readonly KeptAnswer[] | null = null;
+  const changed = (changes: number): boolean => {
+    known = null;
+    return changes > 0;
+  };
+
+  return {
+    add: (question) => void add.run(question),
+    answer: (id, given) => answer.get({ id, ...given }) ?? null,
+    waiting: () => waiting.all(),
+    waitingCount: () => waitingCount.get()?.n ?? 0,
+    waitingOf: (person) => waitingOf.get(person)?.n ?? 0,
+    answered: () => answered.all(),
+    quoted: (id, part) => quoted.get(id)?.[part] ?? null,
+    keep: (id, question, now) => changed(keep.run({ id, question, now }).changes),
+    drop: (id) => changed(drop.run(id).changes),
+    standing: () => (known ??= standing.all()),
+    lookAgain: () => void changed(0),
+    prune: (before) => prune.run(before).changes,
+  };
+}

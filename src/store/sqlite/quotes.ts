@@ -1,0 +1,29 @@
+/** Puts words that are kept elsewhere into a saying as it is taken out: so that they are kept once, and gone at once. */
+import type { Json, Saying } from '../../core/flow/flow.ts';
+import type { PersonId, Quote } from '../contract.ts';
+
+export interface QuoteSources {
+  quoted(id: Quote['quoteOf'], part: Quote['part']): string | null;
+  exportOf(person: PersonId): Json;
+}
+
+/** Inside a JSON text a quotation mark is escaped: nobody's words can look like this. */
+const marks = ['"quoteOf":', '"exportOf":'];
+
+export function sayingOf(text: string, person: PersonId | null, sources: QuoteSources): Saying {
+  const saying = JSON.parse(text) as Saying;
+  if (!marks.some((mark) => text.includes(mark))) return saying;
+  const filled = (value: Json): Json => {
+    if (typeof value !== 'object' || value === null) return value;
+    if (Array.isArray(value)) return value.map(filled);
+    if ('quoteOf' in value) return quote(value as unknown as Quote, sources);
+    if ('exportOf' in value) return person === null ? '' : JSON.stringify(sources.exportOf(person), null, 1);
+    return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, filled(inner)]));
+  };
+  return {
+    ...saying,
+    phrases: saying.phrases.map(({ key, values }) => ({ key, values: filled(values) as typeof values })),
+  };
+}
+
+const quote = ({ quoteOf, part, gone }: Quote, { quoted }: QuoteSources): Json => quoted(quoteOf, part) ?? gone;
