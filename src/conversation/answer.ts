@@ -3,6 +3,8 @@ import type { Effect, Facts, FlowEvent, FlowState, Phrase } from '../core/flow/f
 import { languages, type Instant, type Language } from '../core/units.ts';
 import type { Change, Commit, EventRef, Priority, Turn } from '../store/contract.ts';
 import { languageOfDevice } from './device-language.ts';
+import { houseFacts } from './house-facts.ts';
+import { codeUse, farewell, forgetting, shopWork } from './shop-work.ts';
 
 /** The flow engine with its book already in hand. */
 export type Step = (
@@ -13,6 +15,7 @@ export type Step = (
     readonly language: string;
     readonly memory: Facts;
     readonly deliveryMs?: number;
+    readonly house?: Facts;
   },
 ) => { readonly state: FlowState; readonly effects: readonly Effect[] };
 
@@ -32,13 +35,17 @@ export function answer(step: Step, turn: Turn, { now, deliveryMs }: Moment): Com
   // A key that is unknown, forged or was shown to someone else changes nothing.
   if (!event) return plainCommit(turn, now, 'handled', 'house-unknown-tap');
   const nowMs = turn.receivedAt ?? now;
-  const { state, effects } = step(turn.state, event, { nowMs, language, memory: turn.memory, deliveryMs });
+  const around = { nowMs, language, memory: turn.memory, deliveryMs, house: houseFacts(turn) };
+  const { state, effects } = step(turn.state, event, around);
+  const spoken = spokenFrom(effects) ?? language;
   return {
     ...ground(turn, now),
     outcome: 'handled',
     state,
-    language: spokenFrom(effects) ?? language,
-    changes: effects.map((effect) => asChange(effect, event, now)),
+    language: spoken,
+    changes: isForgetting(effects)
+      ? [{ do: 'forget', farewell: farewell(effects) }]
+      : [...codeUse(turn), ...effects.flatMap((effect) => asChanges(effect, { event, now, turn, language: spoken }))],
   };
 }
 
@@ -83,18 +90,29 @@ function flowEvent({ event }: Turn, language: Language): FlowEvent | null {
   }
 }
 
-function asChange(effect: Effect, event: FlowEvent, now: Instant): Change {
+const isForgetting = (effects: readonly Effect[]): boolean =>
+  effects.some((effect) => effect.do === 'task' && effect.task === forgetting);
+
+interface Around {
+  readonly event: FlowEvent;
+  readonly now: Instant;
+  readonly turn: Turn;
+  readonly language: Language;
+}
+
+function asChanges(effect: Effect, { event, now, turn, language }: Around): readonly Change[] {
   switch (effect.do) {
     case 'say': {
       const due = effect.saying.later?.atMs ?? now;
-      return { do: 'say', saying: effect.saying, due, priority: priorityOf(due - now, event) };
+      return [{ do: 'say', saying: effect.saying, due, priority: priorityOf(due - now, event) }];
     }
     case 'wake':
-      return { do: 'wake', name: effect.name, at: effect.atMs };
+      return [{ do: 'wake', name: effect.name, at: effect.atMs }];
     case 'withdraw':
     case 'remember':
+      return [effect];
     case 'task':
-      return effect;
+      return shopWork(effect, turn, language);
     default:
       return effect satisfies never;
   }

@@ -2,7 +2,7 @@
 import type { Clock } from '../clock.ts';
 import type { Instant } from '../core/units.ts';
 import type { ChannelName } from '../messages.ts';
-import type { Commit, PersonId, Store, Turn } from '../store/contract.ts';
+import type { Change, Commit, PersonId, Store, Turn } from '../store/contract.ts';
 import { answer, eventRef, failure, type Step } from './answer.ts';
 
 export interface Handling {
@@ -26,6 +26,8 @@ export interface HandlingParts {
 
 /** After so many tries an event is put aside. */
 const mostTries = 3;
+/** Others move the ground now and then; a step that never fits it is a mistake. */
+const mostMoves = 20;
 
 export function makeHandling(parts: HandlingParts): Handling {
   const underWay = new Map<PersonId, Promise<void>>();
@@ -35,7 +37,7 @@ export function makeHandling(parts: HandlingParts): Handling {
     try {
       do {
         askedAgain.delete(person);
-        while (await handleNext(parts, person));
+        await handleAll(parts, person);
       } while (askedAgain.has(person));
     } finally {
       underWay.delete(person);
@@ -59,15 +61,25 @@ export function makeHandling(parts: HandlingParts): Handling {
   };
 }
 
-/** False when there was nothing to handle. */
-async function handleNext(parts: HandlingParts, person: PersonId): Promise<boolean> {
+async function handleAll(parts: HandlingParts, person: PersonId): Promise<void> {
   const { store, clock } = parts;
-  const turn = await store.load(person, clock.now());
-  if (!turn) return false;
+  let moves = 0;
+  for (;;) {
+    const turn = await store.load(person, clock.now());
+    if (!turn) return;
+    const outcome = await handleOne(parts, turn);
+    // When the ground moved, it is loaded and stepped again, but not for ever.
+    moves = outcome === 'moved' ? moves + 1 : 0;
+    if (moves > mostMoves) await store.tried(person, eventRef(turn));
+  }
+}
+
+async function handleOne(parts: HandlingParts, turn: Turn): Promise<'done' | 'moved' | 'failed'> {
   const commit = await decide(parts, turn);
-  // When the ground moved, the loop loads and steps again.
-  if (commit && (await store.commit(commit)) === 'done') announce(parts, commit);
-  return true;
+  if (!commit) return 'failed';
+  const outcome = await parts.store.commit(commit);
+  if (outcome === 'done') announce(parts, commit);
+  return outcome;
 }
 
 /** Null when the step failed and is to be tried again. */
@@ -84,9 +96,11 @@ async function decide({ store, step, clock, deliveryMs, stumbled }: HandlingPart
   }
 }
 
-function announce({ owed }: HandlingParts, { changes }: Commit): void {
+const tellsAtOnce: ReadonlySet<Change['do']> = new Set(['tell-keepers', 'answer', 'forget']);
+
+function announce({ owed }: HandlingParts, { changes, now }: Commit): void {
   const dues = changes.flatMap((change) =>
-    change.do === 'say' ? [change.due] : change.do === 'wake' ? [change.at] : [],
+    change.do === 'say' ? [change.due] : change.do === 'wake' ? [change.at] : tellsAtOnce.has(change.do) ? [now] : [],
   );
   for (const due of new Set(dues)) owed(due);
 }

@@ -25,6 +25,8 @@ export interface Around {
   readonly memory: Facts;
   /** How long a message takes to reach the person; none told is at once. */
   readonly deliveryMs?: number;
+  /** What the house tells: read as `house.`. */
+  readonly house?: Facts;
 }
 
 export type Outcome =

@@ -11,6 +11,7 @@ const told: { readonly [name: string]: (turn: Turn) => Json } = {
   memory: (turn) => turn.memory,
   language: (turn) => turn.around.language,
   now: (turn) => turn.around.nowMs,
+  house: (turn) => turn.around.house ?? {},
   deliveryMs: (turn) => turn.around.deliveryMs ?? 0,
   timer: (turn) => turn.timer,
   flow: (turn) => turn.spot.flow,

@@ -26,4 +26,4 @@ export function sayingOf(text: string, person: PersonId | null, sources: QuoteSo
   };
 }
 
-const quote = ({ quoteOf, part, gone }: Quote, { quoted }: QuoteSources): Json => quoted(quoteOf, part) ?? gone;
+const quote = ({ quoteOf, part, gone }: Quote, sources: QuoteSources): Json => sources.quoted(quoteOf, part) ?? gone;

@@ -40,6 +40,8 @@ export function applyShopChange(rows: ShopRows, commit: Commit, change: ShopChan
     case 'keep-answer':
     case 'drop-answer':
       return rows.shopkeepers.has(person) && applyByKeeper(rows, commit, change);
+    default:
+      return change satisfies never;
   }
 }
 

@@ -1,0 +1,91 @@
+/** What a flow tells the shop, as changes: a question, an answer, a standing answer, the wish to be forgotten. Pure. */
+import type { Effect, Facts, Saying } from '../core/flow/flow.ts';
+import type { Language } from '../core/units.ts';
+import type { Change, Question, Turn } from '../store/contract.ts';
+import { quote } from './house-facts.ts';
+
+type Task = Extract<Effect, { readonly do: 'task' }>;
+
+/** Longer questions are kept by their beginning; no channel lets more through. */
+const longestQuestion = 5_000;
+
+/** The name a flow gives to the wish to be forgotten. */
+export const forgetting = 'forget-me';
+
+/** Throws when a flow asks for what its own checks should have ruled out. */
+export function shopWork({ task, values }: Task, turn: Turn, language: Language): readonly Change[] {
+  switch (task) {
+    case 'question':
+      return asked(textOf(values, 'question'), turn, language);
+    case 'answer':
+      return answered(values, turn);
+    case 'keep-answer':
+      return [{ do: 'keep-answer', id: numberOf(values, 'id'), question: optionalText(values, 'question') }];
+    case 'drop-answer':
+      return [{ do: 'drop-answer', id: numberOf(values, 'id') }];
+    default:
+      return [{ do: 'task', task, values }];
+  }
+}
+
+/** A code that was tried, whatever the flow makes of it. */
+export function codeUse({ desk: { code } }: Turn): readonly Change[] {
+  return code === null || code.tries === null ? [] : [{ do: 'use-code', right: code.right, tries: code.tries }];
+}
+
+/** Everything said in this turn, as the last word. */
+export function farewell(effects: readonly Effect[]): Saying {
+  const said = effects.flatMap((effect) => (effect.do === 'say' && !effect.saying.later ? effect.saying.phrases : []));
+  return { phrases: said, choices: [] };
+}
+
+function asked(text: string, { event }: Turn, language: Language): readonly Change[] {
+  if (event.kind === 'wake') throw new Error('a question for the shop comes from a person, not from a timer');
+  const id = event.seq;
+  return [
+    { do: 'ask', id, text: text.slice(0, longestQuestion), language },
+    { do: 'tell-keepers', saying: newQuestion(id) },
+  ];
+}
+
+/** The choice is one of the front's, so that it counts whatever the shopkeeper is in the middle of. */
+function newQuestion(id: Question['id']): Saying {
+  const choice = {
+    id: 'choice-shop-questions',
+    label: { key: 'choice-shop-questions', values: {} },
+    gives: {},
+    from: { flow: 'front', place: 'idle' },
+  };
+  return { phrases: [{ key: 'shop-new-question', values: { question: quote(id, 'question') } }], choices: [choice] };
+}
+
+function answered(values: Facts, { desk }: Turn): readonly Change[] {
+  const question = desk.waiting.find(({ id }) => id === values['id']);
+  if (!question) throw new Error('an answer to a question that does not wait');
+  const same = desk.answered.find(({ id }) => id === values['sameAs']);
+  const text = same?.answer ?? textOf(values, 'text');
+  const told = { question: quote(question.id, 'question'), text };
+  return [
+    {
+      do: 'answer',
+      id: question.id,
+      text,
+      saying: { phrases: [{ key: 'ask-shop-writes', values: told }], choices: [] },
+    },
+  ];
+}
+
+function textOf(values: Facts, name: string): string {
+  const value = values[name];
+  if (typeof value !== 'string' || value === '') throw new Error(`"${name}" must be a text to be told to the shop`);
+  return value;
+}
+
+const optionalText = (values: Facts, name: string): string | null =>
+  values[name] === null || values[name] === undefined ? null : textOf(values, name);
+
+function numberOf(values: Facts, name: string): number {
+  const value = values[name];
+  if (typeof value !== 'number') throw new Error(`"${name}" must be a number to be told to the shop`);
+  return value;
+}
