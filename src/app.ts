@@ -1,10 +1,12 @@
 /** The composition root: the only file that knows every part, and the order in which they start and stop. */
+import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import { makeWebChannel } from './channels/web/web-channel.ts';
 import type { Clock } from './clock.ts';
 import { projectRoot, type Config } from './config.ts';
 import { readContent, type Content } from './content.ts';
 import type { Step } from './conversation/answer.ts';
+import { languageOfDevice } from './conversation/device-language.ts';
 import { makeHandling } from './conversation/handle.ts';
 import { makeRecord } from './conversation/record.ts';
 import { makeDelays } from './delivery/delay.ts';
@@ -16,7 +18,8 @@ import { step } from './core/flow/step.ts';
 import type { Instant, Language } from './core/units.ts';
 import { errorFields, type Log } from './log.ts';
 import type { Channel, ChannelName, Outgoing } from './messages.ts';
-import type { Address, Owed, Store } from './store/contract.ts';
+import type { Address, Keeper, Owed, Store } from './store/contract.ts';
+import { makeShopCode } from './store/shop-code.ts';
 import { openSqliteStore } from './store/sqlite/store.ts';
 
 export interface AppParts {
@@ -27,6 +30,8 @@ export interface AppParts {
   readonly clock: Clock;
   readonly log: Log;
   readonly keepDays: number;
+  /** Those the settings name; none told leaves them as they are. */
+  readonly shopkeepers?: readonly Keeper[];
 }
 
 export interface App {
@@ -45,6 +50,8 @@ const longestStopMs = 4_000;
 
 export interface Service extends App {
   address(): string;
+  /** A sentence with a one-time code for whoever is to be shopkeeper; null when there is one. */
+  shopCode(): Promise<string | null>;
 }
 
 /** The shop's service, with the page. Throws ContentMistake or StoreMistake, in words made to be read. */
@@ -65,9 +72,23 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     secureCookies: config.origin?.startsWith('https:') ?? false,
     publicOrigin: config.origin,
   });
-  const { keepDays } = config;
-  const app = makeApp({ store, step: stepIn(content), say, channels: [web], clock, log, keepDays });
-  return { ...app, address: () => web.address() };
+  const { keepDays, shopkeepers } = config;
+  const app = makeApp({ store, step: stepIn(content), say, channels: [web], clock, log, keepDays, shopkeepers });
+  const language = languageOfDevice(config.deviceLanguage);
+  return { ...app, address: () => web.address(), shopCode: () => offeredCode({ store, say, clock, language }) };
+}
+
+const codeMinutes = 10;
+
+async function offeredCode({
+  store,
+  say,
+  clock,
+  language,
+}: Pick<AppParts, 'store' | 'say' | 'clock'> & { readonly language: Language }): Promise<string | null> {
+  const code = makeShopCode(randomBytes);
+  const offered = await store.offerCode(code, clock.now() + codeMinutes * 60_000);
+  return offered ? say(language, { key: 'shop-code-printed', values: { code, minutes: codeMinutes } }) : null;
 }
 
 export function contentOf({ shopFolder }: Config): Content {
@@ -124,7 +145,7 @@ function labelSheet(
   return render(sayIn(content), owed);
 }
 
-export function makeApp({ store, step: decide, say, channels, clock, log, keepDays }: AppParts): App {
+export function makeApp({ store, step: decide, say, channels, clock, log, keepDays, shopkeepers }: AppParts): App {
   const names = channels.map(({ name }) => name);
   const byName = new Map<ChannelName, Channel>(channels.map((channel) => [channel.name, channel]));
   const later = (at: Instant): void => loop.owed(at);
@@ -158,6 +179,7 @@ export function makeApp({ store, step: decide, say, channels, clock, log, keepDa
   };
   return {
     async start() {
+      if (shopkeepers) await store.appoint(shopkeepers, clock.now());
       await loop.start();
       for (const channel of channels) await channel.start(record);
       tidying.start();

@@ -54,9 +54,10 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
     underWay.add(run);
   };
   const claim = async (): Promise<void> => {
-    const limit = mostUnderWay - underWay.size;
-    if (limit <= 0 || stopped) return;
-    const { chats, bulk, until } = pace.held(clock.now());
+    if (stopped) return;
+    const { chats, bulk, until, room } = pace.held(clock.now());
+    const limit = Math.min(mostUnderWay - underWay.size, room);
+    if (limit <= 0) return;
     cancelRelease?.();
     cancelRelease = until === null ? null : clock.wakeAt(until, claiming.ask);
     const owed = await store.claim({ channels: names, now: clock.now(), limit, held: chats, bulkHeld: bulk });

@@ -65,9 +65,12 @@ export interface Held {
   /** Channels that may send only what is urgent. */
   readonly bulk: readonly ChannelName[];
   readonly until: Instant | null;
+  /** So many may be taken at once, lest one claim spends more than the fullest bucket holds. */
+  readonly room: number;
 }
 
-export function makePace(rates: { readonly [name in ChannelName]: ChannelPace } = paces): Pace {
+/** For the channels at hand. */
+export function makePace(names: readonly ChannelName[] = channelNames, rates = paces): Pace {
   const chats = new Map<string, Instant>();
   const buckets = new Map<string, { bucket: Bucket; rate: Rate }>();
   const bulk = new Map<ChannelName, Bucket>();
@@ -87,6 +90,9 @@ export function makePace(rates: { readonly [name in ChannelName]: ChannelPace } 
     return bucket ? freeAt(bucket, rates[name].bulk, now) : now;
   };
 
+  const bulkRoom = (name: ChannelName, now: Instant): number =>
+    Math.floor(levelAt(bulk.get(name), rates[name].bulk, now));
+
   return {
     spent({ address, priority }, now) {
       const { chat, bulk: rate } = rates[address.channel];
@@ -97,9 +103,10 @@ export function makePace(rates: { readonly [name in ChannelName]: ChannelPace } 
     pause: (address, until) => void chats.set(chatKey(address), until),
     held(now) {
       dropFull(now);
-      const full = channelNames.filter((name) => bulkUntil(name, now) > now);
+      const full = names.filter((name) => bulkUntil(name, now) > now);
       const until = Math.min(...chats.values(), ...full.map((name) => bulkUntil(name, now)));
-      return { chats: new Set(chats.keys()), bulk: full, until: until === Infinity ? null : until };
+      const room = Math.min(...names.filter((name) => !full.includes(name)).map((name) => bulkRoom(name, now)));
+      return { chats: new Set(chats.keys()), bulk: full, until: until === Infinity ? null : until, room };
     },
   };
 }

@@ -18,7 +18,7 @@ export function settlementOf(owed: Owed, sent: Sent, now: Instant): Settlement {
     case 'sent':
       return { kind: 'sent', ref: sent.ref };
     case 'retry':
-      return retried(owed, Math.max(now + backoffMs(owed.attempts), sent.notBefore ?? 0), sent.why);
+      return retried(owed, sent.notBefore ?? now + backoffMs(owed.attempts), sent.why);
     case 'unknown':
       return repeatsDoNoHarm.includes(owed.address.channel)
         ? retried(owed, now + backoffMs(owed.attempts), sent.why)

@@ -52,7 +52,7 @@ describe('a channel', () => {
       expect(pace.held(noon).chats.size).toBe(0);
       pace.spent(owed('a', 'reply'), noon);
     }
-    expect(pace.held(noon)).toEqual({ chats: new Set(['telegram a']), bulk: [], until: noon + 1_000 });
+    expect(pace.held(noon)).toEqual({ chats: new Set(['telegram a']), bulk: [], until: noon + 1_000, room: 5 });
     expect(pace.held(noon + 1_000).chats.size).toBe(0);
   });
 
@@ -65,12 +65,20 @@ describe('a channel', () => {
     expect(pace.held(noon + 40).bulk).toEqual([]);
   });
 
+  test('takes no more at once than its bucket holds', () => {
+    const pace = makePace(['web', 'telegram']);
+    expect(pace.held(noon).room).toBe(25);
+    for (let i = 0; i < 20; i++) pace.spent(owed(`b${i}`, 'reminder'), noon);
+    expect(pace.held(noon).room).toBe(5);
+    expect(pace.held(noon + 200).room).toBe(10);
+  });
+
   test('of the page and the terminal is never held', () => {
-    const pace = makePace();
+    const pace = makePace(['web', 'terminal']);
     for (let i = 0; i < 1_000; i++) {
       pace.spent({ ...owed('a', 'edit'), address: { channel: 'web', chat: 'a' } }, noon);
     }
-    expect(pace.held(noon)).toEqual({ chats: new Set(), bulk: [], until: null });
+    expect(pace.held(noon)).toEqual({ chats: new Set(), bulk: [], until: null, room: Infinity });
   });
 
   test('waits when asked to', () => {
