@@ -66,6 +66,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     clock,
     log,
     history: (chat, after) => history({ channel: 'web', chat }, after),
+    myData: (chat) => keptOf(store, { channel: 'web', chat }),
     teaSheet: (teaId, language) => Promise.resolve(labelSheet(content, clock, { teaId, language })),
     pageWords: (language) => pageWords(content, language),
     health: () => store.nextDue([], clock.now()).then(() => true),
@@ -78,6 +79,12 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
   return { ...app, address: () => web.address(), shopCode: () => offeredCode({ store, say, clock, language }) };
 }
 
+/** On the page a chat and the one who writes in it are known by the same name. */
+async function keptOf(store: Store, { channel, chat }: Address): Promise<string | null> {
+  const person = await store.find(channel, chat);
+  return person === null ? null : JSON.stringify(await store.exportOf(person), null, 1);
+}
+
 const codeMinutes = 10;
 
 async function offeredCode({
@@ -88,7 +95,7 @@ async function offeredCode({
 }: Pick<AppParts, 'store' | 'say' | 'clock'> & { readonly language: Language }): Promise<string | null> {
   const code = makeShopCode(randomBytes);
   const offered = await store.offerCode(code, clock.now() + codeMinutes * 60_000);
-  return offered ? say(language, { key: 'shop-code-printed', values: { code, minutes: codeMinutes } }) : null;
+  return offered ? say(language, { key: 'shop-told-code', values: { code, minutes: codeMinutes } }) : null;
 }
 
 export function contentOf({ shopFolder }: Config): Content {

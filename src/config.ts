@@ -8,6 +8,11 @@ export const projectRoot = fileURLToPath(new URL('..', import.meta.url));
 
 const logLevels = ['silent', 'error', 'warn', 'info', 'debug'] as const;
 
+export interface ShopkeeperId {
+  readonly channel: 'telegram' | 'terminal' | 'web';
+  readonly from: string;
+}
+
 export interface Config {
   /** Where the database lives. */
   readonly folder: string;
@@ -18,6 +23,8 @@ export interface Config {
   /** The address people see when a proxy stands before us; null when they come to us directly. */
   readonly origin: string | null;
   readonly keepDays: number;
+  /** Who is shopkeeper, by channel and the id the channel knows them by. */
+  readonly shopkeepers: readonly ShopkeeperId[];
   /** What the machine itself speaks, as its environment writes it: "zh_TW". */
   readonly deviceLanguage: string | null;
 }
@@ -38,6 +45,19 @@ const wholeNumber = (least: number, most: number) =>
 const isOrigin = (text: string): boolean =>
   URL.canParse(text) && new URL(text).origin === text && text.startsWith('http');
 
+/** "telegram:123456789, terminal:me": numbers, or the one at the terminal; names can be taken by others. */
+const shopkeepers = z.string().transform((text, context): readonly ShopkeeperId[] => {
+  const told = text.split(/[\s,]+/).filter((one) => one !== '');
+  return told.flatMap((one): readonly ShopkeeperId[] => {
+    const [, channel, from = ''] = /^(telegram|terminal|web):([\w-]{1,64})$/.exec(one) ?? [];
+    if (channel === 'telegram' && /^\d{1,20}$/.test(from)) return [{ channel, from }];
+    if (channel === 'terminal' || channel === 'web') return [{ channel, from }];
+    const message = `must be a list such as telegram:123456789, terminal:me; "${one}" is not of that kind`;
+    context.addIssue({ code: 'custom', message });
+    return [];
+  });
+});
+
 const settings = z.object({
   NINTHPOUR_FOLDER: z.string().min(1, 'must name a folder').default(join(projectRoot, 'var')),
   NINTHPOUR_HOST: z.string().min(1, 'must be an address to listen on, such as 127.0.0.1').default('127.0.0.1'),
@@ -54,6 +74,7 @@ const settings = z.object({
     .default(null),
   // Seven days at least: so long a channel may repeat what it delivered.
   NINTHPOUR_KEEP_DAYS: wholeNumber(7, 3650).default(90),
+  NINTHPOUR_SHOPKEEPERS: shopkeepers.default([]),
 });
 
 /** Throws ConfigMistake. */
@@ -74,6 +95,7 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     shopFolder: read.data.NINTHPOUR_SHOP,
     origin: read.data.NINTHPOUR_ORIGIN,
     keepDays: read.data.NINTHPOUR_KEEP_DAYS,
+    shopkeepers: read.data.NINTHPOUR_SHOPKEEPERS,
     deviceLanguage: /^[a-z]{2,3}(_\w+)?/.exec(environment['LANG'] ?? '')?.[0] ?? null,
   });
 }

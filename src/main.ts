@@ -18,6 +18,8 @@ try {
   await service.start();
   process.once('SIGTERM', stop).once('SIGINT', stop);
   process.stdout.write(`${service.address()}\n`);
+  const code = await service.shopCode();
+  if (code !== null) process.stderr.write(`${code}\n`);
 } catch (error) {
   process.stderr.write(`${toldPlainly(error)}\n`);
   process.exit(1);

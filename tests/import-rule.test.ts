@@ -16,6 +16,7 @@ const rule: Record<string, readonly string[]> = {
   'core/reading': ['core/units.ts', 'core/teas', 'minisearch'],
   'core/flow': [],
   'core/functions.ts': ['core'],
+  'core/functions': ['core'],
   'messages.ts': ['core/units.ts'],
   'clock.ts': ['core/units.ts'],
   'log.ts': ['core/units.ts', 'pino'],

@@ -19,6 +19,7 @@ page-sound-wake = Touch the sheet once, so that the sound may play.
 page-print = Print this as a card
 page-fresh = A fresh sheet for the next person
 page-fresh-confirm = Clear this sheet from this device
+page-my-data = What is kept of me
 page-from-label = From the label
 page-no-script = To write here, please allow scripts for this page.
 page-not-found = There is no such sheet here. The label may be an old one.
@@ -79,13 +80,12 @@ tap-too-old = That choice belongs to something we have finished. Write to me, or
 tap-already-so = It already is so.
 nothing-before = There is nothing before this.
 flow-changed = I was given new instructions meanwhile; what you told me is kept.
-my-data-asked = You will get what is kept about you here.
-ask-forget = Shall I forget everything about you – your vessels, taste and talks? It can't be undone.
+ask-forget = Shall I forget everything about you – your vessels, taste, talks and questions? It can't be undone.
 choice-forget = Forget everything
     .typed = yes / forget
 choice-keep = Keep it
     .typed = no / keep
-forgotten = Everything about you is being removed.
+forgotten = Everything about you is gone from here, your questions to the shop too. What was sent into a chat stays in that chat.
 kept = All is kept.
 
 # the main job
@@ -347,3 +347,64 @@ mistake-lesson-table-choice = “{ $words }” is not one of: { $allowed }.
 mistake-lesson-table-instant = “{ $words }” is not a time in UTC, such as 2026-12-06T02:00Z.
 mistake-lesson-table-twice = “{ $words }” is in line { $earlier } already.
 mistake-lesson-table-offer = An offered seat has a time until when, and only an offered one.
+
+# the hand-over to the shop
+ask-waits = Your question waits for the shop. Nobody from the shop is here at the moment; the answer comes here.
+ask-enough = Five of your questions are waiting for the shop already. Please let it answer those first.
+ask-kept-answer = The shop says: { $heard-kept-answer }
+shop-told-answer =
+    You asked: { $question }
+    The shop writes: { $text }
+shop-told-question = A customer asks: { $question }
+shop-told-waiting = { $n }. { $question }
+shop-told-kept = { $n }. { $question } – { $reply }
+shop-told-earlier = Earlier they asked: { $question } – The answer was: { $answer }
+shop-told-same = Asked before: { $question } – The answer was: { $answer }
+shop-told-gone = (no longer kept)
+shop-told-code = Nobody is shopkeeper yet. Whoever writes { $code } to the bot within { $minutes } minutes becomes shopkeeper.
+shop-welcome = You are a shopkeeper now. What customers ask is passed on to you here; write “questions” to see what waits.
+shop-code-wrong = That code opens nothing, or nothing any more.
+shop-not-yours = That is for shopkeepers only.
+shop-nothing-waiting = No question is waiting.
+shop-waiting = { $count ->
+    [one] One question is waiting.
+   *[other] { $count } questions are waiting, the oldest first.
+}
+shop-question = They ask, in { $it-language ->
+    [zh-Hant] Traditional Chinese
+    [zh-Hans] Simplified Chinese
+   *[en] English
+}: { $it-question }
+shop-write-answer = Write your answer; it is sent to them word for word.
+shop-left-waiting = It stays among the questions that wait.
+shop-answered = Sent to the customer, in answer to: { $it-question }
+shop-ask-wording = For which question shall I keep this answer? Write it as anyone would ask, without names. Asked was: { $it-question }
+shop-kept = Kept. Whoever asks that gets this answer.
+shop-kept-as-asked = Kept. Whoever asks that gets this answer, until the person whose words the question is in wants to be forgotten.
+shop-nothing-kept = No answer is kept.
+shop-standing = These answers are kept, the latest first:
+shop-dropped = Dropped.
+mistake-question-answered = That question is no longer open: someone from the shop has answered it, or it was taken back.
+mistake-question-gone = That question and its answer are no longer kept.
+mistake-kept-answer-gone = That answer is no longer kept.
+choice-shop-questions = Questions for the shop
+    .typed = questions
+choice-shop-question = Answer { $n }
+choice-shop-same = Send that answer again
+choice-shop-later = Leave it waiting
+choice-shop-next = Next question
+    .typed = next
+choice-shop-done = That is all
+    .typed = done
+choice-shop-keep = Keep it as a standing answer
+    .typed = keep / keep it
+choice-shop-as-asked = As it was asked
+choice-shop-keep-not = Don't keep it
+choice-shop-standing = Answers that are kept
+choice-shop-drop = Drop { $n }
+
+# what is kept of a person, and forgetting it
+my-data-page = Everything kept about you is in one file: “What is kept of me”, at the foot of this page.
+my-data-here = This is everything kept about you:
+    { $everything }
+forget-page = What still stands on this page is on your device only; “A fresh sheet for the next person”, at its foot, clears it.

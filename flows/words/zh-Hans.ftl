@@ -19,6 +19,7 @@ page-sound-wake = 请先轻触一下小笺，声音才能响。
 page-print = 印成茶卡
 page-fresh = 为下一位换一张新笺
 page-fresh-confirm = 从这台设备清去这张
+page-my-data = 存有我的什么
 page-from-label = 茶标上的冲泡法
 page-no-script = 要在这里书写，请允许本页运行脚本。
 page-not-found = 这里没有这一张，茶标可能是旧的。
@@ -79,13 +80,12 @@ tap-too-old = 那个选项属于已经结束的话题。请直接写给我，或
 tap-already-so = 现在就是这样了。
 nothing-before = 前面没有了。
 flow-changed = 这期间我的说明更新了；您说过的都还在。
-my-data-asked = 这里存有的关于您的资料会发给您。
-ask-forget = 要我忘记关于您的一切吗？包括器具、口味和对话，忘了就找不回来。
+ask-forget = 要我忘记关于您的一切吗？包括器具、口味、对话和提问，忘了就找不回来。
 choice-forget = 全部忘记
     .typed = 是 / 忘记 / 好
 choice-keep = 保留
     .typed = 不 / 不要
-forgotten = 关于您的一切正在删除。
+forgotten = 这里关于您的一切都删掉了，包括您问店家的问题。已经发进聊天里的消息会留在那边。
 kept = 都留着。
 
 # the main job
@@ -340,3 +340,61 @@ mistake-lesson-table-choice = “{ $words }”不是以下之一：{ $allowed }�
 mistake-lesson-table-instant = “{ $words }”不是 UTC 时间，写法像 2026-12-06T02:00Z。
 mistake-lesson-table-twice = “{ $words }”在第 { $earlier } 行已经有了。
 mistake-lesson-table-offer = 保留的座位须有期限，也只有保留的座位才有。
+
+# the hand-over to the shop
+ask-waits = 您的问题已留给店家。店里现在没有人在线上，回复会发到这里。
+ask-enough = 您已有五个问题在等店家，请先等那些有了回复。
+ask-kept-answer = 店家说：{ $heard-kept-answer }
+shop-told-answer =
+    您问：{ $question }
+    店家回复：{ $text }
+shop-told-question = 有客人问：{ $question }
+shop-told-waiting = { $n }. { $question }
+shop-told-kept = { $n }. { $question } – { $reply }
+shop-told-earlier = 这位客人先前问：{ $question } – 当时的回复：{ $answer }
+shop-told-same = 以前有人问：{ $question } – 当时的回复：{ $answer }
+shop-told-gone = （已不再保存）
+shop-told-code = 还没有店主。{ $minutes } 分钟内把 { $code } 发给这里的人，就成为店主。
+shop-welcome = 您现在是店主了。客人的问题会转到这里；写“问题”就能看到还在等的。
+shop-code-wrong = 这个代码无效，或已经失效。
+shop-not-yours = 这只限店主使用。
+shop-nothing-waiting = 没有问题在等。
+shop-waiting = 有 { $count } 个问题在等，最早的排在前面。
+shop-question = 客人用{ $it-language ->
+    [zh-Hant] 繁体中文
+    [zh-Hans] 简体中文
+   *[en] 英文
+}问：{ $it-question }
+shop-write-answer = 请写下回复，会一字不改地发给客人。
+shop-left-waiting = 它仍留在等待的问题里。
+shop-answered = 已发给客人，回复的是：{ $it-question }
+shop-ask-wording = 这个回复要留给哪个问题？请写成一般人会问的样子，不要写名字。客人问的是：{ $it-question }
+shop-kept = 留好了。有人这样问，就会得到这个回复。
+shop-kept-as-asked = 留好了。有人这样问，就会得到这个回复；若问题原话的主人要我忘记，它也会一并删去。
+shop-nothing-kept = 没有留着的回复。
+shop-standing = 留着的回复，最新的在前：
+shop-dropped = 已删去。
+mistake-question-answered = 这个问题已不用回：店里有人回过了，或客人收回了。
+mistake-question-gone = 这个问题和回复已不再保存。
+mistake-kept-answer-gone = 这个回复已不再保存。
+choice-shop-questions = 客人的问题
+    .typed = 问题 / 提问
+choice-shop-question = 回复 { $n }
+choice-shop-same = 再发那个回复
+choice-shop-later = 先放着
+choice-shop-next = 下一个问题
+    .typed = 下一个
+choice-shop-done = 就这些
+    .typed = 完成
+choice-shop-keep = 留作常备回复
+    .typed = 留着
+choice-shop-as-asked = 照客人的原话
+choice-shop-keep-not = 不用留
+choice-shop-standing = 留着的回复
+choice-shop-drop = 删去 { $n }
+
+# what is kept of a person, and forgetting it
+my-data-page = 这里存有的关于您的一切都在一个文件里：就在本页最下方的“存有我的什么”。
+my-data-here = 以下是这里存有的关于您的一切：
+    { $everything }
+forget-page = 这一页上还看得到的只在您的设备上；按最下方的“为下一位换一张新笺”就会清掉。

@@ -19,6 +19,7 @@ page-sound-wake = 請先輕觸一下小箋，聲音才能響。
 page-print = 印成茶卡
 page-fresh = 為下一位換一張新箋
 page-fresh-confirm = 從這部裝置清去這張
+page-my-data = 存有我的什麼
 page-from-label = 茶標上的沖泡法
 page-no-script = 要在這裡書寫，請允許本頁執行程式。
 page-not-found = 這裡沒有這一張，茶標可能是舊的。
@@ -79,13 +80,12 @@ tap-too-old = 那個選項屬於已經結束的話題。請直接寫給我，或
 tap-already-so = 現在就是這樣了。
 nothing-before = 前面沒有了。
 flow-changed = 這期間我的說明更新了；您說過的都還在。
-my-data-asked = 這裡存有的關於您的資料會傳給您。
-ask-forget = 要我忘記關於您的一切嗎？包括器具、口味和對話，忘了就找不回來。
+ask-forget = 要我忘記關於您的一切嗎？包括器具、口味、對話和提問，忘了就找不回來。
 choice-forget = 全部忘記
     .typed = 是 / 忘記 / 好
 choice-keep = 保留
     .typed = 不 / 不要
-forgotten = 關於您的一切正在刪除。
+forgotten = 這裡關於您的一切都刪掉了，包括您問店家的問題。已經傳進聊天室的訊息會留在那邊。
 kept = 都留著。
 
 # the main job
@@ -340,3 +340,61 @@ mistake-lesson-table-choice = 「{ $words }」不是以下之一：{ $allowed }�
 mistake-lesson-table-instant = 「{ $words }」不是 UTC 時間，寫法像 2026-12-06T02:00Z。
 mistake-lesson-table-twice = 「{ $words }」在第 { $earlier } 行已經有了。
 mistake-lesson-table-offer = 保留的座位須有期限，也只有保留的座位才有。
+
+# the hand-over to the shop
+ask-waits = 您的問題已留給店家。店裡現在沒有人在線上，回覆會傳到這裡。
+ask-enough = 您已有五個問題在等店家，請先等那些有了回覆。
+ask-kept-answer = 店家說：{ $heard-kept-answer }
+shop-told-answer =
+    您問：{ $question }
+    店家回覆：{ $text }
+shop-told-question = 有客人問：{ $question }
+shop-told-waiting = { $n }. { $question }
+shop-told-kept = { $n }. { $question } – { $reply }
+shop-told-earlier = 這位客人先前問：{ $question } – 當時的回覆：{ $answer }
+shop-told-same = 以前有人問：{ $question } – 當時的回覆：{ $answer }
+shop-told-gone = （已不再保存）
+shop-told-code = 還沒有店主。{ $minutes } 分鐘內把 { $code } 發給這裡的人，就成為店主。
+shop-welcome = 您現在是店主了。客人的問題會轉到這裡；寫「問題」就能看到還在等的。
+shop-code-wrong = 這個代碼無效，或已經失效。
+shop-not-yours = 這只限店主使用。
+shop-nothing-waiting = 沒有問題在等。
+shop-waiting = 有 { $count } 個問題在等，最早的排在前面。
+shop-question = 客人用{ $it-language ->
+    [zh-Hant] 繁體中文
+    [zh-Hans] 簡體中文
+   *[en] 英文
+}問：{ $it-question }
+shop-write-answer = 請寫下回覆，會一字不改地傳給客人。
+shop-left-waiting = 它仍留在等待的問題裡。
+shop-answered = 已傳給客人，回覆的是：{ $it-question }
+shop-ask-wording = 這個回覆要留給哪個問題？請寫成一般人會問的樣子，不要寫名字。客人問的是：{ $it-question }
+shop-kept = 留好了。有人這樣問，就會得到這個回覆。
+shop-kept-as-asked = 留好了。有人這樣問，就會得到這個回覆；若問題原話的主人要我忘記，它也會一併刪去。
+shop-nothing-kept = 沒有留著的回覆。
+shop-standing = 留著的回覆，最新的在前：
+shop-dropped = 已刪去。
+mistake-question-answered = 這個問題已不用回：店裡有人回過了，或客人收回了。
+mistake-question-gone = 這個問題和回覆已不再保存。
+mistake-kept-answer-gone = 這個回覆已不再保存。
+choice-shop-questions = 客人的問題
+    .typed = 問題 / 提問
+choice-shop-question = 回覆 { $n }
+choice-shop-same = 再傳那個回覆
+choice-shop-later = 先放著
+choice-shop-next = 下一個問題
+    .typed = 下一個
+choice-shop-done = 就這些
+    .typed = 完成
+choice-shop-keep = 留作常備回覆
+    .typed = 留著
+choice-shop-as-asked = 照客人的原話
+choice-shop-keep-not = 不用留
+choice-shop-standing = 留著的回覆
+choice-shop-drop = 刪去 { $n }
+
+# what is kept of a person, and forgetting it
+my-data-page = 這裡存有的關於您的一切都在一個檔案裡：就在本頁最下方的「存有我的什麼」。
+my-data-here = 以下是這裡存有的關於您的一切：
+    { $everything }
+forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的「為下一位換一張新箋」就會清掉。

@@ -3,7 +3,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { databaseFile, makeApp, sayIn, stepIn, type App } from '../app.ts';
-import { makeTerminalChannel, type TerminalChannel } from '../channels/terminal/terminal-channel.ts';
+import { makeTerminalChannel, type Sitter, type TerminalChannel } from '../channels/terminal/terminal-channel.ts';
 import { systemClock } from '../clock.ts';
 import type { Config } from '../config.ts';
 import type { Content } from '../content.ts';
@@ -21,7 +21,7 @@ export interface Room {
   readonly config: Config;
   readonly content: Content;
   readonly deviceLanguage: string | null;
-  readonly show: (lines: readonly string[]) => void;
+  readonly show: (lines: readonly string[], who: Sitter) => void;
 }
 
 const drawLadder = (ladder: Ladder): readonly string[] => [ladder.title, ...ladderText(ladder).split('\n')];
@@ -36,21 +36,33 @@ export function makeChat({ config, content, deviceLanguage, show }: Room): Chat 
     clock: systemClock,
     log: makeLog(config.log),
     keepDays: config.keepDays,
+    shopkeepers: config.shopkeepers,
   });
   return { ...app, terminal };
 }
+
+/** In a played conversation the shopkeeper sits at the same terminal. */
+export const played = (config: Config, folder: string): Config => ({
+  ...config,
+  folder,
+  shopkeepers: [{ channel: 'terminal', from: 'shop' }],
+});
+
+/** What the shopkeeper is told is marked, line by line. */
+export const marked = (lines: readonly string[], who: Sitter): readonly string[] =>
+  who === 'me' ? lines : lines.map((line) => `shop: ${line}`);
 
 /** Plays one transcript in a database of its own; null when all was as written. */
 export async function play(file: string, content: Content, config: Config): Promise<string | null> {
   const { deviceLanguage, exchanges } = readTranscript(readFileSync(file, 'utf8'));
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-chat-'));
   const answered: string[] = [];
-  const show = (lines: readonly string[]): void => void answered.push(...lines);
-  const chat = makeChat({ config: { ...config, folder }, content, deviceLanguage, show });
+  const show: Room['show'] = (lines, who) => void answered.push(...marked(lines, who));
+  const chat = makeChat({ config: played(config, folder), content, deviceLanguage, show });
   try {
     await chat.start();
     for (const exchange of exchanges) {
-      await chat.terminal.enter(exchange.wrote);
+      await chat.terminal.enter(exchange.wrote, exchange.by);
       await chat.settled();
       const difference = firstDifference(exchange, answered.splice(0));
       if (!difference) continue;

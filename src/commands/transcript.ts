@@ -7,6 +7,8 @@ export interface Transcript {
 
 export interface Exchange {
   readonly wrote: string;
+  /** Who wrote it, when it was the shopkeeper. */
+  readonly by?: 'shop';
   readonly line: number;
   readonly expected: readonly Expected[];
 }
@@ -23,7 +25,7 @@ export interface Difference {
 }
 
 /**
- * `> ` begins what the person writes, `# ` a comment, `language: zh-Hant` on the first line is what their device
+ * `> ` begins what the person writes, `shop> ` what the shopkeeper does (and `shop: ` what they are told), `# ` a comment, `language: zh-Hant` on the first line is what their device
  * speaks. All other lines are the answer; empty ones and spaces at a line's end do not count.
  */
 export function readTranscript(text: string): Transcript {
@@ -32,11 +34,13 @@ export function readTranscript(text: string): Transcript {
   const told = (language === undefined ? lines : lines.slice(1)).filter(
     ({ text: t }) => t !== '' && !/^#( |$)/.test(t),
   );
-  const exchanges: { wrote: string; line: number; expected: Expected[] }[] = [];
+  const exchanges: { wrote: string; by?: 'shop'; line: number; expected: Expected[] }[] = [];
   for (const one of told) {
     const last = exchanges.at(-1);
-    if (one.text === '>' || one.text.startsWith('> ')) {
-      exchanges.push({ wrote: one.text.slice(2), line: one.line, expected: [] });
+    const written = /^(shop)?>(?: (.*))?$/.exec(one.text);
+    if (written) {
+      const [, by, wrote = ''] = written;
+      exchanges.push({ wrote, ...(by === 'shop' ? { by } : {}), line: one.line, expected: [] });
     } else if (last) last.expected.push(one);
   }
   return { deviceLanguage: language ?? null, exchanges };

@@ -9,6 +9,7 @@ import type { WordFiles } from './words.ts';
 const ofCode: readonly string[] = [
   'page-', // channels/web
   'house-', // conversation, delivery
+  'shop-told-', // app, conversation, core/functions
   'telegram-', // channels/telegram
   'plan-', // commands/brew
   'reading-', // commands/read

@@ -11,12 +11,13 @@ export function houseFacts({ desk, address }: Pick<Turn, 'desk' | 'address'>): F
     waitingCount,
     channel: address.channel,
     code: desk.code && (desk.code.right ? 'right' : 'wrong'),
-    waiting: desk.waiting.map((question, i) => ({ ...askedFacts(question), n: i + 1 })),
+    waiting: desk.waiting.map(askedFacts),
     answered: desk.answered.map((question) => ({
       ...askedFacts(question),
       answer: question.answer,
       reply: quote(question.id, 'answer'),
     })),
+    kept: desk.keeper ? desk.standing.map(({ id }) => keptFacts(id)) : [],
     // The list itself, not a copy: what is worked out from it is kept as long as it stays the same.
     standing: desk.standing as unknown as Json,
     everything: everythingKept,
@@ -31,7 +32,13 @@ const askedFacts = ({ id, person, language, text }: Question): Facts => ({
   question: quote(id, 'question'),
 });
 
+const keptFacts = (id: number): Facts => ({
+  id,
+  question: quote(id, 'kept-question'),
+  reply: quote(id, 'kept-answer'),
+});
+
 export function quote(id: Question['id'], part: Quote['part']): Json {
-  const gone: Quote = { quoteOf: id, part, gone: { key: 'shop-no-longer-kept', values: {} } };
+  const gone: Quote = { quoteOf: id, part, gone: { key: 'shop-told-gone', values: {} } };
   return { ...gone };
 }

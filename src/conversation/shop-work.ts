@@ -56,7 +56,7 @@ function newQuestion(id: Question['id']): Saying {
     gives: {},
     from: { flow: 'front', place: 'idle' },
   };
-  return { phrases: [{ key: 'shop-new-question', values: { question: quote(id, 'question') } }], choices: [choice] };
+  return { phrases: [{ key: 'shop-told-question', values: { question: quote(id, 'question') } }], choices: [choice] };
 }
 
 function answered(values: Facts, { desk }: Turn): readonly Change[] {
@@ -70,7 +70,7 @@ function answered(values: Facts, { desk }: Turn): readonly Change[] {
       do: 'answer',
       id: question.id,
       text,
-      saying: { phrases: [{ key: 'ask-shop-writes', values: told }], choices: [] },
+      saying: { phrases: [{ key: 'shop-told-answer', values: told }], choices: [] },
     },
   ];
 }

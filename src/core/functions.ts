@@ -9,6 +9,7 @@ import { adjust, usualTaste, withTaste, type Complaint, type Taste, type TasteCh
 import { reasonsFor } from './brewing/why.ts';
 import type { Around, Calls, Outcome } from './flow/book.ts';
 import type { Facts, Json } from './flow/flow.ts';
+import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint, Reader } from './reading/reading.ts';
 import type { Tea } from './teas/tea.ts';
 import type { Language, Mistake } from './units.ts';
@@ -24,7 +25,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer blank unit'
+    'answer kept blank unit'
   ).split(' '),
 );
 
@@ -41,20 +42,22 @@ export const madeUpKeys: readonly string[] = [
 
 const callList = ['readMessage', 'readLabel', 'planBrew', 'explainPlan', 'oneInfusion', 'adjustTaste'] as const;
 /** The functions there are, for the check of flow files. */
-export const callNames: ReadonlySet<string> = new Set(callList);
+export const callNames: ReadonlySet<string> = new Set([...callList, ...shopCallNames]);
 
 export function makeCalls(content: CoreContent): Calls {
   const calls: { readonly [name in (typeof callList)[number]]: Calls[string] } = {
-    readMessage: ({ text, language, asked }) => ({
-      gives: heardMessage(content, textOf(text), { language: language as Language, asked: asked as string | null }),
-    }),
+    readMessage: ({ text, language, asked }, { house }) => {
+      const hint = { language: language as Language, asked: asked as string | null };
+      const heard = heardMessage(content, textOf(text), hint);
+      return { gives: { ...heard, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) } };
+    },
     readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, textOf(payload)) }),
     planBrew: (given, around) => planned(content, given, around),
     explainPlan: (given, around) => explained(content, given, around),
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };
-  return calls;
+  return { ...calls, ...shopCalls };
 }
 
 const textOf = (value: Json | undefined): string => (typeof value === 'string' ? value : '');

@@ -145,8 +145,9 @@ export interface KeptAnswer {
  * is shown them from there, and `gone` once they are kept no more.
  */
 export interface Quote {
-  readonly quoteOf: QuestionId;
-  readonly part: 'question' | 'answer';
+  /** The number of the question, or of the kept answer. */
+  readonly quoteOf: number;
+  readonly part: 'question' | 'answer' | 'kept-question' | 'kept-answer';
   readonly gone: Json;
 }
 

@@ -3,7 +3,7 @@ import { readFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { contentOf } from '../../dist/app.js';
-import { makeChat } from '../../dist/commands/play.js';
+import { makeChat, marked, played } from '../../dist/commands/play.js';
 import { readConfig } from '../../dist/config.js';
 
 process.env.TZ = 'UTC';
@@ -16,17 +16,18 @@ async function record(file) {
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-record-'));
   const answered = [];
   const chat = makeChat({
-    config: { ...config, folder },
+    config: played(config, folder),
     content,
     deviceLanguage: language,
-    show: (l) => answered.push(...l),
+    show: (said, who) => answered.push(...marked(said, who)),
   });
   await chat.start();
-  const kept = lines.filter((line, i) => /^(>|#( |$))/.test(line) || (i === 0 && language !== null));
+  const kept = lines.filter((line, i) => /^((shop)?>|#( |$))/.test(line) || (i === 0 && language !== null));
   const written = [];
   for (const line of kept) {
-    if (line.startsWith('>')) {
-      await chat.terminal.enter(line.slice(2));
+    const wrote = /^(shop)?>(?: (.*))?$/.exec(line);
+    if (wrote) {
+      await chat.terminal.enter(wrote[2] ?? '', wrote[1]);
       await chat.settled();
       written.push('', line, ...answered.splice(0).map((l) => l.trimEnd()));
     } else written.push(...(written.length > 0 && line.startsWith('#') ? ['', line] : [line]));
@@ -35,7 +36,7 @@ async function record(file) {
   rmSync(folder, { recursive: true });
   const text = written
     .join('\n')
-    .replace(/^(#.*)\n\n>/gm, '$1\n>')
+    .replace(/^(#.*)\n\n(?=(shop)?>)/gm, '$1\n')
     .replace(/\n{3,}/g, '\n\n')
     .trim();
   writeFileSync(file, `${text}\n`);

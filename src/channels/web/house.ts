@@ -25,5 +25,7 @@ export interface House {
   words(language: PageLanguage): PageWords;
   label(teaId: string, language: PageLanguage): Promise<Said | null>;
   past(chat: string, afterId: string | null): Promise<readonly Said[]>;
+  /** All that is kept of the person behind a sheet; null when nothing is. */
+  myData(chat: string): Promise<string | null>;
   record(incoming: Incoming): Promise<'new' | 'seen'>;
 }

@@ -35,6 +35,7 @@ export function makeRoutes(house: House): Hono<{ Bindings: HttpBindings }> {
   app.get('/assets/:name', (c) => servedAsset(house.assets, c.req.param('name'), c) ?? notFound(house, c));
   app.get('/mark.svg', (c) => c.body(mark, 200, { 'content-type': 'image/svg+xml', 'cache-control': 'max-age=86400' }));
 
+  app.get('/my-data', (c) => myData(house, c));
   app.get('/stream', (c) => openStream(house, c));
   app.post('/sheet', bodyLimit({ maxSize: house.limits.bodyBytes, onError: (c) => c.text('', 413) }), (c) =>
     takeIn(house, c),
@@ -99,6 +100,19 @@ async function openStream(house: House, c: Call): Promise<Response> {
     response.destroy();
   });
   return RESPONSE_ALREADY_SENT;
+}
+
+/** To whoever holds the sheet's cookie, from the page itself or a typed address, never from another site's page. */
+async function myData(house: House, c: Call): Promise<Response> {
+  const { fetchSite } = asked(c);
+  if (fetchSite !== 'none' && !readByOurPage(asked(c), house.home)) return c.text('', 403);
+  if (!house.rates.pagesPerAddress.take(address(house, c))) return tooFast(house, c);
+  const session = sessionOf(house, c);
+  const kept = session === null ? null : await house.myData(session.chat);
+  if (kept === null) return notFound(house, c);
+  c.header('content-disposition', 'attachment; filename="ninthpour-my-data.json"');
+  c.header('cache-control', 'no-store');
+  return c.body(kept, 200, { 'content-type': 'application/json; charset=utf-8' });
 }
 
 /** The next person on this device gets an empty sheet; the old number is kept nowhere on it. */

@@ -27,6 +27,8 @@ export interface WebChannelDeps {
   history(chat: string, afterId: string | null): Promise<readonly Outgoing[]>;
   /** The plan of a tea for its label page; null when the tea is unknown. */
   teaSheet(teaId: string, language: PageLanguage): Promise<Outgoing | null>;
+  /** All that is kept of the person behind a chat, as JSON; null when nothing is. */
+  myData?(chat: string): Promise<string | null>;
   /** All page-* words of a language. */
   pageWords(language: PageLanguage): Readonly<Record<string, string>>;
   health?(): Promise<boolean>;
@@ -95,6 +97,7 @@ function makeHouse(
       return sheet === null ? null : saidOf(sheet);
     },
     past: async (chat, afterId) => (await deps.history(chat, afterId)).map(saidOf),
+    myData: (chat) => deps.myData?.(chat) ?? Promise.resolve(null),
     record,
   };
 }

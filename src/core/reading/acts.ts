@@ -16,12 +16,13 @@ export const acts = [
   'why',
   'forget-me',
   'my-data',
+  'shop-desk',
 ] as const;
 export type Act = (typeof acts)[number];
 
 /** These are meant wherever they stand; the others only when they are all that is said, or open a short text. */
 const anywhere = ['forget-me', 'my-data', 'ask-shop', 'start-over'] as const satisfies readonly (Act & CueName)[];
-const wholly = ['back', 'yes', 'no', 'thanks', 'why'] as const satisfies readonly (Act & CueName)[];
+const wholly = ['back', 'yes', 'no', 'thanks', 'why', 'shop-desk'] as const satisfies readonly (Act & CueName)[];
 const shortText = 60;
 
 const opensWithNo = /^(?:no|nope|nah|唔系|不是|不系|不对|唔啱|错)[ ,，。.!！]+\S/;

@@ -79,6 +79,7 @@ export const cueNames = [
   'back',
   'start-over',
   'ask-shop',
+  'shop-desk',
   'yes',
   'no',
   'thanks',

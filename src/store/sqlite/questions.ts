@@ -1,5 +1,5 @@
 /** What the shop was asked, what it answered, and what it keeps as a standing answer. */
-import type { Database } from 'better-sqlite3';
+import type { Database, Statement } from 'better-sqlite3';
 import type { Instant, Language } from '../../core/units.ts';
 import type { Address, AnsweredQuestion, KeptAnswer, PersonId, Question, QuestionId, Quote } from '../contract.ts';
 
@@ -19,7 +19,7 @@ export interface Questions {
   waitingCount(): number;
   waitingOf(person: PersonId): number;
   answered(): readonly AnsweredQuestion[];
-  quoted(id: QuestionId, part: Quote['part']): string | null;
+  quoted(id: Quote['quoteOf'], part: Quote['part']): string | null;
   /** False when there is no such answer any more. */
   keep(id: QuestionId, question: string | null, now: Instant): boolean;
   drop(id: number): boolean;
@@ -49,9 +49,12 @@ export function makeQuestions(db: Database): Questions {
   const answered = db.prepare<[], AnsweredQuestion>(
     `SELECT ${columns}, answer FROM question WHERE answer IS NOT NULL ORDER BY id DESC LIMIT 200`,
   );
-  const quoted = db.prepare<[QuestionId], { question: string; answer: string | null }>(
-    'SELECT text AS question, answer FROM question WHERE id = ?',
-  );
+  const quoted: { readonly [part in Quote['part']]: Statement<[number], { text: string | null }> } = {
+    question: db.prepare('SELECT text FROM question WHERE id = ?'),
+    answer: db.prepare('SELECT answer AS text FROM question WHERE id = ?'),
+    'kept-question': db.prepare('SELECT question AS text FROM standing_answer WHERE id = ?'),
+    'kept-answer': db.prepare('SELECT answer AS text FROM standing_answer WHERE id = ?'),
+  };
   const keep = db.prepare(
     `INSERT INTO standing_answer (question, answer, person, kept_at)
      SELECT coalesce(@question, text), answer, iif(@question IS NULL, person, NULL), @now FROM question
@@ -73,7 +76,7 @@ export function makeQuestions(db: Database): Questions {
     waitingCount: () => waitingCount.get()?.n ?? 0,
     waitingOf: (person) => waitingOf.get(person)?.n ?? 0,
     answered: () => answered.all(),
-    quoted: (id, part) => quoted.get(id)?.[part] ?? null,
+    quoted: (id, part) => quoted[part].get(id)?.text ?? null,
     keep: (id, question, now) => changed(keep.run({ id, question, now }).changes),
     drop: (id) => changed(drop.run(id).changes),
     standing: () => (known ??= standing.all()),

@@ -64,6 +64,7 @@ export const pageWordKeys = [
   'page-print',
   'page-fresh',
   'page-fresh-confirm',
+  'page-my-data',
   'page-from-label',
   'page-no-script',
   'page-not-found',
