@@ -1,10 +1,13 @@
 /** Reads data/reading: the words by which the reader knows vessels, people and what is asked. */
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { sourceOf } from '../core/reading/cues.ts';
 import { kinds } from '../core/reading/kind.ts';
+import { lazily } from '../core/reading/lazily.ts';
 import { cueNames, type ReadingWords } from '../core/reading/reading-words.ts';
-import { readYaml } from './yaml-file.ts';
+import { readWeights, weightsHead, type Weights } from '../core/reading/weights.ts';
+import { ContentMistake, readYaml } from './yaml-file.ts';
 
 const word = z.string().trim().min(1);
 const words = z.array(word);
@@ -26,7 +29,22 @@ const pattern = word.superRefine((text, context) => {
 });
 const cuesSchema = z.record(z.enum(cueNames), z.array(pattern).min(1));
 
+const subjectsSchema = z.record(word, words.min(1));
+
 const examplesSchema = z.record(z.enum(kinds), words.min(1));
+export type Examples = z.output<typeof examplesSchema>;
+
+/** The sentences by kind that the weights are learnt from. Throws ContentMistake. */
+export function readExamples(dataDir: string): Examples {
+  return readYaml(join(dataDir, 'reading', 'examples.yaml'), examplesSchema).value;
+}
+
+/** Checked when read, parsed when first needed: a start stays short. */
+function weightsOf(file: string): () => Weights {
+  const text = readFileSync(file, 'utf8');
+  if (!text.startsWith(weightsHead)) throw new ContentMistake(`${file}:1:1 expected "${weightsHead}"`);
+  return lazily(() => readWeights(text));
+}
 
 /** Throws ContentMistake. */
 export function readReadingWords(dataDir: string): ReadingWords {
@@ -36,7 +54,8 @@ export function readReadingWords(dataDir: string): ReadingWords {
     materials: rows.flatMap((row) => ('pot' in row ? [row] : [])),
     notVessels: rows.flatMap((row) => ('nothing' in row ? row.nothing : [])),
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
-    examples: readYaml(join(dataDir, 'reading', 'examples.yaml'), examplesSchema).value,
+    subjects: readYaml(join(dataDir, 'reading', 'subjects.yaml'), subjectsSchema).value,
+    weights: weightsOf(join(dataDir, 'reading', 'weights.txt')),
     cues: readYaml(join(dataDir, 'reading', 'cues.yaml'), cuesSchema).value,
   };
 }

@@ -40,7 +40,7 @@ function cpuMsOf(work: () => void): number {
   return (user + system) / 1000;
 }
 
-const sentences = readSentences().map((sentence) => sentence.text);
+const sentences = [...readSentences('sentences.txt'), ...readSentences('fresh.txt')].map((sentence) => sentence.text);
 const eachSentence = (work: (text: string) => unknown): number =>
   cpuMsOf(() => {
     for (const text of sentences) work(text);

@@ -2,16 +2,17 @@ import { expect, test } from 'vitest';
 import { accuracyOf, readSentences, report } from './accuracy.ts';
 import { finder, read } from './content.ts';
 
-const sentences = readSentences();
-const heldOut = sentences.filter((sentence) => sentence.heldOut);
-const accuracy = accuracyOf(heldOut, read, finder);
+const sentences = readSentences('sentences.txt');
+const fresh = readSentences('fresh.txt');
+const accuracy = accuracyOf(fresh, read, finder);
 
 test('there are enough sentences, in three languages, with slips among them', () => {
-  expect(sentences.length).toBeGreaterThanOrEqual(400);
+  const all = [...sentences, ...fresh];
+  expect(fresh.length).toBeGreaterThanOrEqual(150);
   for (const language of ['en', 'zh-Hant', 'zh-Hans']) {
-    expect(sentences.filter((sentence) => sentence.language === language).length).toBeGreaterThan(100);
+    expect(all.filter((sentence) => sentence.language === language).length).toBeGreaterThan(150);
   }
-  expect(sentences.filter((sentence) => sentence.slip).length / sentences.length).toBeGreaterThan(0.08);
+  expect(all.filter((sentence) => sentence.slip).length / all.length).toBeGreaterThan(0.08);
 });
 
 // Floors a little under what was measured, so that a change that makes the reader worse is seen.
@@ -20,19 +21,20 @@ test.each([
   ['language', 0.97],
   ['tea', 0.98],
   ['family', 0.97],
-  ['vessel', 0.95],
+  ['vessel', 0.93],
   ['volumeMl', 0.98],
   ['leafG', 0.98],
   ['guests', 0.97],
   ['tempC', 0.98],
   ['elevationM', 0.99],
   ['style', 0.97],
-])('held-out sentences: %s is right in at least %f', (field, floor) => {
-  if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(accuracy, heldOut, false));
+])('sentences kept apart: %s is right in at least %f', (field, floor) => {
+  if (process.env['REPORT'] !== undefined && field === 'kind')
+    console.log(report(accuracy, fresh, process.env['REPORT'] === 'all'));
   expect(accuracy.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
-test('no tea is taken for another, tuned or not', () => {
-  const all = accuracyOf(sentences, read, finder);
+test('no tea is taken for another, learnt from or not', () => {
+  const all = accuracyOf([...sentences, ...fresh], read, finder);
   expect(all.wrongTeas.map((miss) => [miss.sentence.text, miss.read])).toEqual([]);
 });

@@ -1,4 +1,4 @@
-/** Reads tests/reading/sentences.txt and counts where the reader says something else than the label does. */
+/** Reads labelled sentences and counts where the reader says something else than the label does. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Language } from '../../src/core/units.ts';
@@ -15,7 +15,6 @@ export interface Sentence {
   readonly kind: string;
   readonly slip: boolean;
   readonly facts: { readonly [field in Field]?: string | number };
-  readonly heldOut: boolean;
 }
 
 export interface Miss {
@@ -25,20 +24,13 @@ export interface Miss {
   readonly read: string | number | null;
 }
 
-/** What stands below this line was seen while tuning. */
-const tunedFrom = '# all tuned below';
-
-/** Every second sentence is held out, above that line. */
-export function readSentences(): Sentence[] {
-  const lines = readFileSync(join(import.meta.dirname, 'sentences.txt'), 'utf8').split('\n');
-  const sentences = lines.flatMap((text, i) =>
-    text.trim() === '' || text.startsWith('#') ? [] : [{ text, line: i + 1 }],
-  );
-  const tuned = lines.indexOf(tunedFrom);
-  return sentences.map(({ text, line }, i) => sentenceOf(text, line, i % 2 === 1 && line <= tuned));
+/** sentences.txt: the weights are learnt from these. fresh.txt: kept apart. */
+export function readSentences(file: 'sentences.txt' | 'fresh.txt'): Sentence[] {
+  const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
+  return lines.flatMap((text, i) => (text.trim() === '' || text.startsWith('#') ? [] : [sentenceOf(text, i + 1)]));
 }
 
-function sentenceOf(row: string, line: number, heldOut: boolean): Sentence {
+function sentenceOf(row: string, line: number): Sentence {
   const [head = '', text = '', labels = ''] = row.split('|').map((part) => part.trim());
   const [language = 'en', told = ''] = head.split(' ');
   const facts = Object.fromEntries(
@@ -54,7 +46,6 @@ function sentenceOf(row: string, line: number, heldOut: boolean): Sentence {
     kind: told.replace('~', ''),
     slip: told.startsWith('~'),
     facts,
-    heldOut,
   };
 }
 
@@ -114,6 +105,7 @@ export function report(accuracy: Accuracy, sentences: readonly Sentence[], showM
   group('language', (sentence) => sentence.language);
   group('kind', (sentence) => sentence.kind);
   group('slip', (sentence) => String(sentence.slip));
+  lines.push(`taken for: ${confusions(accuracy.misses)}`);
   lines.push(`wrong teas: ${accuracy.wrongTeas.length}`);
   if (showMisses) {
     for (const { sentence, field, expected, read } of accuracy.misses) {
@@ -121,4 +113,16 @@ export function report(accuracy: Accuracy, sentences: readonly Sentence[], showM
     }
   }
   return lines.join('\n');
+}
+
+/** "shop for brew 3, …", the most frequent first. */
+function confusions(misses: readonly Miss[]): string {
+  const counts = new Map<string, number>();
+  for (const { field, expected, read } of misses) {
+    if (field !== 'kind') continue;
+    const pair = `${String(expected)} for ${String(read)}`;
+    counts.set(pair, (counts.get(pair) ?? 0) + 1);
+  }
+  const pairs = [...counts].toSorted((a, b) => b[1] - a[1]);
+  return pairs.map(([pair, count]) => `${pair} ${count}`).join(', ');
 }

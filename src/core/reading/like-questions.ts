@@ -35,4 +35,12 @@ export function makeQuestionFinder(questions: readonly string[]): QuestionFinder
 const shared = (a: ReadonlySet<string>, b: ReadonlySet<string>): ReadonlySet<string> =>
   new Set([...a].filter((term) => b.has(term)));
 
-const termsIn = (text: string): ReadonlySet<string> => new Set(termsOf(cueText(plainText(text).plain)));
+/** Said to be polite; they say nothing of what is asked. */
+const courtesies: ReadonlySet<string> = new Set('may might please thanks thank hi hello hey'.split(' '));
+
+const termsIn = (text: string): ReadonlySet<string> =>
+  new Set(
+    termsOf(cueText(plainText(text).plain))
+      .filter((term) => !courtesies.has(term))
+      .map((term) => (/^[a-z]{3,}[^s]s$/.test(term) ? term.slice(0, -1) : term)),
+  );

@@ -1,5 +1,6 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
-import type { Kind } from './kind.ts';
+import type { Subjects } from './subjects.ts';
+import type { Weights } from './weights.ts';
 
 export interface VesselWords {
   readonly vessel: string | null;
@@ -32,8 +33,10 @@ export interface ReadingWords {
   /** Phrases that look like a vessel and are none to brew in. */
   readonly notVessels: readonly string[];
   readonly people: PeopleWords;
-  /** Sentences by kind, for what no cue tells. */
-  readonly examples: { readonly [kind in Kind]: readonly string[] };
+  /** What words are about. */
+  readonly subjects: Subjects;
+  /** What evidence weighs, read when first needed. */
+  readonly weights: () => Weights;
   /** Cue → patterns (data/reading/cues.yaml tells their small language). */
   readonly cues: { readonly [cue in CueName]: readonly string[] };
 }

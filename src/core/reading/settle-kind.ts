@@ -1,36 +1,46 @@
-/** Settles the kind where no cue tells it: by a standing answer asked for almost word by word, or by likeness to examples. */
-import { plainText } from '../teas/plain-text.ts';
-import type { AnswerFinder, StandingAnswer } from './answers.ts';
-import { cueText } from './cues.ts';
-import { kinds, type Kind } from './kind.ts';
-import { makeLikeness, type Example } from './likeness.ts';
-import type { ReadingWords } from './reading-words.ts';
+/** The kind of question: what the evidence weighs, leaning to what was just asked and to caution. */
+import type { Act } from './acts.ts';
+import type { AnswerFinder } from './answers.ts';
+import type { Cues } from './cues.ts';
+import type { Kind } from './kind.ts';
+import { isOrder } from './order.ts';
+import { weigh, type Leaning, type Weights } from './weights.ts';
 
-/** Almost word by word. */
-const sureLikeness = 0.7;
-/** About e⁺² times likelier than the next kind. Chosen on the tuning half of tests/reading/sentences.txt. */
-const sureLead = 2;
-
-/** `clear`: something else told the kind already. */
-export function makeKindSettler(
-  examples: ReadingWords['examples'],
-  answers: readonly StandingAnswer[],
-  answerFor: AnswerFinder,
-): (kind: Kind, words: string, clear: boolean) => Kind {
-  const likeliest = makeLikeness(examplesOf(examples, answers));
-  return (kind, words, clear) => {
-    if (clear) return kind;
-    const found = answerFor(words, null);
-    if (found && found.likeness >= sureLikeness) return found.kind;
-    const likely = likeliest(words);
-    return likely && likely.lead >= (kind === 'brew' ? 2 * sureLead : sureLead) ? likely.kind : kind;
-  };
+export interface KindScene {
+  readonly evidence: readonly string[];
+  readonly cues: Cues;
+  /** cueText of what was written. */
+  readonly words: string;
+  /** Something was asked just now, and this may be the answer. */
+  readonly answering: boolean;
 }
 
-function examplesOf(examples: ReadingWords['examples'], answers: readonly StandingAnswer[]): Example<Kind>[] {
-  const own = kinds.flatMap((kind) => examples[kind].map((text) => ({ kind, text })));
-  const asked = answers.flatMap(({ kind, questions }) =>
-    Object.values(questions).flatMap((all) => all.map((text) => ({ kind, text }))),
-  );
-  return [...own, ...asked].map(({ kind, text }) => ({ kind, text: cueText(plainText(text).plain) }));
+/** In the weights' own measure, natural logarithms: an answer to what was asked is about e⁴ times likelier than anything else. */
+const answeringLean = 4;
+/** A question of safety taken for another is worse than the other way round. */
+const cautionLean = 0.5;
+/** With a word of danger in the text, so small a share is enough. */
+const leastWithWarning = 0.15;
+/** The shop's own question word by word counts for more than the weights do, unless they are surer than this. */
+const sureShare = 0.9;
+const sureLikeness = 0.8;
+
+export function settleKind(scene: KindScene, weights: Weights, answerFor: AnswerFinder): Kind {
+  if (isOrder(scene.words)) return 'offtopic';
+  const leaning: Leaning = { safety: cautionLean, ...(scene.answering ? { brew: answeringLean } : {}) };
+  const weighed = weigh(weights, scene.evidence, leaning);
+  const warned = weighed.find(({ kind }) => kind === 'safety');
+  if (warned && warned.share >= leastWithWarning && scene.cues.has('safety', scene.words)) return 'safety';
+  const [first] = weighed;
+  if (!first) return 'offtopic';
+  if (first.share >= sureShare || scene.answering) return first.kind;
+  const standing = answerFor(scene.words, null);
+  return standing && standing.likeness >= sureLikeness ? standing.kind : first.kind;
+}
+
+/** What a person does to the conversation is of no kind of its own; some acts tell one. */
+export function kindWithAct(kind: Kind, act: Act | null): Kind {
+  if (act === 'ask-shop' || act === 'shop-desk') return 'shop';
+  if (act === null || kind !== 'offtopic') return kind;
+  return act === 'thanks' || act === 'yes' || act === 'no' || act === 'language' ? 'greeting' : 'brew';
 }

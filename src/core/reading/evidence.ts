@@ -1,0 +1,88 @@
+/** What speaks for a kind in a text: its words, pairs of words, pieces of words, and the cues it holds. Weighs nothing. */
+import { cueText } from './cues.ts';
+import { namedIn, type Named, type Observation } from './observation.ts';
+import { oneChinese } from './one-chinese.ts';
+import type { CueName } from './reading-words.ts';
+import type { SubjectFinder } from './subjects.ts';
+
+const telling = [
+  'safety',
+  'safety-weak',
+  'overnight',
+  'lesson',
+  'care-strong',
+  'care-weak',
+  'shop',
+  'shop-weak',
+  'offtopic',
+  'brew',
+  'asks-brewing',
+  'how-much',
+  'buying',
+  'keeping',
+  'has-tea',
+  'bitter',
+  'weak',
+  'sour',
+  'flat',
+  'lost-scent',
+  'right',
+  'complaint',
+  'prefer',
+  'cold',
+  'fridge',
+  'hello',
+  'thanks',
+] as const satisfies readonly CueName[];
+
+/** Longer texts are told by their beginning; it bounds the cost. */
+const longestWeighed = 300;
+const mostSubjects = 6;
+
+export function evidenceIn(seen: Observation, subjectsOf: SubjectFinder): string[] {
+  const { cues, act, plain } = seen;
+  const words = cues.mended(cueText(plain.slice(0, longestWeighed)));
+  const text = oneChinese(cues.mended(cueText(masked(plain.slice(0, longestWeighed), namedIn(seen)))));
+  const units = unitsOf(text);
+  const subjects = subjectsOf(text);
+  const found = new Set<string>([`size ${Math.min(4, Math.floor(Math.log2(units.length + 1)))}`]);
+  if (seen.strangeTea !== null) found.add('strange tea');
+  if (act !== null) found.add(`act ${act}`);
+  for (const cue of telling) if (cues.has(cue, words)) found.add(`cue ${cue}`);
+  for (const [i, subject] of subjects.slice(0, mostSubjects).entries()) {
+    found.add(`about ${subject}`);
+    for (const other of subjects.slice(i + 1, mostSubjects))
+      found.add(`about ${[subject, other].toSorted().join(' and ')}`);
+  }
+  for (const [i, unit] of units.entries()) {
+    found.add(unit);
+    found.add(`${units[i - 1] ?? '^'} ${unit}`);
+    for (const piece of piecesOf(unit)) found.add(piece);
+  }
+  found.add(`${units.at(-1) ?? '^'} $`);
+  return [...found];
+}
+
+function masked(plain: string, named: readonly Named[]): string {
+  let text = '';
+  let at = 0;
+  for (const { start, end, token } of named.toSorted((a, b) => a.start - b.start || b.end - a.end)) {
+    if (start < at || end > plain.length) continue;
+    text += `${plain.slice(at, start)} ${token} `;
+    at = end;
+  }
+  return text + plain.slice(at);
+}
+
+/** Words of Latin script, single Han characters, numbers as one sign, and the marks that tell something. */
+function unitsOf(text: string): string[] {
+  const units = text.match(/[A-Z]+|[a-z]+|[0-9]+|\p{Script=Han}|[?$]/gu) ?? [];
+  return units.map((unit) => (/^[0-9]/.test(unit) ? '#' : unit));
+}
+
+/** Three letters at a time, so that a slip leaves most of a word as it was. */
+function piecesOf(unit: string): string[] {
+  if (!/^[a-z]{4,}$/.test(unit)) return [];
+  const framed = `<${unit}>`;
+  return Array.from({ length: framed.length - 2 }, (_, i) => `~${framed.slice(i, i + 3)}`);
+}

@@ -1,0 +1,57 @@
+/** The facts of an observation as a reading hands them on, once the kind of question is known. */
+import type { Mistake } from '../units.ts';
+import { readInfusion } from './acts.ts';
+import type { Cues } from './cues.ts';
+import { readTaste, wordCount, type Kind } from './kind.ts';
+import type { Observation } from './observation.ts';
+import type { Reading } from './reading.ts';
+import { readWarmed } from './wishes.ts';
+
+type Facts = Omit<Reading, 'kind' | 'style' | 'strength' | 'unknownTea' | 'answer'>;
+
+export function factsOf(seen: Observation, kind: Kind): Facts {
+  const { tea, vessel, quantities, cues, words } = seen;
+  const planned = {
+    tea: tea.best?.id ?? null,
+    vessel: kind === 'offtopic' ? null : vessel.vessel,
+    volumeMl: quantities.volumeMl.value,
+  };
+  return {
+    ...planned,
+    language: seen.language,
+    languageSure: seen.languageSure,
+    teas: tea.best ? [] : tea.candidates.map(({ id }) => id),
+    family: tea.family,
+    vessels: vessel.several,
+    material: vessel.material,
+    leafG: kind === 'shop' && !saysDose(seen.plain) ? null : quantities.leafG.value,
+    leafSpoons: seen.leafSpoons,
+    guests: quantities.guests.value,
+    tempC: quantities.tempC.value,
+    noThermometer: cues.has('no-thermometer', words),
+    noScale: cues.has('no-scale', words),
+    elevationM: quantities.elevationM.value,
+    warmed: readWarmed(cues, words),
+    taste: kind === 'taste' ? readTaste(cues, words) : null,
+    act: seen.act,
+    wants: seen.wants,
+    infusion: readInfusion(words),
+    mistakes: [
+      ...Object.values(quantities).flatMap((quantity) => (quantity.mistake ? [quantity.mistake] : [])),
+      ...vague(cues, words, seen.asked, planned.volumeMl),
+    ],
+    missing: kind === 'brew' ? (['tea', 'vessel', 'volumeMl'] as const).filter((fact) => planned[fact] === null) : [],
+  };
+}
+
+function saysDose(plain: string): boolean {
+  return /\b(?:use|using|left|brew|steep|put)\b|泡|冲|剩|放/.test(plain);
+}
+
+/** "big", where a number was asked. */
+function vague(cues: Cues, words: string, asked: string | null, volumeMl: number | null): Mistake[] {
+  const numbers = ['volumeMl', 'leafG', 'tempC', 'guests', 'elevationM'];
+  if (asked === null || !numbers.includes(asked) || wordCount(words) > 4 || /\d/.test(words)) return [];
+  if (asked === 'volumeMl' && volumeMl !== null) return [];
+  return cues.has('big', words) ? [{ code: 'number-expected', field: asked, values: {} }] : [];
+}

@@ -1,0 +1,153 @@
+/** What a text names and measures, before anybody asks what kind of question it is. */
+import type { Language } from '../units.ts';
+import type { Found, Meaning, TeaFinder } from '../teas/find.ts';
+import type { Mention } from '../teas/name-index.ts';
+import { plainText } from '../teas/plain-text.ts';
+import { readAct, readWantedLanguage, type Act } from './acts.ts';
+import { cueText, makeCues, type Cues } from './cues.ts';
+import { makeGuestReader } from './guests.ts';
+import { lazily } from './lazily.ts';
+import { readLanguage } from './language.ts';
+import { readLeaf } from './leaf.ts';
+import { findMeasures, type Measure } from './measures.ts';
+import { isDenied } from './nearby.ts';
+import { within, type Checked } from './ranges.ts';
+import type { ReadingWords } from './reading-words.ts';
+import { unknownTea } from './unknown-tea.ts';
+import { concludeVessel, makeVesselFinder, type FoundVessel, type VesselMention } from './vessel.ts';
+import { readVolume, type QuantityScene } from './volume.ts';
+import { readElevation, readTemperature } from './warmth.ts';
+
+export interface Hint {
+  /** The person's language so far. */
+  readonly language: Language | null;
+  /** The fact asked just now, by its name in Reading: "350" or "big" is read as that. */
+  readonly asked: string | null;
+}
+
+export interface Quantities {
+  readonly volumeMl: Checked;
+  readonly leafG: Checked;
+  readonly tempC: Checked;
+  readonly elevationM: Checked;
+  readonly guests: Checked;
+}
+
+export interface Observation {
+  readonly shown: string;
+  readonly plain: string;
+  /** cueText of the plain text, with slips in cue words put right. */
+  readonly words: string;
+  readonly asked: string | null;
+  readonly language: Language;
+  readonly languageSure: boolean;
+  readonly wants: Language | null;
+  readonly act: Act | null;
+  readonly cues: Cues;
+  readonly teas: readonly Mention<Meaning>[];
+  readonly tea: Found;
+  readonly vessels: readonly VesselMention[];
+  readonly vessel: FoundVessel;
+  readonly measures: readonly Measure[];
+  readonly quantities: Quantities;
+  readonly leafSpoons: number | null;
+  /** The words that look like a tea nobody here knows, as they were written. */
+  readonly strangeTea: string | null;
+}
+
+export type Observer = (text: string, hint: Hint) => Observation;
+
+export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: ReadonlySet<string>): Observer {
+  const cuesOnce = lazily(() => makeCues(words.cues, ordinary));
+  const vesselsIn = lazily(() => makeVesselFinder(words, ordinary));
+  const guestsIn = lazily(() => makeGuestReader(words.people));
+  const everyday = lazily(() => new Set([...ordinary, ...cueWords(words)]));
+
+  return (text, { language: before, asked }) => {
+    const cues = cuesOnce();
+    const { shown, plain } = plainText(text);
+    const said = cues.mended(cueText(plain));
+    const { language, sure } = readLanguage(shown, before);
+    const wants = readWantedLanguage(said, cues, language);
+    const act = readAct(said, cues, wants);
+    const mentions = finder.mentions(plain).filter((m) => !isDenied(plain, m.start));
+    const vessels = vesselsIn()(plain);
+    const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
+    const scene: QuantityScene = {
+      plain,
+      measures: findMeasures(plain),
+      vessels: vessels.filter((m) => m.meaning.is === 'vessel'),
+      teas,
+      corrected: act === 'correct',
+      asked,
+    };
+    const leaf = readLeaf(scene, cues);
+    const tea = withAsked(finder.conclude(plain, mentions), plain, asked, finder);
+    return {
+      shown,
+      plain,
+      words: said,
+      asked,
+      language,
+      languageSure: sure,
+      wants,
+      act,
+      cues,
+      teas,
+      tea,
+      vessels,
+      vessel: concludeVessel(plain, vessels),
+      measures: scene.measures,
+      quantities: {
+        volumeMl: within('volumeMl', readVolume(scene)),
+        leafG: within('leafG', leaf.grams),
+        tempC: within('tempC', readTemperature(scene)),
+        elevationM: within('elevationM', readElevation(scene, cues, said)),
+        guests: within('guests', guestsIn()(plain, scene.measures, asked)),
+      },
+      leafSpoons: leaf.spoons?.value ?? null,
+      strangeTea:
+        teas.length === 0
+          ? unknownTea(shown, plain, everyday(), asked === 'tea')
+          : tea.other && shown.slice(tea.other.start, tea.other.end),
+    };
+  };
+}
+
+/** "the ripe one", asked which tea: a word that tells a kind tells the tea, though its family isn't named. */
+function withAsked(found: Found, plain: string, asked: string | null, finder: TeaFinder): Found {
+  if (found.best || found.family !== null || found.other) return found;
+  const bare =
+    /^(?:no[, ]+)?(?:the )?(ripe|raw|cooked|shou|sheng|shu)(?: one| kind| puer)?(?: please| then)?[.!?]?$|^(?:唔系[,，]?|不是[,，]?)?(?:要)?(熟|生)(?:的|嘅|个|那个|嗰个|那款|嗰款|茶|款)?[。！]?$/.exec(
+      plain.trim(),
+    );
+  const meant = asked === 'tea' || /one|kind|的|嘅|个|款|^no/.test(plain);
+  return bare && meant ? finder.find(`puer ${bare[1] ?? ''}${bare[2] ? ` 普洱${bare[2]}` : ''}`) : found;
+}
+
+export interface Named {
+  readonly start: number;
+  readonly end: number;
+  /** What stands in the name's place, in capitals. */
+  readonly token: string;
+}
+
+/** What is named, as the evidence has it: which tea or vessel it is tells nothing of the kind. */
+export function namedIn({ teas, vessels, measures }: Observation): Named[] {
+  const span = (token: string, { start, end }: Pick<Named, 'start' | 'end'>): Named => ({ start, end, token });
+  return [
+    ...teas.map((m) => span('TEA', m)),
+    ...vessels.flatMap((m) => (m.meaning.is === 'vessel' ? [span(m.meaning.faint ? 'CUP' : 'POT', m)] : [])),
+    ...measures.flatMap((m) => (m.dimension === 'other' ? [] : [span(m.dimension.toUpperCase(), m)])),
+  ];
+}
+
+function cueWords(words: ReadingWords): string[] {
+  const lists = [
+    ...Object.values(words.cues).flat(),
+    ...Object.values(words.people).flat(),
+    ...words.notVessels,
+    ...words.vessels.flatMap((v) => v.words),
+  ];
+  return lists.flatMap((text) => text.toLowerCase().match(/[a-z]{2,}/g) ?? []);
+}
