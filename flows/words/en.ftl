@@ -408,3 +408,187 @@ my-data-page = Everything kept about you is in one file: “What is kept of me�
 my-data-here = This is everything kept about you:
     { $everything }
 forget-page = What still stands on this page is on your device only; “A fresh sheet for the next person”, at its foot, clears it.
+# the guided brew
+choice-guide = Guide me
+    .typed = guide me / step by step / guide
+choice-guide-ready = Ready
+    .typed = ok / set out / all set
+choice-guide-done = Done
+    .typed = ok / warm / next
+choice-guide-in = The leaf is in
+    .typed = ok / done / in
+choice-guide-rinsed = Rinsed
+    .typed = ok / done
+choice-guide-filled = Filled
+    .typed = ok / full / now
+choice-guide-poured = Poured
+    .typed = ok / done / poured off
+choice-guide-next-filled = Poured, and the next is filled
+    .typed = next / filled / next filled
+choice-guide-longer = It stood longer
+    .typed = too long / late
+choice-guide-taste = { $item ->
+    [right] Just right
+    [bitter] Bitter
+   *[weak] Weak
+}
+choice-guide-why = Why
+choice-guide-more = Something else
+    .typed = more / other
+choice-guide-seconds = { DURATION($item) }
+choice-guide-degrees = { DEGREES($item, $unit) }
+choice-guide-people = { $item }
+choice-guide-pause = Pause
+    .typed = wait / hold on / a moment
+choice-guide-skip = Leave this infusion out
+    .typed = skip
+choice-guide-cooler = The water has cooled
+choice-guide-new-kettle = Fresh hot water
+choice-guide-guests = More guests, or fewer
+choice-guide-go-on = Go on
+    .typed = continue / back to it / here
+choice-guide-finish = Finish
+    .typed = stop / end / enough
+choice-guide-end-and-begin = End it and begin this one
+choice-guide-poured-in-time = Poured in time
+choice-guide-it-stood = It stood all the while
+choice-guide-was-cold = In the refrigerator, at once
+choice-guide-was-not-cold = No, or not sure
+choice-guide-brew-again = The same once more
+    .typed = again
+guide-two-brews = Your { $name } is still under way, at infusion { $n }. One pot at a time is easier to keep in mind.
+guide-set-out = { VESSEL($brew-vessel) }, { GRAMS($brew-leafG) } of leaf (about { SPOONS($brew-spoons) } level tsp): set them out. Heat { ML($brew-kettleMl) } of water to { DEGREES($brew-waterC, $memory-unit) }.
+guide-set-out-powder = Set out: a bowl, a whisk, a fine sieve, { GRAMS($brew-leafG) } of powder. Heat a little water to { DEGREES($brew-waterC, $memory-unit) }.
+guide-set-out-cold = { VESSEL($brew-vessel) }, clean, { GRAMS($brew-leafG) } of leaf (about { SPOONS($brew-spoons) } level tsp), { ML($brew-waterMl) } of cold water: set them out.
+guide-set-out-pitcher = A pitcher beside it to pour into, so that all cups are alike.
+guide-set-out-guests = Cups for { $brew-guests }, yours the last in the row.
+guide-care-table = Stand the kettle well back from the edge, its cord too, and small children a step away.
+guide-care-lid = Hold it by the rim and the knob of the lid: the steam leaves where the lid is ajar, so tilt it away from you.
+guide-warm = Warm vessel and cups with hot water, then pour it away.
+guide-measure = Put in { GRAMS($brew-leafG) } of leaf: about { SPOONS($brew-spoons) } level tsp.
+guide-smell = Close the lid for a breath and smell the warm leaf.
+guide-rinse = Fill with { DEGREES($brew-waterC, $memory-unit) } water, count to { $brew-rinseS }, pour off. Don't drink this one.
+guide-count = Infusion { $brew-n }: fill from high, count to { $brew-seconds }, pour off low, to the last drop.
+guide-fill = Infusion { $brew-n }, { DURATION($brew-seconds) }: fill with { ML($brew-waterMl) } at { DEGREES($brew-waterC, $memory-unit) } and tap at once.
+guide-fill-cold = Infusion { $brew-n }, { DURATION($brew-seconds) } in the refrigerator: fill with { ML($brew-waterMl) } of cold water, cover it, put it in and tap.
+guide-cups = That is about { ML($brew-cupMl) } for each of { $brew-guests }.
+guide-invite = Serve the guests first with an open hand; the host drinks with them.
+guide-holding = Infusion { $brew-n }: { DURATION($brew-seconds) } from your tap. I call when it is time.
+guide-told-until = Infusion { $n }, { DURATION($seconds) }
+guide-pour-now = { $late ->
+    [no] { $style ->
+        [cold] Infusion { $n } is ready: take it out and strain it.
+        [grandpa] Infusion { $n } is ready to drink. Leave a third in the glass for the next.
+       *[other] Pour off now, infusion { $n }: low, to the last drop.
+    }
+    [some] Pour off now, infusion { $n }. I call { DURATION($lateS) } late, sorry.
+   *[long] Infusion { $n } was to be poured { DURATION($lateS) } ago; I was away, sorry. If it still stands, taste before you serve it.
+}
+guide-told-poured = Infusion { $n }: { DURATION($seconds) }.
+guide-told-below = Goes on below.
+guide-told-late = You poured { DURATION($seconds) } late, { $next }.
+guide-told-early = You poured { DURATION($seconds) } early, { $next }.
+guide-told-rest-more = After this rest, { DURATION($seconds) } more now.
+guide-told-rest-less = After this rest, { DURATION($seconds) } less now.
+guide-told-next-more = so { DURATION($seconds) } more now
+guide-told-next-less = so { DURATION($seconds) } less now
+guide-told-next-same = and the next stays as it was
+guide-told-next-none = and the leaf has given what it had
+guide-told-water = Water of { DEGREES($waterC, $unit) } from now on, { $next }.
+guide-told-guests = For { $guests }: about { ML($cupMl) } each.
+guide-told-guests-two = For { $guests } one pouring is only { ML($cupMl) } each: collect two in the pitcher, then share.
+guide-told-now = You are at infusion { $n }: { DURATION($seconds) }, water { DEGREES($waterC, $unit) }, { GRAMS($leafG) } of leaf.
+guide-told-spent = The leaf has given what it had.
+guide-told-taste-right = Good. I leave it as it is.
+guide-told-taste-far = I have moved it as far as is sensible; another leaf may suit you better.
+guide-told-taste-stronger = Stronger from now on, { $next }. I remember it for this family.
+guide-told-taste-lighter = Lighter from now on, { $next }. I remember it for this family.
+guide-told-taste-water = Water of { DEGREES($waterC, $unit) } from now on, { $next }. I remember it for this family.
+guide-told-taste-more-leaf = This leaf is in; next time I say a little more. I remember it for this family.
+guide-told-taste-less-leaf = This leaf is in; next time I say a little less. I remember it for this family.
+guide-told-as-poured = As you poured it
+guide-told-tea = { TEA($tea) }
+guide-told-family = { FAMILY($family) }
+guide-ask-taste = How was it? One tap, if you like.
+guide-ask-how-long = About how long did it stand?
+guide-ask-more = What has changed?
+guide-ask-guests = How many drink now?
+guide-ask-stood = Infusion { $n } was to be poured { DURATION($sinceS) } ago. Did it stand all that time, or was only the tap forgotten?
+guide-stood-caution = Then taste before you share it; it will be strong.
+guide-ask-cold = The wet leaf has waited { DURATION($awayS) }. Was it drained, covered and in the refrigerator from the start?
+guide-rinse-again = Then rinse it once with boiling water, pour that away, and drink the rest today.
+guide-throw-away = Then better throw the leaf away: wet leaf in the warm feeds bacteria.
+guide-noted-already = That is noted already.
+guide-leaf-does-not-wait = The leaf doesn't wait: pour it off if you must go, and tap. I count what it got.
+guide-quiet = An hour has passed. The leaf keeps a few hours more with the lid ajar. Shall we go on?
+guide-quiet-hold = An hour has passed since infusion { $brew-n } was to be poured. Shall we go on?
+guide-paused = Take your time. Pour off to the last drop and leave the lid ajar; within four hours we go on.
+guide-skipped = Left out; the leaf keeps it for the next.
+guide-spent = The leaf has given what it had.
+guide-whisk = Sieve the powder into the warm bowl, add { ML($brew-waterMl) } at { DEGREES($brew-waterC, $memory-unit) }, and whisk quickly back and forth until fine foam stands, about { DURATION($brew-seconds) }.
+guide-finish = That was { $brew-lastN ->
+    [one] one infusion
+   *[other] { $brew-lastN } infusions
+}. Drink up, tip the leaf out and look at it: whole leaf opened well.
+guide-finish-powder = Drink it while the foam stands. Rinse the whisk in clear water and let it dry upright.
+guide-finish-early = Then not today. Nothing was brewed.
+guide-finished-already = This brew is finished.
+guide-care-clay = Rinse the pot with hot water only, no soap, and let it dry open.
+guide-care-pot = Rinse the pot and the cups with hot water and let them dry open.
+guide-why-set-out = Why: once the leaf is wet it doesn't wait, so everything stands within reach first.
+guide-why-warm = Why: a cold wall takes several degrees from the first infusion, just when the leaf should open.
+guide-why-measure = Why: { GRAMS($brew-leafG) } for { ML($brew-waterMl) } is what the times are worked out for; more leaf would want shorter ones.
+guide-why-rinse = Why: the rinse wets and opens the leaf, so that the first cup isn't thin, and washes dust off.
+guide-why-infuse = Why { DURATION($brew-seconds) }: that brings this cup to the strength aimed at, from what the leaf still holds and has done so far.
+guide-why-hold = Why now: the time counts from your tap; pouring off stops the leaf.
+guide-why-whisk = Why: powder doesn't dissolve, it floats; whisking spreads it and the foam softens it.
+
+# my tea
+choice-my-tea = My tea
+choice-my-vessels = My vessels
+choice-my-vessel = { VESSEL($item-vessel) }, { ML($item-volumeMl) }
+choice-my-vessel-use = Brew in it
+choice-my-vessel-forget = Forget it
+choice-my-brews = My brews
+choice-my-brew-again = { $item-tea ->
+    [none] { FAMILY($item-family) }
+   *[other] { TEA($item-tea) }
+} again, { VESSEL($item-vessel) } { ML($item-volumeMl) }
+choice-my-taste-reset = { FAMILY($item) } as usual again
+my-nothing-yet = I remember nothing of your tea yet.
+my-told-taste = { FAMILY($family) }: { LIST($parts) }.
+my-told-usual = as usual
+my-told-cooler = { $degrees } °C cooler
+my-told-hotter = { $degrees } °C hotter
+my-told-lighter = { PERCENT($share) } lighter
+my-told-stronger = { PERCENT($share) } stronger
+my-told-less-leaf = { PERCENT($share) } less leaf
+my-told-more-leaf = { PERCENT($share) } more leaf
+my-told-tea = { TEA($tea) }
+my-told-family = { FAMILY($family) }
+my-told-brew = { $name }, { VESSEL($vessel) } { ML($volumeMl) }, { $days ->
+    [0] today
+    [one] a day ago
+   *[other] { $days } days ago
+}: { DURATIONS($times) }{ $how }
+my-told-was-untold = .
+my-told-was-right = ; just right.
+my-told-was-bitter = ; bitter.
+my-told-was-weak = ; weak.
+my-told-was-flat = ; flat.
+my-told-was-sour = ; sour.
+my-told-was-lost-scent = ; little scent.
+my-vessels-are = { $count ->
+    [one] One vessel.
+   *[other] { $count } vessels.
+}
+my-brews-are = { $count ->
+    [one] One brew kept.
+   *[other] Your last { $count } brews.
+}
+my-taste-gone = Forgotten: { FAMILY($family) } is as usual again.
+my-choose-vessel = These I know. Which one?
+my-one-vessel = { VESSEL($vessel) }, { ML($volumeMl) }
+my-vessel-gone = Forgotten.
+my-no-vessels = I know no vessel of yours.
+my-no-brews = No brew is kept.

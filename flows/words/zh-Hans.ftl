@@ -398,3 +398,177 @@ my-data-page = 这里存有的关于您的一切都在一个文件里：就在�
 my-data-here = 以下是这里存有的关于您的一切：
     { $everything }
 forget-page = 这一页上还看得到的只在您的设备上；按最下方的“为下一位换一张新笺”就会清掉。
+# the guided brew
+choice-guide = 带我泡
+    .typed = 带我 / 一步一步 / 教我泡
+choice-guide-ready = 备好了
+    .typed = 好 / 准备好了 / 好了
+choice-guide-done = 做好了
+    .typed = 好 / 好了 / 下一步
+choice-guide-in = 茶叶放好了
+    .typed = 好 / 好了 / 放好了
+choice-guide-rinsed = 洗好了
+    .typed = 好 / 好了
+choice-guide-filled = 注好水了
+    .typed = 好 / 好了 / 注水了
+choice-guide-poured = 出汤了
+    .typed = 好 / 好了 / 倒出来了
+choice-guide-next-filled = 出汤了，下一泡也注好水
+    .typed = 下一泡 / 注好水了
+choice-guide-longer = 泡久了
+    .typed = 太久了 / 迟了
+choice-guide-taste = { $item ->
+    [right] 刚好
+    [bitter] 苦
+   *[weak] 淡
+}
+choice-guide-why = 为什么
+choice-guide-more = 其他情况
+    .typed = 更多 / 其他
+choice-guide-seconds = { DURATION($item) }
+choice-guide-degrees = { DEGREES($item, $unit) }
+choice-guide-people = { $item } 位
+choice-guide-pause = 歇一歇
+    .typed = 等等 / 等一下 / 暂停
+choice-guide-skip = 跳过这一泡
+    .typed = 跳过
+choice-guide-cooler = 水凉了些
+choice-guide-new-kettle = 换了新热水
+choice-guide-guests = 人数变了
+choice-guide-go-on = 接着泡
+    .typed = 继续 / 回来了
+choice-guide-finish = 收杯
+    .typed = 结束 / 停 / 够了
+choice-guide-end-and-begin = 先结束它，泡这款
+choice-guide-poured-in-time = 准时出汤了
+choice-guide-it-stood = 一直泡着
+choice-guide-was-cold = 一直在冰箱里
+choice-guide-was-not-cold = 没有，或不确定
+choice-guide-brew-again = 同样再泡一次
+    .typed = 再来
+guide-two-brews = 您的{ $name }还在泡，到第 { $n } 泡。一次顾一壶比较清楚。
+guide-set-out = 备具：{ VESSEL($brew-vessel) }、茶叶 { GRAMS($brew-leafG) }（约 { SPOONS($brew-spoons) } 平茶匙）。烧水 { ML($brew-kettleMl) }，到 { DEGREES($brew-waterC, $memory-unit) }。
+guide-set-out-powder = 备具：茶碗、茶筅、细筛、茶粉 { GRAMS($brew-leafG) }。烧少许水到 { DEGREES($brew-waterC, $memory-unit) }。
+guide-set-out-cold = 备具：干净的{ VESSEL($brew-vessel) }、茶叶 { GRAMS($brew-leafG) }（约 { SPOONS($brew-spoons) } 平茶匙）、冷水 { ML($brew-waterMl) }。
+guide-set-out-pitcher = 旁边放公道杯，先倒进去再分，每杯才一样。
+guide-set-out-guests = 摆 { $brew-guests } 个杯子，自己的放最后。
+guide-care-table = 水壶和电线离桌边远一点，小孩离一步远。
+guide-care-lid = 捏住碗沿和盖钮；热气从盖缝出来，缝口朝外。
+guide-warm = 用热水温茶具，再把水倒掉。
+guide-measure = 放茶叶 { GRAMS($brew-leafG) }，约 { SPOONS($brew-spoons) } 平茶匙。
+guide-smell = 盖上一会儿，闻闻温热的干茶香。
+guide-rinse = 注入 { DEGREES($brew-waterC, $memory-unit) } 的水，数到 { $brew-rinseS }，倒出。这一道不喝。
+guide-count = 第 { $brew-n } 泡：高处注水，数到 { $brew-seconds }，低处出汤，沥干。
+guide-fill = 第 { $brew-n } 泡，{ DURATION($brew-seconds) }：注入 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，注好马上按。
+guide-fill-cold = 第 { $brew-n } 泡，在冰箱里 { DURATION($brew-seconds) }：注入冷水 { ML($brew-waterMl) }，盖好放进去再按。
+guide-cups = { $brew-guests } 位，每位约 { ML($brew-cupMl) }。
+guide-invite = 先请客人，手掌向上；主人陪饮。
+guide-holding = 第 { $brew-n } 泡：从您按下起 { DURATION($brew-seconds) }。到时我叫您。
+guide-told-until = 第 { $n } 泡，{ DURATION($seconds) }
+guide-pour-now = { $late ->
+    [no] { $style ->
+        [cold] 第 { $n } 泡好了：取出来滤掉茶叶。
+        [grandpa] 第 { $n } 泡可以喝了。留三分之一在杯里再添水。
+       *[other] 现在出汤，第 { $n } 泡：低处倒，沥干。
+    }
+    [some] 现在出汤，第 { $n } 泡。抱歉，我叫晚了 { DURATION($lateS) }。
+   *[long] 第 { $n } 泡本该在 { DURATION($lateS) }前出汤；抱歉，我刚才不在。若还泡着，先尝再奉。
+}
+guide-told-poured = 第 { $n } 泡：{ DURATION($seconds) }。
+guide-told-below = 接在下面。
+guide-told-late = 您晚出汤 { DURATION($seconds) }，{ $next }。
+guide-told-early = 您早出汤 { DURATION($seconds) }，{ $next }。
+guide-told-rest-more = 歇过之后，这一泡多 { DURATION($seconds) }。
+guide-told-rest-less = 歇过之后，这一泡少 { DURATION($seconds) }。
+guide-told-next-more = 这一泡多 { DURATION($seconds) }
+guide-told-next-less = 这一泡少 { DURATION($seconds) }
+guide-told-next-same = 下一泡照旧
+guide-told-next-none = 茶叶已经出尽了
+guide-told-water = 之后用 { DEGREES($waterC, $unit) } 的水，{ $next }。
+guide-told-guests = { $guests } 位：每位约 { ML($cupMl) }。
+guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：两泡并在公道杯里再分。
+guide-told-now = 现在是第 { $n } 泡：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶叶 { GRAMS($leafG) }。
+guide-told-spent = 茶叶已经出尽了。
+guide-told-taste-right = 好，就照这样。
+guide-told-taste-far = 能调的都调了；换一款茶也许更合您。
+guide-told-taste-stronger = 之后浓一点，{ $next }。这类茶我记住了。
+guide-told-taste-lighter = 之后淡一点，{ $next }。这类茶我记住了。
+guide-told-taste-water = 之后用 { DEGREES($waterC, $unit) } 的水，{ $next }。这类茶我记住了。
+guide-told-taste-more-leaf = 茶叶已经放了；下次我说多一点。这类茶我记住了。
+guide-told-taste-less-leaf = 茶叶已经放了；下次我说少一点。这类茶我记住了。
+guide-told-as-poured = 实际泡法
+guide-told-tea = { TEA($tea) }
+guide-told-family = { FAMILY($family) }
+guide-ask-taste = 味道如何？愿意的话按一下。
+guide-ask-how-long = 大约泡了多久？
+guide-ask-more = 有什么变了？
+guide-ask-guests = 现在几位喝？
+guide-ask-stood = 第 { $n } 泡本该在 { DURATION($sinceS) }前出汤。是一直泡着，还是只忘了按？
+guide-stood-caution = 那先尝再分，会很浓。
+guide-ask-cold = 湿茶叶放了 { DURATION($awayS) }。是不是一开始就沥干、盖好、放进冰箱？
+guide-rinse-again = 那先用滚水冲一次倒掉，今天喝完。
+guide-throw-away = 那还是丢掉吧：湿茶叶在室温会长细菌。
+guide-noted-already = 已经记下了。
+guide-leaf-does-not-wait = 茶叶不等人：要走就先出汤再按。泡了多久我会算进去。
+guide-quiet = 过了一小时。盖子留一条缝，茶叶还能放几个小时。接着泡吗？
+guide-quiet-hold = 第 { $brew-n } 泡该出汤后已过一小时。接着泡吗？
+guide-paused = 慢慢来。沥干，盖子留一条缝；四小时内再接着泡。
+guide-skipped = 跳过了；茶叶留给下一泡。
+guide-spent = 茶叶已经出尽了。
+guide-whisk = 茶粉筛进温过的碗，加 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，来回快速刷到起细沫，约 { DURATION($brew-seconds) }。
+guide-finish = 一共 { $brew-lastN } 泡。喝完把叶底倒出来看看：叶片舒展就是泡开了。
+guide-finish-powder = 趁沫还在时喝。茶筅用清水冲净，立着晾干。
+guide-finish-early = 那今天先不泡。
+guide-finished-already = 这一壶已经收了。
+guide-care-clay = 壶只用热水冲，不用洗洁精，开盖晾干。
+guide-care-pot = 茶具用热水冲净，开盖晾干。
+guide-why-set-out = 为什么：茶叶一湿就不等人，所以先把东西备齐。
+guide-why-warm = 为什么：冷的器壁会带走好几度，正是茶叶要舒展的时候。
+guide-why-measure = 为什么：时间是按 { GRAMS($brew-leafG) } 配 { ML($brew-waterMl) } 算的；茶多了时间就要短。
+guide-why-rinse = 为什么：洗茶让茶叶湿透舒展，第一泡才不薄，也冲掉茶末。
+guide-why-infuse = 为什么是 { DURATION($brew-seconds) }：按茶叶还剩的和已经发生的，这样正好到想要的浓度。
+guide-why-hold = 为什么：时间从您按下算起；出汤，茶叶才停。
+guide-why-whisk = 为什么：茶粉不溶，只是浮着；刷开才匀，有沫才柔。
+
+# my tea
+choice-my-tea = 我的茶
+choice-my-vessels = 我的茶具
+choice-my-vessel = { VESSEL($item-vessel) }，{ ML($item-volumeMl) }
+choice-my-vessel-use = 用它泡
+choice-my-vessel-forget = 忘掉它
+choice-my-brews = 我泡过的茶
+choice-my-brew-again = 再泡{ $item-tea ->
+    [none] { FAMILY($item-family) }
+   *[other] { TEA($item-tea) }
+}，{ VESSEL($item-vessel) } { ML($item-volumeMl) }
+choice-my-taste-reset = { FAMILY($item) }恢复平常
+my-nothing-yet = 您的茶我还没记下什么。
+my-told-taste = { FAMILY($family) }：{ LIST($parts) }。
+my-told-usual = 照平常
+my-told-cooler = 水低 { $degrees } °C
+my-told-hotter = 水高 { $degrees } °C
+my-told-lighter = 淡 { PERCENT($share) }
+my-told-stronger = 浓 { PERCENT($share) }
+my-told-less-leaf = 茶叶少 { PERCENT($share) }
+my-told-more-leaf = 茶叶多 { PERCENT($share) }
+my-told-tea = { TEA($tea) }
+my-told-family = { FAMILY($family) }
+my-told-brew = { $name }，{ VESSEL($vessel) } { ML($volumeMl) }，{ $days ->
+    [0] 今天
+   *[other] { $days } 天前
+}：{ DURATIONS($times) }{ $how }
+my-told-was-untold = 。
+my-told-was-right = ；刚好。
+my-told-was-bitter = ；苦。
+my-told-was-weak = ；淡。
+my-told-was-flat = ；平。
+my-told-was-sour = ；酸。
+my-told-was-lost-scent = ；不香。
+my-vessels-are = 茶具 { $count } 件。
+my-brews-are = 最近泡过 { $count } 次。
+my-taste-gone = 忘掉了：{ FAMILY($family) }恢复平常。
+my-choose-vessel = 我记得这些。哪一件？
+my-one-vessel = { VESSEL($vessel) }，{ ML($volumeMl) }
+my-vessel-gone = 忘掉了。
+my-no-vessels = 我没记下您的茶具。
+my-no-brews = 没有记下泡过的茶。

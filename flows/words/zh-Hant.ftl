@@ -398,3 +398,177 @@ my-data-page = 這裡存有的關於您的一切都在一個檔案裡：就在�
 my-data-here = 以下是這裡存有的關於您的一切：
     { $everything }
 forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的「為下一位換一張新箋」就會清掉。
+# the guided brew
+choice-guide = 帶我泡
+    .typed = 帶我 / 一步一步 / 教我泡
+choice-guide-ready = 備好了
+    .typed = 好 / 準備好了 / 好了
+choice-guide-done = 做好了
+    .typed = 好 / 好了 / 下一步
+choice-guide-in = 茶葉放好了
+    .typed = 好 / 好了 / 放好了
+choice-guide-rinsed = 洗好了
+    .typed = 好 / 好了
+choice-guide-filled = 注好水了
+    .typed = 好 / 好了 / 注水了
+choice-guide-poured = 出湯了
+    .typed = 好 / 好了 / 倒出來了
+choice-guide-next-filled = 出湯了，下一泡也注好水
+    .typed = 下一泡 / 注好水了
+choice-guide-longer = 泡久了
+    .typed = 太久了 / 遲了
+choice-guide-taste = { $item ->
+    [right] 剛好
+    [bitter] 苦
+   *[weak] 淡
+}
+choice-guide-why = 為什麼
+choice-guide-more = 其他情況
+    .typed = 更多 / 其他
+choice-guide-seconds = { DURATION($item) }
+choice-guide-degrees = { DEGREES($item, $unit) }
+choice-guide-people = { $item } 位
+choice-guide-pause = 歇一歇
+    .typed = 等等 / 等一下 / 暫停
+choice-guide-skip = 跳過這一泡
+    .typed = 跳過
+choice-guide-cooler = 水涼了些
+choice-guide-new-kettle = 換了新熱水
+choice-guide-guests = 人數變了
+choice-guide-go-on = 接著泡
+    .typed = 繼續 / 回來了
+choice-guide-finish = 收杯
+    .typed = 結束 / 停 / 夠了
+choice-guide-end-and-begin = 先結束它，泡這款
+choice-guide-poured-in-time = 準時出湯了
+choice-guide-it-stood = 一直泡著
+choice-guide-was-cold = 一直在冰箱裡
+choice-guide-was-not-cold = 沒有，或不確定
+choice-guide-brew-again = 同樣再泡一次
+    .typed = 再來
+guide-two-brews = 您的{ $name }還在泡，到第 { $n } 泡。一次顧一壺比較清楚。
+guide-set-out = 備具：{ VESSEL($brew-vessel) }、茶葉 { GRAMS($brew-leafG) }（約 { SPOONS($brew-spoons) } 平茶匙）。燒水 { ML($brew-kettleMl) }，到 { DEGREES($brew-waterC, $memory-unit) }。
+guide-set-out-powder = 備具：茶碗、茶筅、細篩、茶粉 { GRAMS($brew-leafG) }。燒少許水到 { DEGREES($brew-waterC, $memory-unit) }。
+guide-set-out-cold = 備具：乾淨的{ VESSEL($brew-vessel) }、茶葉 { GRAMS($brew-leafG) }（約 { SPOONS($brew-spoons) } 平茶匙）、冷水 { ML($brew-waterMl) }。
+guide-set-out-pitcher = 旁邊放公道杯，先倒進去再分，每杯才一樣。
+guide-set-out-guests = 擺 { $brew-guests } 個杯子，自己的放最後。
+guide-care-table = 水壺和電線離桌邊遠一點，小孩離一步遠。
+guide-care-lid = 捏住碗沿和蓋鈕；熱氣從蓋縫出來，縫口朝外。
+guide-warm = 用熱水溫茶具，再把水倒掉。
+guide-measure = 放茶葉 { GRAMS($brew-leafG) }，約 { SPOONS($brew-spoons) } 平茶匙。
+guide-smell = 蓋上一會兒，聞聞溫熱的乾茶香。
+guide-rinse = 注入 { DEGREES($brew-waterC, $memory-unit) } 的水，數到 { $brew-rinseS }，倒出。這一道不喝。
+guide-count = 第 { $brew-n } 泡：高處注水，數到 { $brew-seconds }，低處出湯，瀝乾。
+guide-fill = 第 { $brew-n } 泡，{ DURATION($brew-seconds) }：注入 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，注好馬上按。
+guide-fill-cold = 第 { $brew-n } 泡，在冰箱裡 { DURATION($brew-seconds) }：注入冷水 { ML($brew-waterMl) }，蓋好放進去再按。
+guide-cups = { $brew-guests } 位，每位約 { ML($brew-cupMl) }。
+guide-invite = 先請客人，手掌向上；主人陪飲。
+guide-holding = 第 { $brew-n } 泡：從您按下起 { DURATION($brew-seconds) }。到時我叫您。
+guide-told-until = 第 { $n } 泡，{ DURATION($seconds) }
+guide-pour-now = { $late ->
+    [no] { $style ->
+        [cold] 第 { $n } 泡好了：取出來濾掉茶葉。
+        [grandpa] 第 { $n } 泡可以喝了。留三分之一在杯裡再添水。
+       *[other] 現在出湯，第 { $n } 泡：低處倒，瀝乾。
+    }
+    [some] 現在出湯，第 { $n } 泡。抱歉，我叫晚了 { DURATION($lateS) }。
+   *[long] 第 { $n } 泡本該在 { DURATION($lateS) }前出湯；抱歉，我剛才不在。若還泡著，先嘗再奉。
+}
+guide-told-poured = 第 { $n } 泡：{ DURATION($seconds) }。
+guide-told-below = 接在下面。
+guide-told-late = 您晚出湯 { DURATION($seconds) }，{ $next }。
+guide-told-early = 您早出湯 { DURATION($seconds) }，{ $next }。
+guide-told-rest-more = 歇過之後，這一泡多 { DURATION($seconds) }。
+guide-told-rest-less = 歇過之後，這一泡少 { DURATION($seconds) }。
+guide-told-next-more = 這一泡多 { DURATION($seconds) }
+guide-told-next-less = 這一泡少 { DURATION($seconds) }
+guide-told-next-same = 下一泡照舊
+guide-told-next-none = 茶葉已經出盡了
+guide-told-water = 之後用 { DEGREES($waterC, $unit) } 的水，{ $next }。
+guide-told-guests = { $guests } 位：每位約 { ML($cupMl) }。
+guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：兩泡併在公道杯裡再分。
+guide-told-now = 現在是第 { $n } 泡：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶葉 { GRAMS($leafG) }。
+guide-told-spent = 茶葉已經出盡了。
+guide-told-taste-right = 好，就照這樣。
+guide-told-taste-far = 能調的都調了；換一款茶也許更合您。
+guide-told-taste-stronger = 之後濃一點，{ $next }。這類茶我記住了。
+guide-told-taste-lighter = 之後淡一點，{ $next }。這類茶我記住了。
+guide-told-taste-water = 之後用 { DEGREES($waterC, $unit) } 的水，{ $next }。這類茶我記住了。
+guide-told-taste-more-leaf = 茶葉已經放了；下次我說多一點。這類茶我記住了。
+guide-told-taste-less-leaf = 茶葉已經放了；下次我說少一點。這類茶我記住了。
+guide-told-as-poured = 實際泡法
+guide-told-tea = { TEA($tea) }
+guide-told-family = { FAMILY($family) }
+guide-ask-taste = 味道如何？願意的話按一下。
+guide-ask-how-long = 大約泡了多久？
+guide-ask-more = 有什麼變了？
+guide-ask-guests = 現在幾位喝？
+guide-ask-stood = 第 { $n } 泡本該在 { DURATION($sinceS) }前出湯。是一直泡著，還是只忘了按？
+guide-stood-caution = 那先嘗再分，會很濃。
+guide-ask-cold = 濕茶葉放了 { DURATION($awayS) }。是不是一開始就瀝乾、蓋好、放進冰箱？
+guide-rinse-again = 那先用滾水沖一次倒掉，今天喝完。
+guide-throw-away = 那還是丟掉吧：濕茶葉在室溫會長細菌。
+guide-noted-already = 已經記下了。
+guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
+guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時。接著泡嗎？
+guide-quiet-hold = 第 { $brew-n } 泡該出湯後已過一小時。接著泡嗎？
+guide-paused = 慢慢來。瀝乾，蓋子留一條縫；四小時內再接著泡。
+guide-skipped = 跳過了；茶葉留給下一泡。
+guide-spent = 茶葉已經出盡了。
+guide-whisk = 茶粉篩進溫過的碗，加 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，來回快速刷到起細沫，約 { DURATION($brew-seconds) }。
+guide-finish = 一共 { $brew-lastN } 泡。喝完把葉底倒出來看看：葉片舒展就是泡開了。
+guide-finish-powder = 趁沫還在時喝。茶筅用清水沖淨，立著晾乾。
+guide-finish-early = 那今天先不泡。
+guide-finished-already = 這一壺已經收了。
+guide-care-clay = 壺只用熱水沖，不用洗潔精，開蓋晾乾。
+guide-care-pot = 茶具用熱水沖淨，開蓋晾乾。
+guide-why-set-out = 為什麼：茶葉一濕就不等人，所以先把東西備齊。
+guide-why-warm = 為什麼：冷的器壁會帶走好幾度，正是茶葉要舒展的時候。
+guide-why-measure = 為什麼：時間是按 { GRAMS($brew-leafG) } 配 { ML($brew-waterMl) } 算的；茶多了時間就要短。
+guide-why-rinse = 為什麼：洗茶讓茶葉濕透舒展，第一泡才不薄，也沖掉茶末。
+guide-why-infuse = 為什麼是 { DURATION($brew-seconds) }：按茶葉還剩的和已經發生的，這樣正好到想要的濃度。
+guide-why-hold = 為什麼：時間從您按下算起；出湯，茶葉才停。
+guide-why-whisk = 為什麼：茶粉不溶，只是浮著；刷開才勻，有沫才柔。
+
+# my tea
+choice-my-tea = 我的茶
+choice-my-vessels = 我的茶具
+choice-my-vessel = { VESSEL($item-vessel) }，{ ML($item-volumeMl) }
+choice-my-vessel-use = 用它泡
+choice-my-vessel-forget = 忘掉它
+choice-my-brews = 我泡過的茶
+choice-my-brew-again = 再泡{ $item-tea ->
+    [none] { FAMILY($item-family) }
+   *[other] { TEA($item-tea) }
+}，{ VESSEL($item-vessel) } { ML($item-volumeMl) }
+choice-my-taste-reset = { FAMILY($item) }恢復平常
+my-nothing-yet = 您的茶我還沒記下什麼。
+my-told-taste = { FAMILY($family) }：{ LIST($parts) }。
+my-told-usual = 照平常
+my-told-cooler = 水低 { $degrees } °C
+my-told-hotter = 水高 { $degrees } °C
+my-told-lighter = 淡 { PERCENT($share) }
+my-told-stronger = 濃 { PERCENT($share) }
+my-told-less-leaf = 茶葉少 { PERCENT($share) }
+my-told-more-leaf = 茶葉多 { PERCENT($share) }
+my-told-tea = { TEA($tea) }
+my-told-family = { FAMILY($family) }
+my-told-brew = { $name }，{ VESSEL($vessel) } { ML($volumeMl) }，{ $days ->
+    [0] 今天
+   *[other] { $days } 天前
+}：{ DURATIONS($times) }{ $how }
+my-told-was-untold = 。
+my-told-was-right = ；剛好。
+my-told-was-bitter = ；苦。
+my-told-was-weak = ；淡。
+my-told-was-flat = ；平。
+my-told-was-sour = ；酸。
+my-told-was-lost-scent = ；不香。
+my-vessels-are = 茶具 { $count } 件。
+my-brews-are = 最近泡過 { $count } 次。
+my-taste-gone = 忘掉了：{ FAMILY($family) }恢復平常。
+my-choose-vessel = 我記得這些。哪一件？
+my-one-vessel = { VESSEL($vessel) }，{ ML($volumeMl) }
+my-vessel-gone = 忘掉了。
+my-no-vessels = 我沒記下您的茶具。
+my-no-brews = 沒有記下泡過的茶。

@@ -4,13 +4,14 @@ import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import { databaseFile, makeApp, sayIn, stepIn, type App } from '../app.ts';
 import { makeTerminalChannel, type Sitter, type TerminalChannel } from '../channels/terminal/terminal-channel.ts';
-import { systemClock } from '../clock.ts';
+import { systemClock, type Clock } from '../clock.ts';
 import type { Config } from '../config.ts';
 import type { Content } from '../content.ts';
 import { makeLog } from '../log.ts';
 import type { Ladder } from '../messages.ts';
 import { ladderText } from '../pictures/ladder.ts';
 import { openSqliteStore } from '../store/sqlite/store.ts';
+import { makeToldClock } from './told-clock.ts';
 import { firstDifference, readTranscript } from './transcript.ts';
 
 export interface Chat extends App {
@@ -22,18 +23,23 @@ export interface Room {
   readonly content: Content;
   readonly deviceLanguage: string | null;
   readonly show: (lines: readonly string[], who: Sitter) => void;
+  /** The world's own unless told. */
+  readonly clock?: Clock;
 }
+
+/** When every transcript begins. */
+export const transcriptStart = Date.UTC(2026, 0, 15, 16);
 
 const drawLadder = (ladder: Ladder): readonly string[] => [ladder.title, ...ladderText(ladder).split('\n')];
 
-export function makeChat({ config, content, deviceLanguage, show }: Room): Chat {
-  const terminal = makeTerminalChannel({ deviceLanguage, now: () => systemClock.now(), drawLadder, show });
+export function makeChat({ config, content, deviceLanguage, show, clock = systemClock }: Room): Chat {
+  const terminal = makeTerminalChannel({ deviceLanguage, now: () => clock.now(), drawLadder, show });
   const app = makeApp({
     store: openSqliteStore(databaseFile(config)),
     step: stepIn(content),
     say: sayIn(content),
     channels: [terminal],
-    clock: systemClock,
+    clock,
     log: makeLog(config.log),
     keepDays: config.keepDays,
     shopkeepers: config.shopkeepers,
@@ -58,11 +64,13 @@ export async function play(file: string, content: Content, config: Config): Prom
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-chat-'));
   const answered: string[] = [];
   const show: Room['show'] = (lines, who) => void answered.push(...marked(lines, who));
-  const chat = makeChat({ config: played(config, folder), content, deviceLanguage, show });
+  const clock = makeToldClock(transcriptStart);
+  const chat = makeChat({ config: played(config, folder), content, deviceLanguage, show, clock });
   try {
     await chat.start();
     for (const exchange of exchanges) {
-      await chat.terminal.enter(exchange.wrote, exchange.by);
+      if (exchange.wrote !== null) await chat.terminal.enter(exchange.wrote, exchange.by);
+      else await clock.pass(exchange.passesMs ?? 0, () => chat.settled());
       await chat.settled();
       const difference = firstDifference(exchange, answered.splice(0));
       if (!difference) continue;

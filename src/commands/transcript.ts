@@ -6,7 +6,9 @@ export interface Transcript {
 }
 
 export interface Exchange {
-  readonly wrote: string;
+  /** Null where only time passes. */
+  readonly wrote: string | null;
+  readonly passesMs?: number;
   /** Who wrote it, when it was the shopkeeper. */
   readonly by?: 'shop';
   readonly line: number;
@@ -25,7 +27,8 @@ export interface Difference {
 }
 
 /**
- * `> ` begins what the person writes, `shop> ` what the shopkeeper does (and `shop: ` what they are told), `# ` a comment, `language: zh-Hant` on the first line is what their device
+ * `> ` begins what the person writes, `shop> ` what the shopkeeper does (and `shop: ` what they are told), `+ 8 s` (or
+ * min, h) says that so much time passes, `# ` is a comment, `language: zh-Hant` on the first line is what their device
  * speaks. All other lines are the answer; empty ones and spaces at a line's end do not count.
  */
 export function readTranscript(text: string): Transcript {
@@ -34,16 +37,27 @@ export function readTranscript(text: string): Transcript {
   const told = (language === undefined ? lines : lines.slice(1)).filter(
     ({ text: t }) => t !== '' && !/^#( |$)/.test(t),
   );
-  const exchanges: { wrote: string; by?: 'shop'; line: number; expected: Expected[] }[] = [];
+  const exchanges: (Exchange & { expected: Expected[] })[] = [];
   for (const one of told) {
     const last = exchanges.at(-1);
+    const passesMs = timePassing(one.text);
     const written = /^(shop)?>(?: (.*))?$/.exec(one.text);
     if (written) {
       const [, by, wrote = ''] = written;
       exchanges.push({ wrote, ...(by === 'shop' ? { by } : {}), line: one.line, expected: [] });
+    } else if (passesMs !== null) {
+      exchanges.push({ wrote: null, passesMs, line: one.line, expected: [] });
     } else if (last) last.expected.push(one);
   }
   return { deviceLanguage: language ?? null, exchanges };
+}
+
+const unitMs: { readonly [unit: string]: number } = { s: 1_000, min: 60_000, h: 3_600_000 };
+
+/** "+ 8 s", "+ 90 min", "+ 26 h"; null for any other line. */
+export function timePassing(text: string): number | null {
+  const [, count, unit = ''] = /^\+ (\d+) (s|min|h)$/.exec(text) ?? [];
+  return count === undefined ? null : Number(count) * (unitMs[unit] ?? 0);
 }
 
 /** The first line that differs, or null. */

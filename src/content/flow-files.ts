@@ -61,6 +61,7 @@ const choice = only({
   when: z.string().optional(),
   each: z.string().optional(),
   gives: values.optional(),
+  unseen: z.boolean().optional(),
   set: values.optional(),
   say: textOrTexts.optional(),
   remember: values.optional(),

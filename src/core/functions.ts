@@ -1,24 +1,32 @@
 /** The functions flow files may call, bound to the core. Each takes and gives plain facts; none decides what is said next. */
-import type { BrewingData, LeafProfile } from './brewing/brewing-data.ts';
+import type { BrewingData } from './brewing/brewing-data.ts';
 import { kettleWays } from './brewing/kettle.ts';
-import { leafOfFamily, leafOfTea, isFamily } from './brewing/leaf-profile.ts';
-import type { BrewRequest, Family, Plan } from './brewing/plan.ts';
-import { isMistake, planBrew } from './brewing/schedule.ts';
+import type { Plan } from './brewing/plan.ts';
+import { isMistake } from './brewing/schedule.ts';
 import { fillOf, spoonsOf } from './brewing/spoons.ts';
-import { adjust, usualTaste, withTaste, type Complaint, type Taste, type TasteChange } from './brewing/taste.ts';
+import { adjust, usualTaste, type TasteChange } from './brewing/taste.ts';
 import { reasonsFor } from './brewing/why.ts';
 import type { Around, Calls, Outcome } from './flow/book.ts';
 import type { Facts, Json } from './flow/flow.ts';
+import {
+  asFacts,
+  brewOf,
+  complaintOf,
+  leafFor,
+  numberOf,
+  phrase,
+  refused,
+  tastesOf,
+  textOf,
+  type Brew,
+  type CoreContent,
+} from './functions/asked-brew.ts';
+import { guideCallNames, guideCalls } from './functions/guide.ts';
+import { ownCallNames, ownCalls } from './functions/own.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
-import type { Hint, Reader } from './reading/reading.ts';
+import type { Hint } from './reading/reading.ts';
 import type { Tea } from './teas/tea.ts';
 import type { Language, Mistake } from './units.ts';
-
-export interface CoreContent {
-  readonly teas: readonly Tea[];
-  readonly brewing: BrewingData;
-  readonly read: Reader;
-}
 
 /** What `heard.` may hold, for the check of flow files. */
 export const heardNames: ReadonlySet<string> = new Set(
@@ -38,11 +46,18 @@ export const madeUpKeys: readonly string[] = [
   'brew-fill-',
   'brew-water',
   'taste-',
+  'guide-told-',
+  'my-told-',
 ];
 
 const callList = ['readMessage', 'readLabel', 'planBrew', 'explainPlan', 'oneInfusion', 'adjustTaste'] as const;
 /** The functions there are, for the check of flow files. */
-export const callNames: ReadonlySet<string> = new Set([...callList, ...shopCallNames]);
+export const callNames: ReadonlySet<string> = new Set([
+  ...callList,
+  ...shopCallNames,
+  ...guideCallNames,
+  ...ownCallNames,
+]);
 
 export function makeCalls(content: CoreContent): Calls {
   const calls: { readonly [name in (typeof callList)[number]]: Calls[string] } = {
@@ -57,14 +72,8 @@ export function makeCalls(content: CoreContent): Calls {
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };
-  return { ...calls, ...shopCalls };
+  return { ...calls, ...shopCalls, ...guideCalls(content), ...ownCalls };
 }
-
-const textOf = (value: Json | undefined): string => (typeof value === 'string' ? value : '');
-const numberOf = (value: Json | undefined): number | null => (typeof value === 'number' ? value : null);
-const phrase = (key: string, values: Facts = {}): { readonly key: string; readonly values: Facts } => ({ key, values });
-/** What the core gives is plain data, though its types don't say so. */
-const asFacts = (value: object): Facts => value as Facts;
 
 /** A message of any length is read by its beginning. */
 const longestText = 5000;
@@ -98,63 +107,10 @@ function heardLabel(teas: readonly Tea[], payload: string): Facts {
   return { kind: payload.startsWith('lesson') ? 'lesson' : 'greeting' };
 }
 
-function leafFor({ teas, brewing }: CoreContent, given: Facts): LeafProfile {
-  const found = teas.find(({ id }) => id === given['tea']);
-  if (found) return leafOfTea(brewing, found);
-  const family = textOf(given['family']);
-  if (isFamily(family)) return leafOfFamily(brewing, family);
-  throw new Error(`neither a tea nor a family: ${JSON.stringify({ tea: given['tea'], family })}`);
-}
-
-interface Brew {
-  readonly leaf: LeafProfile;
-  readonly request: BrewRequest;
-  readonly plan: Plan;
-}
-
-function brewOf(content: CoreContent, given: Facts, around: Around): Brew | Mistake {
-  const leaf = leafFor(content, given);
-  const asked = requestOf(given, leaf.family, around.memory);
-  const taste = tastesOf(around.memory)[leaf.family];
-  const firstPlan = planBrew(content.brewing, leaf, asked);
-  if (isMistake(firstPlan) || !taste)
-    return isMistake(firstPlan) ? firstPlan : { leaf, request: asked, plan: firstPlan };
-  const request = withTaste({ data: content.brewing, leaf, request: asked }, taste);
-  const plan = planBrew(content.brewing, leaf, request);
-  return isMistake(plan) ? plan : { leaf, request, plan };
-}
-
-function requestOf(given: Facts, family: Family, memory: Facts): BrewRequest {
-  const optional = {
-    leafG: given['leafG'],
-    waterC: given['tempC'],
-    elevationM: given['elevationM'] ?? memory['elevationM'],
-    style: given['style'],
-    guests: given['guests'],
-    warmed: given['warmed'],
-    strength: given['strength'],
-  };
-  const known = Object.entries(optional).filter(([, value]) => value !== null && value !== undefined);
-  return {
-    tea: textOf(given['tea']) || null,
-    family,
-    vessel: textOf(given['vessel']),
-    volumeMl: numberOf(given['volumeMl']) ?? 0,
-    ...(Object.fromEntries(known) as Partial<BrewRequest>),
-  };
-}
-
 function planned(content: CoreContent, given: Facts, around: Around): Outcome {
   const brew = brewOf(content, given, around);
   return isMistake(brew) ? refused(brew) : { gives: planFacts(content.brewing, brew, around) };
 }
-
-/** The model calls the water waterC; in flow files it is tempC. */
-const refused = ({ code, field, values }: Mistake): Outcome => ({
-  wrong: code,
-  field: field === 'waterC' ? 'tempC' : field,
-  values,
-});
 
 /** Everything of a plan that a sentence or a picture may want. */
 function planFacts(brewing: BrewingData, { leaf, plan }: Brew, { memory }: Around): Facts {
@@ -200,11 +156,6 @@ function oneInfusion(plan: Facts, n: number): Outcome {
   return { gives: asFacts(infusion) };
 }
 
-type Tastes = { readonly [family in Family]?: Taste };
-const tastesOf = (memory: Facts): Tastes => (memory['taste'] ?? {}) as unknown as Tastes;
-
-const complaintOf: { readonly [taste: string]: Complaint } = { 'lost-scent': 'flat', right: 'just-right' };
-
 /** What to change after a word on the taste: the cause, the change in numbers, and the tastes to remember if it is wished. */
 function adjusted(content: CoreContent, given: Facts, { memory }: Around): Outcome {
   const leaf = leafFor(content, given);
@@ -216,11 +167,7 @@ function adjusted(content: CoreContent, given: Facts, { memory }: Around): Outco
   const waterC = numberOf(plan?.['waterC']) ?? usualC;
   const boilsAtC = numberOf(plan?.['boilsAtC']) ?? 100;
   const context = { family: leaf.family, waterC, boilsAtC };
-  const { taste, change } = adjust(
-    tastes[leaf.family] ?? usualTaste,
-    complaintOf[said] ?? (said as Complaint),
-    context,
-  );
+  const { taste, change } = adjust(tastes[leaf.family] ?? usualTaste, complaintOf(said), context);
   return {
     gives: {
       cause: phrase(`taste-cause-${said}`),

@@ -10,7 +10,9 @@ export function render(say: Say, owed: Owed): Outgoing {
   const { id, address, language, saying } = owed;
   // A sentence said later may need to know how late it comes.
   const lateS = Math.max(0, Math.round((owed.claimedAt - owed.due) / 1000));
-  const tell = (phrase: Phrase): string => say(language, { key: phrase.key, values: { lateS, ...phrase.values } });
+  const late = latenessOf(lateS);
+  const tell = (phrase: Phrase): string =>
+    say(language, { key: phrase.key, values: { lateS, late, ...phrase.values } });
   return {
     id,
     channel: address.channel,
@@ -21,6 +23,12 @@ export function render(say: Say, owed: Owed): Outgoing {
     ...shown(saying.show, tell),
     ...(owed.replaces === null ? {} : { replaces: owed.replaces }),
   };
+}
+
+/** A person doesn't notice two seconds; after two minutes a call to act now would mislead: judgement. */
+function latenessOf(lateS: number): 'no' | 'some' | 'long' {
+  if (lateS < 2) return 'no';
+  return lateS < 120 ? 'some' : 'long';
 }
 
 type Facts = Phrase['values'];

@@ -60,7 +60,7 @@ function effectsOf(event: FlowEvent, { nowMs, count, language, taste }: Around):
 /** "zh-Hant echo count=1 text=hi": enough to see that key, values and language arrive. */
 export const plainSay: Say = (language, { key, values }) => {
   if (key === 'unsayable') throw new Error('no such sentence');
-  const told = Object.entries(values).filter(([name, value]) => name !== 'lateS' || value !== 0);
+  const told = Object.entries(values).filter(([name, value]) => name !== 'late' && (name !== 'lateS' || value !== 0));
   return [language, key, ...told.map(([name, value]) => `${name}=${value as string}`)].join(' ');
 };
 

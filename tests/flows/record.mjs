@@ -3,7 +3,9 @@ import { readFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { contentOf } from '../../dist/app.js';
-import { makeChat, marked, played } from '../../dist/commands/play.js';
+import { makeChat, marked, played, transcriptStart } from '../../dist/commands/play.js';
+import { makeToldClock } from '../../dist/commands/told-clock.js';
+import { timePassing } from '../../dist/commands/transcript.js';
 import { readConfig } from '../../dist/config.js';
 
 process.env.TZ = 'UTC';
@@ -15,19 +17,25 @@ async function record(file) {
   const language = /^language: *([\w-]+)$/.exec(lines[0] ?? '')?.[1] ?? null;
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-record-'));
   const answered = [];
+  const clock = makeToldClock(transcriptStart);
   const chat = makeChat({
     config: played(config, folder),
     content,
     deviceLanguage: language,
+    clock,
     show: (said, who) => answered.push(...marked(said, who)),
   });
   await chat.start();
-  const kept = lines.filter((line, i) => /^((shop)?>|#( |$))/.test(line) || (i === 0 && language !== null));
+  const kept = lines.filter(
+    (line, i) => /^((shop)?>|#( |$))/.test(line) || timePassing(line) !== null || (i === 0 && language !== null),
+  );
   const written = [];
   for (const line of kept) {
+    const passes = timePassing(line);
     const wrote = /^(shop)?>(?: (.*))?$/.exec(line);
-    if (wrote) {
-      await chat.terminal.enter(wrote[2] ?? '', wrote[1]);
+    if (wrote || passes !== null) {
+      if (wrote) await chat.terminal.enter(wrote[2] ?? '', wrote[1]);
+      else await clock.pass(passes, () => chat.settled());
       await chat.settled();
       written.push('', line, ...answered.splice(0).map((l) => l.trimEnd()));
     } else written.push(...(written.length > 0 && line.startsWith('#') ? ['', line] : [line]));

@@ -15,6 +15,7 @@ interface Walker {
   readonly last: Saying | null;
   /** Passed to the shop in the last step. */
   readonly tasks: number;
+  readonly nowMs: number;
 }
 
 /** What the house tells of a customer. */
@@ -47,7 +48,8 @@ function walk(
   house = from?.house ?? customer,
 ): Walker {
   const memory = from?.memory ?? {};
-  const stepped = step(book, from?.state ?? null, event, { nowMs: 1_700_000_000_000, language, memory, house });
+  const nowMs = from?.nowMs ?? 1_700_000_000_000;
+  const stepped = step(book, from?.state ?? null, event, { nowMs, language, memory, house });
   holdsFor(stepped);
   const remembered = stepped.effects.flatMap((e) => (e.do === 'remember' ? [[e.name, e.value] as const] : []));
   const said = stepped.effects.flatMap((e: Effect) => (e.do === 'say' && !e.saying.later ? [e.saying] : []));
@@ -57,6 +59,7 @@ function walk(
     house,
     last: said.at(-1) ?? from?.last ?? null,
     tasks: stepped.effects.filter((e) => e.do === 'task').length,
+    nowMs,
   };
 }
 
@@ -72,7 +75,8 @@ function holdsFor({ state, effects }: Stepped): void {
     expect(saying.phrases.length).toBeGreaterThan(0);
     for (const language of languages) {
       for (const phrase of [...saying.phrases, ...saying.choices.map((c) => c.label)]) {
-        const text = words.say(language, withWords(phrase));
+        const told = withWords(phrase);
+        const text = words.say(language, { ...told, values: { lateS: 0, late: 'no', ...told.values } });
         expect(text).not.toMatch(/[{}]|undefined|NaN|Infinity|\bnone\b|\[object/);
         expect(text.trim()).not.toBe('');
       }
@@ -125,10 +129,40 @@ function atTheShop(): readonly Walker[] {
   return [desk, late, walk(question, said('Yes, dogs are welcome'), 'en', later)];
 }
 
+/** Who has written this, and then tapped the first choice so many times. */
+function along(text: string, times: number): Walker {
+  let walker = walk(null, said(text));
+  for (let n = 0; n < times; n++) walker = walk(walker, tapOf(walker, 0));
+  return walker;
+}
+
+function tapOf(walker: Walker, n: number): FlowEvent {
+  const tap = taps(walker)[n];
+  if (!tap) throw new Error(`${placeOf(walker)} has no choice ${n}`);
+  return tap;
+}
+
 /** One walker in every place a person can rest in, found by choices and by messages. */
 function everyPlace(): ReadonlyMap<string, Walker> {
   const found = new Map<string, Walker>();
   const queue = [...openings.map((event) => walk(null, event)), ...atTheShop()];
+  // Places that only a certain tea, a certain hour or an unanswered call leads to.
+  const longJing = along('longjing in a 350 ml glass', 4);
+  const later = (hours: number, walker: Walker): Walker => ({ ...walker, nowMs: walker.nowMs + hours * 3_600_000 });
+  const quiet: FlowEvent = { kind: 'timer', name: 'guide/quiet', dueAtMs: 1_700_003_600_000 };
+  const poured = walk(later(0.01, longJing), tapOf(longJing, 0));
+  const called = walk(later(1, poured), quiet);
+  const seeds = [
+    longJing,
+    along('matcha in a 350 ml mug', 2),
+    walk(later(2, longJing), tapOf(longJing, 0)),
+    called,
+    walk(later(5, called), tapOf(called, 0)),
+    walk(along('longjing in a 350 ml glass', 3), said('rou gui in a 110 ml gaiwan')),
+    walk(poured, said('finish')),
+    ...[2, 4, 5].map((times) => along('rou gui in a 110 ml gaiwan', times)),
+  ];
+  queue.push(...seeds, ...seeds.flatMap((walker) => taps(walker).map((tap) => walk(walker, tap))));
   const leads = [
     'brew mao xie',
     'brew zorblax tea',
@@ -234,17 +268,17 @@ const writesToCustomer = ({ state }: Walker): boolean => book.flows[state.flow]?
 describe('every choice', { timeout: 60_000 }, () => {
   it('leads somewhere, from the first hello to five choices deep', () => {
     const { counts } = walkTaps([walk(null, openings[0]!)], 5);
-    expect(counts).toEqual([1, 3, 13, 71, 310, 1583]);
+    expect(counts).toEqual([1, 3, 13, 71, 310, 1799]);
   });
 
   it('leads somewhere, from a scanned label to four choices deep', () => {
     const { counts } = walkTaps([walk(null, openings[1]!)], 4);
-    expect(counts).toEqual([1, 7, 30, 147, 778]);
+    expect(counts).toEqual([1, 7, 30, 171, 846]);
   });
 
   it('leads somewhere, from a plan to four choices deep', () => {
     const { counts } = walkTaps([walk(null, said('longjing in a 350 ml glass'))], 4);
-    expect(counts).toEqual([1, 5, 27, 116, 600]);
+    expect(counts).toEqual([1, 6, 29, 136, 674]);
   });
 });
 
@@ -256,7 +290,7 @@ describe('every place', { timeout: 60_000 }, () => {
       Object.values(flow.places).flatMap((place) => (rests(place) ? [`${flow.name}/${place.name}`] : [])),
     );
     expect([...places.keys()].toSorted()).toEqual(resting.toSorted());
-    expect(places.size).toBe(29);
+    expect(places.size).toBe(51);
   });
 
   it.each(languages)('answers every kind of message, in %s', (language) => {

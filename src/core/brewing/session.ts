@@ -64,6 +64,16 @@ export function pour(brewing: Brewing, session: Session, done: Pour): Session {
   return { ...session, state, next: session.next + 1, poured: [...session.poured, infusion] };
 }
 
+/** One infusion is left out: the leaf keeps what it would have given. */
+export function skip(session: Session): Session {
+  return { ...session, next: session.next + 1 };
+}
+
+/** From now on stronger or lighter by this factor. */
+export function aimedAnew(session: Session, factor: number): Session {
+  return { ...session, aim: session.aim * factor };
+}
+
 /** The infusions still to come, each solved from where the leaf is now. */
 export function replan(brewing: Brewing, session: Session): readonly PlannedInfusion[] {
   const vesselful = vesselfulOf(recipeOf(brewing));

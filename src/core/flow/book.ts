@@ -153,6 +153,8 @@ export interface ChoiceLine {
   /** One choice for each item of this list, called `item`. */
   readonly each: Expression | null;
   readonly gives: Values;
+  /** Not shown, but taken when its label or one of its other words is written. */
+  readonly isUnseen: boolean;
   readonly line: Line;
 }
 

@@ -69,7 +69,13 @@ function wrongSentences(flow: Flow, { hasSentence, variables, ...against }: Chec
   return sentencesOf(flow).flatMap(({ key, with: given, path, hasItem }) => {
     if (!hasSentence(key)) return [problem(path, `a sentence "${key}" in flows/words, in every language`)];
     return variables(key)
-      .filter((v) => !toldAtDelivery.includes(v) && !(v in given) && !known(v.split('-')) && !(hasItem && v === 'item'))
+      .filter(
+        (v) =>
+          !toldAtDelivery.includes(v) &&
+          !(v in given) &&
+          !known(v.split('-')) &&
+          !(hasItem && v.split('-')[0] === 'item'),
+      )
       .map((v) => problem(path, `"${v}", which the sentence "${key}" needs, to be a fact or given in "with"`));
   });
 }

@@ -63,8 +63,13 @@ export function choiceByLabel(
   return open.find(means) ?? null;
 }
 
+/** Those that stand under a message. */
+export const shownChoices = (open: readonly OpenChoice[]): readonly SayingChoice[] =>
+  open.flatMap(({ line, choice }) => (line.isUnseen ? [] : [choice]));
+
 /** The choice whose place in the list was typed, from 1. */
 export function choiceByNumber(open: readonly OpenChoice[], text: string): OpenChoice | null {
   const digits = /^\D{0,2}(\d{1,2})[.)\s]*$/u.exec(text.normalize('NFKC').trim());
-  return digits && !/[-−–]/u.test(text) ? (open[Number(digits[1]) - 1] ?? null) : null;
+  const shown = open.filter(({ line }) => !line.isUnseen);
+  return digits && !/[-−–]/u.test(text) ? (shown[Number(digits[1]) - 1] ?? null) : null;
 }

@@ -88,7 +88,7 @@ class Parser {
   }
 
   #choice(raw: RawChoice, path: Path): ChoiceLine {
-    const { label, id, with: values, when, each, gives, ...line } = raw;
+    const { label, id, with: values, when, each, gives, unseen, ...line } = raw;
     return {
       id: id ?? label,
       label,
@@ -96,6 +96,7 @@ class Parser {
       when: this.#condition(when, [...path, 'when']),
       each: each === undefined ? null : this.#computed(each, [...path, 'each']),
       gives: this.#values(gives, [...path, 'gives']),
+      isUnseen: unseen ?? false,
       line: this.#line(line, path),
     };
   }

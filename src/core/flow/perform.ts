@@ -1,5 +1,6 @@
 /** Does the lines of a flow file, in the order of their parts. Where a line leads is the turn's affair. */
 import type { CallLine, Line, Values } from './book.ts';
+import { shownChoices } from './choices.ts';
 import { factsOf, holds, valueOf } from './evaluate.ts';
 import type { Json } from './flow.ts';
 import { slotted } from './scope.ts';
@@ -62,7 +63,7 @@ function schedule(turn: Turn, line: Line): void {
     const { name, at, say, slot, offers } = line.later;
     const later = { name: `${flow}/${name}`, atMs: instant(turn, valueOf(at, turn.lookup), name) };
     const phrases = say.flatMap((part) => turn.spoken(part, line.with));
-    const choices = offers ? turn.openChoices().map(({ choice }) => choice) : [];
+    const choices = offers ? shownChoices(turn.openChoices()) : [];
     turn.add({ do: 'say', saying: { phrases, choices, later, ...slotted(turn, slot) } });
   }
 }

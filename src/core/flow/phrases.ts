@@ -3,8 +3,8 @@ import type { FlowWords, SayPart, Values } from './book.ts';
 import { evaluate, factsOf, type Lookup } from './evaluate.ts';
 import type { Facts, Json, Phrase } from './flow.ts';
 
-/** Known only when a sentence goes out: how late it is. */
-export const toldAtDelivery: readonly string[] = ['lateS'];
+/** Known only when a sentence goes out: how late it is, in seconds and as a word. */
+export const toldAtDelivery: readonly string[] = ['lateS', 'late'];
 
 /** A sentence's values are given beside it, or are facts of the same name; a dash reads into a fact. */
 export function phraseOf(words: FlowWords, key: string, given: Facts, lookup: Lookup): Phrase {

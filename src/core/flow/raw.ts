@@ -83,6 +83,7 @@ export interface RawChoice {
   readonly when?: string | undefined;
   readonly each?: string | undefined;
   readonly gives?: RawValues | undefined;
+  readonly unseen?: boolean | undefined;
   readonly set?: RawValues | undefined;
   readonly say?: string | readonly string[] | undefined;
   readonly remember?: RawValues | undefined;

@@ -1,7 +1,7 @@
 /** One turn of a conversation while it is worked out: what is known, what will be said and done. Lives only within one step. */
 import type { Around, Flow, FlowBook, FrontRules, Move, Place, SayPart, Target, Values } from './book.ts';
 import { flowNamed, frontRules, placeNamed } from './lookup.ts';
-import { openChoices, type OpenChoice } from './choices.ts';
+import { openChoices, shownChoices, type OpenChoice } from './choices.ts';
 import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Spot } from './flow.ts';
 import { learned, withFacts } from './learning.ts';
@@ -241,7 +241,7 @@ export class Turn {
 
   #saying(): Effect {
     const show = this.#show ? { show: this.#show } : {};
-    const choices = this.openChoices().map(({ choice }) => choice);
+    const choices = shownChoices(this.openChoices());
     const inPlace = this.#entered ? slotted(this, this.place.slot) : {};
     return { do: 'say', saying: { phrases: this.#phrases, choices, ...show, ...inPlace } };
   }

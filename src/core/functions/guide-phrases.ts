@@ -1,0 +1,75 @@
+/** What changed in a guided brew, in few words: each a phrase, or null when nothing is worth saying. */
+import type { GuidedBrew, Poured } from '../brewing/guided-brew.ts';
+import { isMistake, planBrew } from '../brewing/schedule.ts';
+import type { TasteChange } from '../brewing/taste.ts';
+import type { Around } from '../flow/book.ts';
+import type { Json } from '../flow/flow.ts';
+import { phrase, type CoreContent } from './asked-brew.ts';
+import { groundOf, type Board } from './guide-board.ts';
+
+/** Nobody pours to the second: judgement. */
+const noticedS = (askedS: number): number => Math.max(2, askedS * 0.1);
+
+export function changeOfPour({ heldS, askedS, nextBeforeS, nextS }: Poured): Json {
+  const off = Math.round(heldS - askedS);
+  const next = nextOf(nextBeforeS, nextS);
+  if (Math.abs(off) >= noticedS(askedS)) {
+    return phrase(off > 0 ? 'guide-told-late' : 'guide-told-early', { seconds: Math.abs(off), next });
+  }
+  const by = (nextS ?? 0) - (nextBeforeS ?? 0);
+  if (nextS === null || nextBeforeS === null || Math.abs(by) < noticedS(nextS)) return null;
+  return phrase(by > 0 ? 'guide-told-rest-more' : 'guide-told-rest-less', { seconds: Math.abs(by) });
+}
+
+/** "so 3 s less now", as a phrase within another; empty words when the next infusion stays or there is none. */
+function nextOf(before: number | null, after: number | null): Json {
+  if (after === null) return phrase('guide-told-next-none');
+  if (before === null || before === after) return phrase('guide-told-next-same');
+  const seconds = Math.abs(after - before);
+  return phrase(after > before ? 'guide-told-next-more' : 'guide-told-next-less', { seconds });
+}
+
+/** After other water or more guests. */
+export function moreOfRequest(
+  board: Board,
+  brew: GuidedBrew,
+  { before, unit }: { readonly before: number | null; readonly unit: Json },
+): Json {
+  const next = nextOf(before, brew.coming[0]?.seconds ?? null);
+  const guests = brew.request.guests ?? 1;
+  if (guests !== (board.brew.request.guests ?? 1)) {
+    const cupMl = Math.round((brew.coming[0]?.pouredMl ?? 0) / guests);
+    return phrase(cupMl < smallestCupMl ? 'guide-told-guests-two' : 'guide-told-guests', { guests, cupMl });
+  }
+  return phrase('guide-told-water', { waterC: brew.request.waterC ?? board.waterC, unit, next });
+}
+
+/** Common practice, no source: less than this is no sip. */
+const smallestCupMl = 20;
+
+/** Where the brew stands, for whoever asks. */
+export function now(content: CoreContent, brew: GuidedBrew, { memory }: Around): Json {
+  const ground = groundOf(content, brew);
+  const plan = planBrew(ground.data, ground.leaf, brew.request);
+  const next = brew.coming[0];
+  if (!next || isMistake(plan)) return phrase('guide-told-spent');
+  const { leafG, waterC } = plan;
+  return phrase('guide-told-now', { n: next.n, seconds: next.seconds, waterC, unit: memory['unit'] ?? null, leafG });
+}
+
+interface TasteSaid {
+  readonly said: string;
+  readonly change: TasteChange | null;
+  readonly waterC: number;
+  readonly unit: Json;
+}
+
+export function changeOfTaste({ said, change, waterC, unit }: TasteSaid, before: GuidedBrew, after: GuidedBrew): Json {
+  if (!change) return phrase(said === 'right' ? 'guide-told-taste-right' : 'guide-told-taste-far');
+  const { field, from, to } = change;
+  if (field === 'leaf') return phrase(to > from ? 'guide-told-taste-more-leaf' : 'guide-told-taste-less-leaf');
+  const next = nextOf(before.coming[0]?.seconds ?? null, after.coming[0]?.seconds ?? null);
+  if (field === 'strength')
+    return phrase(to > from ? 'guide-told-taste-stronger' : 'guide-told-taste-lighter', { next });
+  return phrase('guide-told-taste-water', { waterC: waterC + to - from, unit, next });
+}

@@ -1,0 +1,117 @@
+/** The functions of the guided brew: each takes what is known of it and gives it one step further. Keeps no state. */
+import { changed, filled, leftOut, pouredOff, startGuided, tasted, type GuidedBrew } from '../brewing/guided-brew.ts';
+import { planBrew } from '../brewing/schedule.ts';
+import { adjust, usualTaste } from '../brewing/taste.ts';
+import type { Around, Calls } from '../flow/book.ts';
+import type { Facts } from '../flow/flow.ts';
+import {
+  asFacts,
+  brewOf,
+  complaintOf,
+  numberOf,
+  phrase,
+  refused,
+  tastesOf,
+  textOf,
+  type CoreContent,
+} from './asked-brew.ts';
+import { isMistake } from '../brewing/schedule.ts';
+import { beginning, boardOf, groundOf, told, type Board } from './guide-board.ts';
+import { changeOfPour, changeOfTaste, moreOfRequest, now as nowPhrase } from './guide-phrases.ts';
+
+const names = [
+  'beginGuide',
+  'noteGuide',
+  'fillGuide',
+  'pourGuide',
+  'skipGuide',
+  'changeGuide',
+  'tasteGuide',
+  'nowGuide',
+  'endGuide',
+] as const;
+export const guideCallNames: readonly string[] = names;
+
+type GuideCall = Calls[string];
+
+export function guideCalls(content: CoreContent): { readonly [name in (typeof names)[number]]: GuideCall } {
+  const moving =
+    (move: (board: Board, given: Facts, around: Around) => Board): GuideCall =>
+    (given, around) => ({ gives: told(content, move(boardOf(given['brew'] as Facts), given, around), given, around) });
+  return {
+    beginGuide: (given, around) => {
+      const asked = brewOf(content, given, around);
+      if (isMistake(asked)) return refused(asked);
+      const started = startGuided({ data: content.brewing, leaf: asked.leaf }, asked.request);
+      if (isMistake(started)) return refused(started);
+      return { gives: told(content, beginning(started, around.nowMs), {}, around) };
+    },
+    noteGuide: moving((board) => ({ ...board, change: null })),
+    fillGuide: moving((board, _, { nowMs }) => ({ ...board, brew: filled(board.brew, nowMs), change: null })),
+    pourGuide: moving((board, given, around) => poured(content, board, given, around)),
+    skipGuide: moving((board) => ({
+      ...board,
+      brew: leftOut(groundOf(content, board.brew), board.brew),
+      change: null,
+    })),
+    changeGuide: moving((board, given, around) => otherwise(content, board, given, around)),
+    tasteGuide: moving((board, given, around) => tastedNow(content, board, given, around)),
+    nowGuide: moving((board, _, around) => ({ ...board, change: nowPhrase(content, board.brew, around) })),
+    endGuide: moving((board) => ({
+      ...board,
+      isOver: true,
+      change: board.brew.coming.length === 0 ? board.change : null,
+    })),
+  };
+}
+
+/** Nobody's pot stands longer; the taps of days later are no holds. */
+const longestHeldS = 86_400;
+
+function poured(content: CoreContent, board: Board, given: Facts, { nowMs }: Around): Board {
+  const heldS = numberOf(given['heldS']);
+  const ground = groundOf(content, board.brew);
+  const now = { now: nowMs, heldS: heldS === null ? null : Math.min(Math.max(heldS, 0), longestHeldS) };
+  const done = pouredOff(ground, board.brew, now);
+  return {
+    ...board,
+    brew: done.brew,
+    // The call that came when the hold was over is the message of what follows.
+    board: board.brew.hold && board.callAtMs !== null && nowMs >= board.callAtMs ? board.board + 1 : board.board,
+    lastN: done.poured.n,
+    lastS: done.poured.heldS,
+    tastedN: board.tastedN,
+    change: changeOfPour(done.poured),
+  };
+}
+
+function otherwise(content: CoreContent, board: Board, given: Facts, { memory }: Around): Board {
+  const [tempC, guests] = [numberOf(given['tempC']), numberOf(given['guests'])];
+  const ground = groundOf(content, board.brew);
+  const change = { ...(tempC === null ? {} : { waterC: tempC }), ...(guests === null ? {} : { guests }) };
+  const brew = changed(ground, board.brew, given['fresh'] === true ? { waterC: board.waterC } : change);
+  // A number that can't be is said so, and the brew goes on as it was.
+  if (isMistake(brew)) return { ...board, change: phrase(`mistake-${brew.code}`, brew.values) };
+  const before = board.brew.coming[0]?.seconds ?? null;
+  return { ...board, brew, change: moreOfRequest(board, brew, { before, unit: memory['unit'] ?? null }) };
+}
+
+/** Moves this brew and the taste remembered for its family, by the smallest step. */
+function tastedNow(content: CoreContent, board: Board, given: Facts, { memory }: Around): Board {
+  const said = textOf(given['taste']);
+  const ground = groundOf(content, board.brew);
+  const plan = planBrew(ground.data, ground.leaf, board.brew.request);
+  const waterC = isMistake(plan) ? board.waterC : plan.waterC;
+  const context = { family: ground.leaf.family, waterC, boilsAtC: isMistake(plan) ? 100 : plan.boilsAtC };
+  const tastes = tastesOf(memory);
+  const { taste, change } = adjust(tastes[context.family] ?? usualTaste, complaintOf(said), context);
+  const brew: GuidedBrew = change ? tasted(ground, board.brew, change, waterC) : board.brew;
+  return {
+    ...board,
+    brew,
+    tastedN: board.lastN,
+    said: [...board.said, said],
+    tastes: { ...asFacts(tastes), [context.family]: asFacts(taste) },
+    change: changeOfTaste({ said, change, waterC, unit: memory['unit'] ?? null }, board.brew, brew),
+  };
+}

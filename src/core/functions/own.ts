@@ -1,0 +1,82 @@
+/** The functions of "my tea": a person's vessels, brews and tastes, as memory keeps them. */
+import type { Calls } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { phrase, tastesOf, textOf } from './asked-brew.ts';
+import { usualTaste, type Taste } from '../brewing/taste.ts';
+
+const names = ['keepVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste'] as const;
+export const ownCallNames: readonly string[] = names;
+
+/** The last used first. */
+const mostVessels = 8;
+const mostBrews = 10;
+const dayMs = 86_400_000;
+
+const listOf = (value: Json | undefined): readonly Facts[] => (Array.isArray(value) ? (value as readonly Facts[]) : []);
+const isSameVessel = (a: Facts, b: Facts): boolean => a['vessel'] === b['vessel'] && a['volumeMl'] === b['volumeMl'];
+
+export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string] } = {
+  keepVessel: ({ vessel = null, volumeMl = null }, { memory }) => {
+    const others = listOf(memory['vessels']).filter((one) => !isSameVessel(one, { vessel, volumeMl }));
+    return { gives: [{ vessel, volumeMl }, ...others].slice(0, mostVessels) };
+  },
+  dropVessel: ({ vessel = null, volumeMl = null }, { memory }) => ({
+    gives: listOf(memory['vessels']).filter((one) => !isSameVessel(one, { vessel, volumeMl })),
+  }),
+  /** A brew told again, with its last taste, takes its own place. */
+  keepBrew: ({ record }, { memory }) => {
+    const others = listOf(memory['brews']).filter((one) => one['atMs'] !== (record as Facts)['atMs']);
+    return { gives: [record as Facts, ...others].slice(0, mostBrews) };
+  },
+  ownTea: (_, { memory, nowMs }) => ({
+    gives: {
+      tastes: Object.entries(tastesOf(memory)).flatMap(([family, taste]) => tasteLines(family, taste)),
+      families: Object.keys(tastesOf(memory)),
+      vessels: listOf(memory['vessels']),
+      brews: listOf(memory['brews']).map((brew) => brewLine(brew, nowMs)),
+      again: listOf(memory['brews']).filter(isFirstOfItsKind),
+    },
+  }),
+  dropTaste: ({ family }, { memory }) => {
+    const { [family as string]: _, ...others } = (memory['taste'] ?? {}) as Facts;
+    return { gives: others };
+  },
+};
+
+/** The same tea in the same vessel twice is one choice. */
+function isFirstOfItsKind(brew: Facts, at: number, all: readonly Facts[]): boolean {
+  return (
+    all.findIndex(
+      (one) => one['tea'] === brew['tea'] && one['family'] === brew['family'] && isSameVessel(one, brew),
+    ) === at
+  );
+}
+
+function tasteLines(family: string, taste: Taste): readonly Json[] {
+  const { waterC, strength, leaf } = taste;
+  const isUsual = waterC === usualTaste.waterC && strength === usualTaste.strength && leaf === usualTaste.leaf;
+  const parts = [
+    ...(waterC === 0 ? [] : [phrase(waterC < 0 ? 'my-told-cooler' : 'my-told-hotter', { degrees: Math.abs(waterC) })]),
+    ...(strength === 1
+      ? []
+      : [phrase(strength < 1 ? 'my-told-lighter' : 'my-told-stronger', { share: Math.abs(strength - 1) })]),
+    ...(leaf === 1
+      ? []
+      : [phrase(leaf < 1 ? 'my-told-less-leaf' : 'my-told-more-leaf', { share: Math.abs(leaf - 1) })]),
+  ];
+  return [phrase('my-told-taste', { family, parts: isUsual ? [phrase('my-told-usual')] : parts })];
+}
+
+function brewLine({ atMs, tea, family, vessel, volumeMl, times, taste }: Facts, nowMs: number): Json {
+  const days = Math.max(0, Math.floor((nowMs - Number(atMs)) / dayMs));
+  const name = phrase(tea ? 'my-told-tea' : 'my-told-family', { tea: tea ?? null, family: family ?? null });
+  const how = phrase(`my-told-was-${textOf(taste) || 'untold'}`);
+  return phrase('my-told-brew', {
+    days,
+    name,
+    vessel: vessel ?? null,
+    volumeMl: volumeMl ?? null,
+    times: times ?? [],
+    how,
+  });
+}
