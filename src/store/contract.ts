@@ -182,7 +182,7 @@ export type Change =
   /** `question` null: as it was asked. */
   | { readonly do: 'keep-answer'; readonly id: QuestionId; readonly question: string | null }
   | { readonly do: 'drop-answer'; readonly id: number }
-  /** A one-time code was tried; moved when another try came between. */
+  /** A one-time code was tried; the right one has moved when another try came between. */
   | { readonly do: 'use-code'; readonly right: boolean; readonly tries: number }
   /** The person is forgotten with this commit; the farewell is the last that is said, and is dropped once settled. */
   | { readonly do: 'forget'; readonly farewell: Saying };

@@ -54,7 +54,7 @@ export function makeShopkeepers(db: Database): Shopkeepers {
   const use = db.prepare(
     `UPDATE shop_code SET used = 1 WHERE tries = @tries AND tries < ${mostTries} AND used = 0 AND expires_at > @now`,
   );
-  const miss = db.prepare('UPDATE shop_code SET tries = tries + 1 WHERE tries = @tries');
+  const miss = db.prepare(`UPDATE shop_code SET tries = tries + 1 WHERE tries < ${mostTries}`);
   const enter = db.prepare(
     `INSERT INTO shopkeeper (channel, sender, by, since) SELECT channel, sender, 'code', @now FROM handle
      WHERE person = @by AND channel = @channel AND chat = @chat ON CONFLICT DO NOTHING`,
@@ -82,7 +82,8 @@ export function makeShopkeepers(db: Database): Shopkeepers {
       return { right: isOpen && timingSafeEqual(digestOf(row.salt, code), row.digest), tries: row.tries };
     },
     useCode(by, { channel, chat }, { right, tries, now }) {
-      if (!right) return miss.run({ tries }).changes === 1;
+      // A wrong one stays wrong, whoever else tries; only the right one depends on how often was tried.
+      if (!right) return miss.run().changes >= 0;
       return use.run({ tries, now }).changes === 1 && enter.run({ by, channel, chat, now }).changes === 1;
     },
   };
