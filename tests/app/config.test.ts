@@ -19,6 +19,24 @@ describe('the settings', () => {
     expect(readConfig(told)).toMatchObject({ port: 0, origin: 'https://tea.example.org', folder: '/srv/tea' });
   });
 
+  test('name the shopkeepers by channel and number', () => {
+    const told = { NINTHPOUR_SHOPKEEPERS: 'telegram:123456789, terminal:me' };
+    expect(readConfig(told).shopkeepers).toEqual([
+      { channel: 'telegram', from: '123456789' },
+      { channel: 'terminal', from: 'me' },
+    ]);
+    expect(readConfig({}).shopkeepers).toEqual([]);
+  });
+
+  test.each(['telegram:@mei', 'telegram:mei', '123456789', 'mail:a@b.c', 'terminal:', 'telegram:-1'])(
+    'know no shopkeeper "%s"',
+    (one) => {
+      expect(() => readConfig({ NINTHPOUR_SHOPKEEPERS: `terminal:me, ${one}` })).toThrow(
+        'NINTHPOUR_SHOPKEEPERS must be a list such as telegram:123456789, terminal:me; ',
+      );
+    },
+  );
+
   test('tell every mistake at once', () => {
     const wrong = { NINTHPOUR_PORT: '99999', NINTHPOUR_LOG: 'loud', NINTHPOUR_PROT: '1' };
     expect(() => readConfig(wrong)).toThrow(ConfigMistake);

@@ -81,7 +81,7 @@ describe('an answer', () => {
     await house.app.settled();
     expect(house.told('ann').match(/The shop writes/g)).toHaveLength(1);
     const both = [house.told('mei'), house.told('tom')].map((told) => /someone from the shop has answered/.test(told));
-    expect(both.toSorted()).toEqual([false, true]);
+    expect(both.filter(Boolean)).toHaveLength(1);
   });
 
   test('may be any text: what means something elsewhere is sent as it is', async () => {

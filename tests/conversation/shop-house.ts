@@ -22,6 +22,7 @@ export class ShopHouse {
   readonly shopkeepers: Keeper[];
   readonly #folder = mkdtempSync(join(tmpdir(), 'tea-shop-'));
   #life = 0;
+  readonly #hanging: (() => void)[] = [];
   web: FakeChannel = fakeChannel();
   store!: Store;
   app!: App;
@@ -52,11 +53,19 @@ export class ShopHouse {
     return this;
   }
 
+  /** The next sending never ends, until the power goes. */
+  hang(): void {
+    this.web.outcomes.push(
+      () => new Promise((resolve) => this.#hanging.push(() => resolve({ outcome: 'retry', why: 'the power went' }))),
+    );
+  }
+
   /** What is on the disk at this instant is all that is left. */
   async crash(): Promise<void> {
     const [before, { store }] = [this.file, this];
     this.#life += 1;
     for (const end of ['', '-wal']) if (existsSync(before + end)) copyFileSync(before + end, this.file + end);
+    for (const end of this.#hanging.splice(0)) end();
     await this.app.stop();
     await store.close().catch(() => {});
     await this.open();
@@ -65,6 +74,7 @@ export class ShopHouse {
   }
 
   async end(): Promise<void> {
+    for (const end of this.#hanging.splice(0)) end();
     await this.app.stop();
     rmSync(this.#folder, { recursive: true });
   }

@@ -10,6 +10,7 @@ import { migrate, migrationsFolder } from '../../src/store/sqlite/migrate.ts';
 import { makeSqliteStore, openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { storeContract } from './contract.ts';
 import { commitOf, exchange, incoming, loaded, noon, say } from './samples.ts';
+import { shopContract } from './shop-contract.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tea-store-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -17,6 +18,7 @@ let made = 0;
 const fresh = (): string => join(folder, `${(made += 1)}`, 'shop.sqlite');
 
 storeContract('SQLite', async () => openSqliteStore(fresh()));
+shopContract('SQLite', async () => openSqliteStore(fresh()));
 
 describe('the database file', () => {
   test('is opened with a sync at every commit, also the second time', () => {
