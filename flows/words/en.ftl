@@ -470,6 +470,7 @@ guide-smell = Close the lid for a breath and smell the warm leaf.
 guide-rinse = Fill with { DEGREES($brew-waterC, $memory-unit) } water, count to { $brew-rinseS }, pour off. Don't drink this one.
 guide-count = Infusion { $brew-n }: fill from high, count to { $brew-seconds }, pour off low, to the last drop.
 guide-fill = Infusion { $brew-n }, { DURATION($brew-seconds) }: fill with { ML($brew-waterMl) } at { DEGREES($brew-waterC, $memory-unit) } and tap at once.
+guide-top-up = Infusion { $brew-n }, { DURATION($brew-seconds) }: fill it up again with { DEGREES($brew-waterC, $memory-unit) } water and tap at once.
 guide-fill-cold = Infusion { $brew-n }, { DURATION($brew-seconds) } in the refrigerator: fill with { ML($brew-waterMl) } of cold water, cover it, put it in and tap.
 guide-cups = That is about { ML($brew-cupMl) } for each of { $brew-guests }.
 guide-invite = Serve the guests first with an open hand; the host drinks with them.
@@ -526,9 +527,9 @@ guide-paused = Take your time. Pour off to the last drop and leave the lid ajar;
 guide-skipped = Left out; the leaf keeps it for the next.
 guide-spent = The leaf has given what it had.
 guide-whisk = Sieve the powder into the warm bowl, add { ML($brew-waterMl) } at { DEGREES($brew-waterC, $memory-unit) }, and whisk quickly back and forth until fine foam stands, about { DURATION($brew-seconds) }.
-guide-finish = That was { $brew-lastN ->
+guide-finish = That was { $count ->
     [one] one infusion
-   *[other] { $brew-lastN } infusions
+   *[other] { $count } infusions
 }. Drink up, tip the leaf out and look at it: whole leaf opened well.
 guide-finish-powder = Drink it while the foam stands. Rinse the whisk in clear water and let it dry upright.
 guide-finish-early = Then not today. Nothing was brewed.

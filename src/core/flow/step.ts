@@ -82,10 +82,11 @@ function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
   if (!route(turn, byNumber)) performFirst(turn, turn.frontRules.otherwise);
 }
 
-/** The label of a choice further up, typed: the same as a tap on it, which can be made as well. */
+/** The label of a choice further up, or of one of the front's, typed: the same as a tap on it, which can be made as well. */
 function olderChoice(turn: Turn, text: string): EventOf<'chosen'> | null {
   const spots = turn.trail.filter((spot) => spot.flow === turn.spot.flow).slice(-olderPlaces);
-  for (const from of spots.toReversed()) {
+  const front = flowNamed(turn.book, turn.book.front);
+  for (const from of [...spots.toReversed(), { flow: front.name, place: front.starts }]) {
     const found = choiceByLabel(turn.openChoices(from), text, turn.book.words, 'labels');
     if (found) return { kind: 'chosen', choice: found.choice.id, from, gives: found.choice.gives };
   }

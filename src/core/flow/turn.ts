@@ -218,9 +218,9 @@ export class Turn {
     return frontRules(this.book);
   }
 
-  /** The choices of a place of this flow, of the present one unless told. */
+  /** The choices of a place, of the present one unless told. */
   openChoices(from: Spot = this.spot): readonly OpenChoice[] {
-    return openChoices(placeNamed(this.flow, from.place), from, this.lookup, this.book.words);
+    return openChoices(placeNamed(flowNamed(this.book, from.flow), from.place), from, this.lookup, this.book.words);
   }
 
   /** The new state, and everything said in this turn as one message with the choices of where it came to rest. */
