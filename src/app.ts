@@ -1,6 +1,8 @@
 /** The composition root: the only file that knows every part, and the order in which they start and stop. */
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
+import { profilesOf } from './channels/telegram/menu.ts';
+import { makeTelegramChannel, type TelegramChannel } from './channels/telegram/telegram.ts';
 import { makeWebChannel } from './channels/web/web-channel.ts';
 import type { Clock } from './clock.ts';
 import { projectRoot, type Config } from './config.ts';
@@ -13,13 +15,16 @@ import { makeDelays } from './delivery/delay.ts';
 import { makeDelivering } from './delivery/deliver.ts';
 import { makeLoop } from './delivery/loop.ts';
 import { makePace } from './delivery/pace.ts';
+import { makeHistory } from './delivery/history.ts';
 import { render, type Say } from './delivery/render.ts';
+import { makeTidying } from './delivery/tidying.ts';
 import { step } from './core/flow/step.ts';
 import type { Instant, Language } from './core/units.ts';
 import { errorFields, type Log } from './log.ts';
 import type { Channel, ChannelName, Outgoing } from './messages.ts';
 import type { Address, Keeper, Owed, Store } from './store/contract.ts';
 import { makeShopCode } from './store/shop-code.ts';
+import { PlainMistake } from './start.ts';
 import { openSqliteStore } from './store/sqlite/store.ts';
 
 export interface AppParts {
@@ -43,8 +48,6 @@ export interface App {
   stop(): Promise<void>;
 }
 
-const pruneEveryMs = 6 * 60 * 60_000;
-const dayMs = 24 * 60 * 60_000;
 /** A service manager's patience is longer; ours ends here. */
 const longestStopMs = 4_000;
 
@@ -74,9 +77,47 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     publicOrigin: config.origin,
   });
   const { keepDays, shopkeepers } = config;
-  const app = makeApp({ store, step: stepIn(content), say, channels: [web], clock, log, keepDays, shopkeepers });
+  const telegram = telegramIn({ config, content, clock, log });
+  const channels = telegram ? [web, telegram] : [web];
+  const app = makeApp({ store, step: stepIn(content), say, channels, clock, log, keepDays, shopkeepers });
   const language = languageOfDevice(config.deviceLanguage);
-  return { ...app, address: () => web.address(), shopCode: () => offeredCode({ store, say, clock, language }) };
+  return {
+    ...app,
+    async start() {
+      const trouble = telegram ? await troubleOf(telegram) : null;
+      if (trouble === 'telegram-token-refused') throw new PlainMistake(say(language, { key: trouble, values: {} }));
+      if (trouble) log.warn(say(language, { key: trouble, values: {} }));
+      await app.start();
+    },
+    address: () => web.address(),
+    shopCode: () => offeredCode({ store, say, clock, language }),
+  };
+}
+
+interface ServiceParts {
+  readonly config: Config;
+  readonly content: Content;
+  readonly clock: Clock;
+  readonly log: Log;
+}
+
+function telegramIn({ config, content, clock, log }: ServiceParts): TelegramChannel | null {
+  if (!config.telegram) return null;
+  const { token, apiRoot, webhook } = config.telegram;
+  const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
+  const now = (): Instant => clock.now();
+  if (!webhook) return makeTelegramChannel({ token, apiRoot, mode: { kind: 'polling' }, log, now, profiles });
+  const { url, secret, port } = webhook;
+  const door = { host: config.host, port, path: new URL(url).pathname };
+  return makeTelegramChannel({ token, apiRoot, mode: { kind: 'webhook', url, secret, door }, log, now, profiles });
+}
+
+/** A server that does not answer must not keep the page from opening. */
+const longestCheckMs = 3_000;
+
+function troubleOf(telegram: TelegramChannel): ReturnType<TelegramChannel['check']> {
+  const noAnswer = tooLate(longestCheckMs).then(() => 'telegram-unreachable' as const);
+  return Promise.race([telegram.check(), noAnswer]);
 }
 
 /** On the page a chat and the one who writes in it are known by the same name. */
@@ -203,37 +244,6 @@ export function makeApp({ store, step: decide, say, channels, clock, log, keepDa
   };
 }
 
-/** What a chat was sent after a message, in the words it was sent in. */
-export function makeHistory(store: Store, say: Say, log: Log) {
-  return async (address: Address, after: string | null): Promise<readonly Outgoing[]> => {
-    const owed = await store.history(address, after);
-    return owed.flatMap((one) => {
-      try {
-        return [render(say, one)];
-      } catch (error) {
-        // Its sentence left the words since: better a gap than no history.
-        log.warn('an old message has no words any more', errorFields(error));
-        return [];
-      }
-    });
-  };
-}
-
 function tooLate(ms: number): Promise<'late'> {
   return new Promise((resolve) => setTimeout(() => resolve('late'), ms).unref());
-}
-
-function makeTidying({ store, clock, log, keepDays }: Pick<AppParts, 'store' | 'clock' | 'log' | 'keepDays'>) {
-  let cancel: (() => void) | null = null;
-  const tidy = (): void => {
-    arm();
-    store
-      .prune(clock.now() - keepDays * dayMs)
-      .then((rows) => log.info('old rows are gone', { rows }))
-      .catch((error: unknown) => log.error('old rows could not be dropped', errorFields(error)));
-  };
-  const arm = (): void => {
-    cancel = clock.wakeAt(clock.now() + pruneEveryMs, tidy);
-  };
-  return { start: arm, stop: () => cancel?.() };
 }

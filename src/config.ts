@@ -13,6 +13,13 @@ export interface ShopkeeperId {
   readonly from: string;
 }
 
+export interface TelegramConfig {
+  readonly token: string;
+  readonly apiRoot: string;
+  /** Null polls. */
+  readonly webhook: { readonly url: string; readonly secret: string; readonly port: number } | null;
+}
+
 export interface Config {
   /** Where the database lives. */
   readonly folder: string;
@@ -25,6 +32,8 @@ export interface Config {
   readonly keepDays: number;
   /** Who is shopkeeper, by channel and the id the channel knows them by. */
   readonly shopkeepers: readonly ShopkeeperId[];
+  /** Null when there is no token: then there is no such channel. */
+  readonly telegram: TelegramConfig | null;
   /** What the machine itself speaks, as its environment writes it: "zh_TW". */
   readonly deviceLanguage: string | null;
 }
@@ -75,18 +84,57 @@ const settings = z.object({
   // Seven days at least: so long a channel may repeat what it delivered.
   NINTHPOUR_KEEP_DAYS: wholeNumber(7, 3650).default(90),
   NINTHPOUR_SHOPKEEPERS: shopkeepers.default([]),
+  TELEGRAM_TOKEN: z
+    .string()
+    .regex(/^\d{1,20}:[\w-]{20,100}$/, 'must be the whole token of the bot: its number, a colon and its secret part')
+    .nullable()
+    .default(null),
+  TELEGRAM_API_ROOT: z
+    .string()
+    .refine(isOrigin, 'must be an address without a path, such as https://api.telegram.org')
+    .default('https://api.telegram.org'),
+  TELEGRAM_WEBHOOK_URL: z
+    .string()
+    .refine((text) => URL.canParse(text) && text.startsWith('https://'), 'must be a public https address')
+    .nullable()
+    .default(null),
+  // 16 characters of 64 kinds are 96 bits; the Bot API takes up to 256.
+  TELEGRAM_WEBHOOK_SECRET: z
+    .string()
+    .regex(/^[\w-]{16,256}$/, 'must be 16 to 256 letters, digits, _ or -')
+    .nullable()
+    .default(null),
+  TELEGRAM_WEBHOOK_PORT: wholeNumber(1, 65_535).default(8081),
 });
+
+type Settings = z.output<typeof settings>;
+
+function telegramOf(read: Settings): TelegramConfig | null {
+  const { TELEGRAM_TOKEN: token, TELEGRAM_API_ROOT: apiRoot, TELEGRAM_WEBHOOK_URL: url } = read;
+  const { TELEGRAM_WEBHOOK_SECRET: secret, TELEGRAM_WEBHOOK_PORT: port } = read;
+  if (token === null) return null;
+  return { token, apiRoot, webhook: url === null || secret === null ? null : { url, secret, port } };
+}
+
+/** Mistakes that no setting has alone. */
+function contradictions({ TELEGRAM_WEBHOOK_URL: url, TELEGRAM_WEBHOOK_SECRET: secret }: Settings): readonly string[] {
+  if ((url === null) === (secret === null)) return [];
+  return ['TELEGRAM_WEBHOOK_URL and TELEGRAM_WEBHOOK_SECRET belong together; without a secret anyone could write in'];
+}
 
 /** Throws ConfigMistake. */
 export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
-  const ours = Object.entries(environment).filter(([name]) => name.startsWith('NINTHPOUR_'));
+  const ours = Object.entries(environment).filter(([name]) => /^(NINTHPOUR|TELEGRAM)_/.test(name));
   const known = Object.keys(settings.shape);
   const strange = ours.flatMap(([name]) =>
     known.includes(name) ? [] : [`${name} is not a setting; there are ${known.join(', ')}`],
   );
   const read = settings.safeParse(Object.fromEntries(ours));
-  const wrong = read.error?.issues.map(({ path, message }) => `${path.join('.')} ${message}`) ?? [];
-  if (!read.success || strange.length > 0) throw new ConfigMistake([...wrong, ...strange].join('\n'));
+  const wrong = read.success
+    ? contradictions(read.data)
+    : read.error.issues.map(({ path, message }) => `${path.join('.')} ${message}`);
+  if (!read.success || strange.length > 0 || wrong.length > 0)
+    throw new ConfigMistake([...wrong, ...strange].join('\n'));
   return Object.freeze({
     folder: read.data.NINTHPOUR_FOLDER,
     host: read.data.NINTHPOUR_HOST,
@@ -96,6 +144,7 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     origin: read.data.NINTHPOUR_ORIGIN,
     keepDays: read.data.NINTHPOUR_KEEP_DAYS,
     shopkeepers: read.data.NINTHPOUR_SHOPKEEPERS,
+    telegram: telegramOf(read.data),
     deviceLanguage: /^[a-z]{2,3}(_\w+)?/.exec(environment['LANG'] ?? '')?.[0] ?? null,
   });
 }

@@ -37,6 +37,33 @@ describe('the settings', () => {
     },
   );
 
+  const token = `123456:${'A'.repeat(35)}`;
+  const webhook = { TELEGRAM_WEBHOOK_URL: 'https://tea.example.org/hook', TELEGRAM_WEBHOOK_SECRET: 's'.repeat(32) };
+
+  test('hold a channel for Telegram when there is a token, polling unless told otherwise', () => {
+    expect(readConfig({}).telegram).toBeNull();
+    expect(readConfig({ TELEGRAM_TOKEN: token }).telegram).toEqual({
+      token,
+      apiRoot: 'https://api.telegram.org',
+      webhook: null,
+    });
+    expect(readConfig({ TELEGRAM_TOKEN: token, ...webhook }).telegram?.webhook).toEqual({
+      url: 'https://tea.example.org/hook',
+      secret: 's'.repeat(32),
+      port: 8081,
+    });
+  });
+
+  test.each([
+    [{ TELEGRAM_WEBHOOK_URL: webhook.TELEGRAM_WEBHOOK_URL }, 'without a secret anyone could write in'],
+    [{ ...webhook, TELEGRAM_WEBHOOK_SECRET: 'short' }, 'TELEGRAM_WEBHOOK_SECRET must be'],
+    [{ ...webhook, TELEGRAM_WEBHOOK_URL: 'http://tea.example.org' }, 'TELEGRAM_WEBHOOK_URL must be'],
+    [{ TELEGRAM_TOKEN: 'canary-secret' }, 'TELEGRAM_TOKEN must be the whole token'],
+  ])('refuse %j, and never repeat a secret', (told, message) => {
+    expect(() => readConfig({ TELEGRAM_TOKEN: token, ...told })).toThrow(message);
+    expect(() => readConfig({ TELEGRAM_TOKEN: token, ...told })).not.toThrow(/canary|AAAA|ssss/);
+  });
+
   test('tell every mistake at once', () => {
     const wrong = { NINTHPOUR_PORT: '99999', NINTHPOUR_LOG: 'loud', NINTHPOUR_PROT: '1' };
     expect(() => readConfig(wrong)).toThrow(ConfigMistake);
