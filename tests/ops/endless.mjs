@@ -1,0 +1,2 @@
+// Never ends by itself.
+setInterval(() => {}, 1_000);
