@@ -24,8 +24,10 @@ export interface HandlingParts {
   readonly stumbled: (error: unknown, tries: number) => void;
 }
 
-/** After so many tries an event is put aside. */
-const mostTries = 3;
+/** After so many failed steps an event is put aside … */
+const mostStumbles = 3;
+/** … and after so many deaths of the process since it was first begun: nearly all of them are no fault of its own. */
+const mostDeaths = 20;
 /** Others move the ground now and then; a step that never fits it is a mistake. */
 const mostMoves = 20;
 
@@ -64,18 +66,20 @@ export function makeHandling(parts: HandlingParts): Handling {
 async function handleAll(parts: HandlingParts, person: PersonId): Promise<void> {
   const { store, clock } = parts;
   let moves = 0;
+  let stumbles = 0;
   for (;;) {
     const turn = await store.load(person, clock.now());
     if (!turn) return;
-    const outcome = await handleOne(parts, turn);
+    const outcome = await handleOne(parts, turn, stumbles);
     // When the ground moved, it is loaded and stepped again, but not for ever.
     moves = outcome === 'moved' ? moves + 1 : 0;
-    if (moves > mostMoves) await store.tried(person, eventRef(turn));
+    if (outcome === 'done') stumbles = 0;
+    else if (outcome === 'failed' || moves > mostMoves) stumbles += 1;
   }
 }
 
-async function handleOne(parts: HandlingParts, turn: Turn): Promise<'done' | 'moved' | 'failed'> {
-  const commit = await decide(parts, turn);
+async function handleOne(parts: HandlingParts, turn: Turn, stumbles: number): Promise<'done' | 'moved' | 'failed'> {
+  const commit = await decide(parts, turn, stumbles);
   if (!commit) return 'failed';
   const outcome = await parts.store.commit(commit);
   if (outcome === 'done') announce(parts, commit);
@@ -83,15 +87,15 @@ async function handleOne(parts: HandlingParts, turn: Turn): Promise<'done' | 'mo
 }
 
 /** Null when the step failed and is to be tried again. */
-async function decide({ store, step, clock, deliveryMs, stumbled }: HandlingParts, turn: Turn): Promise<Commit | null> {
-  if (turn.tries >= mostTries) return failure(turn, clock.now());
+async function decide(parts: HandlingParts, turn: Turn, stumbles: number): Promise<Commit | null> {
+  const { store, step, clock, deliveryMs, stumbled } = parts;
+  if (stumbles >= mostStumbles || turn.tries >= mostDeaths) return failure(turn, clock.now());
   // What may have taken the process down before is counted before it is begun.
-  if (turn.tries > 0) await store.tried(turn.person, eventRef(turn));
+  if (turn.tries > 0 && stumbles === 0) await store.tried(turn.person, eventRef(turn));
   try {
     return answer(step, turn, { now: clock.now(), deliveryMs: deliveryMs(turn.address.channel) });
   } catch (error) {
-    stumbled(error, turn.tries + 1);
-    if (turn.tries === 0) await store.tried(turn.person, eventRef(turn));
+    stumbled(error, stumbles + 1);
     return null;
   }
 }

@@ -118,6 +118,29 @@ describe('a step that fails', () => {
     expect(told.join()).not.toMatch(/lid|burst/);
   });
 
+  /** As if the process had died over it so many times. */
+  const livedThrough = async (deaths: number): Promise<void> => {
+    await app.stop();
+    const before = openSqliteStore(join(folder, 'shop.sqlite'));
+    await before.record(incoming('ann', 'hi', { receivedAt: clock.now() }));
+    const { person, event } = (await before.load(1, clock.now()))!;
+    if (event.kind === 'wake') throw new Error('expected what was just recorded');
+    for (let i = 0; i < deaths; i++) await before.tried(person, { kind: 'incoming', seq: event.seq });
+    await before.close();
+    await open();
+    await app.settled();
+  };
+
+  test('is not taken for one when the process died over it again and again', async () => {
+    await livedThrough(18);
+    expect(wordsOf(web.sent)).toEqual(['en echo count=1 text=hi']);
+  });
+
+  test('is put aside when the process has died over it twenty times', async () => {
+    await livedThrough(20);
+    expect(wordsOf(web.sent)).toEqual(['en house-stumbled']);
+  });
+
   test('keeps nobody else waiting', async () => {
     await Promise.all([write('burst'), write('hi', 'ben')]);
     await app.settled();
