@@ -5,7 +5,7 @@ import { profilesOf } from './channels/telegram/menu.ts';
 import { makeTelegramChannel, type TelegramChannel } from './channels/telegram/telegram.ts';
 import { makeWebChannel } from './channels/web/web-channel.ts';
 import type { Clock } from './clock.ts';
-import { projectRoot, type Config } from './config.ts';
+import { databaseFile, projectRoot, type Config } from './config.ts';
 import { readContent, type Content } from './content.ts';
 import type { Step } from './conversation/answer.ts';
 import { languageOfDevice } from './conversation/device-language.ts';
@@ -143,8 +143,6 @@ export function contentOf({ shopFolder }: Config): Content {
   const [flowsDir, dataDir] = [join(projectRoot, 'flows'), join(projectRoot, 'data')];
   return readContent({ flowsDir, dataDir, shopDir: shopFolder });
 }
-
-export const databaseFile = ({ folder }: Config): string => join(folder, 'ninthpour.sqlite');
 
 export const sayIn =
   ({ words }: Content): Say =>

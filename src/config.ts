@@ -20,6 +20,13 @@ export interface TelegramConfig {
   readonly webhook: { readonly url: string; readonly secret: string; readonly port: number } | null;
 }
 
+export interface BackupConfig {
+  readonly folder: string;
+  /** 0 makes none by itself. */
+  readonly everyHours: number;
+  readonly keepDays: number;
+}
+
 export interface Config {
   /** Where the database lives. */
   readonly folder: string;
@@ -34,6 +41,9 @@ export interface Config {
   readonly shopkeepers: readonly ShopkeeperId[];
   /** Null when there is no token: then there is no such channel. */
   readonly telegram: TelegramConfig | null;
+  readonly backups: BackupConfig;
+  /** Where the measurements are given out; null when nowhere. */
+  readonly metrics: { readonly host: string; readonly port: number } | null;
   /** What the machine itself speaks, as its environment writes it: "zh_TW". */
   readonly deviceLanguage: string | null;
 }
@@ -66,6 +76,14 @@ const shopkeepers = z.string().transform((text, context): readonly ShopkeeperId[
     return [];
   });
 });
+
+/** "127.0.0.1:9464" or "[::1]:9464". */
+const listeningPlace = z
+  .string()
+  .refine((text) => /^(\[[\da-f:]+\]|[\w.-]+):\d{1,5}$/.test(text) && Number(text.replace(/.*:/, '')) <= 65_535, {
+    error: 'must be an address and a port, such as 127.0.0.1:9464',
+  })
+  .transform((text) => ({ host: text.replace(/^\[|\]?:\d+$/g, ''), port: Number(text.replace(/.*:/, '')) }));
 
 const settings = z.object({
   NINTHPOUR_FOLDER: z.string().min(1, 'must name a folder').default(join(projectRoot, 'var')),
@@ -105,9 +123,16 @@ const settings = z.object({
     .nullable()
     .default(null),
   TELEGRAM_WEBHOOK_PORT: wholeNumber(1, 65_535).default(8081),
+  NINTHPOUR_BACKUPS: z.string().min(1, 'must name a folder').nullable().default(null),
+  NINTHPOUR_BACKUP_HOURS: wholeNumber(0, 8_760).default(24),
+  NINTHPOUR_BACKUP_DAYS: wholeNumber(1, 3_650).default(14),
+  NINTHPOUR_METRICS: listeningPlace.nullable().default(null),
 });
 
-type Settings = z.output<typeof settings>;
+export type Settings = z.output<typeof settings>;
+
+/** What each setting is when it is not set. */
+export const unset = (): Settings => settings.parse({});
 
 function telegramOf(read: Settings): TelegramConfig | null {
   const { TELEGRAM_TOKEN: token, TELEGRAM_API_ROOT: apiRoot, TELEGRAM_WEBHOOK_URL: url } = read;
@@ -145,6 +170,14 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     keepDays: read.data.NINTHPOUR_KEEP_DAYS,
     shopkeepers: read.data.NINTHPOUR_SHOPKEEPERS,
     telegram: telegramOf(read.data),
+    backups: {
+      folder: read.data.NINTHPOUR_BACKUPS ?? join(read.data.NINTHPOUR_FOLDER, 'backups'),
+      everyHours: read.data.NINTHPOUR_BACKUP_HOURS,
+      keepDays: read.data.NINTHPOUR_BACKUP_DAYS,
+    },
+    metrics: read.data.NINTHPOUR_METRICS,
     deviceLanguage: /^[a-z]{2,3}(_\w+)?/.exec(environment['LANG'] ?? '')?.[0] ?? null,
   });
 }
+
+export const databaseFile = ({ folder }: Config): string => join(folder, 'ninthpour.sqlite');

@@ -2,10 +2,10 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
-import { databaseFile, makeApp, sayIn, stepIn, type App } from '../app.ts';
+import { makeApp, sayIn, stepIn, type App } from '../app.ts';
 import { makeTerminalChannel, type Sitter, type TerminalChannel } from '../channels/terminal/terminal-channel.ts';
 import { systemClock, type Clock } from '../clock.ts';
-import type { Config } from '../config.ts';
+import { databaseFile, type Config } from '../config.ts';
 import type { Content } from '../content.ts';
 import { makeLog } from '../log.ts';
 import type { Ladder } from '../messages.ts';

@@ -1,6 +1,6 @@
 /** Puts a backup in the database's place, so that nothing is said again that may have been said since it was made. */
-import { copyFileSync, existsSync, linkSync, renameSync, rmSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { copyFileSync, existsSync, linkSync, mkdirSync, readdirSync, renameSync, rmSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import Database from 'better-sqlite3';
 import type { Instant } from '../../core/units.ts';
 import { StoreMistake } from '../contract.ts';
@@ -43,8 +43,10 @@ type Present =
 export async function restore(order: RestoreOrder): Promise<Restored> {
   const { backup, database, now, rehearse } = order;
   const fresh = `${database}.restoring-${process.pid}`;
+  mkdirSync(dirname(database), { recursive: true, mode: 0o700 });
   const present = openPresent(database, rehearse);
   try {
+    if (!rehearse) dropAbandoned(database);
     await copyDatabase(backup, fresh);
     const { lastChange, ...settled } = settle(fresh, present, now);
     if (rehearse) return { lastChange, ...settled, kept: null };
@@ -95,6 +97,12 @@ function lastChangeOf(db: Database.Database): Instant | null {
 
 const hasInbox = (db: Database.Database): boolean =>
   db.prepare(`SELECT 1 FROM sqlite_schema WHERE name = 'inbox'`).get() !== undefined;
+
+/** We are alone here: what a killed restore left is nobody's. */
+function dropAbandoned(database: string): void {
+  const [folder, start] = [dirname(database), `${basename(database)}.restoring-`];
+  for (const name of readdirSync(folder)) if (name.startsWith(start)) rmSync(join(folder, name));
+}
 
 function refuseUntold({ database, replace }: RestoreOrder, present: Present, lastChange: Instant | null): void {
   if (replace || present.kind === 'none') return;
