@@ -142,6 +142,18 @@ describe('a standing answer', () => {
     expect(await house.does('ben', question)).not.toContain('on a lead');
   });
 
+  test.each([
+    ['可以帶鸚鵡進店裡嗎？', '我能帶鸚鵡進店嗎', true],
+    ['店裡能不能拍照', '店里可以拍照吗', true],
+    ['可以帶鸚鵡進店裡嗎？', '可以帶自己的杯子進店裡嗎？', false],
+    ['可以帶鸚鵡進店裡嗎？', '怎麼泡鐵觀音', false],
+    ['店裡能不能拍照', '請問可以在店裡拍照嗎', true],
+    ['店裡能不能拍照', '店裡幾點開門', false],
+  ])('kept for %s, asked %s: %s', async (kept, question, serves) => {
+    await house.does('mei', kept);
+    expect((await house.does('ben', question)).includes('Yes, on a lead.')).toBe(serves);
+  });
+
   test('serves until it is dropped', async () => {
     await house.tap('mei', 'As it was asked');
     expect(await house.does('ben', dog)).toMatch(/The shop says: Yes, on a lead\./);
