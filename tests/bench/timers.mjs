@@ -84,7 +84,7 @@ const tell = (chat, text) =>
   });
 
 // Every hold is begun and durable before the first is due.
-const settingUpMs = 3_000 + brews * 1.2;
+const settingUpMs = 3_000 + brews * 4;
 const first = Date.now() + settingUpMs;
 for (let from = 0; from < brews; from += 256) {
   await Promise.all(

@@ -11,6 +11,10 @@ import { projectRoot, readConfig } from '../../src/config.ts';
 import { makeLog } from '../../src/log.ts';
 import { browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
 
+const tap = (page: Page, label: string): Promise<void> =>
+  page.getByRole('button', { name: label, exact: true }).last().click();
+const shown = (page: Page, text: string | RegExp): Promise<void> => page.getByText(text).last().waitFor();
+
 describe.skipIf(browserPath === null)('a guided brew on the page', { timeout: patienceMs }, () => {
   let browser: Browser;
   let service: Service;
@@ -26,10 +30,6 @@ describe.skipIf(browserPath === null)('a guided brew on the page', { timeout: pa
     await browser.close();
     await service.stop();
   }, patienceMs);
-
-  const tap = (page: Page, label: string): Promise<void> =>
-    page.getByRole('button', { name: label, exact: true }).last().click();
-  const shown = (page: Page, text: string | RegExp): Promise<void> => page.getByText(text).last().waitFor();
 
   it('is written on one message, counts down through a reload, calls on time, and ends', async () => {
     const { page, complaints } = await openPage(browser);

@@ -207,3 +207,44 @@ it('a circle of places without a question throws instead of hanging', () => {
   const circle = bookOf(front, { ...picnic, places: { basket: { do: [{ go: 'basket' }] } } });
   expect(() => play(['picnic'], null, circle)).toThrow('circle');
 });
+
+describe('what stands beside a message', () => {
+  const lunch = {
+    ...picnic,
+    places: {
+      ...picnic.places,
+      basket: {
+        do: [
+          { set: { card: 'lunch-1' } },
+          'packed',
+          { later: { name: 'sunset', at: '=now + 2000', say: 'sunset', slot: '=card', offers: true } },
+        ],
+        slot: '=card',
+        choices: [
+          { label: 'change-spot', go: 'where' },
+          { label: 'done', unseen: true, go: 'eaten' },
+        ],
+      },
+    },
+  };
+  const spread = bookOf(front, lunch, weather);
+  const { state, effects } = step(spread, null, text(full), around);
+  const sayings = effects.flatMap((effect) => (effect.do === 'say' ? [effect.saying] : []));
+
+  it('a slot may be worked out, also for a later saying, which may take the choices along', () => {
+    expect(sayings.map(({ slot }) => slot)).toEqual(['picnic/lunch-1', 'picnic/lunch-1']);
+    expect(sayings.map(({ later }) => later?.atMs)).toEqual([1_002_000, undefined]);
+    expect(sayings.map(({ choices }) => choices.map(({ id }) => id))).toEqual([['change-spot'], ['change-spot']]);
+  });
+
+  it('an unseen choice has no number, but its words', () => {
+    expect(step(spread, state, text('2'), around).state.place).toBe('basket');
+    expect(step(spread, state, text('done'), around).state.place).toBe('eaten');
+  });
+
+  it("the front's choices can be written anywhere", () => {
+    const eaten = step(spread, state, text('done'), around).state;
+    expect(eaten.place).toBe('eaten');
+    expect(step(spread, eaten, text('plan-one'), around).state.place).toBe('basket');
+  });
+});
