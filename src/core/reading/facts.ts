@@ -13,7 +13,7 @@ export function factsOf(seen: Observation, kind: Kind): Facts {
   const { tea, vessel, quantities, cues, words } = seen;
   const planned = {
     tea: tea.best?.id ?? null,
-    vessel: kind === 'offtopic' ? null : vessel.vessel,
+    vessel: namesVessel(kind, seen) ? vessel.vessel : null,
     volumeMl: quantities.volumeMl.value,
   };
   return {
@@ -42,6 +42,13 @@ export function factsOf(seen: Observation, kind: Kind): Facts {
     ],
     missing: kind === 'brew' ? (['tea', 'vessel', 'volumeMl'] as const).filter((fact) => planned[fact] === null) : [],
   };
+}
+
+/** "my cup" in a question of safety is no vessel to plan for. */
+function namesVessel(kind: Kind, { vessel, quantities }: Observation): boolean {
+  if (kind === 'offtopic') return false;
+  const ofBrewing = kind === 'brew' || kind === 'taste' || kind === 'care';
+  return ofBrewing || !vessel.faint || quantities.volumeMl.value !== null;
 }
 
 function saysDose(plain: string): boolean {

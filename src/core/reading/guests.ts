@@ -16,7 +16,7 @@ interface Link {
 }
 
 const alone =
-  /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:minute|second|hour|infusion))|一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
+  /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:more|minute|second|hour|infusion|person more))|一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
 const inAll =
   /\b(?:for|family of|party of|group of|table of|we are|we're|we will be|we'll be|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家)(?:有|系|是|共)?$/;
 /** "for two" is people unless something countable follows; "我們三個" likewise. */
@@ -143,6 +143,10 @@ function sumOf(plain: string, chain: readonly Link[]): number | null {
       me = true;
       said++;
     } else {
+      // 一口 is a sip, "one more" a seat.
+      if (count === 1 && /^(?:口|more)$/.test(l.text)) return null;
+      // 同老婆兩個人: both counted already.
+      if (count !== null && kin && isTotal(chain, l)) return count;
       const each = l.sort === 'two' ? 2 : 1;
       if (l.sort === 'many' && count === null) {
         // "friends" alone says no number, and then neither does the whole.
@@ -164,6 +168,13 @@ function sumOf(plain: string, chain: readonly Link[]): number | null {
   if (numbered || said >= 2 || withMe || (people.some((p) => p.sort === 'two') && /\bfor $/.test(ahead)))
     return sum + (me || withMe ? 1 : 0);
   return null;
+}
+
+/** A number of people right after the people themselves, with nothing that joins. */
+function isTotal(chain: readonly Link[], many: Link): boolean {
+  const at = chain.indexOf(many);
+  const told = chain[at - 2];
+  return /^(?:个人|人|位)$/.test(many.text) && told !== undefined && told.sort !== 'join' && told.sort !== 'number';
 }
 
 /** 我太太 is "my wife"; 我同太太 is "I and my wife". */

@@ -21,7 +21,7 @@ export function readLanguage(shown: string, hint: Language | null): LanguageRead
   if (han === 0)
     return {
       language: latin > 0 ? 'en' : (hint ?? 'en'),
-      sure: latin > 1 || (lower.match(englishWords) ?? []).length > 0,
+      sure: latin > 1,
     };
   const english = (lower.match(englishWords) ?? []).length;
   const chinese = (lower.match(chineseWords) ?? []).length;

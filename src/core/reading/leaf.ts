@@ -31,7 +31,7 @@ function gramsOf(scene: QuantityScene, m: Measure): number | null {
 }
 
 function isDose(scene: QuantityScene, m: Measure, cues: Cues): boolean {
-  if (scene.asked === 'leafG') return true;
+  if (scene.asked === 'leafG' || isAllThatIsSaid(scene.plain, m)) return true;
   const ahead = clauseBefore(before(scene.plain, m.start, 34));
   const behind = after(scene.plain, m.end, 26);
   if (cues.has('left', ahead.slice(-18)) || /^\s?(?:of \w+ ){0,2}(?:left|remaining|剩)/.test(behind))
@@ -49,6 +49,11 @@ function isDose(scene: QuantityScene, m: Measure, cues: Cues): boolean {
   )
     return true;
   return m.value < stockFromG || /(?:leaf|leaves|dose|茶叶|投茶)\s?:?\s?$/.test(ahead);
+}
+
+/** "50 g" and nothing else is said of the brew at hand. */
+function isAllThatIsSaid(plain: string, { start, end }: Measure): boolean {
+  return !/[\p{L}\p{N}]/u.test(plain.slice(0, start) + plain.slice(end));
 }
 
 function clauseBefore(text: string): string {

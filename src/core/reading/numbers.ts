@@ -82,7 +82,15 @@ const englishPattern = new RegExp(
   'g',
 );
 
+/** "a litre": one; "half a litre" is no such. */
+const oneOf = /(?<!\bhalf |quarter |quarters )\ba (?=lit(?:re|er)\b|pint\b|quart\b)/g;
+
 function englishNumbers(plain: string): FoundNumber[] {
+  const ones = [...plain.matchAll(oneOf)].map((m) => ({ value: 1, start: m.index, end: m.index + 1, digits: false }));
+  return [...ones, ...countedInEnglish(plain)];
+}
+
+function countedInEnglish(plain: string): FoundNumber[] {
   return [...plain.matchAll(englishPattern)].flatMap((m) => {
     const text = m[0].replace(/(?:[ -]and|[ -])+\s*$/, '');
     const value = englishValue(text);

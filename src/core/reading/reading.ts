@@ -77,16 +77,23 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const evidence = evidenceIn(seen, subjectsOf());
     const settled = settleKind({ evidence, cues, words, answering: isAnswering(seen) }, data.weights(), answerFor);
     const kind = kindWithAct(settled, act);
-    const style = readStyle(cues, words);
     return {
       ...factsOf(seen, kind),
       kind,
-      style: style ?? (kind === 'brew' && cues.has('fridge', words) ? 'cold' : null),
+      style: styleFor(kind, seen),
       strength: kind === 'brew' ? readStrength(cues, words) : null,
       unknownTea: kind === 'offtopic' || kind === 'greeting' ? null : seen.strangeTea,
       answer: standingAnswer(kind, words, answerFor),
     };
   };
+}
+
+/** Leaves left in the pot are a way to brew only where brewing is talked of. */
+function styleFor(kind: Kind, { cues, words }: Observation): ReadStyle | null {
+  const brews = kind === 'brew' || kind === 'taste';
+  const told = readStyle(cues, words);
+  if (told !== null) return told === 'grandpa' && !brews ? null : told;
+  return kind === 'brew' && cues.has('fridge', words) ? 'cold' : null;
 }
 
 /** So short a text is an answer, whatever it says. */

@@ -17,23 +17,24 @@ export interface KindScene {
 
 /** In the weights' own measure, natural logarithms: an answer to what was asked is about e⁴ times likelier than anything else. */
 const answeringLean = 4;
-/** A question of safety taken for another is worse than the other way round. */
-const cautionLean = 0.5;
-/** With a word of danger in the text, so small a share is enough. */
+/** With a word of danger in the text, so small a share is enough: a question of safety missed is worse than one too many. */
 const leastWithWarning = 0.15;
 /** The shop's own question word by word counts for more than the weights do, unless they are surer than this. */
 const sureShare = 0.9;
 const sureLikeness = 0.8;
 
+/** What a standing answer may be asked as, and be taken for. */
+const standingKinds: ReadonlySet<Kind> = new Set(['care', 'safety', 'shop', 'offtopic']);
+
 export function settleKind(scene: KindScene, weights: Weights, answerFor: AnswerFinder): Kind {
   if (isOrder(scene.words)) return 'offtopic';
-  const leaning: Leaning = { safety: cautionLean, ...(scene.answering ? { brew: answeringLean } : {}) };
+  const leaning: Leaning = scene.answering ? { brew: answeringLean } : {};
   const weighed = weigh(weights, scene.evidence, leaning);
-  const warned = weighed.find(({ kind }) => kind === 'safety');
-  if (warned && warned.share >= leastWithWarning && scene.cues.has('safety', scene.words)) return 'safety';
   const [first] = weighed;
+  const safety = weighed.find(({ kind }) => kind === 'safety')?.share ?? 0;
+  if (safety >= leastWithWarning && scene.cues.has('safety', scene.words)) return 'safety';
   if (!first) return 'offtopic';
-  if (first.share >= sureShare || scene.answering) return first.kind;
+  if (first.share >= sureShare || scene.answering || !standingKinds.has(first.kind)) return first.kind;
   const standing = answerFor(scene.words, null);
   return standing && standing.likeness >= sureLikeness ? standing.kind : first.kind;
 }

@@ -15,6 +15,8 @@ export interface FoundVessel {
   readonly material: string | null;
   /** Two or more that are equally meant. */
   readonly several: readonly string[];
+  /** Only by a word said of many a thing: a cup, a glass, a pot. */
+  readonly faint: boolean;
 }
 
 export function makeVesselFinder(
@@ -45,12 +47,13 @@ export function concludeVessel(plain: string, mentions: readonly VesselMention[]
   const heads = meant.filter((m, i) => !isQualifier(m, meant[i + 1]));
   const all = heads.flatMap((m) => (m.meaning.is === 'vessel' ? [m.meaning] : []));
   const vessels = settle(all.some((v) => !v.faint) ? all.filter((v) => !v.faint || v.vessel === 'infuser-mug') : all);
+  const faint = all.every((v) => v.faint);
   const material = materialOf(mentions, all, vessels);
-  if (vessels.size !== 1) return { vessel: null, material, several: [...vessels] };
+  if (vessels.size !== 1) return { vessel: null, material, several: [...vessels], faint };
   const [vessel = null] = vessels;
   const pot = mentions.flatMap((m) => (m.meaning.is === 'material' ? [m.meaning.pot] : []))[0];
   const genericPot = vessel === 'porcelain-pot' && all.every((v) => v.material === null);
-  return { vessel: genericPot && pot ? pot : vessel, material, several: [] };
+  return { vessel: genericPot && pot ? pot : vessel, material, several: [], faint };
 }
 
 /** "yixing gaiwan", "glass thermos": right before another vessel, the first only qualifies. */

@@ -29,7 +29,7 @@ function degreesOf(scene: QuantityScene, m: Measure): number | null {
 function besideWater(plain: string, m: Measure): boolean {
   const ahead = before(plain, m.start);
   const named =
-    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\bkettle (?:is |set )?(?:at|to)|水温|温度|调到|设到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
+    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\bkettle (?:is |set )?(?:at|to)|水温|温度|调到|设到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
       ahead,
     );
   return named && m.value >= 30 && m.value <= 212;

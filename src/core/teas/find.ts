@@ -82,8 +82,15 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
     for (const tea of candidates) families.add(tea.family);
     for (const { meaning } of others) if (meaning.is === 'other-tea') families.add(meaning.family);
     if (families.size === 0) for (const family of generalFamilies(plain, general)) families.add(family);
+    const meant = candidates.length > 0 || others.length > 0 ? candidates : kindsUnsaid(general);
     const other = others[0] ? { start: others[0].start, end: others[0].end } : null;
-    return { best, candidates, family: families.size === 1 ? ([...families][0] ?? null) : null, other };
+    return { best, candidates: meant, family: families.size === 1 ? ([...families][0] ?? null) : null, other };
+  }
+
+  /** "puer" and no more: ripe or raw is for the person to say. */
+  function kindsUnsaid(general: readonly FamilyMention[]): Tea[] {
+    const kinds = new Set(general.flatMap(({ meaning }) => Object.keys(meaning.words.kinds)));
+    return [...kinds].flatMap((id) => ids.get(id) ?? []);
   }
 
   return {
