@@ -1,5 +1,5 @@
 /** The tea a person means. Two that fit, or a tea we don't have, is an answer too: never a guess. */
-import { makeNameIndex, type Mention, type Name } from './name-index.ts';
+import { makeNameIndex, type Mention, type Name, type NameIndex } from './name-index.ts';
 import { plainText } from './plain-text.ts';
 import type { Tea } from './tea.ts';
 
@@ -59,7 +59,9 @@ const goesTogether: { readonly [family: string]: readonly string[] } = {
 
 export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): TeaFinder {
   const ids = new Map(teas.map((tea) => [tea.id, tea]));
-  const index = makeNameIndex(allNames(teas, names), new Set(names.ordinary));
+  let made: NameIndex<Meaning> | null = null;
+  // Made at the first need: a start stays short.
+  const index = (): NameIndex<Meaning> => (made ??= makeNameIndex(allNames(teas, names), new Set(names.ordinary)));
 
   function conclude(plain: string, mentions: readonly Mention<Meaning>[]): Found {
     const named = new Map<string, Tea>();
@@ -95,11 +97,11 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
 
   return {
     byId: (id) => ids.get(id) ?? null,
-    mentions: (plain) => index.mentions(plain),
+    mentions: (plain) => index().mentions(plain),
     conclude,
     find(text) {
       const { plain } = plainText(text);
-      return conclude(plain, index.mentions(plain));
+      return conclude(plain, index().mentions(plain));
     },
   };
 }
