@@ -33,9 +33,11 @@ interface CodeRow {
 }
 
 export function makeShopkeepers(db: Database): Shopkeepers {
+  // Asked for every event: the few shopkeepers first, not everybody who was ever met (CROSS JOIN keeps SQLite to this order).
   const met = db.prepare<[], Address & { person: PersonId }>(
-    `SELECT h.person, h.channel, h.chat FROM shopkeeper s JOIN handle h USING (channel, sender)
-     ORDER BY h.channel, h.sender`,
+    `SELECT h.person, h.channel, h.chat FROM shopkeeper s
+     CROSS JOIN handle h ON h.channel = s.channel AND h.sender = s.sender
+     ORDER BY s.channel, s.sender`,
   );
   const has = db.prepare<[PersonId], { one: 1 }>(
     'SELECT 1 AS one FROM handle h JOIN shopkeeper s USING (channel, sender) WHERE h.person = ?',
