@@ -593,3 +593,34 @@ my-one-vessel = { VESSEL($vessel) }, { ML($volumeMl) }
 my-vessel-gone = Forgotten.
 my-no-vessels = I know no vessel of yours.
 my-no-brews = No brew is kept.
+
+# labels for the shelf
+label-sheet-title = Labels, { $shop }
+label-vessel = { VESSEL($vessel) }, { ML($volumeMl) }
+label-plan = { GRAMS($leafG) } · { DEGREES($waterC) }{ $rinseS ->
+    [none] { "" }
+   *[other] { " " }· rinse { DURATION($rinseS) }
+} · { $more ->
+    [true] first { $shown }: { DURATIONS($first) }
+   *[false] { DURATIONS($first) }
+}{ $count ->
+    [one] , once
+   *[other] { " " }· { $count } infusions
+}
+label-scan = Scan for the full plan and cautions
+label-made = { $count ->
+    [one] One label
+   *[other] { $count } labels
+} on { $pages ->
+    [one] one page
+   *[other] { $pages } pages
+}: { $file }
+label-print-as-is = Print at actual size (100 %), not fitted to the page.
+label-left-out-long = Left out { TEA($tea) }: “{ $text }” is too long for a label of { $size }.
+label-left-out-letters = Left out { TEA($tea) }: something in “{ $text }” cannot be written with the letters there are.
+label-origin-missing = The code on each label opens the page: say where it stands, with --origin https://tea.example.org or as NINTHPOUR_ORIGIN.
+label-origin-wrong = “{ $origin }” is no address to print. Write it like https://tea.example.org, without a path.
+label-paper-unknown = There is no paper “{ $paper }”; there is { $allowed }.
+label-size-unknown = There is no size “{ $size }” on { $paper }; there is { $allowed }.
+label-bot-wrong = “{ $bot }” is no name of a Telegram bot.
+label-unwritable = The labels cannot be written to { $file }. Name a file in a folder that is there.

@@ -573,3 +573,28 @@ my-one-vessel = { VESSEL($vessel) }，{ ML($volumeMl) }
 my-vessel-gone = 忘掉了。
 my-no-vessels = 我没记下您的茶具。
 my-no-brews = 没有记下泡过的茶。
+
+# 架上的标签
+label-sheet-title = 标签 · { $shop }
+label-vessel = { VESSEL($vessel) }，{ ML($volumeMl) }
+label-plan = { GRAMS($leafG) } · { DEGREES($waterC) }{ $rinseS ->
+    [none] { "" }
+   *[other] { " " }· 洗茶 { DURATION($rinseS) }
+} · { $more ->
+    [true] 前 { $shown } 泡 { DURATIONS($first) }
+   *[false] { DURATIONS($first) }
+}{ $count ->
+    [one] ，泡一次
+   *[other] { " " }· 共 { $count } 泡
+}
+label-scan = 扫码看完整泡法与注意事项
+label-made = { $count } 张标签，共 { $pages } 页：{ $file }
+label-print-as-is = 请按原尺寸（100 %）打印，不要缩放。
+label-left-out-long = 没有印 { TEA($tea) }：{ $size } 的标签放不下“{ $text }”。
+label-left-out-letters = 没有印 { TEA($tea) }：“{ $text }”里有字体没有的字。
+label-origin-missing = 标签上的码会打开网页，请说网页在哪里：--origin https://tea.example.org，或设定 NINTHPOUR_ORIGIN。
+label-origin-wrong = “{ $origin }”不是能印的网址。请写成 https://tea.example.org 这样，后面不带路径。
+label-paper-unknown = 没有“{ $paper }”这种纸；有 { $allowed }。
+label-size-unknown = { $paper } 没有“{ $size }”这个尺寸；有 { $allowed }。
+label-bot-wrong = “{ $bot }”不是 Telegram 机器人的名字。
+label-unwritable = 标签写不进 { $file }。请写一个已有文件夹里的文件名。

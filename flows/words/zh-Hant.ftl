@@ -573,3 +573,28 @@ my-one-vessel = { VESSEL($vessel) }，{ ML($volumeMl) }
 my-vessel-gone = 忘掉了。
 my-no-vessels = 我沒記下您的茶具。
 my-no-brews = 沒有記下泡過的茶。
+
+# 架上的標籤
+label-sheet-title = 標籤 · { $shop }
+label-vessel = { VESSEL($vessel) }，{ ML($volumeMl) }
+label-plan = { GRAMS($leafG) } · { DEGREES($waterC) }{ $rinseS ->
+    [none] { "" }
+   *[other] { " " }· 洗茶 { DURATION($rinseS) }
+} · { $more ->
+    [true] 前 { $shown } 泡 { DURATIONS($first) }
+   *[false] { DURATIONS($first) }
+}{ $count ->
+    [one] ，泡一次
+   *[other] { " " }· 共 { $count } 泡
+}
+label-scan = 掃碼看完整泡法與注意事項
+label-made = { $count } 張標籤，共 { $pages } 頁：{ $file }
+label-print-as-is = 請照原尺寸（100 %）列印，不要縮放。
+label-left-out-long = 沒有印 { TEA($tea) }：{ $size } 的標籤放不下「{ $text }」。
+label-left-out-letters = 沒有印 { TEA($tea) }：「{ $text }」裡有字型沒有的字。
+label-origin-missing = 標籤上的碼會打開網頁，請說網頁在哪裡：--origin https://tea.example.org，或設定 NINTHPOUR_ORIGIN。
+label-origin-wrong = 「{ $origin }」不是能印的網址。請寫成 https://tea.example.org 這樣，後面不帶路徑。
+label-paper-unknown = 沒有「{ $paper }」這種紙；有 { $allowed }。
+label-size-unknown = { $paper } 沒有「{ $size }」這個尺寸；有 { $allowed }。
+label-bot-wrong = 「{ $bot }」不是 Telegram 機器人的名字。
+label-unwritable = 標籤寫不進 { $file }。請寫一個已有資料夾裡的檔名。

@@ -16,6 +16,7 @@ const ofCode: readonly string[] = [
   'lesson-', // core/lessons
   'ladder-', // flows: show
   'flows-', // commands/flows
+  'label-', // commands/labels
   'vessel-', // VESSEL()
   'family-', // FAMILY()
   'style-', // STYLE()

@@ -36,10 +36,11 @@ const require = createRequire(import.meta.url);
 interface Typeface {
   readonly id: string;
   readonly folder: string;
-  /** The characters of each piece, as ranges. */
-  readonly pieces: readonly { readonly name: string; readonly ranges: readonly Range[] }[];
+  /** The characters each piece is said to have. */
+  readonly pieces: ReadonlyMap<string, string>;
+  /** The pieces that are said to have a character. */
+  readonly homes: ReadonlyMap<string, readonly string[]>;
 }
-type Range = readonly [first: number, last: number];
 
 /** One design, drawn by the habits of each script. */
 const traditional = typefaceAt('noto-serif-tc', require.resolve('@fontsource-variable/noto-serif-tc/unicode.json'));
@@ -100,20 +101,18 @@ function setPiece(face: Face, text: string): SetPiece {
 }
 
 async function faceWith(character: string, language: Language, weight: Weight): Promise<Face | null> {
-  const code = character.codePointAt(0) ?? 0;
-  for (const home of homesOf(code, language)) {
+  for (const home of homesOf(character, language)) {
     const face = await faceOf(home, weight);
-    if (face.font.hasGlyphForCodePoint(code)) return face;
+    // The ranges also list characters that are not there.
+    if (face.font.hasGlyphForCodePoint(character.codePointAt(0) ?? 0)) return face;
   }
   return null;
 }
 
-/** Where a character may be: the ranges also list some that are not there. */
-function homesOf(code: number, language: Language): readonly Home[] {
-  const isIn = ([first, last]: Range): boolean => code >= first && code <= last;
+function homesOf(character: string, language: Language): readonly Home[] {
   return habits[language].flatMap((open) => {
     const typeface = open();
-    return typeface.pieces.filter(({ ranges }) => ranges.some(isIn)).map(({ name }) => ({ typeface, piece: name }));
+    return (typeface.homes.get(character) ?? []).map((piece) => ({ typeface, piece }));
   });
 }
 
@@ -129,18 +128,9 @@ function faceOf({ typeface, piece }: Home, weight: Weight): Promise<Face> {
 /** The packages hold all weights in one file a piece; a PDF wants one weight in one. */
 async function cutFace({ id, folder, pieces }: Typeface, want: { name: string; piece: string; weight: Weight }) {
   const file = readFileSync(join(folder, 'files', `${id}-${want.piece}-wght-normal.woff2`));
-  const ranges = pieces.find(({ name }) => name === want.piece)?.ranges ?? [];
-  const bytes = await subsetFont(file, charactersOf(ranges), {
-    targetFormat: 'truetype',
-    variationAxes: { wght: want.weight },
-  });
+  const options = { targetFormat: 'truetype', variationAxes: { wght: want.weight } };
+  const bytes = await subsetFont(file, pieces.get(want.piece) ?? '', options);
   return { name: want.name, bytes, font: create(bytes) as Font };
-}
-
-function charactersOf(ranges: readonly Range[]): string {
-  return ranges
-    .flatMap(([first, last]) => Array.from({ length: last - first + 1 }, (_, i) => String.fromCodePoint(first + i)))
-    .join('');
 }
 
 /** Opened at the first use: who never draws never reads it. */
@@ -150,19 +140,28 @@ function typefaceAt(id: string, index: string): () => Typeface {
 }
 
 /** Letters first: they then share one font, whatever else holds a digit or a dot. */
-const rank = ({ name }: { name: string }): number => (name === 'latin' ? 0 : name.startsWith('latin') ? 1 : 2);
+const rank = (name: string): number => (name === 'latin' ? 0 : name.startsWith('latin') ? 1 : 2);
 
 function readTypeface(id: string, index: string): Typeface {
   const listed = JSON.parse(readFileSync(index, 'utf8')) as Record<string, string>;
-  const pieces = Object.entries(listed).map(([name, ranges]) => ({
-    name: name.replace(/[[\]]/g, ''),
-    ranges: ranges.split(',').map(readRange),
-  }));
-  return { id, folder: dirname(index), pieces: pieces.toSorted((a, b) => rank(a) - rank(b)) };
+  const pieces = new Map(
+    Object.entries(listed)
+      .map(([name, ranges]) => [name.replace(/[[\]]/g, ''), ranges.split(',').map(charactersOf).join('')] as const)
+      .toSorted(([a], [b]) => rank(a) - rank(b)),
+  );
+  const homes = new Map<string, string[]>();
+  for (const [name, characters] of pieces) {
+    for (const character of characters) homes.set(character, [...(homes.get(character) ?? []), name]);
+  }
+  return { id, folder: dirname(index), pieces, homes };
 }
 
 /** "U+4e00-4e0b" or "U+b7". */
-function readRange(text: string): Range {
-  const [first = '', last = first] = text.trim().replace(/^U\+/i, '').split('-');
-  return [Number.parseInt(first, 16), Number.parseInt(last, 16)];
+function charactersOf(range: string): string {
+  const [first = 0, last = first] = range
+    .trim()
+    .slice(2)
+    .split('-')
+    .map((digits) => Number.parseInt(digits, 16));
+  return Array.from({ length: last - first + 1 }, (_, i) => String.fromCodePoint(first + i)).join('');
 }
