@@ -24,6 +24,7 @@ import { errorFields, type Log } from './log.ts';
 import type { Channel, ChannelName, Outgoing } from './messages.ts';
 import type { Address, Keeper, Owed, Store } from './store/contract.ts';
 import { makeShopCode } from './store/shop-code.ts';
+import { makeOperation } from './operation.ts';
 import { PlainMistake } from './start.ts';
 import { openSqliteStore } from './store/sqlite/store.ts';
 
@@ -60,7 +61,15 @@ export interface Service extends App {
 /** The shop's service, with the page. Throws ContentMistake or StoreMistake, in words made to be read. */
 export function makeService(config: Config, clock: Clock, log: Log): Service {
   const content = contentOf(config);
-  const store = openSqliteStore(databaseFile(config));
+  const operation = makeOperation({
+    config,
+    store: openSqliteStore(databaseFile(config)),
+    clock,
+    log,
+    channels: () => channels.map(({ name }) => name),
+    polls: () => (telegram && config.telegram?.webhook === null ? { telegram: telegram.health().lastPollAt } : {}),
+  });
+  const { store } = operation;
   const say = sayIn(content);
   const history = makeHistory(store, say, log);
   const web = makeWebChannel({
@@ -72,7 +81,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     myData: (chat) => keptOf(store, { channel: 'web', chat }),
     teaSheet: (teaId, language) => Promise.resolve(labelSheet(content, clock, { teaId, language })),
     pageWords: (language) => pageWords(content, language),
-    health: () => store.nextDue([], clock.now()).then(() => true),
+    health: async () => ({ ...(await operation.health()), vitals: undefined }),
     secureCookies: config.origin?.startsWith('https:') ?? false,
     publicOrigin: config.origin,
   });
@@ -87,7 +96,12 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
       const trouble = telegram ? await troubleOf(telegram) : null;
       if (trouble === 'telegram-token-refused') throw new PlainMistake(say(language, { key: trouble, values: {} }));
       if (trouble) log.warn(say(language, { key: trouble, values: {} }));
+      await operation.start();
       await app.start();
+    },
+    async stop() {
+      await operation.stop();
+      await app.stop();
     },
     address: () => web.address(),
     shopCode: () => offeredCode({ store, say, clock, language }),

@@ -51,7 +51,22 @@ export interface Store {
   forget(person: PersonId): Promise<void>;
   /** Drops what was settled before this instant: incomings, messages, closed tasks. Returns how many rows went. */
   prune(before: Instant): Promise<number>;
+  /** How the house fares in these channels. */
+  vitals(channels: readonly ChannelName[], now: Instant): Promise<Vitals>;
   close(): Promise<void>;
+}
+
+export interface Vitals {
+  /** Incomings not handled yet. */
+  readonly unhandled: number;
+  /** Messages due by now and not sent; who cannot be reached is not waited for. */
+  readonly undelivered: number;
+  /** When the longest overdue of them was due; null when there is none. */
+  readonly oldestUndelivered: Instant | null;
+  /** Questions that wait for the shop. */
+  readonly questions: number;
+  /** Open tasks of the shop. */
+  readonly tasks: number;
 }
 
 export interface Recorded {

@@ -1,6 +1,6 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { describe, expect, test } from 'vitest';
-import { inOwnProcess, makeBackupSchedule, type BackupSchedule } from '../../src/backup-schedule.ts';
+import { inOwnProcess, makeBackupSchedule, type BackupSchedule } from '../../src/operation/backup-schedule.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { Log } from '../../src/log.ts';
 import { fakeClock, type FakeClock } from '../delivery/fake-clock.ts';

@@ -8,6 +8,12 @@ import type { PageLanguage, PageWords, Said } from './page/wire.ts';
 import type { Rate } from './rate.ts';
 import type { Streams } from './streams.ts';
 
+/** What is told of the house; it can do its work when it is ready. */
+export interface Wellbeing {
+  readonly ready: boolean;
+  readonly [figure: string]: unknown;
+}
+
 export interface House {
   readonly home: Home;
   readonly secureCookies: boolean;
@@ -21,7 +27,7 @@ export interface House {
     readonly pagesPerAddress: Rate;
   };
   now(): number;
-  healthy(): Promise<boolean>;
+  health(): Promise<Wellbeing>;
   words(language: PageLanguage): PageWords;
   label(teaId: string, language: PageLanguage): Promise<Said | null>;
   past(chat: string, afterId: string | null): Promise<readonly Said[]>;

@@ -26,7 +26,10 @@ export function makeRoutes(house: House): Hono<{ Bindings: HttpBindings }> {
   app.get('/', (c) => openSheet(house, c, ''));
   app.get('/tea/:id', (c) => openSheet(house, c, `tea-${c.req.param('id')}`));
   app.get('/lesson/:id', (c) => openSheet(house, c, `lesson-${c.req.param('id')}`));
-  app.get('/healthz', async (c) => ((await house.healthy()) ? c.text('ok') : c.text('not well', 503)));
+  app.get('/healthz', async (c) => {
+    const health = await house.health();
+    return c.json({ live: true, ...health }, health.ready ? 200 : 503);
+  });
   app.get('/clock', (c) => c.json({ now: house.now() }));
   app.get('/words/:language', (c) => {
     const language = c.req.param('language');

@@ -7,7 +7,7 @@ import type { Log } from '../../log.ts';
 import type { Channel, Incoming, Outgoing } from '../../messages.ts';
 import { readAssets } from './assets.ts';
 import { houseHeaders } from './headers.ts';
-import type { House } from './house.ts';
+import type { House, Wellbeing } from './house.ts';
 import { usualLimits, type WebLimits } from './limits.ts';
 import { pageLanguages, pageWordKeys, type PageLanguage, type PageWords, type Said } from './page/wire.ts';
 import { makeRate } from './rate.ts';
@@ -31,7 +31,7 @@ export interface WebChannelDeps {
   myData?(chat: string): Promise<string | null>;
   /** All page-* words of a language. */
   pageWords(language: PageLanguage): Readonly<Record<string, string>>;
-  health?(): Promise<boolean>;
+  health?(): Promise<Wellbeing>;
   /** True puts the session into a __Host- cookie, which needs TLS or a loopback address. */
   readonly secureCookies: boolean;
   /** "https://tea.example" when the house is reached under a public name, through a proxy on this machine. */
@@ -90,7 +90,7 @@ function makeHouse(
       pagesPerAddress: makeRate(limits.pagesPerAddress, limits.remembered, now),
     },
     now,
-    healthy: () => deps.health?.() ?? Promise.resolve(true),
+    health: () => deps.health?.() ?? Promise.resolve({ ready: true }),
     words: (language) => words[language],
     async label(teaId, language) {
       const sheet = await deps.teaSheet(teaId, language);

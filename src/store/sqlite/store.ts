@@ -16,6 +16,7 @@ import { applyShopChange } from './shop-changes.ts';
 import { makeShopkeepers } from './shopkeepers.ts';
 import { makeTasks } from './tasks.ts';
 import { makeTurns } from './turns.ts';
+import { makeVitals } from './vitals.ts';
 import { makeWakes } from './wakes.ts';
 import { makeWiping } from './wiping.ts';
 
@@ -30,6 +31,7 @@ export function makeSqliteStore(db: Database): Store {
   const rows = makeRows(db);
   const turns = makeTurns(db, rows);
   const wiping = makeWiping(commits, rows.privacy);
+  const vitals = makeVitals(db);
 
   return {
     record: (incoming) => write(() => record(rows, incoming)),
@@ -66,6 +68,7 @@ export function makeSqliteStore(db: Database): Store {
       wiping.rest();
       return write(() => prune(rows, before));
     },
+    vitals: async (channels, now) => vitals(JSON.stringify(channels), now),
     async close() {
       await commits.drained();
       db.close();

@@ -73,9 +73,13 @@ describe('starting', () => {
   });
 
   it('is well only when the house is', async () => {
-    const ill = await openHouse({ pageFolder, health: () => Promise.resolve(false) });
-    expect((await knock(ill.url, '/healthz')).status).toBe(503);
-    expect((await knock(house.url, '/healthz')).body).toBe('ok');
+    const ill = await openHouse({ pageFolder, health: () => Promise.resolve({ ready: false, backupAgeS: 7 }) });
+    const { status, body } = await knock(ill.url, '/healthz');
+    expect({ status, body: JSON.parse(body) as unknown }).toEqual({
+      status: 503,
+      body: { live: true, ready: false, backupAgeS: 7 },
+    });
+    expect((await knock(house.url, '/healthz')).body).toBe('{"live":true,"ready":true}');
     await ill.stop();
   });
 });

@@ -1,9 +1,9 @@
 /** Looks each minute whether a backup is due, and has it made elsewhere. What is due is read from what there is, not remembered. */
 import { execFile } from 'node:child_process';
 import { schedule } from 'node-cron';
-import type { Clock } from './clock.ts';
-import type { Instant } from './core/units.ts';
-import { errorFields, type Log } from './log.ts';
+import type { Clock } from '../clock.ts';
+import type { Instant } from '../core/units.ts';
+import { errorFields, type Log } from '../log.ts';
 
 export interface BackupScheduleParts {
   readonly everyHours: number;
