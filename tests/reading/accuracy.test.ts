@@ -34,7 +34,26 @@ test.each([
   expect(accuracy.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
+const strange = readSentences('stranger.txt');
+const among = accuracyOf(strange, read, finder);
+
+test.each([
+  ['kind', 0.95],
+  ['language', 0.97],
+  ['tea', 0.97],
+  ['family', 0.97],
+  ['vessel', 0.97],
+  ['volumeMl', 0.97],
+  ['leafG', 0.97],
+  ['guests', 0.97],
+  ['tempC', 0.97],
+])('sentences of a stranger: %s is right in at least %f', (field, target) => {
+  expect(strange.length).toBe(330);
+  if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(among, strange, false));
+  expect(among.of(field)).toBeGreaterThanOrEqual(target);
+});
+
 test('no tea is taken for another, learnt from or not', () => {
-  const all = accuracyOf([...sentences, ...fresh], read, finder);
+  const all = accuracyOf([...sentences, ...fresh, ...strange], read, finder);
   expect(all.wrongTeas.map((miss) => [miss.sentence.text, miss.read])).toEqual([]);
 });

@@ -24,8 +24,8 @@ export interface Miss {
   readonly read: string | number | null;
 }
 
-/** sentences.txt: the weights are learnt from these. fresh.txt: kept apart. */
-export function readSentences(file: 'sentences.txt' | 'fresh.txt'): Sentence[] {
+/** sentences.txt: the weights are learnt from these. fresh.txt: kept apart. stranger.txt: kept apart, by another hand. */
+export function readSentences(file: 'sentences.txt' | 'fresh.txt' | 'stranger.txt'): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
   return lines.flatMap((text, i) => (text.trim() === '' || text.startsWith('#') ? [] : [sentenceOf(text, i + 1)]));
 }
