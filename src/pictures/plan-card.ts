@@ -1,5 +1,5 @@
 /** The card of a plan, a page of a notebook with the ladder on it: as SVG that needs no font, and as PNG. */
-import { Resvg } from '@resvg/resvg-js';
+import { renderAsync } from '@resvg/resvg-js';
 import type { Language } from '../core/units.ts';
 import type { Ladder, LadderRung } from '../messages.ts';
 import { inkOf, strokeOutline } from './brush.ts';
@@ -29,7 +29,8 @@ export const drawPicture = (ladder: Ladder, language: Language): Promise<Uint8Ar
 export async function planCardPng(card: PlanCard): Promise<Uint8Array> {
   const svg = await planCardSvg(card);
   const options = { fitTo: { mode: 'zoom', value: dotsAUnit }, font: { loadSystemFonts: false } } as const;
-  return new Resvg(svg, options).render().asPng();
+  // Beside the event loop: messages to others must not wait for a picture.
+  return (await renderAsync(svg, options)).asPng();
 }
 
 export async function planCardSvg({ ladder, language, lines = [] }: PlanCard): Promise<string> {
