@@ -48,6 +48,10 @@ export function makeTerminalChannel({ deviceLanguage, now, drawLadder, show }: T
     },
     open: () => takeIn({ kind: 'open', payload: '' }, 'me'),
     send(message) {
+      // What only closes an earlier message has nothing to say where nothing can be taken back.
+      if (message.replaces !== undefined && message.choices.length === 0 && !message.countdown) {
+        return Promise.resolve({ outcome: 'sent', ref: message.id });
+      }
       if (message.choices.length > 0) shown.set(message.chat, message.choices);
       show(drawn(message, drawLadder), message.chat === 'shop' ? 'shop' : 'me');
       return Promise.resolve({ outcome: 'sent', ref: message.id });
