@@ -2,7 +2,7 @@
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
 import { profilesOf } from './channels/telegram/menu.ts';
-import { makeTelegramChannel, type TelegramChannel } from './channels/telegram/telegram.ts';
+import { makeTelegramChannel, type TelegramChannel, type TelegramDeps } from './channels/telegram/telegram.ts';
 import { makeWebChannel } from './channels/web/web-channel.ts';
 import type { Clock } from './clock.ts';
 import { databaseFile, projectRoot, type Config } from './config.ts';
@@ -16,13 +16,14 @@ import { makeDelivering } from './delivery/deliver.ts';
 import { makeLoop } from './delivery/loop.ts';
 import { makePace } from './delivery/pace.ts';
 import { makeHistory } from './delivery/history.ts';
-import { render, type Say } from './delivery/render.ts';
+import type { Say } from './delivery/render.ts';
 import { makeTidying } from './delivery/tidying.ts';
 import { step } from './core/flow/step.ts';
 import type { Instant, Language } from './core/units.ts';
+import { labelPage } from './label-page.ts';
 import { errorFields, type Log } from './log.ts';
-import type { Channel, ChannelName, Outgoing } from './messages.ts';
-import type { Address, Keeper, Owed, Store } from './store/contract.ts';
+import type { Channel, ChannelName } from './messages.ts';
+import type { Address, Keeper, Store } from './store/contract.ts';
 import { makeShopCode } from './store/shop-code.ts';
 import { makeOperation } from './operation.ts';
 import { PlainMistake } from './start.ts';
@@ -79,7 +80,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     log,
     history: (chat, after) => history({ channel: 'web', chat }, after),
     myData: (chat) => keptOf(store, { channel: 'web', chat }),
-    teaSheet: (teaId, language) => Promise.resolve(labelSheet(content, clock, { teaId, language })),
+    teaSheet: (teaId, language) => Promise.resolve(labelPage(content, { teaId, language, now: clock.now() })),
     pageWords: (language) => pageWords(content, language),
     health: async () => ({ ...(await operation.health()), vitals: undefined }),
     secureCookies: config.origin?.startsWith('https:') ?? false,
@@ -98,6 +99,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
       if (trouble) log.warn(say(language, { key: trouble, values: {} }));
       await operation.start();
       await app.start();
+      setImmediate(() => warmUp(content));
     },
     async stop() {
       await operation.stop();
@@ -106,6 +108,12 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     address: () => web.address(),
     shopCode: () => offeredCode({ store, say, clock, language }),
   };
+}
+
+/** The reader makes its indexes at the first question; that question is ours, so that no customer waits for them. */
+function warmUp({ answers, read }: Content): void {
+  const question = answers[0]?.questions.en[0];
+  if (question !== undefined) read(question, { language: 'en', asked: null });
 }
 
 interface ServiceParts {
@@ -119,12 +127,16 @@ function telegramIn({ config, content, clock, log }: ServiceParts): TelegramChan
   if (!config.telegram) return null;
   const { token, apiRoot, webhook } = config.telegram;
   const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
-  const now = (): Instant => clock.now();
-  if (!webhook) return makeTelegramChannel({ token, apiRoot, mode: { kind: 'polling' }, log, now, profiles });
+  const rest = { token, apiRoot, log, now: () => clock.now(), profiles, drawPicture };
+  if (!webhook) return makeTelegramChannel({ ...rest, mode: { kind: 'polling' } });
   const { url, secret, port } = webhook;
   const door = { host: config.host, port, path: new URL(url).pathname };
-  return makeTelegramChannel({ token, apiRoot, mode: { kind: 'webhook', url, secret, door }, log, now, profiles });
+  return makeTelegramChannel({ ...rest, mode: { kind: 'webhook', url, secret, door } });
 }
+
+/** Fonts and the drawing library are loaded for the first picture, not for the start. */
+const drawPicture: NonNullable<TelegramDeps['drawPicture']> = async (ladder, language) =>
+  (await import('./pictures/plan-card.ts')).drawPicture(ladder, language);
 
 /** A server that does not answer must not keep the page from opening. */
 const longestCheckMs = 3_000;
@@ -172,37 +184,6 @@ export const stepIn =
 function pageWords({ words }: Content, language: Language): Readonly<Record<string, string>> {
   const keys = words.keys().filter((key) => key.startsWith('page-'));
   return Object.fromEntries(keys.map((key) => [key, words.say(language, { key, values: {} })]));
-}
-
-/** The plan of a label for the shop's usual vessel: asked of the conversation itself, and kept nowhere. */
-function labelSheet(
-  content: Content,
-  clock: Clock,
-  { teaId, language }: { readonly teaId: string; readonly language: Language },
-): Outgoing | null {
-  if (!content.teas.some(({ id }) => id === teaId)) return null;
-  const now = clock.now();
-  const event = { kind: 'opened', payload: `tea-${teaId}` } as const;
-  const { effects } = stepIn(content)(null, event, {
-    nowMs: now,
-    language,
-    memory: { ...content.shop.usual, usual: true },
-  });
-  const sayings = effects.flatMap((effect) => (effect.do === 'say' && !effect.saying.later ? [effect.saying] : []));
-  const show = sayings.find((saying) => saying.show)?.show;
-  const owed: Owed = {
-    id: `label-${teaId}`,
-    person: 0,
-    address: { channel: 'web', chat: '' },
-    language,
-    saying: { phrases: sayings.flatMap(({ phrases }) => phrases), choices: [], ...(show ? { show } : {}) },
-    priority: 'reply',
-    due: now,
-    claimedAt: now,
-    attempts: 0,
-    replaces: null,
-  };
-  return render(sayIn(content), owed);
 }
 
 export function makeApp({ store, step: decide, say, channels, clock, log, keepDays, shopkeepers }: AppParts): App {

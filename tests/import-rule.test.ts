@@ -63,6 +63,7 @@ const rule: Record<string, readonly string[]> = {
   content: ['core', 'node:fs', 'node:path', 'node:url', 'node:crypto', 'yaml', 'zod', 'csv-parse', '@fluent/syntax'],
   'content.ts': ['content', 'core', 'node:fs', 'node:path'],
   'app.ts': ['*'],
+  'label-page.ts': ['core', 'content.ts', 'content', 'delivery/render.ts', 'messages.ts', 'store/contract.ts'],
   'main.ts': ['*'],
   commands: ['*'],
 };
@@ -109,7 +110,7 @@ function importsOf(file: string, text: string): Import[] {
 
 function rowOf(file: string): string | undefined {
   const rows = Object.keys(rule).filter((row) => within(file, row));
-  return rows.sort((a, b) => b.length - a.length)[0];
+  return rows.toSorted((a, b) => b.length - a.length)[0];
 }
 
 function allowed({ file, target, typeOnly }: Import): boolean {

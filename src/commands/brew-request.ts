@@ -143,10 +143,11 @@ function readNamed({ teas, data, finder }: Shelf, raw: Raw): Named | Mistake {
   return { tea: best.id, family: leaf.family, leaf };
 }
 
+const idsOf = (teas: readonly Tea[]): string => teas.map(({ id }) => id).join(', ');
+
 function teaMistake(candidates: readonly Tea[], teas: readonly Tea[]): Mistake {
-  const ids = (of: readonly Tea[]): string => of.map(({ id }) => id).join(', ');
-  if (candidates.length > 1) return { code: 'tea-ambiguous', field: 'tea', values: { allowed: ids(candidates) } };
-  return { code: 'tea-unknown', field: 'tea', values: { allowed: ids(teas) } };
+  if (candidates.length > 1) return { code: 'tea-ambiguous', field: 'tea', values: { allowed: idsOf(candidates) } };
+  return { code: 'tea-unknown', field: 'tea', values: { allowed: idsOf(teas) } };
 }
 
 function vesselMistake(data: BrewingData): Mistake {

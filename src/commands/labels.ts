@@ -6,6 +6,7 @@ import { contentOf, stepIn } from '../app.ts';
 import { systemClock } from '../clock.ts';
 import { projectRoot, readConfig } from '../config.ts';
 import type { Content } from '../content.ts';
+import { atTheShop } from '../content/shop-data.ts';
 import { readShelf } from '../content/shelf.ts';
 import type { Plan } from '../core/brewing/plan.ts';
 import { isMistake } from '../core/brewing/schedule.ts';
@@ -79,7 +80,7 @@ export function labelOf(
   { language, origin, bot, now }: Pick<Sheet, 'language' | 'origin' | 'bot'> & { readonly now: Instant },
 ): Label {
   const event = { kind: 'opened', payload: `tea-${tea.id}` } as const;
-  const memory = { ...content.shop.usual, usual: true };
+  const memory = atTheShop(content.shop);
   const { state } = stepIn(content)(null, event, { nowMs: now, language, memory });
   const { vessel, leafG, waterC, rinse, infusions } = state.facts['plan'] as unknown as Plan;
   const tell: Tell = (key, values) => content.words.say(language, { key, values });

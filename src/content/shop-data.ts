@@ -25,3 +25,8 @@ export type Shop = z.output<typeof shopSchema>;
 export function readShop(shopDir: string): Shop {
   return readYaml(join(shopDir, 'shop.yaml'), shopSchema).value;
 }
+
+/** What is known of whoever brews at the shop: its usual vessel, its height. */
+export function atTheShop({ usual, elevationM }: Shop): { readonly [name: string]: string | number | boolean } {
+  return { ...usual, elevationM, usual: true };
+}
