@@ -9,15 +9,15 @@ const bin = (path) => join('node_modules', path);
 const results = join(mkdtempSync(join(tmpdir(), 'ninthpour-check-')), 'tests.json');
 
 const checks = [
-  ['format', [bin('prettier/bin/prettier.cjs'), '--check', '--log-level', 'warn', '.']],
-  ['types of the program and its tests', [bin('typescript/bin/tsc'), '-p', 'tests']],
-  ['types of the page', [bin('typescript/bin/tsc'), '-p', 'src/channels/web/page']],
-  ['lint with types', [bin('oxlint/bin/oxlint'), '--type-aware', '--quiet', 'src', 'tests', 'ops']],
-  ['unused code', [bin('knip/bin/knip.js'), '--no-progress']],
-  ['flows and words', ['dist/commands/flows.js']],
-  [
-    'tests',
-    [
+  { name: 'format', args: [bin('prettier/bin/prettier.cjs'), '--check', '--log-level', 'warn', '.'] },
+  { name: 'types of the program and its tests', args: [bin('typescript/bin/tsc'), '-p', 'tests'] },
+  { name: 'types of the page', args: [bin('typescript/bin/tsc'), '-p', 'src/channels/web/page'] },
+  { name: 'lint with types', args: [bin('oxlint/bin/oxlint'), '--type-aware', '--quiet', 'src', 'tests', 'ops'] },
+  { name: 'unused code', args: [bin('knip/bin/knip.js'), '--no-progress'] },
+  { name: 'flows and words', args: ['dist/commands/flows.js'] },
+  {
+    name: 'tests',
+    args: [
       bin('vitest/vitest.mjs'),
       'run',
       '--config=tests/vitest.config.ts',
@@ -25,12 +25,12 @@ const checks = [
       '--reporter=json',
       `--outputFile=${results}`,
     ],
-  ],
+  },
 ];
 
 let passed = 0;
 let failed = 0;
-for (const [name, args] of checks) {
+for (const { name, args } of checks) {
   const started = Date.now();
   const done = spawnSync(node, args, { stdio: 'inherit' });
   const seconds = ((Date.now() - started) / 1000).toFixed(1);

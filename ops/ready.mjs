@@ -37,8 +37,12 @@ if (process.argv.includes('--browser') && chromium() === null) {
   if (debianRoot) {
     run('Fetching the list of Debian packages …', 'apt-get', ['update', '-q']);
     run('Installing a browser for the tests of the page …', 'apt-get', [
-      ...['install', '-y', '-q', '--no-install-recommends'],
-      ...['chromium', 'fonts-noto-cjk'],
+      'install',
+      '-y',
+      '-q',
+      '--no-install-recommends',
+      'chromium',
+      'fonts-noto-cjk',
     ]);
   } else if (process.env.CI) {
     process.stderr.write('No Chromium found, and the tests of the page must not be skipped here.\n');

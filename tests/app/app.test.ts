@@ -100,6 +100,19 @@ describe('a choice', () => {
   });
 });
 
+/** As if the process had died over it so many times. */
+const livedThrough = async (deaths: number): Promise<void> => {
+  await app.stop();
+  const before = openSqliteStore(join(folder, 'shop.sqlite'));
+  await before.record(incoming('ann', 'hi', { receivedAt: clock.now() }));
+  const { person, event } = (await before.load(1, clock.now()))!;
+  if (event.kind === 'wake') throw new Error('expected what was just recorded');
+  for (let i = 0; i < deaths; i++) await before.tried(person, { kind: 'incoming', seq: event.seq });
+  await before.close();
+  await open();
+  await app.settled();
+};
+
 describe('a step that fails', () => {
   test('is tried three times, then put aside; the person is told once and goes on', async () => {
     await write('hi');
@@ -117,19 +130,6 @@ describe('a step that fails', () => {
     expect(told[0]).toContain('TypeError');
     expect(told.join()).not.toMatch(/lid|burst/);
   });
-
-  /** As if the process had died over it so many times. */
-  const livedThrough = async (deaths: number): Promise<void> => {
-    await app.stop();
-    const before = openSqliteStore(join(folder, 'shop.sqlite'));
-    await before.record(incoming('ann', 'hi', { receivedAt: clock.now() }));
-    const { person, event } = (await before.load(1, clock.now()))!;
-    if (event.kind === 'wake') throw new Error('expected what was just recorded');
-    for (let i = 0; i < deaths; i++) await before.tried(person, { kind: 'incoming', seq: event.seq });
-    await before.close();
-    await open();
-    await app.settled();
-  };
 
   test('is not taken for one when the process died over it again and again', async () => {
     await livedThrough(18);

@@ -12,7 +12,7 @@ function timed(run) {
     const from = performance.now();
     run();
     return performance.now() - from;
-  }).sort((a, b) => a - b);
+  }).toSorted((a, b) => a - b);
   return `median ${times[rounds / 2].toFixed(3)} ms, p99 ${times[Math.floor(rounds * 0.99)].toFixed(3)} ms`;
 }
 

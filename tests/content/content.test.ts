@@ -38,6 +38,8 @@ function plant(file: string, old: string, fault: string): number {
   return text.slice(0, at).split('\n').length;
 }
 
+const hash = (): string | undefined => readContent({ flowsDir, dataDir, shopDir }).book.flows['brew']?.hash;
+
 describe('the real files', { timeout: 60_000 }, () => {
   it('have nothing wrong', () => {
     expect(mistakes()).toEqual([]);
@@ -51,7 +53,6 @@ describe('the real files', { timeout: 60_000 }, () => {
   });
 
   it('give a flow another hash when it changes, and only then', () => {
-    const hash = (): string | undefined => readContent({ flowsDir, dataDir, shopDir }).book.flows['brew']?.hash;
     const before = hash();
     expect(hash()).toBe(before);
     plant('flows/brew.yaml', 'From tea and vessel to a plan', 'From leaf and vessel to a plan');
