@@ -94,7 +94,7 @@ function ofHouse({ ready, vitals, oldestUndeliveredS, backupAgeS, lastPollAgeS }
 function ofProcess(loop: ReturnType<typeof monitorEventLoopDelay>, startedAt: Instant): string {
   const { user, system } = process.cpuUsage();
   const delays = [50, 99, 100].map((percent) => ({
-    labels: { quantile: String(percent / 100) },
+    labels: { share: String(percent / 100) },
     value: seconds(loop.percentile(percent)),
   }));
   loop.reset();
