@@ -2,7 +2,8 @@
 import {
   closeSync,
   existsSync,
-  fdatasyncSync, fsyncSync,
+  fdatasyncSync,
+  fsyncSync,
   mkdirSync,
   openSync,
   readdirSync,
