@@ -48,11 +48,22 @@ function homeOf(people: number): string {
   return home;
 }
 
-/** Kills the command after so many milliseconds, if it is not done by then. */
-async function cutOff(name: string, home: string, { args = [] as readonly string[], afterMs = 0 }): Promise<void> {
+interface Cut {
+  readonly args?: readonly string[];
+  /** Part of the name of the half-made file. */
+  readonly partial: string;
+  readonly folder: string;
+  readonly afterMs: number;
+}
+
+/** Kills the command so long after it began to write, if it is not done by then. */
+async function cutOff(name: string, home: string, { args = [], partial, folder, afterMs }: Cut): Promise<void> {
   const { PATH = '' } = process.env;
+  const before = new Set(readdirSync(folder));
   const child = spawn(process.execPath, [script(name), ...args], { env: { PATH, NINTHPOUR_FOLDER: home } });
-  const ended = new Promise((resolve) => child.once('close', resolve));
+  const ended = new Promise<void>((resolve) => child.once('close', () => resolve()));
+  const begun = (): boolean => readdirSync(folder).some((one) => one.includes(partial) && !before.has(one));
+  while (child.exitCode === null && !begun()) await pause(2);
   await Promise.race([pause(afterMs), ended]);
   child.kill('SIGKILL');
   await ended;
@@ -87,7 +98,7 @@ test('a backup killed at any instant leaves the one before it, and no false one'
   const [first] = listBackups(backups);
   const { roll } = dice();
   for (let kill = 0; kill < countOf('BACKUP_KILLS', 4); kill++) {
-    await cutOff('backup', home, { afterMs: 60 + roll() * 300 });
+    await cutOff('backup', home, { partial: '.part-', folder: backups, afterMs: roll() * 150 });
     const found = listBackups(backups);
     expect(found.at(-1)).toEqual(first);
     for (const { file } of found) expect(peopleIn(file)).toBe(1_000);
@@ -101,7 +112,12 @@ test('a restore killed at any instant leaves the former database or the restored
   const { roll } = dice();
   for (let kill = 0; kill < countOf('RESTORE_KILLS', 4); kill++) {
     addPeople(home, 1_500 - Number(peopleIn(database)));
-    await cutOff('restore', home, { args: [file, '--replace'], afterMs: 60 + roll() * 400 });
+    await cutOff('restore', home, {
+      args: [file, '--replace'],
+      partial: '.restoring-',
+      folder: home,
+      afterMs: roll() * 250,
+    });
     expect([1_000, 1_500]).toContain(peopleIn(database));
     openDatabase(database).close();
   }
