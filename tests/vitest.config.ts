@@ -7,6 +7,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     env: { TZ: 'UTC' },
     pool: 'forks',
+    // The usual number leaves one core of two idle.
+    maxWorkers: 2,
     testTimeout: 20_000,
   },
 });

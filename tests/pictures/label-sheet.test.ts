@@ -106,8 +106,8 @@ describe('the plan on a label', () => {
   it.each(shelf.map(({ id }) => id))('is what the model says for %s', (id) => {
     const tea = content.teas.find((one) => one.id === id) ?? expect.fail(id);
     const leaf = leafOfTea(content.brewing, tea);
-    const { vessel, volumeMl } = content.shop.usual;
-    const plan = planBrew(content.brewing, leaf, { tea: id, family: leaf.family, vessel, volumeMl });
+    const { usual, elevationM } = content.shop;
+    const plan = planBrew(content.brewing, leaf, { tea: id, family: leaf.family, ...usual, elevationM });
     if (isMistake(plan)) throw new Error(plan.code);
     const label = labelOf(content, tea, { language: 'en', origin, bot: null, now: 0 });
     const seconds = plan.infusions.map((one) => one.seconds);

@@ -17,11 +17,9 @@ export function Foot({ words, bell, fresh }: Props): JSX.Element {
         <span>{words['page-sound']}</span>
       </label>
       {bell.wanted && !bell.awake && <p class="quiet">{words['page-sound-wake']}</p>}
-      <p>
-        <a href="/my-data" download>
-          {words['page-my-data']}
-        </a>
-      </p>
+      <a class="my-data" href="/my-data" download>
+        {words['page-my-data']}
+      </a>
       <details>
         <summary>{words['page-fresh']}</summary>
         <button type="button" onClick={fresh}>
