@@ -58,6 +58,9 @@ describe.skipIf(browserPath === null)('the page and its house', { timeout: patie
     await bare.context().close();
     const { page, complaints } = await openPage(browser);
     await page.goto(`${service.address()}tea/sencha`);
+    await page.waitForSelector('.choices');
+    // The shop's plan stands above the question for the customer's own vessel.
+    expect(await page.locator('.ladder').count()).toBe(1);
     await page.click('.choices button');
     await page.waitForSelector('.own');
     await page.locator('.entry').nth(1).waitFor();

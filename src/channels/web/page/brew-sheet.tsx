@@ -84,12 +84,12 @@ function isHolding({ said }: Entry): boolean {
   return said.countdown !== undefined && said.countdown.endsAt + staleMs > houseNow();
 }
 
-/** The label's plan gives way to the conversation's own. */
+/** The label's plan stands until the conversation has one of its own. */
 function isAnswered(sheet: Sheet, boot: Boot): boolean {
   const opened = sheet.acts.findLast((act) => act.what.kind === 'open' && act.what.payload === boot.payload);
   if (opened === undefined) return false;
   const at = opened.after === null ? 0 : (sheet.known.get(opened.after)?.at ?? 0);
-  return sheet.entries.some((entry) => entry.last > at);
+  return sheet.entries.some((entry) => entry.last > at && entry.said.ladder !== undefined);
 }
 
 export interface BellState {
