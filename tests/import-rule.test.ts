@@ -20,7 +20,7 @@ const rule: Record<string, readonly string[]> = {
   'messages.ts': ['core/units.ts'],
   'clock.ts': ['core/units.ts'],
   'log.ts': ['core/units.ts', 'pino'],
-  operation: ['core/units.ts', 'clock.ts', 'log.ts', 'store/contract.ts', 'node-cron', 'node:'],
+  operation: ['core/units.ts', 'clock.ts', 'log.ts', 'store/contract.ts', 'store/vitals.ts', 'node-cron', 'node:'],
   'operation.ts': [
     'core/units.ts',
     'messages.ts',

@@ -1,7 +1,7 @@
 /** Whether the house can do its work, and the ages by which one sees trouble come. */
 import type { Clock } from '../clock.ts';
 import type { Instant } from '../core/units.ts';
-import type { Vitals } from '../store/contract.ts';
+import type { Vitals } from '../store/vitals.ts';
 
 export interface Health {
   /** The store answers. */

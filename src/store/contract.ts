@@ -2,6 +2,7 @@
 import type { Facts, FlowState, Json, Saying, SayingChoice } from '../core/flow/flow.ts';
 import type { Instant, Language } from '../core/units.ts';
 import type { ChannelName, Incoming } from '../messages.ts';
+import type { Vitals } from './vitals.ts';
 
 /** A person, whichever channels they come by. Never given twice, even after they are forgotten. */
 export type PersonId = number;
@@ -54,19 +55,6 @@ export interface Store {
   /** How the house fares in these channels. */
   vitals(channels: readonly ChannelName[], now: Instant): Promise<Vitals>;
   close(): Promise<void>;
-}
-
-export interface Vitals {
-  /** Incomings not handled yet. */
-  readonly unhandled: number;
-  /** Messages due by now and not sent; who cannot be reached is not waited for. */
-  readonly undelivered: number;
-  /** When the longest overdue of them was due; null when there is none. */
-  readonly oldestUndelivered: Instant | null;
-  /** Questions that wait for the shop. */
-  readonly questions: number;
-  /** Open tasks of the shop. */
-  readonly tasks: number;
 }
 
 export interface Recorded {

@@ -1,7 +1,7 @@
 /** How the house fares, counted in the database itself: what waits, and since when. */
 import type { Database } from 'better-sqlite3';
 import type { Instant } from '../../core/units.ts';
-import type { Vitals } from '../contract.ts';
+import type { Vitals } from '../vitals.ts';
 
 export function makeVitals(db: Database): (channels: string, now: Instant) => Vitals {
   const unhandled = db
