@@ -12,7 +12,7 @@ interface Range {
 const ranges = {
   volumeMl: { code: 'volume-out-of-range', least: 20, most: 5000 },
   leafG: { code: 'leaf-out-of-range', least: 0.1, most: 500 },
-  tempC: { code: 'water-out-of-range', least: 0, most: 100 },
+  tempC: { code: 'water-out-of-range', least: 1, most: 100 },
   elevationM: { code: 'elevation-out-of-range', least: -450, most: 9000 },
   guests: { code: 'guests-out-of-range', least: 1, most: 20 },
 } as const satisfies { readonly [field: string]: Range };
