@@ -1,15 +1,9 @@
 /// <reference lib="dom" />
 /** One guided brew on the page with the real house behind it: a tap an infusion, a call on time, a reload in the middle. */
-import { existsSync, mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { makeService, type Service } from '../../src/app.ts';
-import { systemClock } from '../../src/clock.ts';
-import { projectRoot, readConfig } from '../../src/config.ts';
-import { makeLog } from '../../src/log.ts';
 import { browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
+import { openRealHouse, type RealHouse } from './real-house.ts';
 
 const tap = (page: Page, label: string): Promise<void> =>
   page.getByRole('button', { name: label, exact: true }).last().click();
@@ -17,14 +11,9 @@ const shown = (page: Page, text: string | RegExp): Promise<void> => page.getByTe
 
 describe.skipIf(browserPath === null)('a guided brew on the page', { timeout: patienceMs }, () => {
   let browser: Browser;
-  let service: Service;
+  let service: RealHouse;
   beforeAll(async () => {
-    if (!existsSync(join(projectRoot, 'dist/page/manifest.json')))
-      throw new Error('the page is not built: npm run build');
-    const folder = mkdtempSync(join(tmpdir(), 'ninthpour-guide-'));
-    const config = readConfig({ NINTHPOUR_FOLDER: folder, NINTHPOUR_PORT: '0', NINTHPOUR_LOG: 'silent' });
-    service = makeService(config, systemClock, makeLog('silent'));
-    [browser] = await Promise.all([openBrowser(), service.start()]);
+    [browser, service] = await Promise.all([openBrowser(), openRealHouse()]);
   }, patienceMs);
   afterAll(async () => {
     await browser.close();

@@ -1,14 +1,8 @@
 /** The page and the real house behind it: a question typed in each language is answered with a computed plan. */
-import { existsSync, mkdtempSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { makeService, type Service } from '../../src/app.ts';
-import { systemClock } from '../../src/clock.ts';
-import { projectRoot, readConfig } from '../../src/config.ts';
-import { makeLog } from '../../src/log.ts';
 import { browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
+import { openRealHouse, type RealHouse } from './real-house.ts';
 
 const asked = [
   ['en-US', 'en', 'Tieguanyin in my 110 ml gaiwan'],
@@ -18,14 +12,9 @@ const asked = [
 
 describe.skipIf(browserPath === null)('the page and its house', { timeout: patienceMs }, () => {
   let browser: Browser;
-  let service: Service;
+  let service: RealHouse;
   beforeAll(async () => {
-    if (!existsSync(join(projectRoot, 'dist/page/manifest.json')))
-      throw new Error('the page is not built: npm run build');
-    const folder = mkdtempSync(join(tmpdir(), 'ninthpour-service-'));
-    const config = readConfig({ NINTHPOUR_FOLDER: folder, NINTHPOUR_PORT: '0', NINTHPOUR_LOG: 'silent' });
-    service = makeService(config, systemClock, makeLog('silent'));
-    [browser] = await Promise.all([openBrowser(), service.start()]);
+    [browser, service] = await Promise.all([openBrowser(), openRealHouse()]);
   }, patienceMs);
   afterAll(async () => {
     await browser.close();
