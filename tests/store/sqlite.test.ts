@@ -144,7 +144,8 @@ describe('a lock held by another program', () => {
     }, 5);
     expect((await store.record(incoming('ann', 'hello'))).outcome).toBe('new');
     clearInterval(pulse);
-    expect(longest).toBeLessThan(400);
+    // A try blocks 40 ms; the rest is for a busy machine.
+    expect(longest).toBeLessThan(200);
     holder.close();
     await store.close();
   });

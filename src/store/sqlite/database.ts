@@ -5,8 +5,13 @@ import Database from 'better-sqlite3';
 import { StoreMistake } from '../contract.ts';
 import { migrate } from './migrate.ts';
 
-/** How long one statement may wait for another process; longer waits are left to the caller, off the event loop. */
-const busyTimeoutMs = 250;
+/**
+ * How long one statement may wait for another process, and with it the event loop and everybody on it; longer waits are
+ * left to the caller, who tries again.
+ */
+const busyTimeoutMs = 40;
+/** Nobody waits for us yet while the file is opened. */
+const openingTimeoutMs = 250;
 
 /** What must hold on every open. A later open of a WAL file shows synchronous 1 unless told otherwise. */
 const asserted = {
@@ -21,11 +26,13 @@ export function openDatabase(file: string): Database.Database {
   let db: Database.Database | undefined;
   try {
     mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
-    db = new Database(file, { timeout: busyTimeoutMs });
+    db = new Database(file, { timeout: openingTimeoutMs });
     for (const [name, value] of Object.entries(asserted)) db.pragma(`${name} = ${value}`);
     assertPragmas(db);
+    db.pragma(`busy_timeout = ${openingTimeoutMs}`);
     migrate(db);
     assertWritable(db);
+    db.pragma(`busy_timeout = ${busyTimeoutMs}`);
     return db;
   } catch (error) {
     db?.close();
