@@ -38,6 +38,8 @@ export interface Outgoing {
   readonly choices: readonly Choice[];
   readonly ladder?: Ladder;
   readonly countdown?: Countdown;
+  /** Where the paragraphs say an instant; absent where they don't. */
+  readonly times?: readonly SaidTime[];
   /** The channel's own reference of an earlier message that this one replaces. */
   readonly replaces?: string;
 }
@@ -72,6 +74,16 @@ export interface Countdown {
   readonly label: string;
 }
 
+/** A stretch of a paragraph that says an instant: a device that can shows it in its own zone, any other as it is written. */
+export interface SaidTime {
+  /** Which paragraph, from 0; where in it and how long, in UTF-16 units. */
+  readonly paragraph: number;
+  readonly offset: number;
+  readonly length: number;
+  readonly at: Instant;
+  readonly shows: 'day' | 'time' | 'day-and-time';
+}
+
 /** What became of one sending. `ref` is the channel's own reference, needed to edit it later. */
 export type Sent =
   | { readonly outcome: 'sent'; readonly ref: string }
@@ -94,7 +106,10 @@ export interface Channel {
   stop(): Promise<void>;
 }
 
-/** A sentence before it is in words: a key of flows/words and the values it needs. */
+/**
+ * A sentence before it is in words: a key of flows/words and the values it needs. A value may be a phrase itself; one with
+ * a value `instantMs` says that instant, wholly unless a value `shows` is "day" or "time", and becomes a `SaidTime`.
+ */
 export interface Phrase {
   readonly key: string;
   readonly values: { readonly [name: string]: Json };

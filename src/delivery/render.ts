@@ -2,6 +2,7 @@
 import type { Language } from '../core/units.ts';
 import type { Countdown, Ladder, Outgoing, Phrase } from '../messages.ts';
 import { choiceKey, type Owed } from '../store/contract.ts';
+import { saidTimes } from './said-times.ts';
 
 /** Throws on an unknown key: a programmer's mistake. */
 export type Say = (language: Language, phrase: Phrase) => string;
@@ -13,14 +14,17 @@ export function render(say: Say, owed: Owed): Outgoing {
   const late = latenessOf(lateS);
   const tell = (phrase: Phrase): string =>
     say(language, { key: phrase.key, values: { lateS, late, ...phrase.values } });
+  const paragraphs = saying.phrases.map(tell);
+  const times = saidTimes(saying.phrases, paragraphs, tell);
   return {
     id,
     channel: address.channel,
     chat: address.chat,
     language,
-    paragraphs: saying.phrases.map(tell),
+    paragraphs,
     choices: saying.choices.map((choice, i) => ({ key: choiceKey(id, i), label: tell(choice.label) })),
     ...shown(saying.show, tell),
+    ...(times.length === 0 ? {} : { times }),
     ...(owed.replaces === null ? {} : { replaces: owed.replaces }),
   };
 }

@@ -59,3 +59,43 @@ test('a countdown: the device counts by itself', () => {
     label: 'zh-Hans hold',
   });
 });
+
+const when = (instantMs: number, shows: string | null, clock: string) => ({
+  key: 'when',
+  values: { instantMs, clock, ...(shows === null ? {} : { shows }) },
+});
+/** Says its phrases one after the other, and of one its clock. */
+const sayWhen: typeof plainSay = (_language, { key, values }) => {
+  if (key === 'when') return values['clock'] as string;
+  const phrases = Object.values(values).filter((value) => typeof value === 'object') as ReturnType<typeof when>[];
+  return phrases.map((phrase) => `🍵 at ${phrase.values.clock}`).join('');
+};
+
+test.each([
+  [
+    'a whole instant, where UTF-16 counts it',
+    { starts: when(noon, null, '6 May, 19:00') },
+    [[6, '6 May, 19:00', noon, 'day-and-time']],
+  ],
+  ['a time of day', { starts: when(noon, 'time', '19:00') }, [[6, '19:00', noon, 'time']]],
+  [
+    'a time of day that stands within a date is not marked twice',
+    { starts: when(noon, null, '6 May, 19:00'), ends: when(noon + 60_000, 'time', '19:00') },
+    [
+      [6, '6 May, 19:00', noon, 'day-and-time'],
+      [24, '19:00', noon + 60_000, 'time'],
+    ],
+  ],
+  [
+    'the same words for two instants stay words',
+    { one: when(noon, null, '19:00'), other: when(noon + 1, null, '19:00') },
+    undefined,
+  ],
+  ['a number is no instant', { ml: 120 }, undefined],
+])('times: %s', (_what, values, wanted) => {
+  const { times, paragraphs } = render(sayWhen, owed({ phrases: [{ key: 'lesson', values }], choices: [] }));
+  const read = times?.map(({ offset, length, at, shows }) => {
+    return [offset, paragraphs[0]!.slice(offset, offset + length), at, shows];
+  });
+  expect(read).toEqual(wanted);
+});

@@ -1,9 +1,11 @@
 /** One outgoing message as the pieces Telegram will take: texts with their marks, buttons under the last. */
 import type { InlineKeyboardMarkup, MessageEntity } from 'grammy/types';
 import type { Outgoing } from '../../messages.ts';
+import { cutBlock, type Block } from './block.ts';
 import { keyboardOf } from './keyboard.ts';
 import { ladderLetters } from './ladder-letters.ts';
-import { cleanText, lengthOf, splitText } from './split.ts';
+import { lengthOf } from './split.ts';
+import { timeMarks } from './time-marks.ts';
 
 /** In code points, after the server has read the marks. */
 export const textLimit = 4096;
@@ -15,33 +17,33 @@ export interface Piece {
   readonly keyboard: InlineKeyboardMarkup | null;
 }
 
-interface Block {
-  readonly text: string;
-  /** Drawn with letters of one width, as the ladder needs. */
-  readonly drawn: boolean;
-}
-
 /** Empty when the message has nothing to say. */
 export function composeTexts(message: Outgoing): readonly Piece[] {
-  const drawing = message.ladder === undefined ? [] : [{ text: ladderLetters(message.ladder), drawn: true }];
-  return withKeyboard(pack([...written(message.paragraphs), ...drawing, ...counting(message)], textLimit), message);
+  return withKeyboard(pack([...written(message), ...drawn(message), ...counting(message)], textLimit), message);
 }
 
 /** The words of a message whose ladder is a picture; null when they do not fit under one. */
 export function composeCaption(message: Outgoing): Piece | null {
-  const pieces = pack([...written(message.paragraphs), ...counting(message)], captionLimit);
+  const pieces = pack([...written(message), ...counting(message)], captionLimit);
   if (pieces.length > 1) return null;
   const [words = { text: '', entities: [] }] = pieces;
   return { ...words, keyboard: keyboardOf(message.choices) };
 }
 
-function written(paragraphs: readonly string[]): readonly Block[] {
-  return paragraphs.map((text) => ({ text, drawn: false }));
+function written({ paragraphs, times = [] }: Outgoing): readonly Block[] {
+  return paragraphs.map((text, i) => ({ text, marks: timeMarks(times.filter(({ paragraph }) => paragraph === i)) }));
+}
+
+/** With letters of one width, as the ladder needs. */
+function drawn({ ladder }: Outgoing): readonly Block[] {
+  if (ladder === undefined) return [];
+  const text = ladderLetters(ladder);
+  return [{ text, marks: [{ type: 'pre', offset: 0, length: text.length }] }];
 }
 
 /** Telegram counts nothing down by itself; the call at the end is a message of its own. */
 function counting({ countdown }: Outgoing): readonly Block[] {
-  return countdown === undefined ? [] : written([countdown.label]);
+  return countdown === undefined ? [] : [{ text: countdown.label, marks: [] }];
 }
 
 function withKeyboard(pieces: readonly Omit<Piece, 'keyboard'>[], message: Outgoing): readonly Piece[] {
@@ -54,18 +56,14 @@ const gap = '\n\n';
 /** Blocks in as few pieces as hold them, a blank line between; marks count UTF-16 units, as the Bot API does. */
 function pack(blocks: readonly Block[], limit: number): readonly Omit<Piece, 'keyboard'>[] {
   const pieces: { text: string; entities: MessageEntity[] }[] = [];
-  for (const block of blocks.flatMap((whole) => cut(whole, limit))) {
+  for (const block of blocks.flatMap((whole) => cutBlock(whole, limit))) {
     const open = pieces.at(-1);
     const joins = open !== undefined && lengthOf(open.text) + gap.length + lengthOf(block.text) <= limit;
     const piece = joins ? open : { text: '', entities: [] };
     if (!joins) pieces.push(piece);
-    const offset = joins ? piece.text.length + gap.length : 0;
+    const start = joins ? piece.text.length + gap.length : 0;
     piece.text += (joins ? gap : '') + block.text;
-    if (block.drawn) piece.entities.push({ type: 'pre', offset, length: block.text.length });
+    piece.entities.push(...block.marks.map((mark) => ({ ...mark, offset: start + mark.offset })));
   }
   return pieces;
-}
-
-function cut({ text, drawn }: Block, limit: number): readonly Block[] {
-  return splitText(cleanText(text), limit).map((piece) => ({ text: piece, drawn }));
 }

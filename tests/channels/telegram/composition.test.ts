@@ -53,6 +53,21 @@ describe('a message in pieces', () => {
     expect(mark).toMatchObject({ type: 'pre', offset: 8 });
   });
 
+  it('marks a time where it stands, whatever is cleaned away or cut before it', () => {
+    const said = '6 May, 19:00';
+    const before = `\r🍵 ${'word '.repeat(1000)}at\r `;
+    const paragraph = `${before}${said}.`;
+    const at = 1_800_000_000_500;
+    const time = { paragraph: 1, offset: before.length, length: said.length, at, shows: 'day-and-time' } as const;
+    const pieces = composeTexts(outgoing(1, { paragraphs: ['Come', paragraph], times: [time] }));
+    const marks = pieces.flatMap(({ text, entities }) =>
+      entities.map((mark) => ({ ...mark, said: text.slice(mark.offset, mark.offset + mark.length) })),
+    );
+    expect(marks).toEqual([
+      expect.objectContaining({ type: 'date_time', unix_time: 1_800_000_000, date_time_format: 'wDt', said }),
+    ]);
+  });
+
   it('puts the countdown last and the buttons under the last piece', () => {
     const countdown = { startedAt: 0, endsAt: 1, label: 'Hold 20 s' };
     const choices = [{ key: 'k', label: 'Poured' }];
