@@ -22,7 +22,7 @@ const peopleSchema = z.strictObject({ me: words, one: words, two: words, many: w
 
 const pattern = word.superRefine((text, context) => {
   try {
-    void RegExp(sourceOf(text));
+    void RegExp(sourceOf(text).source);
   } catch (error) {
     context.addIssue({ code: 'custom', message: `expected a pattern: ${(error as Error).message}` });
   }

@@ -1,5 +1,5 @@
 /**
- * Times finding a tea over catalogues of 41, 500 and 5,000 teas, and reading a message; prints CPU milliseconds a message.
+ * Times finding a tea over catalogues of 41, 500 and 5,000 teas, and reading a message, long and odd ones too; prints CPU milliseconds a message.
  * Run compiled, or through any runner that takes TypeScript.
  */
 import type { Tea } from '../../src/core/teas/tea.ts';
@@ -7,6 +7,7 @@ import { makeTeaFinder } from '../../src/core/teas/find.ts';
 import { makeReader } from '../../src/core/reading/reading.ts';
 import { answers, names, teas, words } from '../reading/content.ts';
 import { readSentences } from '../reading/accuracy.ts';
+import { hostileTexts } from '../reading/hostile-texts.ts';
 
 const syllables =
   'ba bei cha dan feng gao hong hua jin lan lin long lu mei mu nan ping qing rui shan tang wen xi xue yan ye yin yun zhen zi'.split(
@@ -54,13 +55,28 @@ function fresh(all: readonly Tea[]): { find: (text: string) => unknown; read: (t
 
 /** Each sentence once, by a finder and a reader that have not seen it: they keep what they looked up. The code itself is warm. */
 export function measureReading(): string[] {
-  return [teas.length, 500, 5000].map((size) => {
-    const all = catalogueOf(size);
-    const warm = fresh(all);
-    eachSentence(warm.find);
-    eachSentence(warm.read);
-    const find = eachSentence(fresh(all).find);
-    const read = eachSentence(fresh(all).read);
-    return `${size} teas: find ${find.toFixed(3)} ms, read ${read.toFixed(3)} ms of CPU a message`;
+  return [...[teas.length, 500, 5000].map(measureCatalogue), ...measureHostile()];
+}
+
+function measureCatalogue(size: number): string {
+  const all = catalogueOf(size);
+  const warm = fresh(all);
+  eachSentence(warm.find);
+  eachSentence(warm.read);
+  const find = eachSentence(fresh(all).find);
+  const read = eachSentence(fresh(all).read);
+  return `${size} teas: find ${find.toFixed(3)} ms, read ${read.toFixed(3)} ms of CPU a message`;
+}
+
+const rounds = 20;
+
+function measureHostile(): string[] {
+  const { read } = fresh(teas);
+  const many = (text: string) => (): void => {
+    for (let i = 0; i < rounds; i++) read(text);
+  };
+  return hostileTexts.map(([name, text]) => {
+    many(text)();
+    return `${name} (${text.length} characters): read ${(cpuMsOf(many(text)) / rounds).toFixed(2)} ms of CPU`;
   });
 }

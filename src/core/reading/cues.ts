@@ -15,6 +15,8 @@ export interface Cues {
 
 /** Shorter words are too near to others to be mended. */
 const shortestMended = 6;
+/** So many characters a repeated class of a pattern takes at most. */
+const longestRun = 12;
 
 /** Plain text as cues are written: no apostrophes, a space for a hyphen, single spaces. */
 export function cueText(plain: string): string {
@@ -43,22 +45,38 @@ export function makeCues(cues: ReadingWords['cues'], known: ReadonlySet<string>)
     }
     return word;
   };
-  const compiled = new Map(Object.entries(cues).map(([cue, patterns]) => [cue, patterns.map(sourceOf).join('|')]));
-  const anywhere = new Map([...compiled].map(([cue, source]) => [cue, new RegExp(source)]));
-  const whole = new Map(
-    [...compiled].map(([cue, source]) => [
-      cue,
-      new RegExp(`^[\\s\\p{P}\\p{S}]*(?:${source})${particles}[\\s\\p{P}\\p{S}]*$`, 'u'),
-    ]),
-  );
-  const every = new Map([...compiled].map(([cue, source]) => [cue, new RegExp(source, 'g')]));
+  const compiled = new Map(Object.entries(cues).map(([cue, patterns]) => [cue, patterns.map(sourceOf)]));
+  const anywhere = new Map([...compiled].map(([cue, sources]) => [cue, testOf(sources)]));
+  const whole = new Map([...compiled].map(([cue, sources]) => [cue, wholeOf(sources)]));
+  const every = new Map([...compiled].map(([cue, sources]) => [cue, new RegExp(sources.map(framed).join('|'), 'g')]));
   return {
-    has: (cue, text) => anywhere.get(cue)?.test(text) ?? false,
+    has: (cue, text) => anywhere.get(cue)?.(text) ?? false,
     is: (cue, text) => text.length <= 40 && (whole.get(cue)?.test(text) ?? false),
     mended: (text) => text.replace(/[a-z]{6,14}/g, mend),
     without: (cue, text) => text.replace(every.get(cue) ?? /$^/, ' '),
   };
 }
+
+function wholeOf(sources: readonly CueSource[]): RegExp {
+  const edge = '[\\s\\p{P}\\p{S}]*';
+  return new RegExp(`^${edge}(?:${sources.map(framed).join('|')})${particles}${edge}$`, 'u');
+}
+
+/** Patterns of one script are tried together, and only in a text that holds it: most places fail at their first character. */
+function testOf(sources: readonly CueSource[]): (text: string) => boolean {
+  const together = (some: readonly CueSource[], latin: boolean): RegExp | null =>
+    some.length === 0 ? null : new RegExp(framed({ latin, source: some.map((one) => one.source).join('|') }));
+  const latin = together(
+    sources.filter((one) => one.latin),
+    true,
+  );
+  const others = sources.filter((one) => !one.latin);
+  const han = together(others, false);
+  const needsHan = !others.some(({ source }) => /[a-z]/.test(source));
+  return (text) => (latin?.test(text) ?? false) || (han !== null && (!needsHan || hasHan(text)) && han.test(text));
+}
+
+const hasHan = (text: string): boolean => /[\u3400-\u9fff]/.test(text);
 
 function stemsOf(cues: ReadingWords['cues']): Set<string> {
   const words = Object.values(cues)
@@ -72,14 +90,26 @@ function beginnings(word: string): string[] {
   return Array.from({ length: Math.max(0, word.length - shortestMended) }, (_, i) => word.slice(0, shortestMended + i));
 }
 
+export interface CueSource {
+  readonly latin: boolean;
+  readonly source: string;
+}
+
 /** Throws SyntaxError for a pattern that is none; the loader tells where it stands. */
-export function sourceOf(pattern: string): string {
+export function sourceOf(pattern: string): CueSource {
   const plain = plainText(pattern).plain;
   const latin = !/\p{Script=Han}/u.test(plain);
   const gap = latin ? ' (?:[^ .!?]+ ){0,6}?' : '[^.!?。!?\\n]{0,14}?';
   const source = plain
+    // However long a run of digits in a text, at each place of it little is tried.
+    .replace(/\]\+/g, `]{1,${longestRun}}`)
+    .replace(/\]\*/g, `]{0,${longestRun}}`)
     .replace(/\((?!\?)/g, '(?:')
-    .replace(/(?<![\])?])\*/g, '[a-z]*')
+    .replace(/(?<![)?])\*/g, '[a-z]*')
     .replaceAll(latin ? ' ~ ' : / ?~ ?/g, gap);
+  return { latin, source };
+}
+
+function framed({ latin, source }: CueSource): string {
   return latin ? `(?<![a-z0-9])(?:${source})(?![a-z0-9])` : `(?:${source})`;
 }

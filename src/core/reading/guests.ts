@@ -89,15 +89,15 @@ function chains(
   link: RegExp,
 ): Link[][] {
   const found: Link[][] = [];
+  const numberAt = new Map(numbers.map((number) => [number.start, number]));
   let chain: Link[] = [];
   const close = (): void => {
     if (chain.some((l) => l.sort !== 'join' && l.sort !== 'number')) found.push(chain);
     chain = [];
   };
   for (let i = 0; i < plain.length;) {
-    const number = numbers.find((n) => n.start === i);
-    link.lastIndex = i;
-    const word = link.exec(plain)?.[0];
+    const number = numberAt.get(i);
+    const word = insideWord(plain, i) ? undefined : linkAt(link, plain, i);
     if (word && (!number || word.length > number.end - number.start)) {
       chain.push({ sort: sorts.get(word) ?? 'join', text: word, value: 0, start: i, end: i + word.length });
       i += word.length;
@@ -112,6 +112,14 @@ function chains(
   close();
   return found;
 }
+
+function linkAt(link: RegExp, plain: string, at: number): string | undefined {
+  link.lastIndex = at;
+  return link.exec(plain)?.[0];
+}
+
+const isLetter = (character: string): boolean => character >= 'a' && character <= 'z';
+const insideWord = (plain: string, at: number): boolean => isLetter(plain.charAt(at)) && isLetter(plain.charAt(at - 1));
 
 function chainSum(plain: string, all: readonly Link[][]): Measure | null {
   const sums = all.flatMap((chain) => {

@@ -57,6 +57,9 @@ export interface Observation {
 
 export type Observer = (text: string, hint: Hint) => Observation;
 
+/** What a person wants is said in so many characters; it bounds the cost. Names and numbers are looked for in all that is read. */
+const longestCued = 600;
+
 export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: ReadonlySet<string>): Observer {
   const cuesOnce = lazily(() => makeCues(words.cues, ordinary));
   const vesselsIn = lazily(() => makeVesselFinder(words, ordinary));
@@ -66,7 +69,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
   return (text, { language: before, asked }) => {
     const cues = cuesOnce();
     const { shown, plain } = plainText(text);
-    const said = cues.mended(cueText(plain));
+    const said = cues.mended(cueText(plain.slice(0, longestCued)));
     const { language, sure } = readLanguage(shown, before);
     const wants = readWantedLanguage(said, cues, language);
     const act = readAct(said, cues, wants);

@@ -55,6 +55,7 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
   const han = new Map<string, Name<T>>();
   /** First character → longest Han name that begins with it. */
   const reach = new Map<string, number>();
+  let longestKey = 0;
   for (const name of names) learn(name);
 
   function learn(name: Name<T>): void {
@@ -65,6 +66,7 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
     if (before) return void before.cuts.add(words.join(' '));
     const known: Known<T> = { ...name, key, cuts: new Set([words.join(' ')]) };
     latin.set(key, known);
+    longestKey = Math.max(longestKey, key.length);
     if (known.key.length < shortestNear) return;
     add(sounds, soundOf(known.key), known);
     for (const form of withOneLeftOut(known.key)) add(nearby, form, known);
@@ -76,20 +78,26 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
     reach.set(first, Math.max(reach.get(first) ?? 0, name.text.length));
   }
 
-  function exactAt(run: readonly Word[], i: number): { known: Known<T>; count: number } | null {
-    for (let count = Math.min(mostWords, run.length - i); count > 0; count--) {
-      const window = run.slice(i, i + count);
-      const key = window.map((word) => word.text).join('');
+  /** The longest name of the words from i up to `end`. */
+  function exactAt(run: readonly Word[], i: number, end: number): { known: Known<T>; count: number } | null {
+    let longest: { known: Known<T>; count: number } | null = null;
+    let key = '';
+    for (let count = 1; i + count <= end && key.length < longestKey; count++) {
+      key += run[i + count - 1]?.text ?? '';
       const known = latin.get(key) ?? (key.length > 4 && key.endsWith('s') ? latin.get(key.slice(0, -1)) : undefined);
-      if (!known) continue;
-      const asWritten = known.cuts.has(window.map((word) => word.text).join(' '));
-      if (asWritten || count === 1 || !window.some((word) => ordinary.has(word.text))) return { known, count };
+      if (known && isWhole(known, run.slice(i, i + count))) longest = { known, count };
     }
-    return null;
+    return longest;
   }
 
-  function nearAt(run: readonly Word[], i: number): { known: Known<T>; count: number } | null {
-    for (let count = Math.min(mostWords, run.length - i); count > 0; count--) {
+  /** Everyday words run together are no name, unless it is written so. */
+  function isWhole(known: Known<T>, window: readonly Word[]): boolean {
+    if (window.length === 1 || !window.some((word) => ordinary.has(word.text))) return true;
+    return known.cuts.has(window.map((word) => word.text).join(' '));
+  }
+
+  function nearAt(run: readonly Word[], i: number, end: number): { known: Known<T>; count: number } | null {
+    for (let count = end - i; count > 0; count--) {
       const window = run.slice(i, i + count);
       const everyday = window.filter((word) => ordinary.has(word.text));
       if (everyday.length === window.length) continue;
@@ -168,7 +176,7 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
         const last = exact ? run.length : Math.min(run.length, wordsReadNearly);
         for (let i = 0; i < last; i++) {
           if (taken.has(i)) continue;
-          const hit = at(run.slice(0, firstTaken(taken, i, run.length)), i);
+          const hit = at(run, i, firstTaken(taken, i, Math.min(i + mostWords, run.length)));
           if (!hit) continue;
           const longer = exact && read + i < wordsReadNearly ? longerNear(run, i, hit.count, hit.known) : null;
           const free =
