@@ -14,14 +14,9 @@ const named = (list: readonly Point[]): (readonly [string, Point])[] =>
     p,
   ]);
 
-/**
- * What two sources that pull against each other leave outside its tolerance, and by how much it may be: MEXT's black
- * tea gives as much in 3 min as Hicks' in 5, and the sencha's amino acids wait for the second pour more than ours do.
- */
+/** Where two sources pull against each other: MEXT's black tea gives as much in 3 min as Hicks' in 5. */
 const known: { readonly [name: string]: number } = {
   'mext-black share caffeine 1 in a pot': 0.115,
-  'sencha-three-warm upTo amino 1': 0.18,
-  'sencha-three-warm upTo amino 3': 0.18,
 };
 
 describe('rows the rates are fitted to', () => {
