@@ -9,6 +9,8 @@ export default defineConfig({
     pool: 'forks',
     // The usual number leaves one core of two idle.
     maxWorkers: 2,
-    testTimeout: 20_000,
+    // What hangs is found; what is merely slow on a busy machine is no failure.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
   },
 });
