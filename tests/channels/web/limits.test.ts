@@ -133,7 +133,7 @@ describe('too much (2.4.1, 15.2.2)', () => {
     const begun = Date.now();
     await new Promise((closed) => socket.once('close', closed));
     clearInterval(drip);
-    expect(Date.now() - begun).toBeLessThan(2_000);
+    expect(Date.now() - begun).toBeLessThan(10_000);
     await strict.stop();
   });
 
@@ -148,7 +148,7 @@ describe('too much (2.4.1, 15.2.2)', () => {
     );
     const begun = Date.now();
     await new Promise((closed) => socket.once('close', closed));
-    expect(Date.now() - begun).toBeLessThan(2_000);
+    expect(Date.now() - begun).toBeLessThan(10_000);
     expect(strict.recorded).toEqual([]);
     await strict.stop();
   });
