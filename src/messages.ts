@@ -34,10 +34,13 @@ export interface Outgoing {
   readonly channel: ChannelName;
   readonly chat: string;
   readonly language: Language;
+  /** What it is about in a few words, for a channel that writes that above a message. */
+  readonly subject?: string;
   readonly paragraphs: readonly string[];
   readonly choices: readonly Choice[];
   readonly ladder?: Ladder;
   readonly countdown?: Countdown;
+  readonly file?: Enclosure;
   /** Where the paragraphs say an instant; absent where they don't. */
   readonly times?: readonly SaidTime[];
   /** The channel's own reference of an earlier message that this one replaces. */
@@ -71,6 +74,17 @@ export interface LadderRung {
 export interface Countdown {
   readonly startedAt: Instant;
   readonly endsAt: Instant;
+  readonly label: string;
+}
+
+/** A small file that goes with the words, such as a day for the calendar. */
+export interface Enclosure {
+  /** At most 80 of [A-Za-z0-9._-], with its ending. */
+  readonly name: string;
+  /** As MIME writes it: "text/calendar; method=PUBLISH". The text is UTF-8. */
+  readonly mediaType: string;
+  readonly text: string;
+  /** What it is, as a person reads it. */
   readonly label: string;
 }
 

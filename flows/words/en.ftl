@@ -158,6 +158,8 @@ choice-never-mind = Never mind
 ask-question = What shall I pass on? Write it in one message.
 passed-on = Passed to the shop. They answer in their own time; the answer comes here.
 lesson-to-shop = The shop looks after lessons itself. Shall I pass your question on?
+# with a booking: the file for the student's own calendar
+lesson-calendar = For your calendar
 
 
 # the house itself

@@ -158,6 +158,8 @@ choice-never-mind = 算了
 ask-question = 要转告什么？请写在一条消息里。
 passed-on = 已转给店家。他们有空就会回，回复会发到这里。
 lesson-to-shop = 课程由店家亲自安排。要我把您的问题转过去吗？
+# with a booking: the file for the student's own calendar
+lesson-calendar = 加到日历
 
 
 # the house itself

@@ -158,6 +158,8 @@ choice-never-mind = 算了
 ask-question = 要轉告什麼？請寫在一則訊息裡。
 passed-on = 已轉給店家。他們有空就會回，回覆會傳到這裡。
 lesson-to-shop = 課程由店家親自安排。要我把您的問題轉過去嗎？
+# with a booking: the file for the student's own calendar
+lesson-calendar = 加到行事曆
 
 
 # the house itself

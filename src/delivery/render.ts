@@ -1,6 +1,6 @@
 /** A message owed, put into words: keys and values in, sentences in the person's language out. */
 import type { Language } from '../core/units.ts';
-import type { Countdown, Ladder, Outgoing, Phrase } from '../messages.ts';
+import type { Countdown, Enclosure, Ladder, Outgoing, Phrase } from '../messages.ts';
 import { choiceKey, type Owed } from '../store/contract.ts';
 import { saidTimes } from './said-times.ts';
 
@@ -21,6 +21,7 @@ export function render(say: Say, owed: Owed): Outgoing {
     channel: address.channel,
     chat: address.chat,
     language,
+    ...(saying.subject === undefined ? {} : { subject: tell(saying.subject) }),
     paragraphs,
     choices: saying.choices.map((choice, i) => ({ key: choiceKey(id, i), label: tell(choice.label) })),
     ...shown(saying.show, tell),
@@ -38,9 +39,10 @@ function latenessOf(lateS: number): 'no' | 'some' | 'long' {
 type Facts = Phrase['values'];
 type Tell = (phrase: Phrase) => string;
 
-function shown(show: Facts | undefined, tell: Tell): { ladder?: Ladder; countdown?: Countdown } {
+function shown(show: Facts | undefined, tell: Tell): Pick<Outgoing, 'ladder' | 'countdown' | 'file'> {
   if (show?.['kind'] === 'ladder') return { ladder: ladder(show, tell) };
   if (show?.['kind'] === 'countdown') return { countdown: countdown(show, tell) };
+  if (show?.['kind'] === 'file') return { file: file(show, tell) };
   return {};
 }
 
@@ -66,4 +68,9 @@ function countdown(show: Facts, tell: Tell): Countdown {
     endsAt: Number(show['endsAtMs']),
     label: tell(show['label'] as unknown as Phrase),
   };
+}
+
+function file(show: Facts, tell: Tell): Enclosure {
+  const { name, mediaType, text, label } = show as unknown as Omit<Enclosure, 'label'> & { readonly label: Phrase };
+  return { name, mediaType, text, label: tell(label) };
 }

@@ -60,6 +60,17 @@ test('a countdown: the device counts by itself', () => {
   });
 });
 
+test('a file, and what it is about', () => {
+  const label = { key: 'calendar', values: {} };
+  const show = { kind: 'file', name: 'a.ics', mediaType: 'text/calendar; method=PUBLISH', text: 'BEGIN', label };
+  const { file, subject } = render(
+    plainSay,
+    owed({ phrases: [], choices: [], show, subject: { key: 'tea', values: {} } }),
+  );
+  expect(file).toEqual({ name: 'a.ics', mediaType: show.mediaType, text: 'BEGIN', label: 'zh-Hans calendar' });
+  expect(subject).toBe('zh-Hans tea');
+});
+
 const when = (instantMs: number, shows: string | null, clock: string) => ({
   key: 'when',
   values: { instantMs, clock, ...(shows === null ? {} : { shows }) },

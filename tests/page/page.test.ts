@@ -75,6 +75,19 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     await page.context().close();
   });
 
+  it('hands over the file of a message, and breaks no rule by it', async () => {
+    const { page } = await withPlan();
+    const file = { name: 'first-cup.ics', mediaType: 'text/calendar', text: 'BEGIN', label: 'For your calendar' };
+    await house.say({ chat: house.chat(), paragraphs: ['You are coming.'], file });
+    const link = page.getByRole('link', { name: file.label });
+    await link.waitFor();
+    expect(await barriers(page)).toEqual([]);
+    expect(Math.round((await link.boundingBox())?.height ?? 0)).toBeGreaterThanOrEqual(44);
+    const [download] = await Promise.all([page.waitForEvent('download'), link.click()]);
+    expect(download.suggestedFilename()).toBe(file.name);
+    await page.context().close();
+  });
+
   it('is whole again after it is loaded anew, and greets only once', async () => {
     const { page } = await withPlan();
     const before = await shown(page);

@@ -1,14 +1,16 @@
 /** The few calls that put a piece into a chat, change it there, or take it away. */
 import { InputFile } from 'grammy';
+import type { Enclosure } from '../../messages.ts';
 import type { Answer, BotApi } from './bot-api.ts';
 import type { Piece } from './composition.ts';
 import { meaningOf, type Fault } from './fault.ts';
 import type { SentPiece } from './reference.ts';
 
-/** A piece, the PNG above it if it has one, and the message it takes the place of. */
+/** A piece, the PNG above it or the file it goes with if it has one, and the message it takes the place of. */
 export interface Step {
   readonly piece: Piece;
   readonly picture?: Uint8Array;
+  readonly file?: Enclosure;
   readonly old?: SentPiece;
 }
 
@@ -36,7 +38,7 @@ export function makePieces(api: BotApi, timeoutMs: number): Pieces {
   }
 
   async function edit(chat: string, { piece, picture }: Step, old: SentPiece): Promise<Done> {
-    const answer = old.kind === 'picture' ? await editCaption(chat, piece, old) : await editText(chat, piece, old);
+    const answer = old.kind === 'text' ? await editText(chat, piece, old) : await editCaption(chat, piece, old);
     if (answer.ok) return { ok: true, sent: old };
     const { meaning } = meaningOf(answer.fault);
     if (meaning === 'unchanged') return { ok: true, sent: old };
@@ -44,13 +46,16 @@ export function makePieces(api: BotApi, timeoutMs: number): Pieces {
     return { ok: false, fault: answer.fault, repeatable: true };
   }
 
-  async function send(chat: string, { piece, picture }: Step): Promise<Done> {
-    const answer = picture === undefined ? await sendText(chat, piece) : await sendPicture(chat, piece, picture);
+  async function send(chat: string, step: Step): Promise<Done> {
+    const answer = await call(chat, step);
     if (!answer.ok) return { ok: false, fault: answer.fault, repeatable: false };
-    return {
-      ok: true,
-      sent: { kind: picture === undefined ? 'text' : 'picture', messageId: answer.result.message_id },
-    };
+    const kind = step.picture ? 'picture' : step.file ? 'file' : 'text';
+    return { ok: true, sent: { kind, messageId: answer.result.message_id } };
+  }
+
+  function call(chat: string, { piece, picture, file }: Step): Promise<Answer<{ message_id: number }>> {
+    if (picture !== undefined) return sendPicture(chat, piece, picture);
+    return file === undefined ? sendText(chat, piece) : sendFile(chat, piece, file);
   }
 
   function sendText(chat: string, piece: Piece): Promise<Answer<{ message_id: number }>> {
@@ -65,6 +70,11 @@ export function makePieces(api: BotApi, timeoutMs: number): Pieces {
   function sendPicture(chat: string, piece: Piece, picture: Uint8Array): Promise<Answer<{ message_id: number }>> {
     const photo = new InputFile(picture, 'ladder.png');
     return api.call('sendPhoto', { chat_id: chat, photo, ...captionOf(piece), ...markupOf(piece) }, limits);
+  }
+
+  function sendFile(chat: string, piece: Piece, { name, text }: Enclosure): Promise<Answer<{ message_id: number }>> {
+    const document = new InputFile(Buffer.from(text), name);
+    return api.call('sendDocument', { chat_id: chat, document, ...captionOf(piece), ...markupOf(piece) }, limits);
   }
 
   function editCaption(chat: string, piece: Piece, { messageId }: SentPiece): Promise<Answer<unknown>> {

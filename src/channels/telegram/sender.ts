@@ -1,7 +1,7 @@
 /** Sends one outgoing message, in as many pieces as it takes, and says what became of it. */
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Log } from '../../log.ts';
-import type { Ladder, Outgoing, Sent } from '../../messages.ts';
+import type { Enclosure, Ladder, Outgoing, Sent } from '../../messages.ts';
 import { errorFields } from '../../log.ts';
 import type { BotApi } from './bot-api.ts';
 import { composeCaption, composeTexts } from './composition.ts';
@@ -34,6 +34,7 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
     const { at, goes } = gate.enter(message.chat, now);
     if (!goes) return { outcome: 'retry', notBefore: at, why: 'too-many' };
     if (at > now) await sleep(at - now);
+    if (message.file !== undefined) return put(message, filed(message, message.file));
     const old = message.replaces === undefined ? [] : parseReference(message.replaces);
     return (await underPicture(message, old)) ?? put(message, lettered(message, old));
   }
@@ -42,7 +43,7 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
   async function underPicture(message: Outgoing, old: readonly SentPiece[]): Promise<Sent | null> {
     const piece = composeCaption(message);
     if (piece === null) return null;
-    if (old.length === 1 && old[0]!.kind === 'picture') return put(message, [{ piece, old: old[0]! }]);
+    if (old.length === 1 && old[0]!.kind !== 'text') return put(message, [{ piece, old: old[0]! }]);
     if (message.ladder === undefined || old.length > 0 || unfinished.has(message.id)) return null;
     const picture = await drawn(message.ladder, message.language);
     if (picture === null) return null;
@@ -90,12 +91,14 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
     if (unfinished.size > unfinishedLimit && oldest !== undefined) unfinished.delete(oldest);
   }
 
-  /** A shorter message takes fewer pieces than the one it replaces. */
+  /** A shorter message takes fewer pieces than the one it replaces, and one with a file takes none of them. */
   async function removeSurplus(message: Outgoing, sent: readonly SentPiece[]): Promise<void> {
     const kept = new Set(sent.map(({ messageId }) => messageId));
-    const before = parseReference(message.replaces ?? '').filter(({ kind }) => kind === 'text');
+    const isNew = message.file !== undefined;
+    const before = parseReference(message.replaces ?? '').filter(({ kind }) => isNew || kind === 'text');
     for (const piece of before) {
-      if (sent.length < before.length && !kept.has(piece.messageId)) await pieces.remove(message.chat, piece);
+      if ((isNew || sent.length < before.length) && !kept.has(piece.messageId))
+        await pieces.remove(message.chat, piece);
     }
   }
 
@@ -104,6 +107,14 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
 
 function isKey(key: string): boolean {
   return key !== '' && Buffer.byteLength(key) <= keyLimitBytes;
+}
+
+/** A file that changed is news, so it comes anew instead of in the old one's place; its words stand under it where they fit. */
+function filed(message: Outgoing, file: Enclosure): readonly Step[] {
+  const piece = composeCaption(message);
+  if (piece !== null) return [{ piece, file }];
+  const texts = composeTexts(message).map((text) => ({ piece: text }));
+  return [...texts, { piece: { text: '', entities: [], keyboard: null }, file }];
 }
 
 /** All in letters: each piece takes the place of an old text as far as there are any. */

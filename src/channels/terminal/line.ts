@@ -4,11 +4,12 @@ import type { Choice, Ladder, Outgoing, What } from '../../messages.ts';
 export type DrawLadder = (ladder: Ladder) => readonly string[];
 
 export function drawn(message: Outgoing, drawLadder: DrawLadder): readonly string[] {
-  const { paragraphs, ladder, countdown, choices } = message;
+  const { paragraphs, ladder, countdown, file, choices } = message;
   return [
     ...paragraphs.flatMap((paragraph) => paragraph.split('\n')),
     ...(ladder ? drawLadder(ladder) : []),
     ...(countdown ? [countdown.label] : []),
+    ...(file ? [`  → ${file.label}: ${file.name}`] : []),
     ...choices.map(({ label }, i) => `  [${i + 1}] ${label}`),
   ];
 }

@@ -1,5 +1,5 @@
 /** What the routes need of the house, gathered once. */
-import type { Incoming } from '../../messages.ts';
+import type { Enclosure, Incoming } from '../../messages.ts';
 import type { Log } from '../../log.ts';
 import type { Assets } from './assets.ts';
 import type { WebLimits } from './limits.ts';
@@ -31,6 +31,8 @@ export interface House {
   words(language: PageLanguage): PageWords;
   label(teaId: string, language: PageLanguage): Promise<Said | null>;
   past(chat: string, afterId: string | null): Promise<readonly Said[]>;
+  /** What went with a message of this sheet; null when nothing did, or it is no longer kept. */
+  file(chat: string, messageId: string): Promise<Enclosure | null>;
   /** All that is kept of the person behind a sheet; null when nothing is. */
   myData(chat: string): Promise<string | null>;
   record(incoming: Incoming): Promise<'new' | 'seen'>;

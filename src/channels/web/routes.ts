@@ -39,6 +39,7 @@ export function makeRoutes(house: House): Hono<{ Bindings: HttpBindings }> {
   app.get('/mark.svg', (c) => c.body(mark, 200, { 'content-type': 'image/svg+xml', 'cache-control': 'max-age=86400' }));
 
   app.get('/my-data', (c) => myData(house, c));
+  app.get('/file/:message', (c) => enclosed(house, c));
   app.get('/stream', (c) => openStream(house, c));
   app.post('/sheet', bodyLimit({ maxSize: house.limits.bodyBytes, onError: (c) => c.text('', 413) }), (c) =>
     takeIn(house, c),
@@ -116,6 +117,19 @@ async function myData(house: House, c: Call): Promise<Response> {
   c.header('content-disposition', 'attachment; filename="ninthpour-my-data.json"');
   c.header('cache-control', 'no-store');
   return c.body(kept, 200, { 'content-type': 'application/json; charset=utf-8' });
+}
+
+/** To the sheet its message stands on, and nobody else. Links from elsewhere find nothing: they come without its cookie or not from the page. */
+async function enclosed(house: House, c: Call): Promise<Response> {
+  const { fetchSite } = asked(c);
+  if (fetchSite !== 'none' && !readByOurPage(asked(c), house.home)) return c.text('', 403);
+  if (!house.rates.pagesPerAddress.take(address(house, c))) return tooFast(house, c);
+  const session = sessionOf(house, c);
+  const file = session === null ? null : await house.file(session.chat, c.req.param('message') ?? '');
+  if (file === null) return notFound(house, c);
+  c.header('content-disposition', `attachment; filename="${file.name.replace(/[^\w.-]/g, '-')}"`);
+  c.header('cache-control', 'no-store');
+  return c.body(file.text, 200, { 'content-type': `${file.mediaType}; charset=utf-8` });
 }
 
 /** The next person on this device gets an empty sheet; the old number is kept nowhere on it. */

@@ -96,6 +96,7 @@ function makeHouse(
       const sheet = await deps.teaSheet(teaId, language);
       return sheet === null ? null : saidOf(sheet);
     },
+    file: async (chat, id) => (await deps.history(chat, null)).find((message) => message.id === id)?.file ?? null,
     past: async (chat, afterId) => (await deps.history(chat, afterId)).map(saidOf),
     myData: (chat) => deps.myData?.(chat) ?? Promise.resolve(null),
     record,
@@ -104,7 +105,7 @@ function makeHouse(
 
 /** Picked by name: what is not for the page stays here, whatever is added to a message later. */
 function saidOf(message: Outgoing): Said {
-  const { id, language, paragraphs, choices, ladder, countdown, replaces } = message;
+  const { id, language, paragraphs, choices, ladder, countdown, file, replaces } = message;
   return {
     id,
     language,
@@ -112,6 +113,7 @@ function saidOf(message: Outgoing): Said {
     choices,
     ...(ladder === undefined ? {} : { ladder }),
     ...(countdown === undefined ? {} : { countdown }),
+    ...(file === undefined ? {} : { file: file.label }),
     ...(replaces === undefined ? {} : { replaces }),
   };
 }

@@ -56,7 +56,9 @@ export type Effect =
 export interface Saying {
   readonly phrases: readonly Phrase[];
   readonly choices: readonly SayingChoice[];
-  /** Something to draw where the channel can: { kind: 'ladder', … }, { kind: 'countdown', … }. */
+  /** What it is about in a few words, for a channel that writes that above a message. */
+  readonly subject?: Phrase;
+  /** What comes with the words: { kind: 'ladder', … }, { kind: 'countdown', … }, { kind: 'file', … }. */
   readonly show?: Facts;
   /** A message with a slot replaces, in place, the last one of the same slot. */
   readonly slot?: string;

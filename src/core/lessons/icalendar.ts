@@ -26,7 +26,7 @@ export function calendarFile(event: CalendarEvent): string {
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
     'PRODID:-//Ninthpour//Lessons//EN',
-    `METHOD:${event.cancelled ? 'CANCEL' : 'PUBLISH'}`,
+    `METHOD:${methodOf(event)}`,
     'BEGIN:VEVENT',
     `UID:${text(event.uid)}`,
     `SEQUENCE:${event.sequence}`,
@@ -42,6 +42,18 @@ export function calendarFile(event: CalendarEvent): string {
     'END:VCALENDAR',
   ];
   return lines.map((line) => `${fold(line)}\r\n`).join('');
+}
+
+/** The event as a file to go with a message. PUBLISH, never REQUEST: nobody here reads the replies that one asks for (RFC 5546 §3.2.1). */
+export function calendarEnclosure(
+  event: CalendarEvent,
+  name: string,
+): { readonly name: string; readonly mediaType: string; readonly text: string } {
+  return { name, mediaType: `text/calendar; method=${methodOf(event)}`, text: calendarFile(event) };
+}
+
+function methodOf({ cancelled }: CalendarEvent): 'CANCEL' | 'PUBLISH' {
+  return cancelled ? 'CANCEL' : 'PUBLISH';
 }
 
 /** "20261206T020000Z". */

@@ -152,6 +152,53 @@ describe('the ladder', () => {
   });
 });
 
+const seen = () => server.seenBy(1).map(({ kind, text, document }) => [kind, text, document?.bytes.toString()]);
+
+describe('a file', () => {
+  const file = {
+    name: 'first-cup.ics',
+    mediaType: 'text/calendar; method=PUBLISH',
+    text: 'BEGIN:茶',
+    label: 'Calendar',
+  };
+
+  it('comes with the words and the buttons under it, and a later message takes only those away', async () => {
+    const first = await send(outgoing(1, { file, choices: [{ key: 'k', label: 'Give my seat back' }] }));
+    expect(server.seenBy(1)).toMatchObject([{ kind: 'document', text: 'Hello', document: { filename: file.name } }]);
+    expect(server.seenBy(1)[0]?.markup?.inline_keyboard).toHaveLength(1);
+    expect(await send(outgoing(1, { paragraphs: ['Moved'], replaces: refOf(first) }))).toEqual(first);
+    expect(seen()).toEqual([['document', 'Moved', 'BEGIN:茶']]);
+    expect(server.seenBy(1)[0]?.markup).toBeNull();
+  });
+
+  it('that changed comes anew in the place of the old one', async () => {
+    const first = await send(outgoing(1, { file }));
+    const text = await send(outgoing(1));
+    const second = await send(outgoing(1, { file: { ...file, text: 'END' }, replaces: refOf(first) }));
+    expect(second).not.toEqual(first);
+    await send(outgoing(1, { file: { ...file, text: 'LAST' }, replaces: refOf(text) }));
+    expect(seen()).toEqual([
+      ['document', 'Hello', 'END'],
+      ['document', 'Hello', 'LAST'],
+    ]);
+  });
+
+  it('comes after words that are too long to stand under it', async () => {
+    const sent = await send(outgoing(1, { file, paragraphs: ['z'.repeat(1025)], choices: [{ key: 'k', label: 'x' }] }));
+    expect(refOf(sent)).toMatch(/^t\d+\.f\d+$/);
+    expect(server.seenBy(1)).toMatchObject([
+      { kind: 'text', markup: { inline_keyboard: [[{ text: 'x' }]] } },
+      { kind: 'document', text: '' },
+    ]);
+  });
+
+  it('whose answer is lost may have arrived', async () => {
+    server.faults.add({ method: 'sendDocument', trouble: { kind: 'drop', processed: true } });
+    expect(await send(outgoing(1, { file }))).toMatchObject({ outcome: 'unknown' });
+    expect(seen()).toHaveLength(1);
+  });
+});
+
 function refused(seconds: number): Trouble {
   return {
     kind: 'refuse',

@@ -1,7 +1,7 @@
 import ICAL from 'ical.js';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { calendarFile, type CalendarEvent } from '../../../src/core/lessons/icalendar.ts';
+import { calendarEnclosure, calendarFile, type CalendarEvent } from '../../../src/core/lessons/icalendar.ts';
 import { lessonEvent } from '../../../src/core/lessons/lesson-event.ts';
 import { cancelLesson, moveLesson, recomputeLesson } from '../../../src/core/lessons/lesson.ts';
 import { bookingWith, denverAt, lessonWith } from './lesson-drafts.ts';
@@ -77,6 +77,15 @@ describe('a calendar file', () => {
     const { calendar, component } = read(calendarFile({ ...event, cancelled: true }));
     expect(calendar.getFirstPropertyValue('method')).toBe('CANCEL');
     expect(component.getFirstPropertyValue('status')).toBe('CANCELLED');
+  });
+
+  it.each([
+    [false, 'PUBLISH'],
+    [true, 'CANCEL'],
+  ])('cancelled %s goes with a message under the method it holds', (cancelled, method) => {
+    const file = calendarEnclosure({ ...event, cancelled }, 'a.ics');
+    expect(file).toMatchObject({ name: 'a.ics', mediaType: `text/calendar; method=${method}` });
+    expect(read(file.text).calendar.getFirstPropertyValue('method')).toBe(method);
   });
 
   it('survives any words: no line over 75 octets, no character cut, nothing smuggled in', () => {

@@ -32,6 +32,13 @@ export function EntryLine({ entry, open, card, words, ring, tap, call }: Props):
       {said.paragraphs.map((paragraph, n) => (
         <p key={n}>{paragraph}</p>
       ))}
+      {said.file !== undefined && (
+        <p class="file">
+          <a href={`/file/${said.id}`} download>
+            {said.file}
+          </a>
+        </p>
+      )}
       {said.ladder && <LadderFigure of={said.ladder} />}
       {said.countdown && <Hold id={place} of={said.countdown} words={words} ring={ring} call={call} />}
       {open && said.choices.length > 0 && (

@@ -14,7 +14,10 @@ export function isPageLanguage(tag: unknown): tag is PageLanguage {
 }
 
 /** A message as the event stream carries it. */
-export type Said = Omit<Outgoing, 'channel' | 'chat'>;
+export type Said = Omit<Outgoing, 'channel' | 'chat' | 'subject' | 'file'> & {
+  /** What a file that goes with it is; it is fetched by the message's id (`/file/…`). */
+  readonly file?: string;
+};
 
 /** What a person did, as the page posts it; the id is made by the page, so that a repeat changes nothing. */
 export interface Posted {

@@ -1,6 +1,6 @@
 /** The methods our bot uses, by their names in small letters; each answers with the result or throws a refusal. */
 import { captionLimitOfServer, pointsIn, textLimitOfServer } from './limits.ts';
-import type { CallArguments } from './call-arguments.ts';
+import type { CallArguments, UploadedFile } from './call-arguments.ts';
 import { checkedMarkup, checkedText } from './content-check.ts';
 import { badRequest, Refusal, webhookIsSet } from './refusal.ts';
 import type { StandInClock } from './stand-in-clock.ts';
@@ -33,6 +33,7 @@ export const methods: ReadonlyMap<string, Answering> = new Map<string, Answering
   ['getwebhookinfo', webhookInfo],
   ['sendmessage', sendMessage],
   ['sendphoto', sendPhoto],
+  ['senddocument', sendDocument],
   ['editmessagetext', editMessageText],
   ['editmessagecaption', editMessageCaption],
   ['deletemessage', deleteMessage],
@@ -92,10 +93,26 @@ function sendMessage(args: CallArguments, { world }: Behind): unknown {
   return world.shown(chat, kept);
 }
 
+function attached(args: CallArguments, name: string): UploadedFile | undefined {
+  return args.files.get(/^attach:\/\/(.+)$/.exec(args.text(name))?.[1] ?? name);
+}
+
+/** Known by its file id no file of ours is sent, so one must be attached. */
+function sendDocument(args: CallArguments, { world }: Behind): unknown {
+  const chat = world.writable(args.text('chat_id'));
+  const document = attached(args, 'document');
+  if (!document) throw badRequest('there is no document in the request');
+  if (document.bytes.length === 0) throw badRequest('file must be non-empty');
+  // Stricter than the server, which gives a file without a name one of its own.
+  if (!/^[\w.-]+\.\w+$/.test(document.filename)) throw badRequest('stand-in: a file without a plain name');
+  const content = checkedText(args, inCaption, captionLimitOfServer);
+  const kept = world.keep(chat, { fromBot: true, kind: 'document', ...content, markup: checkedMarkup(args), document });
+  return world.shown(chat, kept);
+}
+
 function sendPhoto(args: CallArguments, { world }: Behind): unknown {
   const chat = world.writable(args.text('chat_id'));
-  const attached = /^attach:\/\/(.+)$/.exec(args.text('photo'))?.[1] ?? 'photo';
-  const photo = args.files.get(attached)?.bytes;
+  const photo = attached(args, 'photo')?.bytes;
   if (!photo) throw badRequest('there is no photo in the request');
   if (!photo.subarray(0, 4).equals(Buffer.from([0x89, 0x50, 0x4e, 0x47]))) throw badRequest('IMAGE_PROCESS_FAILED');
   const content = checkedText(args, inCaption, captionLimitOfServer);
@@ -111,7 +128,7 @@ function editMessageText(args: CallArguments, behind: Behind): unknown {
 
 function editMessageCaption(args: CallArguments, behind: Behind): unknown {
   const found = editable(args, behind.world);
-  if (found.message.kind !== 'photo') throw badRequest('there is no caption in the message to edit');
+  if (found.message.kind === 'text') throw badRequest('there is no caption in the message to edit');
   return edit(args, behind, { ...found, ...checkedText(args, inCaption, captionLimitOfServer) });
 }
 

@@ -1,5 +1,6 @@
 /** What the stand-in knows of the world behind the server: people, chats, messages, taps, and how the bot presents itself. */
 import type { BotCommand, Chat, InlineKeyboardMarkup, Message, MessageEntity, User } from 'grammy/types';
+import type { UploadedFile } from './call-arguments.ts';
 import { badRequest, Refusal } from './refusal.ts';
 import type { StandInClock } from './stand-in-clock.ts';
 
@@ -15,12 +16,13 @@ export interface KeptMessage {
   readonly id: number;
   readonly fromBot: boolean;
   readonly date: number;
-  readonly kind: 'text' | 'photo';
+  readonly kind: 'text' | 'photo' | 'document';
   text: string;
   entities: readonly MessageEntity[];
   markup: InlineKeyboardMarkup | null;
   edits: number;
   readonly photo?: Buffer;
+  readonly document?: UploadedFile;
 }
 
 export interface Tap {
@@ -109,7 +111,7 @@ export class World {
     const where = person
       ? { id: chat, type: 'private', first_name: person.user.first_name }
       : { id: chat, type: 'supergroup', title: 'Group' };
-    const words = message.kind === 'photo' ? ['caption', 'caption_entities'] : ['text', 'entities'];
+    const words = message.kind === 'text' ? ['text', 'entities'] : ['caption', 'caption_entities'];
     return {
       message_id: message.id,
       date: message.date,
@@ -121,6 +123,16 @@ export class World {
       ...(message.edits > 0 ? { edit_date: this.#clock.seconds() } : {}),
       ...(message.photo
         ? { photo: [{ file_id: `photo-${message.id}`, file_unique_id: `${message.id}`, width: 1, height: 1 }] }
+        : {}),
+      ...(message.document
+        ? {
+            document: {
+              file_id: `document-${message.id}`,
+              file_unique_id: `${message.id}`,
+              file_name: message.document.filename,
+              file_size: message.document.bytes.length,
+            },
+          }
         : {}),
     };
   }
