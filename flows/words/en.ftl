@@ -423,9 +423,17 @@ choice-guide-rinsed = Rinsed
     .typed = ok / done
 choice-guide-filled = Filled
     .typed = ok / full / now
-choice-guide-poured = Poured
-    .typed = ok / done / poured off
-choice-guide-next-filled = Poured, and the next is filled
+choice-guide-poured = { $style ->
+    [cold] Strained
+    [grandpa] Drunk down to a third
+   *[other] Poured
+}
+    .typed = ok / done / poured off / poured
+choice-guide-next-filled = { $style ->
+    [cold] Strained, and the next is filled
+    [grandpa] Drunk, and filled up again
+   *[other] Poured, and the next is filled
+}
     .typed = next / filled / next filled
 choice-guide-longer = It stood longer
     .typed = too long / late
@@ -533,6 +541,7 @@ guide-finish = That was { $count ->
     [one] one infusion
    *[other] { $count } infusions
 }. Drink up, tip the leaf out and look at it: whole leaf opened well.
+guide-finish-cold = Keep it in the refrigerator, at 5 °C or below, and drink it within a day. The leaf has done its work: tip it out.
 guide-finish-powder = Drink it while the foam stands. Rinse the whisk in clear water and let it dry upright.
 guide-finish-early = Then not today. Nothing was brewed.
 guide-finished-already = This brew is finished.

@@ -413,9 +413,17 @@ choice-guide-rinsed = 洗好了
     .typed = 好 / 好了
 choice-guide-filled = 注好水了
     .typed = 好 / 好了 / 注水了
-choice-guide-poured = 出汤了
-    .typed = 好 / 好了 / 倒出来了
-choice-guide-next-filled = 出汤了，下一泡也注好水
+choice-guide-poured = { $style ->
+    [cold] 滤好了
+    [grandpa] 喝到三分之一了
+   *[other] 出汤了
+}
+    .typed = 好 / 好了 / 倒出来了 / 出汤了
+choice-guide-next-filled = { $style ->
+    [cold] 滤好了，下一泡也注好水
+    [grandpa] 喝了，也添好水了
+   *[other] 出汤了，下一泡也注好水
+}
     .typed = 下一泡 / 注好水了
 choice-guide-longer = 泡久了
     .typed = 太久了 / 迟了
@@ -520,6 +528,7 @@ guide-skipped = 跳过了；茶叶留给下一泡。
 guide-spent = 茶叶已经出尽了。
 guide-whisk = 茶粉筛进温过的碗，加 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，来回快速刷到起细沫，约 { DURATION($brew-seconds) }。
 guide-finish = 一共 { $count } 泡。喝完把叶底倒出来看看：叶片舒展就是泡开了。
+guide-finish-cold = 放在冰箱里，5 °C 以下，一天之内喝完。茶叶已经泡尽，倒掉就好。
 guide-finish-powder = 趁沫还在时喝。茶筅用清水冲净，立着晾干。
 guide-finish-early = 那今天先不泡。
 guide-finished-already = 这一壶已经收了。

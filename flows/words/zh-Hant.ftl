@@ -413,9 +413,17 @@ choice-guide-rinsed = 洗好了
     .typed = 好 / 好了
 choice-guide-filled = 注好水了
     .typed = 好 / 好了 / 注水了
-choice-guide-poured = 出湯了
-    .typed = 好 / 好了 / 倒出來了
-choice-guide-next-filled = 出湯了，下一泡也注好水
+choice-guide-poured = { $style ->
+    [cold] 濾好了
+    [grandpa] 喝到三分之一了
+   *[other] 出湯了
+}
+    .typed = 好 / 好了 / 倒出來了 / 出湯了
+choice-guide-next-filled = { $style ->
+    [cold] 濾好了，下一泡也注好水
+    [grandpa] 喝了，也添好水了
+   *[other] 出湯了，下一泡也注好水
+}
     .typed = 下一泡 / 注好水了
 choice-guide-longer = 泡久了
     .typed = 太久了 / 遲了
@@ -520,6 +528,7 @@ guide-skipped = 跳過了；茶葉留給下一泡。
 guide-spent = 茶葉已經出盡了。
 guide-whisk = 茶粉篩進溫過的碗，加 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，來回快速刷到起細沫，約 { DURATION($brew-seconds) }。
 guide-finish = 一共 { $count } 泡。喝完把葉底倒出來看看：葉片舒展就是泡開了。
+guide-finish-cold = 放在冰箱裡，5 °C 以下，一天之內喝完。茶葉已經泡盡，倒掉就好。
 guide-finish-powder = 趁沫還在時喝。茶筅用清水沖淨，立著晾乾。
 guide-finish-early = 那今天先不泡。
 guide-finished-already = 這一壺已經收了。

@@ -148,6 +148,7 @@ function everyPlace(): ReadonlyMap<string, Walker> {
   const queue = [...openings.map((event) => walk(null, event)), ...atTheShop()];
   // Places that only a certain tea, a certain hour or an unanswered call leads to.
   const longJing = along('longjing in a 350 ml glass', 4);
+  const standing = along('assam in a 500 ml teapot', 5);
   const later = (hours: number, walker: Walker): Walker => ({ ...walker, nowMs: walker.nowMs + hours * 3_600_000 });
   const quiet: FlowEvent = { kind: 'timer', name: 'guide/quiet', dueAtMs: 1_700_003_600_000 };
   const poured = walk(later(0.01, longJing), tapOf(longJing, 0));
@@ -156,6 +157,7 @@ function everyPlace(): ReadonlyMap<string, Walker> {
     longJing,
     along('matcha in a 350 ml mug', 2),
     walk(later(2, longJing), tapOf(longJing, 0)),
+    walk(later(1, standing), tapOf(standing, 0)),
     called,
     walk(later(5, called), tapOf(called, 0)),
     walk(along('longjing in a 350 ml glass', 3), said('rou gui in a 110 ml gaiwan')),

@@ -14,7 +14,11 @@ export interface Board {
   readonly steps: number;
   /** Counts the messages the brew was written on. */
   readonly board: number;
+  /** When a line last moved the brew to another message; one event moves it once. */
+  readonly movedAtMs: number | null;
   readonly callAtMs: number | null;
+  /** The call of this hold has come, and its message is the one written on now. */
+  readonly isOnCall: boolean;
   readonly lastN: number | null;
   readonly lastS: number | null;
   /** The last infusion whose taste was told, and all that was said. */
@@ -37,7 +41,9 @@ export function beginning(brew: GuidedBrew, nowMs: number): Board {
     startedAtMs: nowMs,
     steps: 0,
     board: 0,
+    movedAtMs: null,
     callAtMs: null,
+    isOnCall: false,
     lastN: null,
     lastS: null,
     tastedN: null,
@@ -54,21 +60,28 @@ export const boardOf = (fact: Facts): Board => fact['kept'] as unknown as Board;
 /** After these the flow asks how it tasted, and at the end. */
 const asksAfter: readonly (number | null)[] = [1, 3];
 
-/** One step further, with everything the sentences want. A written line moves the brew to a message below it. */
+/**
+ * One step further, with everything the sentences want. A written line moves the brew to a message below it, and so does
+ * a call that has come since.
+ */
 export function told(content: CoreContent, before: Board, given: Facts, around: Around): Facts {
   const { leaf } = groundOf(content, before.brew);
   const plan = planBrew(content.brewing, leaf, before.brew.request);
   if (isMistake(plan)) throw new Error(`a brew under way can't be planned: ${plan.code}`);
   const old = given['brew'] as Facts | undefined;
-  const hold = before.brew.hold;
+  const calls = callsOf(before, old, around);
+  const isTyped = typeof given['typed'] === 'string' && before.movedAtMs !== around.nowMs;
   const board: Board = {
     ...before,
     steps: before.steps + 1,
-    board: before.board + (typeof given['typed'] === 'string' ? 1 : 0),
-    callAtMs: hold ? Math.max(hold.filledAt, hold.endsAt - (around.deliveryMs ?? 0)) : null,
+    board: before.board + Number(calls.came) + Number(isTyped),
+    movedAtMs: isTyped ? around.nowMs : before.movedAtMs,
+    callAtMs: calls.callAtMs,
+    isOnCall: calls.isOnCall,
     waterC: before.waterC || plan.waterC,
   };
   const { brew } = board;
+  const { hold } = brew;
   const next = brew.coming[0];
   const guests = brew.request.guests ?? 1;
   const slotOf = (n: number): string => `${board.startedAtMs.toString(36)}-${n}`;
@@ -81,6 +94,7 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     slot: slotOf(board.board),
     nextSlot: slotOf(board.board + 1),
     closes: turned ? (old['slot'] ?? null) : null,
+    closesCall: calls.came && isTyped ? slotOf(before.board + 1) : null,
     closing: closingOf(board, before.lastN !== (old?.['lastN'] ?? null)),
     n: next?.n ?? brew.session.next,
     seconds: next?.seconds ?? 0,
@@ -106,6 +120,25 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     poured: brew.session.poured.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
     record: recordOf(board),
   };
+}
+
+interface CallOfHold {
+  /** Since the last step. */
+  readonly came: boolean;
+  readonly callAtMs: number | null;
+  readonly isOnCall: boolean;
+}
+
+/** A hold is called once, whatever the usual delay becomes meanwhile. */
+function callsOf({ brew: { hold } }: Board, old: Facts | undefined, { nowMs, deliveryMs }: Around): CallOfHold {
+  const had = old === undefined ? null : boardOf(old);
+  const hadCallAtMs = had?.brew.hold ? had.callAtMs : null;
+  const came = had !== null && hadCallAtMs !== null && nowMs >= hadCallAtMs && !had.isOnCall;
+  if (!hold) return { came, callAtMs: null, isOnCall: false };
+  if (hold.filledAt === had?.brew.hold?.filledAt) {
+    return { came, callAtMs: hadCallAtMs, isOnCall: came || had.isOnCall };
+  }
+  return { came, callAtMs: Math.max(hold.filledAt, hold.endsAt - (deliveryMs ?? 0)), isOnCall: false };
 }
 
 const closingOf = (board: Board, hasPoured: boolean): Json =>

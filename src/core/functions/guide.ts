@@ -76,8 +76,6 @@ function poured(content: CoreContent, board: Board, given: Facts, { nowMs }: Aro
   return {
     ...board,
     brew: done.brew,
-    // The call that came when the hold was over is the message of what follows.
-    board: board.brew.hold && board.callAtMs !== null && nowMs >= board.callAtMs ? board.board + 1 : board.board,
     lastN: done.poured.n,
     lastS: done.poured.heldS,
     tastedN: board.tastedN,
