@@ -4,21 +4,42 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { phrase, tastesOf, textOf } from './asked-brew.ts';
 import { usualTaste, type Taste } from '../brewing/taste.ts';
 
-const names = ['keepVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste'] as const;
+const names = ['keepVessel', 'nameVessel', 'namedVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste'] as const;
 export const ownCallNames: readonly string[] = names;
 
 /** The last used first. */
 const mostVessels = 8;
 const mostBrews = 10;
 const dayMs = 86_400_000;
+/** Fits on a button beside the size. */
+const longestName = 24;
 
 const listOf = (value: Json | undefined): readonly Facts[] => (Array.isArray(value) ? (value as readonly Facts[]) : []);
 const isSameVessel = (a: Facts, b: Facts): boolean => a['vessel'] === b['vessel'] && a['volumeMl'] === b['volumeMl'];
 
 export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string] } = {
   keepVessel: ({ vessel = null, volumeMl = null }, { memory }) => {
-    const others = listOf(memory['vessels']).filter((one) => !isSameVessel(one, { vessel, volumeMl }));
-    return { gives: [{ vessel, volumeMl }, ...others].slice(0, mostVessels) };
+    const all = listOf(memory['vessels']);
+    const called = all.find((one) => isSameVessel(one, { vessel, volumeMl }))?.['called'] ?? null;
+    const others = all.filter((one) => !isSameVessel(one, { vessel, volumeMl }));
+    return { gives: [{ vessel, volumeMl, called }, ...others].slice(0, mostVessels) };
+  },
+  nameVessel: ({ vessel = null, volumeMl = null, text = null }, { memory }) => ({
+    gives: listOf(memory['vessels']).map((one) =>
+      isSameVessel(one, { vessel, volumeMl }) ? { ...one, called: ownName(text) } : one,
+    ),
+  }),
+  /** The vessel whose own name is in the text; of several, the longest name. */
+  namedVessel: ({ text = null }, { memory }) => {
+    const said = textOf(text).normalize('NFKC').toLowerCase();
+    const named = listOf(memory['vessels']).filter((one) => {
+      const called = textOf(one['called'] ?? null).toLowerCase();
+      return called !== '' && said.includes(called);
+    });
+    return {
+      gives:
+        named.toSorted((a, b) => textOf(b['called'] ?? null).length - textOf(a['called'] ?? null).length)[0] ?? null,
+    };
   },
   dropVessel: ({ vessel = null, volumeMl = null }, { memory }) => ({
     gives: listOf(memory['vessels']).filter((one) => !isSameVessel(one, { vessel, volumeMl })),
@@ -42,6 +63,14 @@ export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string
     return { gives: others };
   },
 };
+
+function ownName(text: Json): string | null {
+  const name = textOf(text)
+    .normalize('NFKC')
+    .replace(/[\p{C}\s]+/gu, ' ')
+    .trim();
+  return name === '' ? null : [...name].slice(0, longestName).join('').trim();
+}
 
 /** The same tea in the same vessel twice is one choice. */
 function isFirstOfItsKind(brew: Facts, at: number, all: readonly Facts[]): boolean {
