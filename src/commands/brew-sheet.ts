@@ -66,8 +66,8 @@ function recipeLines({ data, leaf, plan }: PlannedBrew, tell: Tell): readonly st
     ...(boilsAtC < 99 && waterC > boilsAtC - 1 ? [tell('plan-clamped', { boilsAtC })] : []),
     ...(cold
       ? []
-      : kettleWays({ waterC, waterMl: kettleMl, boilsAtC }).map(({ way, ...values }) =>
-          tell(`plan-way-${way}`, values),
+      : kettleWays({ waterC, waterMl: kettleMl, boilsAtC }).map(({ way, ...values }, i) =>
+          tell(`plan-way-${way}`, { ...values, nth: i + 1 }),
         )),
     ...(plan.warm ? [tell('plan-warm', {})] : []),
     ...(rinse ? [tell('plan-rinse', { seconds: rinse.seconds })] : []),

@@ -22,7 +22,7 @@ import {
   type CoreContent,
 } from './functions/asked-brew.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
-import { ownCallNames, ownCalls } from './functions/own.ts';
+import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint } from './reading/reading.ts';
 import type { Tea } from './teas/tea.ts';
@@ -61,9 +61,9 @@ export const callNames: ReadonlySet<string> = new Set([
 
 export function makeCalls(content: CoreContent): Calls {
   const calls: { readonly [name in (typeof callList)[number]]: Calls[string] } = {
-    readMessage: ({ text, language, asked }, { house }) => {
+    readMessage: ({ text, language, asked }, { house, memory }) => {
       const hint = { language: language as Language, asked: asked as string | null };
-      const heard = heardMessage(content, textOf(text), hint);
+      const heard = withOwnVessel(heardMessage(content, textOf(text), hint), textOf(text), memory);
       return { gives: { ...heard, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) } };
     },
     readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, textOf(payload)) }),
@@ -138,8 +138,9 @@ function waterPhrases(plan: Plan, memory: Facts): readonly Json[] {
   const values = { waterC, kettleMl, waterMl, unit: memory['unit'] ?? null };
   if (plan.style === 'cold') return [phrase('brew-water-cold', values)];
   if (waterC > boilsAtC - 1) return [phrase('brew-water-boiling', values)];
-  const ways = kettleWays({ waterC, waterMl, boilsAtC }).slice(0, memory['noThermometer'] === true ? 2 : 1);
-  return [phrase('brew-water', values), ...ways.map(({ way, ...told }) => phrase(`plan-way-${way}`, told))];
+  const ways = kettleWays({ waterC, waterMl, kettleMl, boilsAtC }).slice(0, memory['noThermometer'] === true ? 2 : 1);
+  const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, nth: i + 1 }));
+  return [phrase('brew-water', values), ...told];
 }
 
 function explained(content: CoreContent, given: Facts, around: Around): Outcome {

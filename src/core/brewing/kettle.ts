@@ -18,13 +18,19 @@ export interface KettleAsk {
   readonly waterC: Celsius;
   /** Water wanted at that temperature. */
   readonly waterMl: Millilitres;
+  /** What is in the kettle while it waits; as much as is wanted when it isn't told. */
+  readonly kettleMl?: Millilitres;
   readonly boilsAtC: Celsius;
   readonly coolC?: Celsius;
 }
 
+/** So near the boil, a spoonful of cool water is harder to measure than half a minute. */
+const hardlyCooler: Celsius = 6;
+
 /** The two easiest ways, the surest first. Nothing to do within a degree of the boil. */
 export function kettleWays(ask: KettleAsk): readonly KettleWay[] {
   if (ask.waterC >= ask.boilsAtC - 1) return [{ way: 'boil', uncertaintyC: 1 }];
+  if (ask.waterC >= ask.boilsAtC - hardlyCooler) return [waitWay(ask), mixWay(ask)];
   const pitcher = pitcherWay(ask);
   const close = pitcher !== null && Math.abs(pitcher.reachesC - ask.waterC) <= 3;
   return close ? [mixWay(ask), pitcher] : [mixWay(ask), waitWay(ask)];
@@ -42,17 +48,24 @@ export function mixWay({ waterC, waterMl, boilsAtC, coolC = roomC }: KettleAsk):
 /** A kettle's shape, judgement: an open mouth as wide as its water is deep, bare steel walls. */
 const wallWPerM2K = 11;
 
-/** Lid off, kettle standing: evaporation and the walls, in steps of half a degree. Draughts and shape: ± 4 °C. */
-export function waitWay({ waterC, waterMl, boilsAtC }: KettleAsk): KettleWay & { readonly way: 'wait' } {
-  const diameterM = Math.cbrt((4 * Math.max(waterMl, 200) * 1e-6) / Math.PI);
+/** Lid off, kettle standing: evaporation and the walls, in steps of half a degree. Draughts and shape: off by half the way, at most 4 °C. */
+export function waitWay({
+  waterC,
+  waterMl,
+  kettleMl = waterMl,
+  boilsAtC,
+}: KettleAsk): KettleWay & { readonly way: 'wait' } {
+  const heldMl = Math.max(kettleMl, 200);
+  const diameterM = Math.cbrt((4 * heldMl * 1e-6) / Math.PI);
   const mouthM2 = (Math.PI * diameterM ** 2) / 4;
   let seconds = 0;
   for (let c = boilsAtC; c > waterC; c -= 0.5) {
     const step = Math.min(0.5, c - waterC);
     const lossW = evaporationW(mouthM2, c) + wallWPerM2K * mouthM2 * 5 * (c - roomC);
-    seconds += (waterJPerK(Math.max(waterMl, 200), c) * step) / Math.max(lossW, 0.1);
+    seconds += (waterJPerK(heldMl, c) * step) / Math.max(lossW, 0.1);
   }
-  return { way: 'wait', seconds: Math.round(seconds / 10) * 10, uncertaintyC: 4 };
+  const uncertaintyC = Math.min(4, Math.max(1, (boilsAtC - waterC) / 2));
+  return { way: 'wait', seconds: Math.max(10, Math.round(seconds / 10) * 10), uncertaintyC };
 }
 
 /** A porcelain pitcher of 250 g at room temperature takes the heat; each fall through the air costs a further 2 °C (judgement). */

@@ -4,7 +4,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { phrase, tastesOf, textOf } from './asked-brew.ts';
 import { usualTaste, type Taste } from '../brewing/taste.ts';
 
-const names = ['keepVessel', 'nameVessel', 'namedVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste'] as const;
+const names = ['keepVessel', 'nameVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste'] as const;
 export const ownCallNames: readonly string[] = names;
 
 /** The last used first. */
@@ -20,27 +20,15 @@ const isSameVessel = (a: Facts, b: Facts): boolean => a['vessel'] === b['vessel'
 export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string] } = {
   keepVessel: ({ vessel = null, volumeMl = null }, { memory }) => {
     const all = listOf(memory['vessels']);
-    const called = all.find((one) => isSameVessel(one, { vessel, volumeMl }))?.['called'] ?? null;
-    const others = all.filter((one) => !isSameVessel(one, { vessel, volumeMl }));
-    return { gives: [{ vessel, volumeMl, called }, ...others].slice(0, mostVessels) };
+    const before = all.find((one) => isSameVessel(one, { vessel, volumeMl }));
+    const others = all.filter((one) => one !== before);
+    return { gives: [before ?? { vessel, volumeMl, called: null }, ...others].slice(0, mostVessels) };
   },
   nameVessel: ({ vessel = null, volumeMl = null, text = null }, { memory }) => ({
     gives: listOf(memory['vessels']).map((one) =>
       isSameVessel(one, { vessel, volumeMl }) ? { ...one, called: ownName(text) } : one,
     ),
   }),
-  /** The vessel whose own name is in the text; of several, the longest name. */
-  namedVessel: ({ text = null }, { memory }) => {
-    const said = textOf(text).normalize('NFKC').toLowerCase();
-    const named = listOf(memory['vessels']).filter((one) => {
-      const called = textOf(one['called'] ?? null).toLowerCase();
-      return called !== '' && said.includes(called);
-    });
-    return {
-      gives:
-        named.toSorted((a, b) => textOf(b['called'] ?? null).length - textOf(a['called'] ?? null).length)[0] ?? null,
-    };
-  },
   dropVessel: ({ vessel = null, volumeMl = null }, { memory }) => ({
     gives: listOf(memory['vessels']).filter((one) => !isSameVessel(one, { vessel, volumeMl })),
   }),
@@ -64,12 +52,26 @@ export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string
   },
 };
 
+const called = (vessel: Facts): string => textOf(vessel['called'] ?? null);
+
+/** What was heard, with the vessel meant by its own name; of several, the longest name. Naming it asks how to brew in it. */
+export function withOwnVessel(heard: Facts, text: string, memory: Facts): Facts {
+  const said = text.normalize('NFKC').toLowerCase();
+  const [own] = listOf(memory['vessels'])
+    .filter((one) => called(one) !== '' && said.includes(called(one).toLowerCase()))
+    .toSorted((a, b) => called(b).length - called(a).length);
+  if (!own) return heard;
+  const kind = heard['kind'] === 'offtopic' ? 'brew' : (heard['kind'] ?? null);
+  return { ...heard, kind, vessel: own['vessel'] ?? null, volumeMl: heard['volumeMl'] ?? own['volumeMl'] ?? null };
+}
+
 function ownName(text: Json): string | null {
   const name = textOf(text)
     .normalize('NFKC')
     .replace(/[\p{C}\s]+/gu, ' ')
     .trim();
-  return name === '' ? null : [...name].slice(0, longestName).join('').trim();
+  const letters = [...new Intl.Segmenter().segment(name)].slice(0, longestName).map(({ segment }) => segment);
+  return letters.join('').trim() || null;
 }
 
 /** The same tea in the same vessel twice is one choice. */

@@ -29,6 +29,14 @@ it('waiting takes longer for cooler water and for more of it', () => {
   expect(at(80, 500)).toBeLessThan(1800);
 });
 
+it('a full kettle waits longer than a cup, and so near the boil waiting comes first, off by little', () => {
+  const near = { ...ask, waterC: 96, waterMl: 100 };
+  expect(waitWay({ ...near, kettleMl: 1000 }).seconds).toBeGreaterThan(waitWay(near).seconds);
+  expect(kettleWays(near).map(({ way }) => way)).toEqual(['wait', 'mix']);
+  expect(waitWay(near).uncertaintyC).toBeCloseTo((99.97 - 96) / 2, 6);
+  expect(kettleWays({ ...near, waterC: 90 }).map(({ way }) => way)[0]).toBe('mix');
+});
+
 it('each pour through a cool pitcher takes a good step down', () => {
   const one = pitcherWay({ ...ask, waterC: 88, waterMl: 400 });
   const more = pitcherWay({ ...ask, waterC: 70, waterMl: 400 });
