@@ -227,8 +227,14 @@ plan-rung = { DURATION($seconds) }
 plan-caffeine = Caffeine about { NUMBER($usualMg, maximumFractionDigits: 0) } mg in all ({ NUMBER($leastMg, maximumFractionDigits: 0) } to { NUMBER($mostMg, maximumFractionDigits: 0) }, as leaves differ)
 plan-cup = Each of { NUMBER($guests) } cups gets about { ML($cupMl) }
 plan-way-boil = Use it just off the boil.
-plan-way-mix = Without a thermometer: { ML($boilingMl) } boiling and { ML($coolMl) } cool water together (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
-plan-way-wait = Or let the boiled kettle stand { DURATION($seconds) } with its lid off (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
+plan-way-mix = { $nth ->
+    [1] Without a thermometer:
+   *[other] Or
+} { ML($boilingMl) } boiling and { ML($coolMl) } cool water together (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
+plan-way-wait = { $nth ->
+    [1] Without a thermometer: let
+   *[other] Or let
+} the boiled kettle stand { DURATION($seconds) } with its lid off (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
 plan-way-pitcher = Or pour it through { $pours ->
     [one] a cool pitcher once
    *[other] cool pitchers { NUMBER($pours) } times
@@ -558,8 +564,12 @@ guide-why-whisk = Why: powder doesn't dissolve, it floats; whisking spreads it a
 # my tea
 choice-my-tea = My tea
 choice-my-vessels = My vessels
-choice-my-vessel = { VESSEL($item-vessel) }, { ML($item-volumeMl) }
+choice-my-vessel = { $item-called ->
+    [none] { VESSEL($item-vessel) }
+   *[other] { $item-called }
+}, { ML($item-volumeMl) }
 choice-my-vessel-use = Brew in it
+choice-my-vessel-name = Name it
 choice-my-vessel-forget = Forget it
 choice-my-brews = My brews
 choice-my-brew-again = { $item-tea ->
@@ -600,8 +610,13 @@ my-brews-are = { $count ->
 }
 my-taste-gone = Forgotten: { FAMILY($family) } is as usual again.
 my-choose-vessel = These I know. Which one?
-my-one-vessel = { VESSEL($vessel) }, { ML($volumeMl) }
+my-one-vessel = { $called ->
+    [none] { VESSEL($vessel) }
+   *[other] { $called } ({ VESSEL($vessel) })
+}, { ML($volumeMl) }
 my-vessel-gone = Forgotten.
+my-ask-vessel-name = What do you call it? I will know it by that name.
+my-vessel-named = From now on I know it by that name.
 my-no-vessels = I know no vessel of yours.
 my-no-brews = No brew is kept.
 

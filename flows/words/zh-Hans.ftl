@@ -227,8 +227,14 @@ plan-rung = { DURATION($seconds) }
 plan-caffeine = 咖啡因  总共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克（茶叶有别，{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }）
 plan-cup = { NUMBER($guests) } 杯，每杯约 { ML($cupMl) }
 plan-way-boil = 水刚离沸就用。
-plan-way-mix = 没有温度计：{ ML($boilingMl) }沸水加 { ML($coolMl) }凉水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
-plan-way-wait = 或让烧开的壶掀盖放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-mix = { $nth ->
+    [1] 没有温度计：
+   *[other] 或用 {""}
+}{ ML($boilingMl) }沸水加 { ML($coolMl) }凉水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-wait = { $nth ->
+    [1] 没有温度计：让
+   *[other] 或让
+}烧开的壶掀盖放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-pitcher = 或倒过凉的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-chart-strength = 浓度，毫克/毫升
 plan-chart-left = 叶中所余
@@ -545,8 +551,12 @@ guide-why-whisk = 为什么：茶粉不溶，只是浮着；刷开才匀，有�
 # my tea
 choice-my-tea = 我的茶
 choice-my-vessels = 我的茶具
-choice-my-vessel = { VESSEL($item-vessel) }，{ ML($item-volumeMl) }
+choice-my-vessel = { $item-called ->
+    [none] { VESSEL($item-vessel) }
+   *[other] { $item-called }
+}，{ ML($item-volumeMl) }
 choice-my-vessel-use = 用它泡
+choice-my-vessel-name = 取个名字
 choice-my-vessel-forget = 忘掉它
 choice-my-brews = 我泡过的茶
 choice-my-brew-again = 再泡{ $item-tea ->
@@ -580,8 +590,13 @@ my-vessels-are = 茶具 { $count } 件。
 my-brews-are = 最近泡过 { $count } 次。
 my-taste-gone = 忘掉了：{ FAMILY($family) }恢复平常。
 my-choose-vessel = 我记得这些。哪一件？
-my-one-vessel = { VESSEL($vessel) }，{ ML($volumeMl) }
+my-one-vessel = { $called ->
+    [none] { VESSEL($vessel) }
+   *[other] { $called } ({ VESSEL($vessel) })
+}，{ ML($volumeMl) }
 my-vessel-gone = 忘掉了。
+my-ask-vessel-name = 您怎么叫它？我就按这个名字认得它。
+my-vessel-named = 以后我就认得这个名字了。
 my-no-vessels = 我没记下您的茶具。
 my-no-brews = 没有记下泡过的茶。
 

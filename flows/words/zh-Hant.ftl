@@ -227,8 +227,14 @@ plan-rung = { DURATION($seconds) }
 plan-caffeine = 咖啡因  總共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克（茶葉有別，{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }）
 plan-cup = { NUMBER($guests) } 杯，每杯約 { ML($cupMl) }
 plan-way-boil = 水剛離沸就用。
-plan-way-mix = 沒有溫度計：{ ML($boilingMl) }沸水加 { ML($coolMl) }涼水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
-plan-way-wait = 或讓燒開的壺掀蓋放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-mix = { $nth ->
+    [1] 沒有溫度計：
+   *[other] 或用 {""}
+}{ ML($boilingMl) }沸水加 { ML($coolMl) }涼水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+plan-way-wait = { $nth ->
+    [1] 沒有溫度計：讓
+   *[other] 或讓
+}燒開的壺掀蓋放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-pitcher = 或倒過涼的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-chart-strength = 濃度，毫克/毫升
 plan-chart-left = 葉中所餘
@@ -545,8 +551,12 @@ guide-why-whisk = 為什麼：茶粉不溶，只是浮著；刷開才勻，有�
 # my tea
 choice-my-tea = 我的茶
 choice-my-vessels = 我的茶具
-choice-my-vessel = { VESSEL($item-vessel) }，{ ML($item-volumeMl) }
+choice-my-vessel = { $item-called ->
+    [none] { VESSEL($item-vessel) }
+   *[other] { $item-called }
+}，{ ML($item-volumeMl) }
 choice-my-vessel-use = 用它泡
+choice-my-vessel-name = 取個名字
 choice-my-vessel-forget = 忘掉它
 choice-my-brews = 我泡過的茶
 choice-my-brew-again = 再泡{ $item-tea ->
@@ -580,8 +590,13 @@ my-vessels-are = 茶具 { $count } 件。
 my-brews-are = 最近泡過 { $count } 次。
 my-taste-gone = 忘掉了：{ FAMILY($family) }恢復平常。
 my-choose-vessel = 我記得這些。哪一件？
-my-one-vessel = { VESSEL($vessel) }，{ ML($volumeMl) }
+my-one-vessel = { $called ->
+    [none] { VESSEL($vessel) }
+   *[other] { $called } ({ VESSEL($vessel) })
+}，{ ML($volumeMl) }
 my-vessel-gone = 忘掉了。
+my-ask-vessel-name = 您怎麼叫它？我就照這個名字認得它。
+my-vessel-named = 以後我就認得這個名字了。
 my-no-vessels = 我沒記下您的茶具。
 my-no-brews = 沒有記下泡過的茶。
 
