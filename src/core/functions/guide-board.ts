@@ -1,5 +1,5 @@
 /** What a flow knows of a guided brew: the brew itself, the message it is written on, and what sentences tell of it. */
-import { countedBelowS, type Ground, type GuidedBrew } from '../brewing/guided-brew.ts';
+import { countedBelowS, type Ground, type GuidedBrew, type Hold } from '../brewing/guided-brew.ts';
 import type { Plan } from '../brewing/plan.ts';
 import { isMistake, planBrew } from '../brewing/schedule.ts';
 import { spoonsOf } from '../brewing/spoons.ts';
@@ -14,11 +14,13 @@ export interface Board {
   readonly steps: number;
   /** Counts the messages the brew was written on. */
   readonly board: number;
+  /** Names the message written on now. */
+  readonly slot: string;
   /** When a line last moved the brew to another message; one event moves it once. */
   readonly movedAtMs: number | null;
   readonly callAtMs: number | null;
-  /** The call of this hold has come, and its message is the one written on now. */
-  readonly isOnCall: boolean;
+  /** The call of this hold has come, and was seen to have come. */
+  readonly isCalled: boolean;
   readonly lastN: number | null;
   readonly lastS: number | null;
   /** The last infusion whose taste was told, and all that was said. */
@@ -41,9 +43,10 @@ export function beginning(brew: GuidedBrew, nowMs: number): Board {
     startedAtMs: nowMs,
     steps: 0,
     board: 0,
+    slot: slotOf(nowMs, 0),
     movedAtMs: null,
     callAtMs: null,
-    isOnCall: false,
+    isCalled: false,
     lastN: null,
     lastS: null,
     tastedN: null,
@@ -69,32 +72,33 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
   const plan = planBrew(content.brewing, leaf, before.brew.request);
   if (isMistake(plan)) throw new Error(`a brew under way can't be planned: ${plan.code}`);
   const old = given['brew'] as Facts | undefined;
-  const calls = callsOf(before, old, around);
+  const call = callOf(before, old, around);
   const isTyped = typeof given['typed'] === 'string' && before.movedAtMs !== around.nowMs;
+  const count = before.board + Number(isTyped);
   const board: Board = {
     ...before,
     steps: before.steps + 1,
-    board: before.board + Number(calls.came) + Number(isTyped),
+    board: count,
+    slot: isTyped ? slotOf(before.startedAtMs, count) : (call.cameIn ?? before.slot),
     movedAtMs: isTyped ? around.nowMs : before.movedAtMs,
-    callAtMs: calls.callAtMs,
-    isOnCall: calls.isOnCall,
+    callAtMs: call.atMs,
+    isCalled: call.isCalled,
     waterC: before.waterC || plan.waterC,
   };
   const { brew } = board;
   const { hold } = brew;
   const next = brew.coming[0];
   const guests = brew.request.guests ?? 1;
-  const slotOf = (n: number): string => `${board.startedAtMs.toString(36)}-${n}`;
-  const turned = old !== undefined && old['slot'] !== slotOf(board.board);
+  const turned = old !== undefined && old['slot'] !== board.slot;
   const isSpent = next === undefined;
   return {
     ...asFacts(setOut(content, plan, brew)),
     kept: asFacts(board),
-    step: `${slotOf(board.board)}-${board.steps}`,
-    slot: slotOf(board.board),
-    nextSlot: slotOf(board.board + 1),
+    step: `${board.slot}-${board.steps}`,
+    slot: board.slot,
+    callSlot: hold ? callSlotOf(hold) : null,
     closes: turned ? (old['slot'] ?? null) : null,
-    closesCall: calls.came && isTyped ? slotOf(before.board + 1) : null,
+    closesCall: isTyped ? call.cameIn : null,
     closing: closingOf(board, before.lastN !== (old?.['lastN'] ?? null)),
     n: next?.n ?? brew.session.next,
     seconds: next?.seconds ?? 0,
@@ -122,23 +126,25 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
   };
 }
 
-interface CallOfHold {
-  /** Since the last step. */
-  readonly came: boolean;
-  readonly callAtMs: number | null;
-  readonly isOnCall: boolean;
+const slotOf = (startedAtMs: number, n: number): string => `${startedAtMs.toString(36)}-${n}`;
+const callSlotOf = ({ filledAt }: Hold): string => `call-${filledAt.toString(36)}`;
+
+interface Call {
+  /** The message it came in, if it came since the last step. */
+  readonly cameIn: string | null;
+  readonly atMs: number | null;
+  readonly isCalled: boolean;
 }
 
 /** A hold is called once, whatever the usual delay becomes meanwhile. */
-function callsOf({ brew: { hold } }: Board, old: Facts | undefined, { nowMs, deliveryMs }: Around): CallOfHold {
+function callOf({ brew: { hold } }: Board, old: Facts | undefined, { nowMs, deliveryMs }: Around): Call {
   const had = old === undefined ? null : boardOf(old);
-  const hadCallAtMs = had?.brew.hold ? had.callAtMs : null;
-  const came = had !== null && hadCallAtMs !== null && nowMs >= hadCallAtMs && !had.isOnCall;
-  if (!hold) return { came, callAtMs: null, isOnCall: false };
-  if (hold.filledAt === had?.brew.hold?.filledAt) {
-    return { came, callAtMs: hadCallAtMs, isOnCall: came || had.isOnCall };
-  }
-  return { came, callAtMs: Math.max(hold.filledAt, hold.endsAt - (deliveryMs ?? 0)), isOnCall: false };
+  const hadHold = had?.brew.hold ?? null;
+  const came = had !== null && hadHold !== null && had.callAtMs !== null && nowMs >= had.callAtMs && !had.isCalled;
+  const cameIn = came ? callSlotOf(hadHold) : null;
+  if (!hold) return { cameIn, atMs: null, isCalled: false };
+  if (hold.filledAt === hadHold?.filledAt) return { cameIn, atMs: had!.callAtMs, isCalled: came || had!.isCalled };
+  return { cameIn, atMs: Math.max(hold.filledAt, hold.endsAt - (deliveryMs ?? 0)), isCalled: false };
 }
 
 const closingOf = (board: Board, hasPoured: boolean): Json =>
