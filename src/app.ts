@@ -1,8 +1,6 @@
 /** The composition root: the only file that knows every part, and the order in which they start and stop. */
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
-import { profilesOf } from './channels/telegram/menu.ts';
-import { makeTelegramChannel, type TelegramChannel, type TelegramDeps } from './channels/telegram/telegram.ts';
 import { makeWebChannel } from './channels/web/web-channel.ts';
 import type { Clock } from './clock.ts';
 import { databaseFile, projectRoot, type Config } from './config.ts';
@@ -20,6 +18,7 @@ import type { Say } from './delivery/render.ts';
 import { makeTidying } from './delivery/tidying.ts';
 import { step } from './core/flow/step.ts';
 import type { Instant, Language } from './core/units.ts';
+import { makeDistantChannels } from './distant-channels.ts';
 import { labelPage } from './label-page.ts';
 import { errorFields, type Log } from './log.ts';
 import type { Channel, ChannelName } from './messages.ts';
@@ -62,13 +61,14 @@ export interface Service extends App {
 /** The shop's service, with the page. Throws ContentMistake or StoreMistake, in words made to be read. */
 export function makeService(config: Config, clock: Clock, log: Log): Service {
   const content = contentOf(config);
+  const distant = makeDistantChannels({ config, content, clock, log });
   const operation = makeOperation({
     config,
     store: openSqliteStore(databaseFile(config)),
     clock,
     log,
     channels: () => channels.map(({ name }) => name),
-    polls: () => (telegram && config.telegram?.webhook === null ? { telegram: telegram.health().lastPollAt } : {}),
+    polls: () => distant.polls(),
   });
   const { store } = operation;
   const say = sayIn(content);
@@ -87,16 +87,17 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     publicOrigin: config.origin,
   });
   const { keepDays, shopkeepers } = config;
-  const telegram = telegramIn({ config, content, clock, log });
-  const channels = telegram ? [web, telegram] : [web];
+  const channels = [web, ...distant.channels];
   const app = makeApp({ store, step: stepIn(content), say, channels, clock, log, keepDays, shopkeepers });
   const language = languageOfDevice(config.deviceLanguage);
   return {
     ...app,
     async start() {
-      const trouble = telegram ? await troubleOf(telegram) : null;
-      if (trouble === 'telegram-token-refused') throw new PlainMistake(say(language, { key: trouble, values: {} }));
-      if (trouble) log.warn(say(language, { key: trouble, values: {} }));
+      for (const trouble of await distant.troubles()) {
+        const told = say(language, { key: trouble, values: {} });
+        if (trouble === 'telegram-token-refused') throw new PlainMistake(told);
+        log.warn(told);
+      }
       await operation.start();
       await app.start();
       setImmediate(() => warmUp(content));
@@ -114,36 +115,6 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
 function warmUp({ answers, read }: Content): void {
   const question = answers[0]?.questions.en[0];
   if (question !== undefined) read(question, { language: 'en', asked: null });
-}
-
-interface ServiceParts {
-  readonly config: Config;
-  readonly content: Content;
-  readonly clock: Clock;
-  readonly log: Log;
-}
-
-function telegramIn({ config, content, clock, log }: ServiceParts): TelegramChannel | null {
-  if (!config.telegram) return null;
-  const { token, apiRoot, webhook } = config.telegram;
-  const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
-  const rest = { token, apiRoot, log, now: () => clock.now(), profiles, drawPicture };
-  if (!webhook) return makeTelegramChannel({ ...rest, mode: { kind: 'polling' } });
-  const { url, secret, port } = webhook;
-  const door = { host: config.host, port, path: new URL(url).pathname };
-  return makeTelegramChannel({ ...rest, mode: { kind: 'webhook', url, secret, door } });
-}
-
-/** Fonts and the drawing library are loaded for the first picture, not for the start. */
-const drawPicture: NonNullable<TelegramDeps['drawPicture']> = async (ladder, language) =>
-  (await import('./pictures/plan-card.ts')).drawPicture(ladder, language);
-
-/** A server that does not answer must not keep the page from opening. */
-const longestCheckMs = 3_000;
-
-function troubleOf(telegram: TelegramChannel): ReturnType<TelegramChannel['check']> {
-  const noAnswer = tooLate(longestCheckMs).then(() => 'telegram-unreachable' as const);
-  return Promise.race([telegram.check(), noAnswer]);
 }
 
 /** On the page a chat and the one who writes in it are known by the same name. */

@@ -47,6 +47,7 @@ const rule: Record<string, readonly string[]> = {
   ],
   'channels/web': ['messages.ts', 'log.ts', 'hono', '@hono/node-server', 'preact', 'node:'],
   'channels/telegram': ['messages.ts', 'log.ts', 'grammy', 'node:crypto', 'node:http', 'node:timers/promises'],
+  'channels/mail': ['messages.ts', 'log.ts', 'nodemailer', 'node:stream'],
   'channels/web/page': ['messages.ts', 'preact', 'vite', 'node:'],
   pictures: [
     'type core',
@@ -63,6 +64,7 @@ const rule: Record<string, readonly string[]> = {
   content: ['core', 'node:fs', 'node:path', 'node:url', 'node:crypto', 'yaml', 'zod', 'csv-parse', '@fluent/syntax'],
   'content.ts': ['content', 'core', 'node:fs', 'node:path'],
   'app.ts': ['*'],
+  'distant-channels.ts': ['*'],
   'label-page.ts': ['core', 'content.ts', 'content', 'delivery/render.ts', 'messages.ts', 'store/contract.ts'],
   'main.ts': ['*'],
   commands: ['*'],
@@ -78,6 +80,7 @@ const homes: Record<string, readonly string[]> = {
   'temporal-polyfill': ['core/lessons'],
   hono: ['channels/web'],
   grammy: ['channels/telegram'],
+  nodemailer: ['channels/mail'],
   'node-cron': ['operation'],
   pdfkit: ['pictures'],
   fontkit: ['pictures'],

@@ -303,6 +303,11 @@ telegram-says-start-over = start over
 telegram-token-refused = Telegram does not accept this token. Get the bot's token again where the bot was made, and put it in the settings.
 telegram-unreachable = Telegram cannot be reached just now. I keep trying; everything else works.
 
+# channels/mail
+mail-unreachable = The mail server cannot be reached; letters wait until it can. See NINTHPOUR_SMTP_URL.
+mail-login-refused = The mail server refuses the login; letters wait until NINTHPOUR_SMTP_URL is right.
+mail-foot = If something has changed, just answer this mail; a person at the shop reads it.
+
 # core/lessons: what a person got wrong about a lesson
 mistake-lesson-title-missing = What is the lesson called?
 mistake-lesson-past = { $starts } is past already. Please give a time to come.

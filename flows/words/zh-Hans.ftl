@@ -297,6 +297,11 @@ telegram-says-start-over = 重新开始
 telegram-token-refused = Telegram 不接受这个令牌。请到创建机器人的地方重新获取，再写进设置。
 telegram-unreachable = 目前连不上 Telegram。我会继续试，其他功能照常。
 
+# channels/mail
+mail-unreachable = 连不上邮件服务器，信会等到连上再寄。请看 NINTHPOUR_SMTP_URL。
+mail-login-refused = 邮件服务器不接受这组登录，信会等到 NINTHPOUR_SMTP_URL 改对再寄。
+mail-foot = 有变动的话，直接回复这封邮件就好，店里会有人看。
+
 # core/lessons: 课程里的错误
 mistake-lesson-title-missing = 这堂课叫什么名字？
 mistake-lesson-past = { $starts } 已经过了，请给一个之后的时间。

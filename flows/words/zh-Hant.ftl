@@ -297,6 +297,11 @@ telegram-says-start-over = 重新開始
 telegram-token-refused = Telegram 不接受這個權杖。請到建立機器人的地方重新取得，再寫進設定。
 telegram-unreachable = 目前連不上 Telegram。我會繼續試，其他功能照常。
 
+# channels/mail
+mail-unreachable = 連不上郵件伺服器，信會等到連上再寄。請看 NINTHPOUR_SMTP_URL。
+mail-login-refused = 郵件伺服器不接受這組登入，信會等到 NINTHPOUR_SMTP_URL 改對再寄。
+mail-foot = 有變動的話，直接回覆這封信就好，店裡會有人看。
+
 # core/lessons: 課程裡的錯誤
 mistake-lesson-title-missing = 這堂課叫什麼名字？
 mistake-lesson-past = { $starts } 已經過了，請給一個之後的時間。

@@ -11,6 +11,7 @@ const ofCode: readonly string[] = [
   'house-', // conversation, delivery
   'shop-told-', // app, conversation, core/functions
   'telegram-', // channels/telegram
+  'mail-', // channels/mail
   'plan-', // commands/brew
   'reading-', // commands/read
   'lesson-', // core/lessons

@@ -1,0 +1,83 @@
+/** The channels that reach beyond this machine, made from the settings, and what may be wrong with them at the start. */
+import { makeMailChannel, type MailChannel, type MailTrouble } from './channels/mail/mail-channel.ts';
+import { profilesOf } from './channels/telegram/menu.ts';
+import {
+  makeTelegramChannel,
+  type TelegramChannel,
+  type TelegramDeps,
+  type TelegramTrouble,
+} from './channels/telegram/telegram.ts';
+import type { Clock } from './clock.ts';
+import type { Config } from './config.ts';
+import type { Content } from './content.ts';
+import type { Instant, Language } from './core/units.ts';
+import type { Log } from './log.ts';
+import type { Channel } from './messages.ts';
+
+export interface DistantParts {
+  readonly config: Config;
+  readonly content: Content;
+  readonly clock: Clock;
+  readonly log: Log;
+}
+
+/** Keys of flows/words. */
+export type Trouble = TelegramTrouble | MailTrouble;
+
+export interface DistantChannels {
+  readonly channels: readonly Channel[];
+  /** When each that polls was last answered. */
+  readonly polls: () => { readonly [channel: string]: Instant | null };
+  /** Looks whether each can be used as it is set up. */
+  troubles(): Promise<readonly Trouble[]>;
+}
+
+export function makeDistantChannels(parts: DistantParts): DistantChannels {
+  const telegram = telegramIn(parts);
+  const mail = mailIn(parts);
+  const isPolling = parts.config.telegram?.webhook === null;
+  return {
+    channels: [telegram, mail].filter((one) => one !== null),
+    polls: () => (telegram && isPolling ? { telegram: telegram.health().lastPollAt } : {}),
+    async troubles() {
+      const found = await Promise.all([
+        telegram && soon(telegram.check(), 'telegram-unreachable'),
+        mail && soon(mail.check(), 'mail-unreachable'),
+      ]);
+      return found.filter((one) => one !== null);
+    },
+  };
+}
+
+function telegramIn({ config, content, clock, log }: DistantParts): TelegramChannel | null {
+  if (!config.telegram) return null;
+  const { token, apiRoot, webhook } = config.telegram;
+  const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
+  const rest = { token, apiRoot, log, now: () => clock.now(), profiles, drawPicture };
+  if (!webhook) return makeTelegramChannel({ ...rest, mode: { kind: 'polling' } });
+  const { url, secret, port } = webhook;
+  const door = { host: config.host, port, path: new URL(url).pathname };
+  return makeTelegramChannel({ ...rest, mode: { kind: 'webhook', url, secret, door } });
+}
+
+/** Fonts and the drawing library are loaded for the first picture, not for the start. */
+const drawPicture: NonNullable<TelegramDeps['drawPicture']> = async (ladder, language) =>
+  (await import('./pictures/plan-card.ts')).drawPicture(ladder, language);
+
+function mailIn({ config, content, clock, log }: DistantParts): MailChannel | null {
+  if (!config.mail) return null;
+  const head = {
+    from: config.mail.from,
+    nameIn: (language: Language) => content.shop.name[language],
+    footIn: (language: Language) => content.words.say(language, { key: 'mail-foot', values: {} }),
+  };
+  return makeMailChannel({ server: config.mail.server, head, log, now: () => clock.now() });
+}
+
+/** A server that does not answer must not keep the page from opening. */
+const longestCheckMs = 3_000;
+
+function soon(check: Promise<Trouble | null>, otherwise: Trouble): Promise<Trouble | null> {
+  const noAnswer = new Promise<Trouble>((resolve) => setTimeout(() => resolve(otherwise), longestCheckMs).unref());
+  return Promise.race([check, noAnswer]);
+}
