@@ -220,7 +220,10 @@ plan-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl
 plan-leaf = Leaf    { GRAMS($leafG) } (about { SPOONS($spoons) } level tsp); dry, it fills { PERCENT($fill) } of the vessel
 plan-water = Water   { DEGREES($waterC) }, { ML($waterMl) } a filling; heat { ML($kettleMl) } in all
 plan-water-cold = Water   cold, { DEGREES($waterC) }, { ML($waterMl) }; keep it in the refrigerator
-plan-clamped = Boils   at { DEGREES($boilsAtC) } where you are; the times make up for it
+plan-clamped = Boils   at { DEGREES($boilsAtC) } where you are; { $style ->
+    [cupping] write that beside what you taste
+   *[other] the times make up for it
+}
 plan-warm = Warm    the vessel with hot water first, then pour that away
 plan-rinse = Rinse   { DURATION($seconds) } with the same water; don't drink it
 plan-rung = { DURATION($seconds) }

@@ -220,7 +220,10 @@ plan-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl
 plan-leaf = 茶叶  { GRAMS($leafG) }（约 { SPOONS($spoons) } 平茶匙）；干叶占茶器的 { PERCENT($fill) }
 plan-water = 水  { DEGREES($waterC) }，每次 { ML($waterMl) }；总共烧 { ML($kettleMl) }
 plan-water-cold = 水  冷水 { DEGREES($waterC) }，{ ML($waterMl) }；全程放冰箱
-plan-clamped = 沸点  您那里是 { DEGREES($boilsAtC) }；时间已为此加长
+plan-clamped = 沸点  您那里是 { DEGREES($boilsAtC) }；{ $style ->
+    [cupping] 请写在品评结果旁
+   *[other] 时间已为此加长
+}
 plan-warm = 温器  先用热水温过茶器，再倒掉
 plan-rinse = 润茶  用同样的水 { DURATION($seconds) }；这道不喝
 plan-rung = { DURATION($seconds) }

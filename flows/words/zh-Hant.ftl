@@ -220,7 +220,10 @@ plan-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl
 plan-leaf = 茶葉  { GRAMS($leafG) }（約 { SPOONS($spoons) } 平茶匙）；乾葉佔茶器的 { PERCENT($fill) }
 plan-water = 水  { DEGREES($waterC) }，每次 { ML($waterMl) }；總共燒 { ML($kettleMl) }
 plan-water-cold = 水  冷水 { DEGREES($waterC) }，{ ML($waterMl) }；全程放冰箱
-plan-clamped = 沸點  您那裡是 { DEGREES($boilsAtC) }；時間已為此加長
+plan-clamped = 沸點  您那裡是 { DEGREES($boilsAtC) }；{ $style ->
+    [cupping] 請寫在品評結果旁
+   *[other] 時間已為此加長
+}
 plan-warm = 溫器  先用熱水溫過茶器，再倒掉
 plan-rinse = 潤茶  用同樣的水 { DURATION($seconds) }；這道不喝
 plan-rung = { DURATION($seconds) }

@@ -63,7 +63,7 @@ function recipeLines({ data, leaf, plan }: PlannedBrew, tell: Tell): readonly st
   return [
     tell('plan-leaf', { leafG, spoons: spoonsOf(data, leaf, leafG), fill: fillFraction }),
     cold ? tell('plan-water-cold', { waterC, waterMl }) : tell('plan-water', { waterC, waterMl, kettleMl }),
-    ...(boilsAtC < 99 && waterC > boilsAtC - 1 ? [tell('plan-clamped', { boilsAtC })] : []),
+    ...(boilsAtC < 99 && waterC > boilsAtC - 1 ? [tell('plan-clamped', { boilsAtC, style: plan.style })] : []),
     ...(cold
       ? []
       : kettleWays({ waterC, waterMl: kettleMl, boilsAtC }).map(({ way, ...values }, i) =>

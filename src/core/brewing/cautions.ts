@@ -27,7 +27,7 @@ export function cautionsFor(recipe: Recipe, facts: CautionFacts): readonly strin
     ['glass-shock', hot && recipe.vessel.glass],
     ['caffeine-adult', facts.caffeineMg * caffeineSpread.most > caffeineAtOnceMg],
     ['pregnancy', facts.caffeineMg > 0 || family === 'herbal'],
-    ['children', facts.caffeineMg > 0 || hot],
+    ['children', facts.caffeineMg > 0],
     ['medicines', true],
   ];
   return rules.filter(([, applies]) => applies).map(([id]) => id);
