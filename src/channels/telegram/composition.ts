@@ -41,9 +41,9 @@ function drawn({ ladder }: Outgoing): readonly Block[] {
   return [{ text, marks: [{ type: 'pre', offset: 0, length: text.length }] }];
 }
 
-/** Telegram counts nothing down by itself; the call at the end is a message of its own. */
-function counting({ countdown }: Outgoing): readonly Block[] {
-  return countdown === undefined ? [] : [{ text: countdown.label, marks: [] }];
+/** Telegram counts nothing down by itself, and the words say how long; the call at the end is a message of its own. */
+function counting({ countdown, paragraphs }: Outgoing): readonly Block[] {
+  return countdown === undefined || paragraphs.length > 0 ? [] : [{ text: countdown.label, marks: [] }];
 }
 
 function withKeyboard(pieces: readonly Omit<Piece, 'keyboard'>[], message: Outgoing): readonly Piece[] {
