@@ -27,6 +27,7 @@ import { makeShopCode } from './store/shop-code.ts';
 import { makeOperation } from './operation.ts';
 import { PlainMistake } from './start.ts';
 import { openSqliteStore } from './store/sqlite/store.ts';
+import { lineOf } from './store/line-name.ts';
 
 export interface AppParts {
   readonly store: Store;
@@ -78,7 +79,8 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     port: config.port,
     clock,
     log,
-    history: (chat, after) => history({ channel: 'web', chat }, after),
+    passed: (chat, after) => history({ channel: 'web', chat }, after),
+    lineOf: (updateId) => lineOf({ channel: 'web', updateId }),
     myData: (chat) => keptOf(store, { channel: 'web', chat }),
     teaSheet: (teaId, language) => Promise.resolve(labelPage(content, { teaId, language, now: clock.now() })),
     pageWords: (language) => pageWords(content, language),

@@ -40,6 +40,8 @@ export interface Store {
   nextDue(channels: readonly ChannelName[], after: Instant): Promise<Instant | null>;
   /** What was sent to this chat after the message with this id, oldest first; the last 300 that are kept when null. */
   history(address: Address, after: string | null): Promise<readonly Owed[]>;
+  /** What this person wrote and chose by a channel since that message was sent, oldest first; the last 300 when null. */
+  heard(channel: ChannelName, from: string, after: string | null): Promise<readonly Heard[]>;
   /** Who this is, as a channel knows them; null for a stranger. */
   find(channel: ChannelName, from: string): Promise<PersonId | null>;
   /** Makes these, and nobody else of the settings, shopkeepers; who became one by a code stays one. */
@@ -220,6 +222,13 @@ export interface Owed {
   readonly attempts: number;
   /** The channel's reference of the message this one replaces. */
   readonly replaces: string | null;
+}
+
+/** Something a person wrote, chose or opened, as it arrived. */
+export interface Heard {
+  readonly line: string;
+  readonly receivedAt: Instant;
+  readonly what: Incoming['what'];
 }
 
 export type Settlement =

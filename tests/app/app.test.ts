@@ -286,8 +286,10 @@ test('an orderly stop loses nothing and doubles nothing', async () => {
   expect(said.toSorted(alphabetical)).toEqual(texts.toSorted(alphabetical));
 });
 
-test('history is what was sent, in the same words, also after a restart', async () => {
+test('both sides of a chat are told again, in order and in the same words, also after a restart', async () => {
   await write('hi');
+  await app.settled();
+  await clock.pass(1_000);
   await write('ask');
   await app.settled();
   const sent = web.sent;
@@ -296,8 +298,12 @@ test('history is what was sent, in the same words, also after a restart', async 
   await open();
   const history = makeHistory(store, plainSay, log);
   const address = { channel: 'web', chat: 'chat-of-ann' } as const;
-  expect(await history(address, null)).toEqual(sent);
-  expect(await history(address, sent[0]?.id ?? '')).toEqual(sent.slice(1));
+  const told = async (after: string | null) =>
+    (await history(address, after)).map((one) => ('said' in one ? one.said : one.heard.what));
+  const [first, ...others] = sent;
+  const texts = ['hi', 'ask'].map((text) => ({ kind: 'text', text }));
+  expect(await told(null)).toEqual([texts[0], first, texts[1], ...others]);
+  expect(await told(first?.id ?? '')).toEqual([texts[1], ...others]);
 });
 
 test('whatever comes in, in whatever order and however often, is answered as if it came once in order', async () => {

@@ -1,4 +1,5 @@
 /** A house for the page to talk to: keeps what was recorded, answers from a small script in three languages. */
+import { createHash } from 'node:crypto';
 import { existsSync, mkdtempSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type AddressInfo } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -45,11 +46,20 @@ export interface FakeHouse {
   stop(): Promise<void>;
 }
 
+type Passed =
+  | { readonly said: Outgoing }
+  | { readonly heard: { readonly line: string; readonly what: Incoming['what'] }; readonly chat: string };
+
+/** As the store does: the update id cannot be read out of it. */
+export const lineOf = (updateId: string): string =>
+  createHash('sha256').update(updateId).digest('base64url').slice(0, 22);
+
 type Answer = (incoming: Incoming, house: FakeHouse) => Promise<void>;
 
 export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answer } = {}): Promise<FakeHouse> {
   const { answer = answerFromScript, ...deps } = given;
-  const said: Outgoing[] = [];
+  const passed: Passed[] = [];
+  let messages = 0;
   const seen = new Set<string>();
   // A house under a public name does not tell its port: it must be known beforehand.
   const port = deps.publicOrigin ? await freePort() : 0;
@@ -58,10 +68,11 @@ export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answ
     port,
     clock: { now: () => Date.now() },
     log: quiet,
-    history: (chat, afterId) => {
-      const of = said.filter((message) => message.chat === chat);
-      return Promise.resolve(of.slice(of.findIndex((message) => message.id === afterId) + 1));
+    passed: (chat, afterId) => {
+      const of = passed.filter((one) => ('said' in one ? one.said.chat : one.chat) === chat);
+      return Promise.resolve(of.slice(of.findIndex((one) => 'said' in one && one.said.id === afterId) + 1));
     },
+    lineOf,
     teaSheet: (id, language) => Promise.resolve(id === 'tieguanyin' ? outgoing(plan[language], language) : null),
     pageWords,
     secureCookies: true,
@@ -75,12 +86,12 @@ export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answ
     willing: true,
     chat: () => house.recorded.at(-1)?.chat ?? '',
     async say(message) {
-      const whole: Outgoing = { ...outgoing({}, 'en'), id: `m${said.length + 1}`, chat: house.chat(), ...message };
-      said.push(whole);
+      const whole: Outgoing = { ...outgoing({}, 'en'), id: `m${++messages}`, chat: house.chat(), ...message };
+      passed.push({ said: whole });
       await channel.send(whole);
       return whole.id;
     },
-    forget: () => void said.splice(0),
+    forget: () => void passed.splice(0),
     stop: () => channel.stop(),
   };
   await channel.start(async (incoming) => {
@@ -88,6 +99,7 @@ export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answ
     if (seen.has(incoming.updateId)) return 'seen';
     seen.add(incoming.updateId);
     house.recorded.push(incoming);
+    passed.push({ heard: { line: lineOf(incoming.updateId), what: incoming.what }, chat: incoming.chat });
     setTimeout(() => void answer(incoming, house), 5);
     return 'new';
   });

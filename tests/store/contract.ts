@@ -1,6 +1,7 @@
 /** What every store must do, whatever it is made of: called with a way to make an empty one. */
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { chatKey, choiceKey, type Store } from '../../src/store/contract.ts';
+import { lineOf } from '../../src/store/line-name.ts';
 import { claimAt, commitOf, exchange, incoming, keysOf, loaded, noon, refOf, say, stateAt } from './samples.ts';
 
 export function storeContract(name: string, make: () => Promise<Store>): void {
@@ -352,6 +353,28 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
         expect(keysOf(await store.history(address, ids[0] ?? ''))).toEqual(['between', 'scheduled']);
         expect(await store.history(address, ids[2] ?? '')).toEqual([]);
         expect(keysOf(await store.history(address, 'unknown'))).toEqual(['early', 'between', 'scheduled']);
+      });
+
+      test('is also what the person wrote and chose there, by the name each had when it arrived', async () => {
+        const person = await exchange(store, 'ann', [say('answer')]);
+        await exchange(store, 'ben', []);
+        const [answer] = await store.claim(claimAt(noon + 1_000));
+        const later = incoming('ann', 'later', { receivedAt: noon + 2_000 });
+        await store.record(later);
+        await store.record({ ...later, channel: 'terminal' });
+        const heard = async (after: string | null) =>
+          (await store.heard('web', 'ann', after)).map(({ what }) => what.kind === 'text' && what.text);
+        expect(await heard(null)).toEqual(['hello', 'later']);
+        expect(await heard(answer?.id ?? '')).toEqual(['later']);
+        expect(await heard('unknown')).toEqual(['hello', 'later']);
+        expect(await store.heard('web', 'stranger', null)).toEqual([]);
+        expect((await store.heard('web', 'ann', answer?.id ?? ''))[0]).toEqual({
+          line: lineOf(later),
+          receivedAt: noon + 2_000,
+          what: later.what,
+        });
+        await store.forget(person);
+        expect(await heard(null)).toEqual([]);
       });
     });
 

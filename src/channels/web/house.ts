@@ -1,10 +1,12 @@
 /** What the routes need of the house, gathered once. */
-import type { Enclosure, Incoming } from '../../messages.ts';
+import type { Enclosure } from '../../messages.ts';
 import type { Log } from '../../log.ts';
 import type { Assets } from './assets.ts';
+import type { Around } from './intake.ts';
 import type { WebLimits } from './limits.ts';
 import type { Home } from './origin.ts';
-import type { PageLanguage, PageWords, Said } from './page/wire.ts';
+import type { PageLanguage, PageWords, Posted, Said, Told } from './page/wire.ts';
+import type { Passes } from './passes.ts';
 import type { Rate } from './rate.ts';
 import type { Streams } from './streams.ts';
 
@@ -25,15 +27,19 @@ export interface House {
     readonly postsPerSheet: Rate;
     readonly postsPerAddress: Rate;
     readonly pagesPerAddress: Rate;
+    readonly joinsPerAddress: Rate;
+    readonly joins: Rate;
   };
+  readonly passes: Passes;
   now(): number;
   health(): Promise<Wellbeing>;
   words(language: PageLanguage): PageWords;
   label(teaId: string, language: PageLanguage): Promise<Said | null>;
-  past(chat: string, afterId: string | null): Promise<readonly Said[]>;
+  past(chat: string, afterId: string | null): Promise<readonly Told[]>;
   /** What went with a message of this sheet; null when nothing did, or it is no longer kept. */
   file(chat: string, messageId: string): Promise<Enclosure | null>;
   /** All that is kept of the person behind a sheet; null when nothing is. */
   myData(chat: string): Promise<string | null>;
-  record(incoming: Incoming): Promise<'new' | 'seen'>;
+  /** Keeps what was posted, shows it on every device of the sheet, and gives back the name it goes by there. */
+  takeIn(posted: Posted, around: Around): Promise<string>;
 }

@@ -23,14 +23,22 @@ function readWhat(what: unknown): PostedWhat | null {
 export const isPayload = (payload: string): boolean =>
   payload === '' || /^(tea|lesson)-[A-Za-z0-9-]{1,48}$/.test(payload);
 
+/** What was typed as a code; empty when nothing was. */
+export const readCode = (body: unknown): string =>
+  isRecord(body) && typeof body['code'] === 'string' ? body['code'] : '';
+
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
+/** What the server knows beside what was posted. */
+export interface Around {
+  readonly chat: string;
+  readonly receivedAt: number;
+  readonly deviceLanguage: string;
+}
+
 /** The page's ids are unique to its sheet only, so the sheet is part of ours: nobody can use up another's. */
-export function incomingOf(
-  posted: Posted,
-  around: { readonly chat: string; readonly receivedAt: number; readonly deviceLanguage: string },
-): Incoming {
+export function incomingOf(posted: Posted, around: Around): Incoming {
   const { chat, receivedAt, deviceLanguage } = around;
   return {
     channel: 'web',

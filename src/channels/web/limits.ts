@@ -17,6 +17,9 @@ export interface WebLimits {
   readonly postsPerSheet: Allowance;
   readonly postsPerAddress: Allowance;
   readonly pagesPerAddress: Allowance;
+  /** Codes tried for a sheet of another device. */
+  readonly joinsPerAddress: Allowance;
+  readonly joins: Allowance;
   /** Distinct people or addresses remembered; the longest unseen is forgotten first. */
   readonly remembered: number;
   readonly connections: number;
@@ -35,6 +38,9 @@ export const usualLimits: WebLimits = {
   postsPerSheet: { burst: 20, perSecond: 1 },
   postsPerAddress: { burst: 100, perSecond: 10 },
   pagesPerAddress: { burst: 200, perSecond: 20 },
+  // A hundred million codes: who guesses all day while one code is always open has a chance of one in seven thousand.
+  joinsPerAddress: { burst: 5, perSecond: 1 / 60 },
+  joins: { burst: 30, perSecond: 1 / 6 },
   remembered: 10_000,
   connections: 4_000,
   headersMs: 8_000,

@@ -7,10 +7,10 @@ import { errorFields } from '../../log.ts';
 import { addressOf } from './address.ts';
 import { servedAsset } from './asset-response.ts';
 import type { House } from './house.ts';
-import { incomingOf, isPayload, readPosted } from './intake.ts';
+import { isPayload, readCode, readPosted } from './intake.ts';
 import { deviceTag, pageLanguageOf } from './language.ts';
 import { fromOurPage, ourHost, readByOurPage, type Asked } from './origin.ts';
-import { isPageLanguage, type PageLanguage, type Said } from './page/wire.ts';
+import { isPageLanguage, type PageLanguage, type Told } from './page/wire.ts';
 import { newSession, readCookie, readSession, writeSession, type Session } from './session.ts';
 import { noticePage, sheetPage } from './shell.ts';
 
@@ -45,6 +45,8 @@ export function makeRoutes(house: House): Hono<{ Bindings: HttpBindings }> {
     takeIn(house, c),
   );
   app.post('/fresh', (c) => freshSheet(house, c));
+  app.post('/pass', (c) => offerPass(house, c));
+  app.post('/join', bodyLimit({ maxSize: 200, onError: (c) => c.text('', 413) }), (c) => joinSheet(house, c));
 
   app.notFound((c) => notFound(house, c));
   app.onError((error, c) => {
@@ -73,7 +75,7 @@ async function openSheet(house: House, c: Call, payload: string): Promise<Respon
 
 async function takeIn(house: House, c: Call): Promise<Response> {
   if (!fromOurPage(asked(c), house.home)) return c.text('', 403);
-  if (!/^application\/json(;|$)/.test(c.req.header('content-type') ?? '')) return c.text('', 415);
+  if (!isJson(c)) return c.text('', 415);
   const session = sessionOf(house, c);
   if (session === null) return c.text('', 401);
   const allowed = house.rates.postsPerAddress.take(address(house, c)) && house.rates.postsPerSheet.take(session.chat);
@@ -83,8 +85,8 @@ async function takeIn(house: House, c: Call): Promise<Response> {
   const deviceLanguage =
     readCookie(c.req.header('cookie'), 'language') === null ? deviceTag(c.req.header('accept-language')) : null;
   const around = { chat: session.chat, receivedAt: house.now(), deviceLanguage: deviceLanguage ?? posted.language };
-  await house.record(incomingOf(posted, around));
-  return c.json({ updateId: posted.updateId }, 202);
+  const line = await house.takeIn(posted, around);
+  return c.json({ updateId: posted.updateId, line }, 202);
 }
 
 async function openStream(house: House, c: Call): Promise<Response> {
@@ -98,7 +100,7 @@ async function openStream(house: House, c: Call): Promise<Response> {
   response.writeHead(200, { 'content-type': 'text/event-stream; charset=utf-8', 'x-accel-buffering': 'no' });
   response.flushHeaders();
   const afterId = after === '' ? null : after;
-  const past = (): Promise<readonly Said[]> => house.past(session.chat, afterId);
+  const past = (): Promise<readonly Told[]> => house.past(session.chat, afterId);
   house.streams.follow({ chat: session.chat, address: from, response }, afterId, past).catch((error: unknown) => {
     house.log.error('web-stream-failed', errorFields(error));
     response.destroy();
@@ -140,6 +142,27 @@ function freshSheet(house: House, c: Call): Response {
   return c.body(null, 204);
 }
 
+/** A code for the person's own second device. */
+function offerPass(house: House, c: Call): Response {
+  if (!fromOurPage(asked(c), house.home)) return c.text('', 403);
+  const session = sessionOf(house, c);
+  if (session === null) return c.text('', 401);
+  if (!house.rates.postsPerAddress.take(address(house, c))) return c.text('', 429, { 'retry-after': '2' });
+  return c.json(house.passes.offer(session));
+}
+
+/** Tries are counted for each address, and for everybody together: many addresses guess no faster than one. */
+async function joinSheet(house: House, c: Call): Promise<Response> {
+  if (!fromOurPage(asked(c), house.home)) return c.text('', 403);
+  if (!isJson(c)) return c.text('', 415);
+  const allowed = house.rates.joinsPerAddress.take(address(house, c)) && house.rates.joins.take('all');
+  if (!allowed) return c.text('', 429, { 'retry-after': '60' });
+  const session = house.passes.redeem(readCode(await c.req.json().catch(() => null)));
+  if (session === null) return c.text('', 404);
+  c.header('set-cookie', writeSession(session, house.secureCookies));
+  return c.body(null, 204);
+}
+
 const notFound = (house: House, c: Call): Promise<Response> | Response => notice(house, c, 'page-not-found', 404);
 const tooFast = (house: House, c: Call): Promise<Response> | Response => {
   c.header('retry-after', '10');
@@ -156,6 +179,9 @@ function notice(
   const words = house.words(language);
   return c.html(noticePage(language, words, house.assets, words[key]), status);
 }
+
+/** A form of another site cannot send this type. */
+const isJson = (c: Call): boolean => /^application\/json(;|$)/.test(c.req.header('content-type') ?? '');
 
 const languageOf = (c: Call): PageLanguage =>
   pageLanguageOf(readCookie(c.req.header('cookie'), 'language'), c.req.header('accept-language'));

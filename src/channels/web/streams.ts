@@ -1,7 +1,7 @@
 /** The open event streams: who listens, what they missed, and what goes out to them now. */
 import { once } from 'node:events';
 import type { ServerResponse } from 'node:http';
-import type { Said } from './page/wire.ts';
+import type { Told } from './page/wire.ts';
 import type { WebLimits } from './limits.ts';
 
 export interface Listener {
@@ -14,24 +14,24 @@ export interface Streams {
   /** Null when this listener may be let in; otherwise which cap is reached. */
   full(chat: string, address: string): 'sheet' | 'address' | 'all' | null;
   /** Lets in, tells what was missed, then keeps the stream open. Resolves once caught up or gone. */
-  follow(listener: Listener, afterId: string | null, past: () => Promise<readonly Said[]>): Promise<void>;
-  push(chat: string, said: Said): void;
+  follow(listener: Listener, afterId: string | null, past: () => Promise<readonly Told[]>): Promise<void>;
+  push(chat: string, told: Told): void;
   count(): number;
   close(): void;
 }
 
 interface Stream extends Listener {
   /** What arrives while the past is still being told; null once caught up. */
-  held: Said[] | null;
+  held: Told[] | null;
 }
 
-/** How long, and how many, pushed messages are kept for a stream that opens just then, before their rows say "sent". */
+/** How long, and how much, of what was pushed is kept for a stream that opens just then, before their rows say "sent". */
 const justNowMs = 10_000;
 const justNowCount = 512;
 
 export function makeStreams(limits: WebLimits, now: () => number): Streams {
   const streams = new Set<Stream>();
-  let justNow: { readonly chat: string; readonly said: Said; readonly at: number }[] = [];
+  let justNow: { readonly chat: string; readonly told: Told; readonly at: number }[] = [];
 
   const drop = (stream: Stream): void => {
     streams.delete(stream);
@@ -47,10 +47,10 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
     return count;
   };
 
-  const tell = async (stream: Stream, all: readonly Said[]): Promise<void> => {
-    for (const said of all) {
+  const tell = async (stream: Stream, all: readonly Told[]): Promise<void> => {
+    for (const told of all) {
       if (!streams.has(stream)) return;
-      if (!stream.response.write(asEvent(said))) await drained(stream.response);
+      if (!stream.response.write(asEvent(told))) await drained(stream.response);
     }
   };
 
@@ -70,30 +70,30 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
       streams.add(stream);
       stream.response.on('close', () => streams.delete(stream));
       // Taken in the same moment as the stream is added: whatever is pushed later is held for it.
-      const recent = justNow.filter((entry) => entry.chat === stream.chat).map((entry) => entry.said);
-      const seen = recent.findIndex((said) => said.id === afterId) + 1;
+      const recent = justNow.filter((entry) => entry.chat === stream.chat).map((entry) => entry.told);
+      const seen = recent.findIndex((told) => nameOf(told) === afterId) + 1;
       const unseen = recent.slice(seen);
       const missed = await past();
-      const known = new Set(missed.map((said) => said.id));
+      const known = new Set(missed.map(nameOf));
       await tell(stream, missed);
       while (streams.has(stream)) {
-        const waiting = [...unseen.splice(0), ...(stream.held ?? [])].filter((said) => !known.has(said.id));
+        const waiting = [...unseen.splice(0), ...(stream.held ?? [])].filter((told) => !known.has(nameOf(told)));
         stream.held = [];
-        for (const said of waiting) known.add(said.id);
+        for (const told of waiting) known.add(nameOf(told));
         if (waiting.length === 0) break;
         await tell(stream, waiting);
       }
       stream.held = null;
       if (streams.has(stream)) writeNow(stream, 'event: caught-up\ndata:\n\n');
     },
-    push(chat, said) {
+    push(chat, told) {
       const at = now();
-      justNow = [...justNow.filter((entry) => at - entry.at < justNowMs), { chat, said, at }].slice(-justNowCount);
-      const event = asEvent(said);
+      justNow = [...justNow.filter((entry) => at - entry.at < justNowMs), { chat, told, at }].slice(-justNowCount);
+      const event = asEvent(told);
       for (const stream of streams) {
         if (stream.chat !== chat) continue;
         if (stream.held === null) writeNow(stream, event);
-        else if (stream.held.push(said) > justNowCount) drop(stream);
+        else if (stream.held.push(told) > justNowCount) drop(stream);
       }
     },
     count: () => streams.size,
@@ -105,8 +105,12 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
   };
 }
 
-/** JSON has no raw line break, so one data line holds it. */
-function asEvent(said: Said): string {
+const nameOf = (told: Told): string => ('said' in told ? told.said.id : told.wrote.line);
+
+/** JSON has no raw line break, so one data line holds it. Only messages are places to go on from. */
+function asEvent(told: Told): string {
+  if ('wrote' in told) return `event: wrote\ndata: ${JSON.stringify(told.wrote)}\n\n`;
+  const { said } = told;
   if (!/^[\x21-\x7e]{1,200}$/.test(said.id)) throw new Error('an outgoing id must be printable ASCII');
   return `id: ${said.id}\nevent: said\ndata: ${JSON.stringify(said)}\n\n`;
 }

@@ -4,12 +4,14 @@ import type { AddressInfo } from 'node:net';
 import { fileURLToPath } from 'node:url';
 import { getRequestListener } from '@hono/node-server';
 import type { Log } from '../../log.ts';
-import type { Channel, Incoming, Outgoing } from '../../messages.ts';
+import type { Channel, Incoming, Outgoing, What } from '../../messages.ts';
 import { readAssets } from './assets.ts';
 import { houseHeaders } from './headers.ts';
 import type { House, Wellbeing } from './house.ts';
+import { incomingOf } from './intake.ts';
 import { usualLimits, type WebLimits } from './limits.ts';
-import { pageLanguages, pageWordKeys, type PageLanguage, type PageWords, type Said } from './page/wire.ts';
+import { pageLanguages, pageWordKeys, type PageLanguage, type PageWords, type Said, type Told } from './page/wire.ts';
+import { makePasses } from './passes.ts';
 import { makeRate } from './rate.ts';
 import { makeRoutes } from './routes.ts';
 import { makeStreams, type Streams } from './streams.ts';
@@ -21,10 +23,12 @@ export interface WebChannelDeps {
   readonly clock: { now(): number };
   readonly log: Log;
   /**
-   * The retained messages of a chat in the order they were sent, oldest first: those sent after the given one
-   * (exclusive), or all of them when it is null or no longer retained.
+   * What is retained of a chat, both sides in the order of time: since the given message (exclusive), or all of it when
+   * that is null or no longer retained. A line may be told that came just before.
    */
-  history(chat: string, afterId: string | null): Promise<readonly Outgoing[]>;
+  passed(chat: string, afterId: string | null): Promise<readonly Passed[]>;
+  /** The name an incoming goes by in what has passed. */
+  lineOf(updateId: string): string;
   /** The plan of a tea for its label page; null when the tea is unknown. */
   teaSheet(teaId: string, language: PageLanguage): Promise<Outgoing | null>;
   /** All that is kept of the person behind a chat, as JSON; null when nothing is. */
@@ -40,6 +44,8 @@ export interface WebChannelDeps {
   /** Where the built page lies; the build's own place when left out. */
   readonly pageFolder?: string;
 }
+
+type Passed = { readonly said: Outgoing } | { readonly heard: { readonly line: string; readonly what: What } };
 
 /** src/channels/web and dist/channels/web are equally deep. */
 const builtPage = fileURLToPath(new URL('../../../dist/page', import.meta.url));
@@ -57,7 +63,7 @@ export function makeWebChannel(deps: WebChannelDeps): Channel & { address(): str
       await listening(server, deps.port, deps.host);
     },
     send(message) {
-      streams.push(message.chat, saidOf(message));
+      streams.push(message.chat, { said: saidOf(message) });
       return Promise.resolve({ outcome: 'sent', ref: message.replaces ?? message.id });
     },
     async stop() {
@@ -88,7 +94,10 @@ function makeHouse(
       postsPerSheet: makeRate(limits.postsPerSheet, limits.remembered, now),
       postsPerAddress: makeRate(limits.postsPerAddress, limits.remembered, now),
       pagesPerAddress: makeRate(limits.pagesPerAddress, limits.remembered, now),
+      joinsPerAddress: makeRate(limits.joinsPerAddress, limits.remembered, now),
+      joins: makeRate(limits.joins, 1, now),
     },
+    passes: makePasses(now),
     now,
     health: () => deps.health?.() ?? Promise.resolve({ ready: true }),
     words: (language) => words[language],
@@ -96,11 +105,27 @@ function makeHouse(
       const sheet = await deps.teaSheet(teaId, language);
       return sheet === null ? null : saidOf(sheet);
     },
-    file: async (chat, id) => (await deps.history(chat, null)).find((message) => message.id === id)?.file ?? null,
-    past: async (chat, afterId) => (await deps.history(chat, afterId)).map(saidOf),
+    async file(chat, id) {
+      const passed = await deps.passed(chat, null);
+      return passed.flatMap((one) => ('said' in one && one.said.id === id ? [one.said.file] : []))[0] ?? null;
+    },
+    past: async (chat, afterId) => (await deps.passed(chat, afterId)).flatMap(toldOf),
     myData: (chat) => deps.myData?.(chat) ?? Promise.resolve(null),
-    record,
+    async takeIn(posted, around) {
+      const incoming = incomingOf(posted, around);
+      const { updateId, what } = posted;
+      const line = deps.lineOf(incoming.updateId);
+      // Shown before anything can be answered to it.
+      if ((await record(incoming)) === 'new') streams.push(incoming.chat, { wrote: { line, what, updateId } });
+      return line;
+    },
   };
+}
+
+function toldOf(passed: Passed): readonly Told[] {
+  if ('said' in passed) return [{ said: saidOf(passed.said) }];
+  const { line, what } = passed.heard;
+  return what.kind === 'reach' ? [] : [{ wrote: { line, what } }];
 }
 
 /** Picked by name: what is not for the page stays here, whatever is added to a message later. */

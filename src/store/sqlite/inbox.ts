@@ -1,9 +1,10 @@
 /** What arrived, once each, and whether it was handled. */
-import { createHash } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import type { Instant } from '../../core/units.ts';
 import type { ChannelName, Incoming, What } from '../../messages.ts';
-import type { PersonId } from '../contract.ts';
+import type { Heard, PersonId } from '../contract.ts';
+import { lineOf } from '../line-name.ts';
+import { idParts } from './message-id.ts';
 
 export interface Arrived {
   readonly seq: number;
@@ -22,6 +23,8 @@ export interface Inbox {
   seen(incoming: Incoming): { readonly person: PersonId | null } | undefined;
   add(person: PersonId, incoming: Incoming): void;
   oldest(person: PersonId): Arrived | undefined;
+  /** What came by this channel since a message was sent, or all of it; the last few hundred, oldest first. */
+  heard(person: PersonId, channel: ChannelName, after: string | null): readonly Heard[];
   /** False when it is no longer waiting. */
   close(seq: number, outcome: 'handled' | 'failed'): boolean;
   tried(seq: number): void;
@@ -29,6 +32,9 @@ export interface Inbox {
   suspect(channels: string): number;
   prune(before: Instant): number;
 }
+
+/** As many as of the messages that are told again. */
+const heardLimit = 300;
 
 export function makeInbox(db: Database): Inbox {
   const seen = db.prepare<[Buffer], { person: PersonId | null }>('SELECT person FROM inbox WHERE update_key = ?');
@@ -39,6 +45,12 @@ export function makeInbox(db: Database): Inbox {
   const oldest = db.prepare<[PersonId], InboxRow>(
     `SELECT seq, channel, chat, received_at AS receivedAt, what, tries FROM inbox
      WHERE person = ? AND status = 'waiting' ORDER BY seq LIMIT 1`,
+  );
+  const heard = db.prepare<unknown[], { updateKey: Buffer; receivedAt: Instant; what: string }>(
+    `SELECT update_key AS updateKey, received_at AS receivedAt, what FROM inbox
+     WHERE person = @person AND channel = @channel
+       AND received_at >= coalesce((SELECT claimed_at FROM outbox WHERE seq = @seq AND tag = @tag AND person = @person), 0)
+     ORDER BY seq DESC LIMIT ${heardLimit}`,
   );
   const close = db.prepare<[string, number]>(`UPDATE inbox SET status = ? WHERE seq = ? AND status = 'waiting'`);
   const tried = db.prepare<[number]>('UPDATE inbox SET tries = tries + 1 WHERE seq = ?');
@@ -71,6 +83,15 @@ export function makeInbox(db: Database): Inbox {
       const row = oldest.get(person);
       return row && { ...row, what: JSON.parse(row.what) as What };
     },
+    heard: (person, channel, after) =>
+      heard
+        .all({ person, channel, ...idParts(after ?? '') })
+        .toReversed()
+        .map(({ updateKey, receivedAt, what }) => ({
+          line: updateKey.toString('base64url'),
+          receivedAt,
+          what: JSON.parse(what) as What,
+        })),
     close: (seq, outcome) => close.run(outcome, seq).changes === 1,
     tried: (seq) => void tried.run(seq),
     suspect: (channels) => suspect.run(channels).changes,
@@ -79,6 +100,4 @@ export function makeInbox(db: Database): Inbox {
 }
 
 /** Channels may put a chat's name into their update ids: a digest lets a repeat be seen after the person is forgotten. */
-function updateKey({ channel, updateId }: Incoming): Buffer {
-  return createHash('sha256').update(`${channel} ${updateId}`).digest().subarray(0, 16);
-}
+const updateKey = (incoming: Incoming): Buffer => Buffer.from(lineOf(incoming), 'base64url');

@@ -57,6 +57,10 @@ export function makeSqliteStore(db: Database): Store {
     nextDue: async (channels, after) => turns.nextDue(JSON.stringify(channels), after),
     history: async (address, after) => rows.claims.history(address, after),
     find: async (channel, from) => rows.people.find(channel, from),
+    async heard(channel, from, after) {
+      const person = rows.people.find(channel, from);
+      return person === null ? [] : rows.inbox.heard(person, channel, after);
+    },
     appoint: (keepers, now) => write(() => rows.shopkeepers.appoint(keepers, now)),
     offerCode: (code, until) => write(() => rows.shopkeepers.offerCode(code, until)),
     exportOf: async (person) => rows.privacy.exportOf(person),

@@ -1,7 +1,7 @@
 /** What goes in once and comes out once: posts, the event stream, coming back after a lost line. */
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import type { Outgoing } from '../../../src/messages.ts';
-import { openHouse, plan, type FakeHouse } from '../../page/fake-house.ts';
+import { lineOf, openHouse, plan, type FakeHouse } from '../../page/fake-house.ts';
 import { aboutPost, emptyPage, follow, isCaughtUp, knock, newId, posted, visit, type Event } from './knock.ts';
 
 const pageFolder = emptyPage();
@@ -27,13 +27,16 @@ const write = (text: string, updateId = newId()) =>
   });
 const ids = (events: readonly Event[]): readonly (string | null)[] =>
   events.filter((one) => one.event === 'said').map((one) => one.id);
+const wrote = (events: readonly Event[]): readonly unknown[] =>
+  events.filter((one) => one.event === 'wrote').map(({ data, id }) => [JSON.parse(data) as unknown, id]);
 
 describe('taking in', () => {
   it('answers 202 once it is recorded, with all the house needs to know', async () => {
     const updateId = newId();
     const answer = await write('鐵觀音', updateId);
-    expect([answer.status, JSON.parse(answer.body)]).toEqual([202, { updateId }]);
     const { chat, receivedAt, ...rest } = house.recorded.at(-1) ?? { chat: '', receivedAt: 0 };
+    const line = lineOf(`${chat}:${updateId}`);
+    expect([answer.status, JSON.parse(answer.body)]).toEqual([202, { updateId, line }]);
     expect(rest).toEqual({
       channel: 'web',
       updateId: `${chat}:${updateId}`,
@@ -80,8 +83,8 @@ describe('the event stream', () => {
     const stream = await follow(house.url, { cookie });
     await stream.until(isCaughtUp);
     const second = await house.say({ paragraphs: ['two'], ...plan['zh-Hant'] });
-    await stream.until((events) => events.length === 3);
-    expect(stream.events.map((one) => one.event)).toEqual(['said', 'caught-up', 'said']);
+    await stream.until((events) => ids(events).length === 2);
+    expect(stream.events.map((one) => one.event)).toEqual(['wrote', 'said', 'caught-up', 'said']);
     expect(ids(stream.events)).toEqual([first, second]);
     stream.close();
   });
@@ -96,7 +99,7 @@ describe('the event stream', () => {
     };
     const id = await house.say(whole);
     const stream = await follow(house.url, { cookie });
-    const [said] = await stream.until(isCaughtUp);
+    const said = (await stream.until(isCaughtUp)).find((one) => one.event === 'said');
     expect(JSON.parse(said?.data ?? '')).toEqual({ id, language: 'en', ...whole });
     stream.close();
   });
@@ -125,6 +128,26 @@ describe('the event stream', () => {
     expect(ids(other.events)).toEqual([]);
     mine.close();
     other.close();
+  });
+
+  it('tells what is written on one device to every device of the sheet, once, and again to who comes back', async () => {
+    const others = await follow(house.url, { cookie: await visit(house.url) });
+    const devices = [await follow(house.url, { cookie }), await follow(house.url, { cookie })];
+    await Promise.all([others, ...devices].map((one) => one.until(isCaughtUp)));
+    const updateId = newId();
+    const what = { kind: 'text', text: '水仙' };
+    await Promise.all([write('水仙', updateId), write('水仙', updateId)]);
+    const line = lineOf(`${house.chat()}:${updateId}`);
+    const late = await follow(house.url, { cookie });
+    for (const device of devices) {
+      // No id of its own: a line that breaks goes on after a message.
+      expect(wrote(await device.until((events) => wrote(events).length > 0))).toEqual([
+        [{ line, what, updateId }, null],
+      ]);
+    }
+    expect(wrote(await late.until(isCaughtUp))).toEqual([[{ line, what }, null]]);
+    expect(wrote(others.events)).toEqual([]);
+    for (const one of [others, late, ...devices]) one.close();
   });
 
   it('tells every device of one sheet', async () => {
@@ -168,7 +191,7 @@ describe('the event stream', () => {
     const slow = await openHouse({
       pageFolder,
       answer: () => Promise.resolve(),
-      history: () => new Promise((done) => void waiting.push(() => done([]))),
+      passed: () => new Promise((done) => void waiting.push(() => done([]))),
     });
     const own = await visit(slow.url);
     await knock(slow.url, '/sheet', {

@@ -22,11 +22,11 @@ const without = (name: string): Record<string, string> => {
 const port = (): string => new URL(house.url).port;
 
 describe('who may change something (3.5.1–3.5.3)', () => {
-  it.each(['/sheet', '/fresh'])('our own page may: %s', async (path) => {
+  it.each(['/sheet', '/fresh', '/pass'])('our own page may: %s', async (path) => {
     expect((await post(good(), text, path)).status).toBeLessThan(300);
   });
 
-  describe.each(['/sheet', '/fresh'])('%s refuses', (path) => {
+  describe.each(['/sheet', '/fresh', '/pass', '/join'])('%s refuses', (path) => {
     it.each<[string, () => Record<string, string>]>([
       ['no origin', () => without('origin')],
       ['a foreign origin', () => ({ ...good(), origin: 'https://evil.example' })],

@@ -1,6 +1,7 @@
 /** The foot of the sheet: whether it may sound, and a fresh one for the next person. */
 import type { JSX } from 'preact';
 import type { BellState } from './brew-sheet.tsx';
+import { Elsewhere } from './elsewhere.tsx';
 import type { PageWords } from './wire.ts';
 
 interface Props {
@@ -20,6 +21,7 @@ export function Foot({ words, bell, fresh }: Props): JSX.Element {
       <a class="my-data" href="/my-data" download>
         {words['page-my-data']}
       </a>
+      <Elsewhere words={words} />
       <details>
         <summary>{words['page-fresh']}</summary>
         <button type="button" onClick={fresh}>

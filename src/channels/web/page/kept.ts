@@ -1,24 +1,31 @@
-/** What this device keeps of a sheet: the person's own lines and whether it may sound. */
-import type { Act } from './sheet-state.ts';
+/** What this device keeps of a sheet: the end of it, the person's own lines that wait, and whether it may sound. */
+import type { KeptSheet, Sheet } from './sheet-state.ts';
 
-/** More own lines than anybody scrolls back to. */
+/** More than anybody scrolls back to while there is no connection. */
+const mostTold = 80;
 const mostActs = 100;
 const prefix = 'sheet.';
 
-/** Reads the acts of this sheet, and forgets those of any other. */
-export function keptActs(sheet: string): readonly Act[] {
+/** Reads what was kept of this sheet, and forgets any other. */
+export function keptOf(sheet: string): KeptSheet {
   for (const key of storedKeys()) {
     if (key.startsWith(prefix) && key !== prefix + sheet) drop(key);
   }
-  return (read(prefix + sheet) as readonly Act[] | null) ?? [];
+  const kept = read(prefix + sheet) as Partial<KeptSheet> | null;
+  return { acts: kept?.acts ?? [], told: kept?.told ?? [] };
 }
 
-export function keepActs(sheet: string, acts: readonly Act[]): void {
-  write(prefix + sheet, acts.slice(-mostActs));
+export function keep(sheet: string, { acts, told }: Sheet): void {
+  const own = acts.filter(({ state }) => state !== 'told').slice(-mostActs);
+  write(prefix + sheet, { acts: own, told: told.slice(-mostTold) } satisfies KeptSheet);
 }
 
 export const mayRing = (): boolean => read('ring') === true;
 export const keepMayRing = (may: boolean): void => write('ring', may);
+
+/** How far the house's clock is ahead of this device's, as last measured, in milliseconds. */
+export const keptOffset = (): number => Number(read('ahead') ?? 0);
+export const keepOffset = (ms: number): void => write('ahead', ms);
 
 export function forgetEverything(): void {
   for (const key of storedKeys()) drop(key);

@@ -9,7 +9,8 @@ export interface Postbox {
 }
 
 export interface Sender {
-  settled(updateId: string, state: Act['state']): void;
+  /** `line`: the house's name of it; null when it was refused. */
+  settled(updateId: string, state: Act['state'], line: string | null): void;
   /** The sheet's number is no longer known: only a new page helps. */
   expired(): void;
 }
@@ -29,7 +30,7 @@ export function makePostbox(waiting: readonly Act[], sender: Sender): Postbox {
     if (busy || act === undefined) return;
     busy = true;
     clearTimeout(timer);
-    const status = await post(act);
+    const { status, line } = await post(act);
     busy = false;
     if (status === 401) return sender.expired();
     if (isLater(status)) {
@@ -38,7 +39,7 @@ export function makePostbox(waiting: readonly Act[], sender: Sender): Postbox {
     }
     failures = 0;
     queue.shift();
-    sender.settled(act.updateId, status === 202 ? 'gone-out' : 'refused');
+    sender.settled(act.updateId, status === 202 ? 'gone-out' : 'refused', line);
     return run();
   };
   void run();
@@ -54,7 +55,12 @@ export function makePostbox(waiting: readonly Act[], sender: Sender): Postbox {
 /** 0 stands for no answer at all. */
 const isLater = (status: number): boolean => status === 0 || status === 429 || status >= 500;
 
-async function post(act: Act): Promise<number> {
+interface Posting {
+  readonly status: number;
+  readonly line: string | null;
+}
+
+async function post(act: Act): Promise<Posting> {
   const posted: Posted = { updateId: act.updateId, language: act.language, what: act.what };
   try {
     const answer = await fetch('/sheet', {
@@ -65,10 +71,11 @@ async function post(act: Act): Promise<number> {
       signal: AbortSignal.timeout(answerMs),
     });
     // Read to its end, so that the connection is free for the next.
-    await answer.text();
-    return answer.status;
+    const text = await answer.text();
+    const line = answer.status === 202 ? (JSON.parse(text) as { readonly line: string }).line : null;
+    return { status: answer.status, line };
   } catch {
-    return 0;
+    return { status: 0, line: null };
   }
 }
 

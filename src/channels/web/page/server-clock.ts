@@ -1,7 +1,9 @@
 /** What time the house has: this device's own clock may be minutes off. */
 
-/** House time minus device time, in milliseconds. */
-let offset = 0;
+import { keepOffset, keptOffset } from './kept.ts';
+
+/** House time minus device time, in milliseconds. Kept, for a page that is loaded anew without a connection. */
+let offset = keptOffset();
 let measuredAt = -Infinity;
 /** Clocks drift by a few milliseconds an hour: one look in half a minute is plenty. */
 const freshMs = 30_000;
@@ -21,6 +23,7 @@ export async function measureClock(samples = 3): Promise<void> {
     shortest = sample.tookMs;
     offset = sample.offset;
     measuredAt = performance.now();
+    keepOffset(offset);
   }
 }
 

@@ -1,5 +1,5 @@
 /** What is on the sheet: the messages at their places and the person's own lines between them. Pure. */
-import type { PageLanguage, PageWords, PostedWhat, Said } from './wire.ts';
+import type { PageLanguage, PageWords, PostedWhat, Said, Told, Wrote } from './wire.ts';
 
 /** A message where it stands; one that replaces another takes its place. */
 export interface Entry {
@@ -10,9 +10,12 @@ export interface Entry {
   readonly last: number;
 }
 
-/** Something the person did here. */
+/** Something the person did, on this device or on another of theirs. */
 export interface Act {
+  /** This page's own id of it; of what was done elsewhere, the house's name. */
   readonly updateId: string;
+  /** The house's name of it, once known. */
+  readonly line: string | null;
   readonly what: PostedWhat;
   /** What is shown of it; empty when a place was only opened. */
   readonly shown: string;
@@ -20,7 +23,15 @@ export interface Act {
   /** The message last seen when it was done, and the place that was tapped. */
   readonly after: string | null;
   readonly on: string | null;
-  readonly state: 'waiting' | 'gone-out' | 'refused';
+  /** `told`: the house tells it to every device of this sheet. */
+  readonly state: 'waiting' | 'gone-out' | 'refused' | 'told';
+}
+
+/** A choice that was offered: what it says, where, and in which language. */
+interface Offered {
+  readonly label: string;
+  readonly place: string;
+  readonly language: PageLanguage;
 }
 
 export interface Sheet {
@@ -30,42 +41,68 @@ export interface Sheet {
   readonly acts: readonly Act[];
   /** Message id → where it stands in the order of arrival, and its place. */
   readonly known: ReadonlyMap<string, { readonly at: number; readonly place: string }>;
+  readonly offered: ReadonlyMap<string, Offered>;
   readonly lastId: string | null;
   readonly line: 'opening' | 'open' | 'lost';
-  /** Whether the past has been told; until then nothing is announced. */
+  /** All this is made of, as the house told it. */
+  readonly told: readonly Told[];
+  /** Whether the past has been told; until then nothing is announced, and what this device kept is shown. */
   readonly caughtUp: boolean;
+  /** The past so far; it takes the place of what is shown once it is whole. */
+  readonly telling: readonly Told[];
+}
+
+/** What a device keeps of a sheet between two visits. */
+export interface KeptSheet {
+  readonly acts: readonly Act[];
+  readonly told: readonly Told[];
 }
 
 export type Happened =
-  | { readonly kind: 'said'; readonly said: Said }
+  | { readonly kind: 'told'; readonly told: Told }
   | { readonly kind: 'caught-up' }
   | { readonly kind: 'line'; readonly line: Sheet['line'] }
   | { readonly kind: 'acted'; readonly act: Act }
-  | { readonly kind: 'settled'; readonly updateId: string; readonly state: Act['state'] }
+  | { readonly kind: 'settled'; readonly updateId: string; readonly state: Act['state']; readonly line: string | null }
   | { readonly kind: 'language'; readonly language: PageLanguage; readonly words: PageWords };
 
-export function emptySheet(language: PageLanguage, words: PageWords, acts: readonly Act[]): Sheet {
-  return { language, words, entries: [], acts, known: new Map(), lastId: null, line: 'opening', caughtUp: false };
+export function keptSheet(language: PageLanguage, words: PageWords, { acts, told }: KeptSheet): Sheet {
+  const nothing = { known: new Map(), offered: new Map(), lastId: null, entries: [], told: [], telling: [] };
+  return withAll({ language, words, acts, line: 'opening', caughtUp: false, ...nothing }, told);
 }
 
 export function after(sheet: Sheet, happened: Happened): Sheet {
   switch (happened.kind) {
-    case 'said':
-      return withSaid(sheet, happened.said);
+    case 'told':
+      if (!sheet.caughtUp) return { ...sheet, telling: [...sheet.telling, happened.told] };
+      return withTold(sheet, happened.told);
     case 'caught-up':
-      return { ...sheet, caughtUp: true, line: 'open' };
+      return { ...(sheet.caughtUp ? sheet : withThePast(sheet)), caughtUp: true, line: 'open' };
     case 'line':
       return { ...sheet, line: happened.line };
     case 'acted':
       return { ...sheet, acts: [...sheet.acts, happened.act] };
-    case 'settled': {
-      const { updateId, state } = happened;
-      return { ...sheet, acts: sheet.acts.map((act) => (act.updateId === updateId ? { ...act, state } : act)) };
-    }
+    case 'settled':
+      return { ...sheet, acts: settled(sheet.acts, happened) };
     case 'language':
       break;
   }
   return { ...sheet, language: happened.language, words: happened.words };
+}
+
+/** The house's own account in the place of what was kept; only what it does not have yet is kept beside it. */
+function withThePast(sheet: Sheet): Sheet {
+  const own = sheet.acts.filter(({ state }) => state !== 'told');
+  const whole = withAll(keptSheet(sheet.language, sheet.words, { acts: own, told: [] }), sheet.telling);
+  const told = whole.acts.filter(({ state }) => state === 'told');
+  return { ...whole, acts: [...told, ...whole.acts.filter(({ state }) => state === 'waiting' || state === 'refused')] };
+}
+
+const withAll = (sheet: Sheet, told: readonly Told[]): Sheet => told.reduce(withTold, sheet);
+
+function withTold(sheet: Sheet, told: Told): Sheet {
+  const next = 'said' in told ? withSaid(sheet, told.said) : withWrote(sheet, told.wrote);
+  return next === sheet ? sheet : { ...next, told: [...sheet.told, told] };
 }
 
 /** The same message a second time changes nothing. */
@@ -75,45 +112,46 @@ function withSaid(sheet: Sheet, said: Said): Sheet {
   const place = (said.replaces === undefined ? undefined : sheet.known.get(said.replaces)?.place) ?? said.id;
   const before = sheet.entries.find((entry) => entry.place === place);
   const entry: Entry = { place, said, first: before?.first ?? at, last: at };
+  const choices = said.choices.map(({ key, label }) => [key, { label, place, language: said.language }] as const);
   return {
     ...sheet,
     entries: before ? sheet.entries.map((one) => (one === before ? entry : one)) : [...sheet.entries, entry],
     known: new Map([...sheet.known, [said.id, { at, place }]]),
+    offered: new Map([...sheet.offered, ...choices]),
     lastId: said.id,
   };
 }
 
-export type SheetLine =
-  | { readonly kind: 'entry'; readonly entry: Entry; readonly open: boolean }
-  | { readonly kind: 'act'; readonly act: Act };
-
-/** Everything that is seen, from the top of the sheet to its end. */
-export function linesOf(sheet: Sheet): readonly SheetLine[] {
-  const acts = sheet.acts.flatMap((act) => {
-    const at = standing(sheet, act);
-    return at === null ? [] : [{ act, at }];
-  });
-  // A refused act answered nothing, so the choices before it stay open.
-  const lastAct = Math.max(0, ...acts.filter(({ act }) => act.state !== 'refused').map(({ at }) => at));
-  const entries = sheet.entries.map((entry) => {
-    const open = entry.last > lastAct;
-    return { at: entry.first, order: 0, line: { kind: 'entry', entry, open } as const };
-  });
-  const own = acts
-    .filter(({ act, at }) => isSeen(sheet, act, at))
-    .map(({ act, at }) => ({ at, order: 1, line: { kind: 'act', act } as const }));
-  return [...entries, ...own].toSorted((a, b) => a.at - b.at || a.order - b.order).map(({ line }) => line);
+/** What was done here is now the house's; what was done elsewhere appears. */
+function withWrote(sheet: Sheet, { line, what, updateId }: Wrote): Sheet {
+  const own = sheet.acts.find((act) => act.line === line || act.updateId === updateId);
+  if (own?.state === 'told') return sheet;
+  if (own) {
+    const act: Act = { ...own, line, state: 'told' };
+    return { ...sheet, acts: sheet.acts.map((one) => (one === own ? act : one)) };
+  }
+  const choice = what.kind === 'tap' ? sheet.offered.get(what.key) : undefined;
+  const spoken = sheet.entries.find((entry) => entry.last === sheet.known.size)?.said.language;
+  const act: Act = {
+    updateId: line,
+    line,
+    what,
+    shown: what.kind === 'text' ? what.text : (choice?.label ?? ''),
+    language: choice?.language ?? spoken ?? sheet.language,
+    after: sheet.lastId,
+    on: choice?.place ?? null,
+    state: 'told',
+  };
+  return { ...sheet, acts: [...sheet.acts, act] };
 }
 
-/** Null when the message it followed is no longer kept: then the line goes with it. */
-function standing(sheet: Sheet, act: Act): number | null {
-  if (act.after === null) return 0;
-  return sheet.known.get(act.after)?.at ?? (sheet.caughtUp && act.state !== 'waiting' ? null : sheet.known.size);
-}
-
-/** A tap that its message answered in place leaves no line: a brew would fill the sheet with them. */
-function isSeen(sheet: Sheet, act: Act, at: number): boolean {
-  if (act.shown === '') return false;
-  const tapped = sheet.entries.find((entry) => entry.place === act.on);
-  return tapped === undefined || tapped.first === tapped.last || tapped.last <= at;
+function settled(
+  acts: readonly Act[],
+  { updateId, state, line }: Extract<Happened, { kind: 'settled' }>,
+): readonly Act[] {
+  // Its answer was lost, and the house has told of it meanwhile.
+  if (line !== null && acts.some((act) => act.line === line && act.updateId !== updateId)) {
+    return acts.filter((act) => act.updateId !== updateId);
+  }
+  return acts.map((act) => (act.updateId === updateId && act.state !== 'told' ? { ...act, state, line } : act));
 }

@@ -1,8 +1,8 @@
 /** Listens to what the house says, and comes back by itself whenever the line breaks. */
-import type { Said } from './wire.ts';
+import type { Said, Told, Wrote } from './wire.ts';
 
 export interface Heard {
-  said(said: Said): void;
+  told(told: Told): void;
   caughtUp(): void;
   line(state: 'open' | 'lost'): void;
   /** The last message this page has; what came after it is told again. */
@@ -44,7 +44,11 @@ export function listen(heard: Heard): { wake(): void; end(): void } {
     alive();
     source.addEventListener('said', (event) => {
       alive();
-      heard.said(JSON.parse(event.data as string) as Said);
+      heard.told({ said: JSON.parse(event.data as string) as Said });
+    });
+    source.addEventListener('wrote', (event) => {
+      alive();
+      heard.told({ wrote: JSON.parse(event.data as string) as Wrote });
     });
     source.addEventListener('caught-up', () => {
       alive();

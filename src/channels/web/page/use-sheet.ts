@@ -1,9 +1,9 @@
 /** Ties the sheet's state to the line, the postbox and what this device keeps. */
 import { useEffect, useReducer, useRef } from 'preact/hooks';
-import { forgetEverything, keepActs, keptActs } from './kept.ts';
+import { forgetEverything, keep, keptOf } from './kept.ts';
 import { makePostbox, newUpdateId, type Postbox } from './postbox.ts';
 import { measureClock } from './server-clock.ts';
-import { after, emptySheet, type Act, type Happened, type Sheet } from './sheet-state.ts';
+import { after, keptSheet, type Act, type Happened, type Sheet } from './sheet-state.ts';
 import { listen } from './stream.ts';
 import { pageLanguages, type Boot, type PageLanguage, type PageWords, type PostedWhat } from './wire.ts';
 
@@ -17,7 +17,7 @@ export interface Desk {
 
 export function useSheet(boot: Boot): Desk {
   const [sheet, happen] = useReducer<Sheet, Happened, Boot>(after, boot, ({ language, words, sheet: name }) =>
-    emptySheet(language, words, keptActs(name)),
+    keptSheet(language, words, keptOf(name)),
   );
   const now = useRef(sheet);
   now.current = sheet;
@@ -26,7 +26,17 @@ export function useSheet(boot: Boot): Desk {
   const act = (what: PostedWhat, shown: string, extra: Partial<Act> = {}): void => {
     const { lastId, language } = now.current;
     const updateId = newUpdateId();
-    const done: Act = { updateId, what, shown, language, after: lastId, on: null, state: 'waiting', ...extra };
+    const done: Act = {
+      updateId,
+      line: null,
+      what,
+      shown,
+      language,
+      after: lastId,
+      on: null,
+      state: 'waiting',
+      ...extra,
+    };
     happen({ kind: 'acted', act: done });
     postbox.current?.add(done);
   };
@@ -40,7 +50,7 @@ export function useSheet(boot: Boot): Desk {
     postbox.current = makePostbox(
       now.current.acts.filter((kept) => kept.state === 'waiting'),
       {
-        settled: (updateId, state) => happen({ kind: 'settled', updateId, state }),
+        settled: (updateId, state, line) => happen({ kind: 'settled', updateId, state, line }),
         expired: () => location.reload(),
       },
     );
@@ -48,10 +58,11 @@ export function useSheet(boot: Boot): Desk {
     const begin = async (): Promise<void> => {
       await measureClock();
       line = listen({
-        said: (said) => happen({ kind: 'said', said }),
+        told: (told) => happen({ kind: 'told', told }),
         caughtUp: () => happen({ kind: 'caught-up' }),
         line: (state) => happen({ kind: 'line', line: state }),
-        lastId: () => now.current.lastId,
+        // What this device kept is no past to go on from: the house tells it anew.
+        lastId: () => (now.current.caughtUp ? now.current.lastId : null),
       });
     };
     const wake = (): void => {
@@ -69,7 +80,7 @@ export function useSheet(boot: Boot): Desk {
     };
   }, []);
 
-  useEffect(() => keepActs(boot.sheet, sheet.acts), [sheet.acts]);
+  useEffect(() => keep(boot.sheet, sheet), [sheet.acts, sheet.told]);
   // The line is back: the house's time may have moved, and what waited may go.
   useEffect(() => {
     if (sheet.line !== 'open') return;

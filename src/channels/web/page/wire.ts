@@ -19,6 +19,16 @@ export type Said = Omit<Outgoing, 'channel' | 'chat' | 'subject' | 'file'> & {
   readonly file?: string;
 };
 
+/** Something a person wrote, chose or opened on any of their devices, as the event stream carries it. */
+export interface Wrote {
+  readonly line: string;
+  readonly what: PostedWhat;
+  /** As the page that posted it named it; left out when the past is told. */
+  readonly updateId?: string;
+}
+
+export type Told = { readonly said: Said } | { readonly wrote: Wrote };
+
 /** What a person did, as the page posts it; the id is made by the page, so that a repeat changes nothing. */
 export interface Posted {
   readonly updateId: string;
@@ -68,6 +78,13 @@ export const pageWordKeys = [
   'page-fresh',
   'page-fresh-confirm',
   'page-my-data',
+  'page-elsewhere',
+  'page-elsewhere-show',
+  'page-elsewhere-how',
+  'page-elsewhere-type',
+  'page-elsewhere-join',
+  'page-elsewhere-wrong',
+  'page-elsewhere-slow',
   'page-from-label',
   'page-no-script',
   'page-not-found',
