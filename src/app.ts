@@ -83,6 +83,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     lineOf: (updateId) => lineOf({ channel: 'web', updateId }),
     myData: (chat) => keptOf(store, { channel: 'web', chat }),
     teaSheet: (teaId, language) => Promise.resolve(labelPage(content, { teaId, language, now: clock.now() })),
+    telegramName: () => distant.telegramName(),
     pageWords: (language) => pageWords(content, language),
     health: async () => ({ ...(await operation.health()), vitals: undefined }),
     secureCookies: config.origin?.startsWith('https:') ?? false,

@@ -28,6 +28,8 @@ export interface DistantChannels {
   readonly channels: readonly Channel[];
   /** When each that polls was last answered. */
   readonly polls: () => { readonly [channel: string]: Instant | null };
+  /** The name of the bot, as its address has it; null without one, or before Telegram has told it. */
+  readonly telegramName: () => string | null;
   /** Looks whether each can be used as it is set up. */
   troubles(): Promise<readonly Trouble[]>;
 }
@@ -39,6 +41,7 @@ export function makeDistantChannels(parts: DistantParts): DistantChannels {
   return {
     channels: [telegram, mail].filter((one) => one !== null),
     polls: () => (telegram && isPolling ? { telegram: telegram.health().lastPollAt } : {}),
+    telegramName: () => telegram?.health().username ?? null,
     async troubles() {
       const found = await Promise.all([
         telegram && soon(telegram.check(), 'telegram-unreachable'),

@@ -19,6 +19,7 @@ page-sound-wake = Touch the sheet once, so that the sound may play.
 page-print = Print this as a card
 page-fresh = A fresh sheet for the next person
 page-fresh-confirm = Clear this sheet from this device
+page-telegram = Go on in Telegram
 page-my-data = What is kept of me
 page-elsewhere = This sheet on another device
 page-elsewhere-show = Show a code for the other device

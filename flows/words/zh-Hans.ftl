@@ -19,6 +19,7 @@ page-sound-wake = 请先轻触一下小笺，声音才能响。
 page-print = 印成茶卡
 page-fresh = 为下一位换一张新笺
 page-fresh-confirm = 从这台设备清去这张
+page-telegram = 到 Telegram 继续
 page-my-data = 存有我的什么
 page-elsewhere = 在另一台设备上看这张小笺
 page-elsewhere-show = 显示一组号码给另一台设备

@@ -19,6 +19,7 @@ page-sound-wake = 請先輕觸一下小箋，聲音才能響。
 page-print = 印成茶卡
 page-fresh = 為下一位換一張新箋
 page-fresh-confirm = 從這部裝置清去這張
+page-telegram = 到 Telegram 繼續
 page-my-data = 存有我的什麼
 page-elsewhere = 在另一部裝置上看這張小箋
 page-elsewhere-show = 顯示一組號碼給另一部裝置

@@ -38,6 +38,8 @@ export interface House {
   past(chat: string, afterId: string | null): Promise<readonly Told[]>;
   /** What went with a message of this sheet; null when nothing did, or it is no longer kept. */
   file(chat: string, messageId: string): Promise<Enclosure | null>;
+  /** Where to go on in Telegram with what was opened here; null without such a bot, or before it has told its name. */
+  telegram(payload: string): string | null;
   /** All that is kept of the person behind a sheet; null when nothing is. */
   myData(chat: string): Promise<string | null>;
   /** Keeps what was posted, shows it on every device of the sheet, and gives back the name it goes by there. */

@@ -69,7 +69,14 @@ async function openSheet(house: House, c: Call, payload: string): Promise<Respon
   if (isPageLanguage(asked)) {
     c.header('set-cookie', `language=${asked}; Path=/; Max-Age=${languageKept}; SameSite=Lax`, { append: true });
   }
-  const boot = { language, words: house.words(language), sheet: session.chat.slice(0, 12), payload, label };
+  const boot = {
+    language,
+    words: house.words(language),
+    sheet: session.chat.slice(0, 12),
+    payload,
+    label,
+    telegram: house.telegram(payload),
+  };
   return c.html(sheetPage(boot, house.assets, c.req.path));
 }
 

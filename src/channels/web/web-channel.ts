@@ -33,6 +33,8 @@ export interface WebChannelDeps {
   teaSheet(teaId: string, language: PageLanguage): Promise<Outgoing | null>;
   /** All that is kept of the person behind a chat, as JSON; null when nothing is. */
   myData?(chat: string): Promise<string | null>;
+  /** The name of the bot that holds the same conversation; null when there is none, or it is not known yet. */
+  telegramName?(): string | null;
   /** All page-* words of a language. */
   pageWords(language: PageLanguage): Readonly<Record<string, string>>;
   health?(): Promise<Wellbeing>;
@@ -110,6 +112,7 @@ function makeHouse(
       return passed.flatMap((one) => ('said' in one && one.said.id === id ? [one.said.file] : []))[0] ?? null;
     },
     past: async (chat, afterId) => (await deps.passed(chat, afterId)).flatMap(toldOf),
+    telegram: (payload) => telegramLink(deps.telegramName?.() ?? null, payload),
     myData: (chat) => deps.myData?.(chat) ?? Promise.resolve(null),
     async takeIn(posted, around) {
       const incoming = incomingOf(posted, around);
@@ -126,6 +129,12 @@ function toldOf(passed: Passed): readonly Told[] {
   if ('said' in passed) return [{ said: saidOf(passed.said) }];
   const { line, what } = passed.heard;
   return what.kind === 'reach' ? [] : [{ wrote: { line, what } }];
+}
+
+/** A label's payload is what Telegram allows after ?start= (64 of A–Z, a–z, 0–9, _ and -). */
+function telegramLink(name: string | null, payload: string): string | null {
+  if (name === null) return null;
+  return `https://t.me/${name}${payload === '' ? '' : `?start=${payload}`}`;
 }
 
 /** Picked by name: what is not for the page stays here, whatever is added to a message later. */

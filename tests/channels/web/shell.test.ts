@@ -1,6 +1,7 @@
 /** The page before its scripts run, and what keeps the server from starting. */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHouse, type FakeHouse } from '../../page/fake-house.ts';
+import type { Boot } from '../../../src/channels/web/page/wire.ts';
 import { emptyPage, knock } from './knock.ts';
 
 const pageFolder = emptyPage();
@@ -54,6 +55,20 @@ describe('the page before its scripts', () => {
     expect(headers['content-encoding']).toBe(coding);
     expect(headers['cache-control']).toBe('public, max-age=31536000, immutable');
     expect(headers['vary']).toBe('Accept-Encoding');
+  });
+});
+
+const bootOf = (body: string): Boot => JSON.parse(/id="boot">([^<]*)</.exec(body)![1]!) as Boot;
+
+describe('the way to Telegram', () => {
+  it.each([
+    ['/', 'https://t.me/tea_bot'],
+    ['/tea/tieguanyin', 'https://t.me/tea_bot?start=tea-tieguanyin'],
+  ])('from %s takes along what was opened', async (path, link) => {
+    const withBot = await openHouse({ pageFolder, telegramName: () => 'tea_bot' });
+    expect(bootOf((await knock(withBot.url, path)).body).telegram).toBe(link);
+    await withBot.stop();
+    expect(bootOf((await knock(house.url, path)).body).telegram).toBeNull();
   });
 });
 

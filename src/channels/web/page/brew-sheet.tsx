@@ -73,7 +73,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
         </p>
         <WritingLine words={words} write={desk.write} />
       </main>
-      <Foot words={words} bell={bell} fresh={desk.fresh} />
+      <Foot words={words} bell={bell} fresh={desk.fresh} telegram={boot.telegram} />
       <p class="unseen" role="alert">
         {call}
       </p>

@@ -54,6 +54,8 @@ export interface Boot {
   readonly payload: string;
   /** The plan of the label, shown until the conversation answers. */
   readonly label: Said | null;
+  /** Where the same conversation can be had on a telephone; null when nowhere else. */
+  readonly telegram: string | null;
 }
 
 export const pageWordKeys = [
@@ -85,6 +87,7 @@ export const pageWordKeys = [
   'page-elsewhere-join',
   'page-elsewhere-wrong',
   'page-elsewhere-slow',
+  'page-telegram',
   'page-from-label',
   'page-no-script',
   'page-not-found',
