@@ -14,6 +14,7 @@ import { makeDelivering } from './delivery/deliver.ts';
 import { makeLoop } from './delivery/loop.ts';
 import { makePace } from './delivery/pace.ts';
 import { makeHistory } from './delivery/history.ts';
+import { makePlanning } from './delivery/planning.ts';
 import type { Say } from './delivery/render.ts';
 import { makeTidying } from './delivery/tidying.ts';
 import { step } from './core/flow/step.ts';
@@ -23,6 +24,7 @@ import { labelPage } from './label-page.ts';
 import { errorFields, type Log } from './log.ts';
 import type { Channel, ChannelName } from './messages.ts';
 import type { Address, Keeper, Store } from './store/contract.ts';
+import type { LessonPlan } from './store/lesson-contract.ts';
 import { makeShopCode } from './store/shop-code.ts';
 import { makeOperation } from './operation.ts';
 import { PlainMistake } from './start.ts';
@@ -39,6 +41,8 @@ export interface AppParts {
   readonly keepDays: number;
   /** Those the settings name; none told leaves them as they are. */
   readonly shopkeepers?: readonly Keeper[];
+  /** The lessons the shop's files tell of. */
+  readonly lessons?: LessonPlan;
 }
 
 export interface App {
@@ -91,7 +95,18 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
   });
   const { keepDays, shopkeepers } = config;
   const channels = [web, ...distant.channels];
-  const app = makeApp({ store, step: stepIn(content), say, channels, clock, log, keepDays, shopkeepers });
+  const { lessons } = content;
+  const app = makeApp({
+    store,
+    step: stepIn(content),
+    say,
+    channels,
+    clock,
+    log,
+    keepDays,
+    shopkeepers,
+    lessons,
+  });
   const language = languageOfDevice(config.deviceLanguage);
   return {
     ...app,
@@ -160,13 +175,23 @@ function pageWords({ words }: Content, language: Language): Readonly<Record<stri
   return Object.fromEntries(keys.map((key) => [key, words.say(language, { key, values: {} })]));
 }
 
-export function makeApp({ store, step: decide, say, channels, clock, log, keepDays, shopkeepers }: AppParts): App {
+export function makeApp(parts: AppParts): App {
+  const { store, step: decide, say, channels, clock, log, keepDays, shopkeepers } = parts;
   const names = channels.map(({ name }) => name);
   const byName = new Map<ChannelName, Channel>(channels.map((channel) => [channel.name, channel]));
   const later = (at: Instant): void => loop.owed(at);
   const delays = makeDelays();
   const pace = makePace();
-  const delivering = makeDelivering({ store, channels: byName, say, clock, log, pace, delays, later });
+  const delivering = makeDelivering({
+    store,
+    channels: byName,
+    say,
+    clock,
+    log,
+    pace,
+    delays,
+    later,
+  });
   const handling = makeHandling({
     store,
     step: decide,
@@ -182,10 +207,13 @@ export function makeApp({ store, step: decide, say, channels, clock, log, keepDa
     troubled: (error) => log.error('handling was put off', errorFields(error)),
   });
   const tidying = makeTidying({ store, clock, log, keepDays });
+  const plan = parts.lessons ?? { lessons: [], series: [] };
+  const planning = makePlanning({ store, clock, log, plan });
 
   const finish = async (): Promise<'finished'> => {
     await Promise.all(channels.map((channel) => channel.stop()));
     tidying.stop();
+    planning.stop();
     await loop.stop();
     await handling.idle();
     await delivering.stop();
@@ -195,6 +223,7 @@ export function makeApp({ store, step: decide, say, channels, clock, log, keepDa
   return {
     async start() {
       if (shopkeepers) await store.appoint(shopkeepers, clock.now());
+      await planning.start();
       await loop.start();
       for (const channel of channels) await channel.start(record);
       tidying.start();

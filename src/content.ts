@@ -4,6 +4,7 @@ import { readAnswers } from './content/answers.ts';
 import { readBrewingData } from './content/brewing-data.ts';
 import { readReadingWords } from './content/reading-words.ts';
 import { readTeaNames, readTeas } from './content/tea-data.ts';
+import { readLessons, type LessonData } from './content/lesson-data.ts';
 import { readShop, type Shop } from './content/shop-data.ts';
 import { wrongUse } from './content/used-words.ts';
 import { readWordFiles } from './content/words.ts';
@@ -33,6 +34,7 @@ export interface Content {
   readonly read: Reader;
   readonly answers: readonly StandingAnswer[];
   readonly shop: Shop;
+  readonly lessons: LessonData;
 }
 
 export { ContentMistake };
@@ -55,18 +57,19 @@ export function readContent({ flowsDir, dataDir, shopDir }: ContentFolders): Con
   const readingWords = attempt(() => readReadingWords(dataDir));
   const answers = attempt(() => readAnswers(dataDir, shopDir));
   const shop = attempt(() => readShop(shopDir));
+  const lessons = attempt(() => readLessons(shopDir, new Set(teas?.map(({ id }) => id))));
   const wordFiles = readWordFiles(flowsDir);
   const { flows, problems } = readFlows(flowsDir, wordFiles);
   mistakes.push(...wordFiles.problems, ...problems);
   if (brewing && mistakes.length === 0) mistakes.push(...wrongUse({ files: wordFiles, flows, brewing }));
-  if (!teas || !names || !brewing || !readingWords || !answers || !shop || mistakes.length > 0) {
+  if (!teas || !names || !brewing || !readingWords || !answers || !shop || !lessons || mistakes.length > 0) {
     throw new ContentMistake(mistakes.join('\n'));
   }
   const words = makeWords(wordFiles.sources, (kind, id, language) => nameOf({ teas, answers }, { kind, id, language }));
   const finder = makeTeaFinder(teas, names);
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
   const book = makeBook(flows, makeCalls({ teas, brewing, read }), words);
-  return { teas, finder, brewing, words, book, read, answers, shop };
+  return { teas, finder, brewing, words, book, read, answers, shop, lessons };
 }
 
 type Named = { readonly teas: readonly Tea[]; readonly answers: readonly StandingAnswer[] };

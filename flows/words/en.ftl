@@ -666,3 +666,164 @@ label-paper-unknown = There is no paper “{ $paper }”; there is { $allowed }.
 label-size-unknown = There is no size “{ $size }” on { $paper }; there is { $allowed }.
 label-bot-wrong = “{ $bot }” is no name of a Telegram bot.
 label-unwritable = The labels cannot be written to { $file }. Name a file in a folder that is there.
+
+# core/lessons: what those who booked a lesson are told
+lesson-told-head = “{ $title }”, { WHEN($starts) }{ $place ->
+    [none] { "" }
+   *[other] , { $place }
+ }
+lesson-told-to-bring = { $bring ->
+    [none] { "" }
+   *[other] To bring: { $bring }.
+ }
+lesson-told-your-seats = { $seats ->
+    [1] { "" }
+   *[other] You have { $seats } seats.
+ }
+lesson-told-week-before = A lesson of yours is coming up: { lesson-told-head }. { lesson-told-your-seats } { lesson-told-to-bring }
+lesson-told-evening-before = Your lesson is near: { lesson-told-head }. { lesson-told-your-seats } { lesson-told-to-bring } Can you come?
+lesson-told-two-hours-before = See you soon: { lesson-told-head }. { lesson-told-your-seats }
+lesson-told-thanks = Thank you for coming to “{ $title }”. Would you like to brew one of its teas at home?
+lesson-told-thanks-only = Thank you for coming to “{ $title }”.
+lesson-told-offer = { $seats ->
+    [1] A seat has come free: { lesson-told-head }. It is kept for you until { WHEN($until) }.
+   *[other] { $seats } seats have come free: { lesson-told-head }. They are kept for you until { WHEN($until) }.
+ }
+lesson-told-lapsed = The time to take the seat is over, and it has gone on to the next: { lesson-told-head }. You may put yourself on the list again.
+lesson-told-moved = Your lesson has been moved. It was to be { WHEN($was) }; now it is { lesson-told-head }. If the new time does not suit you, you may give your seat back.
+lesson-told-cancelled = Your lesson does not take place: { lesson-told-head }. We are sorry.
+lesson-told-cancelled-because = Your lesson does not take place: { lesson-told-head }. The shop writes: { $reason }
+lesson-told-changed = Something has changed about your lesson. This is how it is now: { lesson-told-head }{ $teacher ->
+    [none] { "" }
+   *[other] , with { $teacher }
+ }. { lesson-told-to-bring }
+lesson-told-recomputed = The rules for the clocks have changed. Your lesson keeps its time at the shop: { lesson-told-head }. This puts your calendar right.
+lesson-told-written = The shop writes about “{ $title }”, { WHEN($starts) }: { $text }
+lesson-told-nameless = no name given
+choice-lesson-coming = I'm coming
+choice-lesson-absent = I can't come
+choice-lesson-accept = Take it
+choice-lesson-decline = Leave it to others
+choice-lesson-brew = Brew { TEA($tea) }
+
+# flows/lesson.yaml and core/functions: lessons as students see them
+lesson-list = These lessons are to come.
+lesson-more = { $count ->
+    [1] And one more later.
+   *[other] And { $count } more later.
+ }
+lesson-none = No lessons are planned at the moment. Ask again, or let the shop know what you would like to learn.
+lesson-none-then = There is no lesson on that day.
+lesson-how-many = For how many people?
+lesson-ask-name = Under which name shall I put it on the list at the door?
+lesson-name-long = That is longer than a name. Please write it in at most 60 characters.
+lesson-named = Put down as { $name }.
+lesson-nothing-booked = You have no booking at the moment.
+lesson-mine = You have booked:
+lesson-past = You were at:
+lesson-give-back = Shall I give this back? { $what }
+lesson-kept-seat = Then it stays yours.
+lesson-told-line = { $n }. { lesson-told-head } – { lesson-told-state-short }
+lesson-told-state-short = { $state ->
+    [seated] you have { $seats ->
+        [1] a seat
+       *[other] { $seats } seats
+     }
+    [waiting] you are on the waiting list
+    [offered] a seat is kept for you
+    [full] full, { $waiting } waiting
+   *[free] { $free ->
+        [1] one seat free
+       *[other] { $free } seats free
+     }
+ }
+lesson-told-one = { lesson-told-head }. { $minutes } minutes{ $teacher ->
+    [none] { "" }
+   *[other] {" "}with { $teacher }
+ }, { $level ->
+    [advanced] for those who know a good deal
+    [intermediate] for those who have begun
+   *[beginner] nothing need be known before
+ }{ $after ->
+    [none] { "" }
+   *[other] ; it builds on “{ $after }”
+ }.{ $price ->
+    [none] { "" }
+   *[other] {" "}{ $price }.
+ } { lesson-told-to-bring }
+lesson-told-teas = We brew { LIST($teas) }.
+lesson-told-state = { $state ->
+    [seated] { $seats ->
+        [1] You have a seat.
+       *[other] You have { $seats } seats.
+     } It can be given back until { WHEN($until) }.
+    [waiting] You are on the waiting list, with { $seats ->
+        [1] one seat
+       *[other] { $seats } seats
+     } wished for.
+    [offered] { $seats ->
+        [1] A seat is kept for you until { WHEN($until) }.
+       *[other] { $seats } seats are kept for you until { WHEN($until) }.
+     }
+    [full] It is full; { $waiting ->
+        [0] nobody is waiting yet
+        [1] one is waiting
+       *[other] { $waiting } are waiting
+     }.
+   *[free] { $free ->
+        [1] One seat is free.
+       *[other] { $free } seats are free.
+     }
+ }
+lesson-told-enrolled = { $seats ->
+    [1] You have a seat: { lesson-told-head }.
+   *[other] You have { $seats } seats: { lesson-told-head }.
+ } I'll remind you before. It can be given back until { WHEN($until) }.
+lesson-told-listed = You are on the waiting list: { lesson-told-head }. As soon as there is room for { $seats ->
+    [1] you
+   *[other] { $seats }
+ }, I'll write to you.
+lesson-told-full = { $free ->
+    [0] “{ $title }”, { WHEN($starts) }, is full; { $waiting ->
+        [0] nobody is waiting yet
+        [1] one is waiting
+       *[other] { $waiting } are waiting
+     }.
+    [1] Only one seat is free: { lesson-told-head }.
+   *[other] Only { $free } seats are free: { lesson-told-head }.
+ } Shall I put you on the waiting list?
+lesson-told-did-coming = Good, see you there: { lesson-told-head }.
+lesson-told-did-absent = Thank you for letting us know. Your seat goes on to others: { lesson-told-head }.
+lesson-told-did-accept = The seat is yours: { lesson-told-head }. I'll remind you before.
+lesson-told-did-decline = The seat goes on to the next: { lesson-told-head }.
+lesson-told-did-leave = Given back: { lesson-told-head }.
+lesson-told-mine = { $n }. { lesson-told-head } – { $state ->
+    [cancelled] does not take place
+    [waiting] on the waiting list
+    [offered] a seat is kept for you
+    [coming] { lesson-told-seats }, you are coming
+   *[seated] { lesson-told-seats }
+ }
+lesson-told-seats = { $seats ->
+    [1] one seat
+   *[other] { $seats } seats
+ }
+lesson-told-was = “{ $title }”, { WHEN($starts) }
+mistake-no-such-lesson = This lesson is not on the list any more.
+mistake-no-such-booking = I find no such booking of yours.
+choice-lesson-see = { $n }. { $title }
+choice-lesson-list = Lessons
+    .typed = lessons / the lessons / all lessons
+choice-lesson-mine = My lessons
+    .typed = my lessons / my bookings / what have I booked
+choice-lesson-enrol = Book seats
+    .typed = book / book a seat / yes please
+choice-lesson-wait = Put me on the waiting list
+    .typed = waiting list / wait
+choice-lesson-seats = { $count }
+choice-lesson-leave = Give it back
+    .typed = cancel / cancel my booking
+choice-lesson-give-back = Yes, give it back
+choice-lesson-keep = No, keep it
+choice-lesson-nameless = No name
+choice-lesson-done = That is all

@@ -640,3 +640,131 @@ label-paper-unknown = 没有“{ $paper }”这种纸；有 { $allowed }。
 label-size-unknown = { $paper } 没有“{ $size }”这个尺寸；有 { $allowed }。
 label-bot-wrong = “{ $bot }”不是 Telegram 机器人的名字。
 label-unwritable = 标签写不进 { $file }。请写一个已有文件夹里的文件名。
+
+# core/lessons: what those who booked a lesson are told
+lesson-told-head = “{ $title }”，{ WHEN($starts) }{ $place ->
+    [none] { "" }
+   *[other] ，{ $place }
+ }
+lesson-told-to-bring = { $bring ->
+    [none] { "" }
+   *[other] 需要带的：{ $bring }。
+ }
+lesson-told-your-seats = { $seats ->
+    [1] { "" }
+   *[other] 您有 { $seats } 个座位。
+ }
+lesson-told-week-before = 您报名的课快到了：{ lesson-told-head }。{ lesson-told-your-seats }{ lesson-told-to-bring }
+lesson-told-evening-before = 您的课就要开始了：{ lesson-told-head }。{ lesson-told-your-seats }{ lesson-told-to-bring }您能来吗？
+lesson-told-two-hours-before = 一会儿见：{ lesson-told-head }。{ lesson-told-your-seats }
+lesson-told-thanks = 谢谢您来上“{ $title }”。想在家泡课上的哪款茶？
+lesson-told-thanks-only = 谢谢您来上“{ $title }”。
+lesson-told-offer = { $seats ->
+    [1] 有一个座位空出来了：{ lesson-told-head }。为您保留到 { WHEN($until) }。
+   *[other] 有 { $seats } 个座位空出来了：{ lesson-told-head }。为您保留到 { WHEN($until) }。
+ }
+lesson-told-lapsed = 保留的时间过了，座位已经轮到下一位：{ lesson-told-head }。您可以再排一次。
+lesson-told-moved = 您的课改时间了。原来是 { WHEN($was) }，现在是{ lesson-told-head }。新时间要是不方便，您可以退掉座位。
+lesson-told-cancelled = 这节课取消了：{ lesson-told-head }。很抱歉。
+lesson-told-cancelled-because = 这节课取消了：{ lesson-told-head }。店家说：{ $reason }
+lesson-told-changed = 您的课有些变动，现在是：{ lesson-told-head }{ $teacher ->
+    [none] { "" }
+   *[other] ，由 { $teacher } 上课
+ }。{ lesson-told-to-bring }
+lesson-told-recomputed = 时钟的规定变了。您的课在店里的时间不变：{ lesson-told-head }。这样您的日历就对了。
+lesson-told-written = 店家关于“{ $title }”（{ WHEN($starts) }）的消息：{ $text }
+lesson-told-nameless = 没有留名
+choice-lesson-coming = 我会来
+choice-lesson-absent = 我不能来
+choice-lesson-accept = 我要这个座位
+choice-lesson-decline = 让给别人
+choice-lesson-brew = 泡{ TEA($tea) }
+
+# flows/lesson.yaml and core/functions: lessons as students see them
+lesson-list = 接下来有这些课：
+lesson-more = 后面还有 { $count } 节。
+lesson-none = 目前没有安排课。过一阵再问，或者告诉店家您想学什么。
+lesson-none-then = 那天没有课。
+lesson-how-many = 一共几位？
+lesson-ask-name = 门口的名单上写什么名字？
+lesson-name-long = 这比名字长了。请写在 60 个字以内。
+lesson-named = 记下了：{ $name }。
+lesson-nothing-booked = 您目前没有报名。
+lesson-mine = 您报名了：
+lesson-past = 您上过：
+lesson-give-back = 要退掉吗？{ $what }
+lesson-kept-seat = 那就给您留着。
+lesson-told-line = { $n }. { lesson-told-head }：{ lesson-told-state-short }
+lesson-told-state-short = { $state ->
+    [seated] 您有 { $seats } 个座位
+    [waiting] 您在候补名单上
+    [offered] 给您留着座位
+    [full] 已满，{ $waiting } 位候补
+   *[free] 还有 { $free } 个座位
+ }
+lesson-told-one = { lesson-told-head }。{ $minutes } 分钟{ $teacher ->
+    [none] { "" }
+   *[other] ，由 { $teacher } 上课
+ }，{ $level ->
+    [advanced] 适合已经懂不少的人
+    [intermediate] 适合有些基础的人
+   *[beginner] 不需要基础
+ }{ $after ->
+    [none] { "" }
+   *[other] ，接在“{ $after }”之后
+ }。{ $price ->
+    [none] { "" }
+   *[other] { $price }。
+ }{ lesson-told-to-bring }
+lesson-told-teas = 课上会泡：{ LIST($teas) }。
+lesson-told-state = { $state ->
+    [seated] 您有 { $seats } 个座位，{ WHEN($until) } 以前可以退。
+    [waiting] 您在候补名单上，想要 { $seats } 个座位。
+    [offered] 给您留 { $seats } 个座位到 { WHEN($until) }。
+    [full] 已经满了，{ $waiting ->
+        [0] 还没有人候补
+       *[other] { $waiting } 位候补
+     }。
+   *[free] 还有 { $free } 个座位。
+ }
+lesson-told-enrolled = 报好了，{ $seats } 个座位：{ lesson-told-head }。上课前我会提醒您。{ WHEN($until) } 以前可以退。
+lesson-told-listed = 您排进候补名单了：{ lesson-told-head }。一有 { $seats } 个空位，我就告诉您。
+lesson-told-full = { $free ->
+    [0] “{ $title }”，{ WHEN($starts) }，已经满了，{ $waiting ->
+        [0] 还没有人候补
+       *[other] { $waiting } 位候补
+     }。
+   *[other] 只剩 { $free } 个座位：{ lesson-told-head }。
+ }要给您排候补吗？
+lesson-told-did-coming = 好，到时候见：{ lesson-told-head }。
+lesson-told-did-absent = 谢谢您告诉我们。您的座位让给别人了：{ lesson-told-head }。
+lesson-told-did-accept = 座位是您的了：{ lesson-told-head }。上课前我会提醒您。
+lesson-told-did-decline = 座位轮到下一位了：{ lesson-told-head }。
+lesson-told-did-leave = 退掉了：{ lesson-told-head }。
+lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
+    [cancelled] 取消了
+    [waiting] 候补中
+    [offered] 给您留着座位
+    [coming] { lesson-told-seats }，您会来
+   *[seated] { lesson-told-seats }
+ }
+lesson-told-seats = { $seats } 个座位
+lesson-told-was = “{ $title }”，{ WHEN($starts) }
+mistake-no-such-lesson = 这节课已经不在名单上了。
+mistake-no-such-booking = 找不到您的这个报名。
+choice-lesson-see = { $n }. { $title }
+choice-lesson-list = 课程
+    .typed = 有什么课 / 有哪些课 / 上课
+choice-lesson-mine = 我的课
+    .typed = 我的报名 / 我报了什么课
+choice-lesson-enrol = 报名
+    .typed = 我要报名 / 好，报名
+choice-lesson-wait = 给我排候补
+    .typed = 候补
+choice-lesson-seats = { $count }
+choice-lesson-leave = 退掉
+    .typed = 取消 / 取消报名
+choice-lesson-give-back = 对，退掉
+choice-lesson-keep = 不，留着
+choice-lesson-nameless = 不留名
+choice-lesson-done = 就这样

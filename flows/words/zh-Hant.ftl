@@ -640,3 +640,131 @@ label-paper-unknown = 沒有「{ $paper }」這種紙；有 { $allowed }。
 label-size-unknown = { $paper } 沒有「{ $size }」這個尺寸；有 { $allowed }。
 label-bot-wrong = 「{ $bot }」不是 Telegram 機器人的名字。
 label-unwritable = 標籤寫不進 { $file }。請寫一個已有資料夾裡的檔名。
+
+# core/lessons: what those who booked a lesson are told
+lesson-told-head = 「{ $title }」，{ WHEN($starts) }{ $place ->
+    [none] { "" }
+   *[other] ，{ $place }
+ }
+lesson-told-to-bring = { $bring ->
+    [none] { "" }
+   *[other] 攜帶物品：{ $bring }。
+ }
+lesson-told-your-seats = { $seats ->
+    [1] { "" }
+   *[other] 您有 { $seats } 個座位。
+ }
+lesson-told-week-before = 您報名的課快到了：{ lesson-told-head }。{ lesson-told-your-seats }{ lesson-told-to-bring }
+lesson-told-evening-before = 您的課就要開始了：{ lesson-told-head }。{ lesson-told-your-seats }{ lesson-told-to-bring }您能來嗎？
+lesson-told-two-hours-before = 待會見：{ lesson-told-head }。{ lesson-told-your-seats }
+lesson-told-thanks = 謝謝您來上「{ $title }」。想在家泡課上的哪款茶？
+lesson-told-thanks-only = 謝謝您來上「{ $title }」。
+lesson-told-offer = { $seats ->
+    [1] 有一個座位空出來了：{ lesson-told-head }。為您保留到 { WHEN($until) }。
+   *[other] 有 { $seats } 個座位空出來了：{ lesson-told-head }。為您保留到 { WHEN($until) }。
+ }
+lesson-told-lapsed = 保留的時間過了，座位已經輪到下一位：{ lesson-told-head }。您可以再排一次。
+lesson-told-moved = 您的課改期了。原本是 { WHEN($was) }，現在是{ lesson-told-head }。新的時間若不方便，您可以退掉座位。
+lesson-told-cancelled = 這堂課停開了：{ lesson-told-head }。很抱歉。
+lesson-told-cancelled-because = 這堂課停開了：{ lesson-told-head }。店家說：{ $reason }
+lesson-told-changed = 您的課有些變動，現在是：{ lesson-told-head }{ $teacher ->
+    [none] { "" }
+   *[other] ，由 { $teacher } 帶課
+ }。{ lesson-told-to-bring }
+lesson-told-recomputed = 時鐘的規定變了。您的課在店裡的時間不變：{ lesson-told-head }。這樣您的行事曆就對了。
+lesson-told-written = 店家關於「{ $title }」（{ WHEN($starts) }）的訊息：{ $text }
+lesson-told-nameless = 沒有留名
+choice-lesson-coming = 我會來
+choice-lesson-absent = 我不能來
+choice-lesson-accept = 我要這個座位
+choice-lesson-decline = 讓給別人
+choice-lesson-brew = 泡{ TEA($tea) }
+
+# flows/lesson.yaml and core/functions: lessons as students see them
+lesson-list = 接下來有這些課：
+lesson-more = 之後還有 { $count } 堂。
+lesson-none = 目前沒有排課。過一陣子再問，或告訴店家您想學什麼。
+lesson-none-then = 那一天沒有課。
+lesson-how-many = 一共幾位？
+lesson-ask-name = 門口的名單上寫什麼名字？
+lesson-name-long = 這比名字長了。請寫在 60 個字以內。
+lesson-named = 記下了：{ $name }。
+lesson-nothing-booked = 您目前沒有報名。
+lesson-mine = 您報名了：
+lesson-past = 您上過：
+lesson-give-back = 要退掉嗎？{ $what }
+lesson-kept-seat = 那就為您留著。
+lesson-told-line = { $n }. { lesson-told-head }：{ lesson-told-state-short }
+lesson-told-state-short = { $state ->
+    [seated] 您有 { $seats } 個座位
+    [waiting] 您在候補名單上
+    [offered] 為您保留著座位
+    [full] 已滿，{ $waiting } 位候補
+   *[free] 還有 { $free } 個座位
+ }
+lesson-told-one = { lesson-told-head }。{ $minutes } 分鐘{ $teacher ->
+    [none] { "" }
+   *[other] ，由 { $teacher } 帶課
+ }，{ $level ->
+    [advanced] 適合已經懂不少的人
+    [intermediate] 適合有些基礎的人
+   *[beginner] 不需要基礎
+ }{ $after ->
+    [none] { "" }
+   *[other] ，接在「{ $after }」之後
+ }。{ $price ->
+    [none] { "" }
+   *[other] { $price }。
+ }{ lesson-told-to-bring }
+lesson-told-teas = 課上會泡：{ LIST($teas) }。
+lesson-told-state = { $state ->
+    [seated] 您有 { $seats } 個座位，{ WHEN($until) } 以前可以退。
+    [waiting] 您在候補名單上，想要 { $seats } 個座位。
+    [offered] 為您保留 { $seats } 個座位到 { WHEN($until) }。
+    [full] 已經額滿，{ $waiting ->
+        [0] 還沒有人候補
+       *[other] { $waiting } 位候補
+     }。
+   *[free] 還有 { $free } 個座位。
+ }
+lesson-told-enrolled = 報好了，{ $seats } 個座位：{ lesson-told-head }。上課前我會提醒您。{ WHEN($until) } 以前可以退。
+lesson-told-listed = 您排進候補名單了：{ lesson-told-head }。一有 { $seats } 個空位，我就告訴您。
+lesson-told-full = { $free ->
+    [0] 「{ $title }」，{ WHEN($starts) }，已經額滿，{ $waiting ->
+        [0] 還沒有人候補
+       *[other] { $waiting } 位候補
+     }。
+   *[other] 只剩 { $free } 個座位：{ lesson-told-head }。
+ }要幫您排候補嗎？
+lesson-told-did-coming = 好，到時見：{ lesson-told-head }。
+lesson-told-did-absent = 謝謝您告訴我們。您的座位讓給別人了：{ lesson-told-head }。
+lesson-told-did-accept = 座位是您的了：{ lesson-told-head }。上課前我會提醒您。
+lesson-told-did-decline = 座位輪到下一位了：{ lesson-told-head }。
+lesson-told-did-leave = 退掉了：{ lesson-told-head }。
+lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
+    [cancelled] 停開了
+    [waiting] 候補中
+    [offered] 為您保留著座位
+    [coming] { lesson-told-seats }，您會來
+   *[seated] { lesson-told-seats }
+ }
+lesson-told-seats = { $seats } 個座位
+lesson-told-was = 「{ $title }」，{ WHEN($starts) }
+mistake-no-such-lesson = 這堂課已經不在名單上了。
+mistake-no-such-booking = 找不到您的這筆報名。
+choice-lesson-see = { $n }. { $title }
+choice-lesson-list = 課程
+    .typed = 有什麼課 / 有哪些課 / 上課
+choice-lesson-mine = 我的課
+    .typed = 我的報名 / 我報了什麼課
+choice-lesson-enrol = 報名
+    .typed = 我要報名 / 好，報名
+choice-lesson-wait = 幫我排候補
+    .typed = 候補
+choice-lesson-seats = { $count }
+choice-lesson-leave = 退掉
+    .typed = 取消 / 取消報名
+choice-lesson-give-back = 對，退掉
+choice-lesson-keep = 不，留著
+choice-lesson-nameless = 不留名
+choice-lesson-done = 就這樣

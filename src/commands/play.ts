@@ -43,6 +43,7 @@ export function makeChat({ config, content, deviceLanguage, show, clock = system
     log: makeLog(config.log),
     keepDays: config.keepDays,
     shopkeepers: config.shopkeepers,
+    lessons: content.lessons,
   });
   return { ...app, terminal };
 }

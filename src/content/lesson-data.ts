@@ -1,4 +1,5 @@
-/** Reads data/shop/lessons.yaml: single lessons and series. Whether one lies in the past is not asked: nobody knows the time here. */
+/** Reads data/shop/lessons.yaml, or the same file of the folder that NINTHPOUR_SHOP names: single lessons and series. Whether one lies in the past is not asked: nobody knows the time here. */
+import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { isWallDate } from '../core/lessons/calendar.ts';
@@ -49,9 +50,11 @@ const lessonSchema = z.strictObject({
 });
 type Entry = z.output<typeof lessonSchema>;
 
-/** `teas` are the ids of the catalogue. Throws ContentMistake. */
-export function readLessons(dataDir: string, teas: ReadonlySet<string>): LessonData {
-  const file = readYaml(join(dataDir, 'shop', 'lessons.yaml'), z.array(lessonSchema));
+/** `teas` are the ids of the catalogue. A shop without the file gives no lessons yet. Throws ContentMistake. */
+export function readLessons(shopDir: string, teas: ReadonlySet<string>): LessonData {
+  const path = join(shopDir, 'lessons.yaml');
+  if (!existsSync(path)) return { lessons: [], series: [] };
+  const file = readYaml(path, z.array(lessonSchema));
   const problems = file.value.flatMap((entry, n) => problemsOf(entry, n, { file, teas }));
   if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
   return {

@@ -100,11 +100,32 @@ async function decide(parts: HandlingParts, turn: Turn, stumbles: number): Promi
   }
 }
 
-const tellsAtOnce: ReadonlySet<Change['do']> = new Set(['tell-keepers', 'answer', 'forget']);
+/** These fall due when they say so, or not at all; all others may tell someone at once. */
+const quiet: ReadonlySet<Change['do']> = new Set([
+  'withdraw',
+  'remember',
+  'task',
+  'ask',
+  'keep-answer',
+  'drop-answer',
+  'use-code',
+]);
+/** What follows from them later, an offer's end or a reminder, only the store knows: it is asked again. */
+const followed: ReadonlySet<Change['do']> = new Set([
+  'enrol',
+  'booking',
+  'reseat',
+  'change-lesson',
+  'move-lesson',
+  'cancel-lesson',
+  'forget',
+]);
 
 function announce({ owed }: HandlingParts, { changes, now }: Commit): void {
-  const dues = changes.flatMap((change) =>
-    change.do === 'say' ? [change.due] : change.do === 'wake' ? [change.at] : tellsAtOnce.has(change.do) ? [now] : [],
-  );
+  const dues = changes.flatMap((change) => {
+    if (change.do === 'say') return [change.due];
+    if (change.do === 'wake') return [change.at];
+    return [...(quiet.has(change.do) ? [] : [now]), ...(followed.has(change.do) ? [now + 1] : [])];
+  });
   for (const due of new Set(dues)) owed(due);
 }

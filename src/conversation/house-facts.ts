@@ -1,8 +1,15 @@
 /** What a flow may know of the house in a turn, as `house.`; words of others are handed on as quotes, never as text to keep. */
 import type { Facts, Json } from '../core/flow/flow.ts';
+import type { Booking } from '../core/lessons/roster.ts';
 import { everythingKept, type Question, type Quote, type Turn } from '../store/contract.ts';
+import type { LessonBoard } from '../store/lesson-contract.ts';
 
-export function houseFacts({ desk, address }: Pick<Turn, 'desk' | 'address'>): Facts {
+export function houseFacts({
+  desk,
+  address,
+  lessons,
+  event,
+}: Pick<Turn, 'desk' | 'address' | 'lessons' | 'event'>): Facts {
   const { keeper, staffed, asked, waitingCount } = desk;
   return {
     keeper,
@@ -21,7 +28,25 @@ export function houseFacts({ desk, address }: Pick<Turn, 'desk' | 'address'>): F
     // The list itself, not a copy: what is worked out from it is kept as long as it stays the same.
     standing: desk.standing as unknown as Json,
     everything: everythingKept,
+    lessons: lessons.upcoming as unknown as Json,
+    bookings: lessons.own as unknown as Json,
+    doors: doorsOf(lessons.doors),
+    tzVersion: lessons.tzVersion,
+    // A booking is known by the number of the message it was made with.
+    event: event.kind === 'wake' ? null : String(event.seq),
   };
+}
+
+/** Names are someone's words: they are kept once, with their person. */
+const doorsOf = (doors: LessonBoard['doors']): Json =>
+  doors.map(({ lesson, bookings }) => ({
+    lesson: lesson as unknown as Json,
+    bookings: bookings.map((booking) => ({ ...booking, name: nameOf(booking) })),
+  }));
+
+function nameOf({ person }: Booking): Json {
+  const name: Quote = { quoteOf: Number(person), part: 'name', gone: { key: 'lesson-told-nameless', values: {} } };
+  return { ...name };
 }
 
 const askedFacts = ({ id, person, language, text }: Question): Facts => ({

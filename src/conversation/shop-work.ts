@@ -3,6 +3,8 @@ import type { Effect, Facts, Saying } from '../core/flow/flow.ts';
 import type { Language } from '../core/units.ts';
 import type { Change, Question, Turn } from '../store/contract.ts';
 import { quote } from './house-facts.ts';
+import { lessonWork } from './lesson-work.ts';
+import { numberOf, optionalText, textOf } from './task-values.ts';
 
 type Task = Extract<Effect, { readonly do: 'task' }>;
 
@@ -24,7 +26,7 @@ export function shopWork({ task, values }: Task, turn: Turn, language: Language)
     case 'drop-answer':
       return [{ do: 'drop-answer', id: numberOf(values, 'id') }];
     default:
-      return [{ do: 'task', task, values }];
+      return lessonWork(task, values, turn) ?? [{ do: 'task', task, values }];
   }
 }
 
@@ -73,19 +75,4 @@ function answered(values: Facts, { desk }: Turn): readonly Change[] {
       saying: { phrases: [{ key: 'shop-told-answer', values: told }], choices: [] },
     },
   ];
-}
-
-function textOf(values: Facts, name: string): string {
-  const value = values[name];
-  if (typeof value !== 'string' || value === '') throw new Error(`"${name}" must be a text to be told to the shop`);
-  return value;
-}
-
-const optionalText = (values: Facts, name: string): string | null =>
-  values[name] === null || values[name] === undefined ? null : textOf(values, name);
-
-function numberOf(values: Facts, name: string): number {
-  const value = values[name];
-  if (typeof value !== 'number') throw new Error(`"${name}" must be a number to be told to the shop`);
-  return value;
 }

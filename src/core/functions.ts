@@ -22,6 +22,7 @@ import {
   type CoreContent,
 } from './functions/asked-brew.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
+import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint } from './reading/reading.ts';
@@ -33,7 +34,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit'
+    'answer kept blank unit lesson'
   ).split(' '),
 );
 
@@ -57,6 +58,7 @@ export const callNames: ReadonlySet<string> = new Set([
   ...shopCallNames,
   ...guideCallNames,
   ...ownCallNames,
+  ...lessonCallNames,
 ]);
 
 export function makeCalls(content: CoreContent): Calls {
@@ -72,7 +74,7 @@ export function makeCalls(content: CoreContent): Calls {
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };
-  return { ...calls, ...shopCalls, ...guideCalls(content), ...ownCalls };
+  return { ...calls, ...shopCalls, ...guideCalls(content), ...ownCalls, ...lessonCalls };
 }
 
 /** A message of any length is read by its beginning. */
@@ -100,11 +102,12 @@ function degreesUnit(text: string): string | null {
 const mistakePhrase = ({ code, values }: Mistake): Json =>
   code === 'number-expected' ? phrase('mistake-number-in-words') : phrase(`mistake-${code}`, values);
 
-/** A label names its tea: "tea-tieguanyin". Anything else is a bare start. */
+/** A label names its tea or its lesson: "tea-tieguanyin", "lesson-first-cup-2026-12-05". Anything else is a bare start. */
 function heardLabel(teas: readonly Tea[], payload: string): Facts {
   const tea = teas.find(({ id }) => payload === `tea-${id}`);
   if (tea) return { kind: 'brew', tea: tea.id, family: tea.family };
-  return { kind: payload.startsWith('lesson') ? 'lesson' : 'greeting' };
+  const [, lesson] = /^lesson-([A-Za-z0-9._-]{1,40})$/.exec(payload) ?? [];
+  return lesson === undefined ? { kind: 'greeting' } : { kind: 'lesson', lesson };
 }
 
 function planned(content: CoreContent, given: Facts, around: Around): Outcome {

@@ -32,6 +32,8 @@ export interface LoopParts {
 const backstopMs = 60_000;
 const afterTroubleMs = 1_000;
 const peopleAtOnce = 64;
+/** So few that nobody else waits long for the one transaction they share. */
+const lessonsAtOnce = 64;
 
 export function makeLoop(parts: LoopParts): Loop {
   const { store, channels, clock, log, pump } = parts;
@@ -52,8 +54,9 @@ export function makeLoop(parts: LoopParts): Loop {
     try {
       pump();
       const now = clock.now();
-      const well = await takeAll(parts);
-      arm(clock.now() + (well ? backstopMs : afterTroubleMs));
+      const tended = await tendAll(parts);
+      const taken = await takeAll(parts);
+      arm(clock.now() + (tended && taken ? backstopMs : afterTroubleMs));
       arm((await store.nextDue(channels, now)) ?? Infinity);
     } catch (error) {
       log.error('could not look for what is due', errorFields(error));
@@ -78,6 +81,20 @@ export function makeLoop(parts: LoopParts): Loop {
       await looking.rest();
     },
   };
+}
+
+/** Hands over what falls due of lessons. False when that went wrong: nobody else is to wait for it. */
+async function tendAll({ store, clock, log, pump }: LoopParts): Promise<boolean> {
+  try {
+    for (;;) {
+      const tended = await store.tend(clock.now(), lessonsAtOnce);
+      if (tended > 0) pump();
+      if (tended < lessonsAtOnce) return true;
+    }
+  } catch (error) {
+    log.error('lessons could not be tended', errorFields(error));
+    return false;
+  }
 }
 
 /** False when some could not be handled. */

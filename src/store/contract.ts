@@ -2,6 +2,7 @@
 import type { Facts, FlowState, Json, Saying, SayingChoice } from '../core/flow/flow.ts';
 import type { Instant, Language } from '../core/units.ts';
 import type { ChannelName, Incoming } from '../messages.ts';
+import type { LessonBoard, LessonChange, Lessons } from './lesson-contract.ts';
 import type { Vitals } from './vitals.ts';
 
 /** A person, whichever channels they come by. Never given twice, even after they are forgotten. */
@@ -13,7 +14,7 @@ export interface Address {
   readonly chat: string;
 }
 
-export interface Store {
+export interface Store extends Lessons {
   /** Keeps what arrived, once, and the person it came from. Resolved means durable. A repeat changes nothing. */
   record(incoming: Incoming): Promise<Recorded>;
   /**
@@ -50,8 +51,8 @@ export interface Store {
   offerCode(code: string, until: Instant): Promise<boolean>;
   /** Everything kept of a person, as plain values. */
   exportOf(person: PersonId): Promise<Json>;
-  /** Removes every byte of a person. Update ids stay, without the person, so that a repeat is still seen. */
-  forget(person: PersonId): Promise<void>;
+  /** Removes every byte of a person; their seats go on. Update ids stay, without the person, so that a repeat is still seen. */
+  forget(person: PersonId, now: Instant): Promise<void>;
   /** Drops what was settled before this instant: incomings, messages, closed tasks. Returns how many rows went. */
   prune(before: Instant): Promise<number>;
   /** How the house fares in these channels. */
@@ -90,6 +91,7 @@ export interface Turn {
   /** How often handling this was begun and not finished. */
   readonly tries: number;
   readonly desk: Desk;
+  readonly lessons: LessonBoard;
 }
 
 export type TurnEvent =
@@ -150,9 +152,9 @@ export interface KeptAnswer {
  * is shown them from there, and `gone` once they are kept no more.
  */
 export interface Quote {
-  /** The number of the question, or of the kept answer. */
+  /** The number of the question, of the kept answer, or of the person. */
   readonly quoteOf: number;
-  readonly part: 'question' | 'answer' | 'kept-question' | 'kept-answer';
+  readonly part: 'question' | 'answer' | 'kept-question' | 'kept-answer' | 'name';
   readonly gone: Json;
 }
 
@@ -189,6 +191,7 @@ export type Change =
   | { readonly do: 'drop-answer'; readonly id: number }
   /** A one-time code was tried; the right one has moved when another try came between. */
   | { readonly do: 'use-code'; readonly right: boolean; readonly tries: number }
+  | LessonChange
   /** The person is forgotten with this commit; the farewell is the last that is said, and is dropped once settled. */
   | { readonly do: 'forget'; readonly farewell: Saying };
 

@@ -1,4 +1,4 @@
-import { mkdtempSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
@@ -10,7 +10,7 @@ import { lessonsOfSeries } from '../../src/core/lessons/series.ts';
 const teas = new Set(readTeas('data').map((tea) => tea.id));
 
 describe('the lessons of the demo shop', () => {
-  const { lessons, series } = readLessons('data', teas);
+  const { lessons, series } = readLessons('data/shop', teas);
 
   it('are single lessons and series of every level', () => {
     expect([lessons.length, series.length]).toEqual([1, 4]);
@@ -29,7 +29,6 @@ describe('the lessons of the demo shop', () => {
 
 describe('a file with mistakes', () => {
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-lessons-'));
-  mkdirSync(join(folder, 'shop'));
   afterAll(() => rmSync(folder, { recursive: true }));
   const good = readFileSync('data/shop/lessons.yaml', 'utf8');
 
@@ -47,7 +46,7 @@ describe('a file with mistakes', () => {
     ['title: { en: The first cup,', 'title: { en: "",', /lessons\.yaml:\d+:\d+ 0\.title\.en: /],
   ])('%s → %s', (from, to, expected) => {
     expect(good).toContain(from);
-    writeFileSync(join(folder, 'shop', 'lessons.yaml'), good.replace(from, to));
+    writeFileSync(join(folder, 'lessons.yaml'), good.replace(from, to));
     expect(() => readLessons(folder, teas)).toThrow(expected);
   });
 });

@@ -33,7 +33,7 @@ async function workedOn(): Promise<Shop> {
   await store.record(incoming('eve', 'unanswered'));
   const gone = await exchange(store, 'fay', [{ do: 'remember', name: 'tea', value: 'canary' }]);
   const { file: backup } = await makeBackup({ database, folder: join(database, '..', 'backups'), now: noon });
-  await store.forget(gone);
+  await store.forget(gone, noon);
   await exchange(store, 'gil', [say('new-since')]);
   for (const { id } of await store.claim(claimAt(noon + hour))) {
     await store.settle(id, { kind: 'sent', ref: 'r' }, noon + hour);

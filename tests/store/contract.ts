@@ -373,7 +373,7 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
           receivedAt: noon + 2_000,
           what: later.what,
         });
-        await store.forget(person);
+        await store.forget(person, noon);
         expect(await heard(null)).toEqual([]);
       });
     });
@@ -398,7 +398,7 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
             { do: 'task', task: 'question', values: {} },
           ]),
         );
-        await store.forget(person ?? 0);
+        await store.forget(person ?? 0, noon);
         expect(await store.find('web', 'ann')).toBeNull();
         expect(await store.claim(claimAt(noon))).toEqual([]);
         expect(await store.awaiting(['web'], noon, 10)).toEqual([]);
@@ -412,7 +412,7 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
       test('a commit for someone forgotten meanwhile changes nothing', async () => {
         const { person } = await store.record(incoming('ann', 'hello'));
         const turn = await loaded(store, person ?? 0);
-        await store.forget(turn.person);
+        await store.forget(turn.person, noon);
         expect(await store.commit(commitOf(turn, [say('ghost')]))).toBe('moved');
       });
     });

@@ -104,7 +104,7 @@ export function shopContract(name: string, make: () => Promise<Store>): void {
       const told = 'may I bring a dog?';
       expect(owed?.saying.phrases[0]?.values).toEqual({ quote: told, deep: [{ quote: told }] });
       await store.settle(owed?.id ?? '', { kind: 'sent', ref: 'r' }, noon);
-      await store.forget(ann);
+      await store.forget(ann, noon);
       const [again] = await store.history({ channel: 'web', chat: 'chat-of-mei' }, null);
       expect(again?.saying.phrases[0]?.values).toEqual({ quote: 'gone', deep: [{ quote: 'gone' }] });
     });

@@ -9,6 +9,7 @@ import { assertPragmas, explained, openDatabase } from '../../src/store/sqlite/d
 import { migrate, migrationsFolder } from '../../src/store/sqlite/migrate.ts';
 import { makeSqliteStore, openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { storeContract } from './contract.ts';
+import { lessonContract } from './lesson-contract.ts';
 import { commitOf, exchange, incoming, loaded, noon, say } from './samples.ts';
 import { shopContract } from './shop-contract.ts';
 
@@ -19,6 +20,7 @@ const fresh = (): string => join(folder, `${(made += 1)}`, 'shop.sqlite');
 
 storeContract('SQLite', async () => openSqliteStore(fresh()));
 shopContract('SQLite', async () => openSqliteStore(fresh()));
+lessonContract('SQLite', async () => openSqliteStore(fresh()));
 
 describe('the database file', () => {
   test('is opened with a sync at every commit, also the second time', () => {
@@ -111,13 +113,17 @@ describe('the database file', () => {
       `SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite_%' ORDER BY name`,
     );
     expect(tables.pluck().all()).toEqual([
+      'booking',
       'conversation',
       'handle',
       'inbox',
+      'lesson',
       'memory',
       'outbox',
       'person',
       'question',
+      'reminder',
+      'series',
       'shop_code',
       'shopkeeper',
       'standing_answer',
@@ -192,7 +198,7 @@ test('after forgetting, no byte of the person is in database or log file', async
   const bytes = (): string => files.map((f) => (existsSync(f) ? readFileSync(f, 'latin1') : '')).join('');
   const needle = Buffer.from(canary).toString('latin1');
   expect(bytes()).toContain(needle);
-  await store.forget(person);
+  await store.forget(person, noon);
   expect(bytes()).not.toContain(needle);
   await store.close();
   expect(bytes()).not.toContain(needle);
@@ -205,7 +211,7 @@ test('forgetting waits for another program that still reads the log', async () =
   const reader = new Database(file, { readonly: true });
   reader.exec('BEGIN');
   reader.prepare('SELECT count(*) FROM inbox').get();
-  const forgetting = store.forget(person);
+  const forgetting = store.forget(person, noon);
   await new Promise((resolve) => setTimeout(resolve, 300));
   expect(readFileSync(`${file}-wal`, 'latin1')).toContain('Canary-4712');
   reader.close();

@@ -134,6 +134,17 @@ export function cancelLesson(lesson: Lesson, { reason, seen }: Cancellation, now
   return { lesson: { ...lesson, status: 'cancelled', reason, revision: lesson.revision + 1 } };
 }
 
+/** What can be changed of a lesson while it stays where it is in time; its seats are another matter (`resizeLesson`). */
+export type Retold = Partial<Omit<LessonDraft, 'id' | 'series' | 'starts' | 'zone' | 'minutes' | 'seats'>>;
+
+export function retellLesson(lesson: Lesson, retold: Retold, seen: number, now: Instant): Planned {
+  const changed = { ...lesson, ...retold, revision: lesson.revision + 1 };
+  // One of a series may start in an hour the clocks skip.
+  const wrong = draftMistakes(changed).filter((one) => one.field !== 'starts');
+  const mistakes = [...changeMistakes(lesson, seen, now), ...wrong];
+  return mistakes.length > 0 ? { mistakes } : { lesson: changed };
+}
+
 /** Under new time-zone rules the wall time stays and the instant may move. The same value when nothing changed. */
 export function recomputeLesson(lesson: Lesson, tzVersion: string): Lesson {
   if (lesson.tzVersion === tzVersion) return lesson;

@@ -104,7 +104,7 @@ export function dueReminders(kept: readonly Reminder[], lesson: Lesson, booking:
 }
 
 /** A reminder is of no use once the lesson has begun. */
-function uselessFrom(lesson: Lesson, purpose: Purpose): Instant {
+export function uselessFrom(lesson: Lesson, purpose: Purpose): Instant {
   return purpose === 'thanks' ? lesson.endsAt + thanksForMs : lesson.startsAt;
 }
 

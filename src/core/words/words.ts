@@ -4,8 +4,9 @@ import { languages, type Json, type Language } from '../units.ts';
 import { variablesOf, type Entry } from './pattern.ts';
 import { degrees, duration, durations, either, grams, listed, millilitres, plainNumber, spoons } from './quantities.ts';
 import { readWordsSource } from './source-check.ts';
+import { wallTime } from './wall-times.ts';
 
-/** A sentence before it is in words. A value may itself be a phrase, or a list of them. */
+/** A sentence before it is in words. A value may itself be a phrase, a list of them, or the same words in each language. */
 export interface Spoken {
   readonly key: string;
   readonly values: { readonly [name: string]: Json };
@@ -29,7 +30,7 @@ export type WordsSources = { readonly [language in Language]: string };
 
 /** The functions a sentence may call, besides Fluent's own NUMBER and DATETIME. */
 export const wordFunctions: ReadonlySet<string> = new Set(
-  'GRAMS DEGREES ML DURATION DURATIONS SPOONS LIST EITHER PERCENT TEA VESSEL FAMILY STYLE ANSWER LESSON NUMBER DATETIME'.split(
+  'GRAMS DEGREES ML DURATION DURATIONS SPOONS LIST EITHER PERCENT TEA VESSEL FAMILY STYLE ANSWER LESSON WHEN NUMBER DATETIME'.split(
     ' ',
   ),
 );
@@ -96,12 +97,16 @@ function render({ bundle }: Voice, phrase: Spoken, toVariable: (value: Json) => 
 const isPhrase = (value: Json): value is { key: string; values: { [name: string]: Json } } =>
   typeof value === 'object' && value !== null && !Array.isArray(value) && 'key' in value && 'values' in value;
 
+const isInEveryLanguage = (value: Json): value is { readonly [language in Language]: string } =>
+  typeof value === 'object' && value !== null && languages.every((language) => language in value);
+
 /** Null and the booleans are words a sentence can choose by: none, true, false. */
 function valueIn(language: Language, say: Say): (value: Json) => FluentVariable {
   return (value) => {
     if (typeof value === 'string' || typeof value === 'number') return value;
     if (value === null) return 'none';
     if (typeof value === 'boolean') return String(value);
+    if (isInEveryLanguage(value)) return value[language];
     return isPhrase(value) ? say(language, value) : new Value(value);
   };
 }
@@ -129,6 +134,7 @@ function functionsOf(language: Language, { names, say }: { names: NameOf; say: S
     STYLE: named('style'),
     ANSWER: named('answer'),
     LESSON: named('lesson'),
+    WHEN: ([wall]) => wallTime(textOf(wall), language),
   };
 }
 

@@ -8,6 +8,8 @@ import { choiceParts, idParts, messageId } from './message-id.ts';
 import { sayingOf as filledSaying, type QuoteSources } from './quotes.ts';
 
 export interface Claims {
+  /** Gives up what is of no use any more; returns the names of those that had one. */
+  expire(now: Instant): readonly string[];
   claim(claim: Claim): readonly Owed[];
   history(address: Address, after: string | null): readonly Owed[];
   choice(person: PersonId, key: string): SayingChoice | null;
@@ -61,6 +63,10 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
     `SELECT seq FROM outbox WHERE channel = @channel AND chat = @chat AND slot = @slot AND status = 'waiting'
        AND next_at <= @now ORDER BY due DESC, seq DESC`,
   );
+  const expire = db.prepare<[Instant, Instant], { name: string | null }>(
+    `UPDATE outbox SET status = 'gave-up', why = 'too late', settled_at = ?
+     WHERE status = 'waiting' AND until <= ? RETURNING name`,
+  );
   const overtake = db.prepare<[number, number]>(`UPDATE outbox SET status = 'overtaken', settled_at = ? WHERE seq = ?`);
   const take = db.prepare(
     `UPDATE outbox SET status = 'sending', claimed_at = @now,
@@ -111,6 +117,7 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
   };
 
   return {
+    expire: (now) => expire.all(now, now).flatMap(({ name }) => (name === null ? [] : [name])),
     claim: (claim) =>
       choose(claim).map((first) => {
         const seq = latestOfSlot(first, claim.now);

@@ -17,6 +17,8 @@ export interface Owing {
   readonly lasting?: boolean;
   /** Needed only where no conversation tells it. */
   readonly language?: Language | null;
+  /** After this it is of no use. */
+  readonly until?: Instant | null;
 }
 
 /** Who a given-up message was for. */
@@ -28,6 +30,8 @@ export interface GivenUp {
 export interface Outbox {
   add(owing: Owing): void;
   withdraw(person: PersonId, name: string): void;
+  /** True when one of this name was not sent yet: a later message says the same. */
+  overtake(person: PersonId, name: string, now: Instant): boolean;
   /** Returns whom the shop must be told of. */
   settle(id: string, settlement: Settlement, now: Instant): readonly GivenUp[];
   /** Sendings cut off half-way: they may have arrived. */
@@ -49,8 +53,9 @@ const cutOff = 'cut off while sending';
 
 export function makeOutbox(db: Database): Outbox {
   const add = db.prepare(
-    `INSERT INTO outbox (tag, person, channel, chat, saying, slot, name, lasting, language, priority, due, next_at, status)
-     VALUES (@tag, @person, @channel, @chat, @saying, @slot, @name, @lasting, @language,
+    `INSERT INTO outbox (tag, person, channel, chat, saying, slot, name, lasting, language, until, priority, due, next_at,
+       status)
+     VALUES (@tag, @person, @channel, @chat, @saying, @slot, @name, @lasting, @language, @until,
        iif(@slot IS NOT NULL AND EXISTS (SELECT 1 FROM outbox
          WHERE channel = @channel AND chat = @chat AND slot = @slot), ${priorities.indexOf('edit')}, @priority),
        @due, @due,
@@ -59,6 +64,10 @@ export function makeOutbox(db: Database): Outbox {
   const withdraw = db.prepare<[PersonId, string]>(
     `UPDATE outbox SET unwanted = 1, status = iif(status = 'sending', 'sending', 'withdrawn')
      WHERE person = ? AND name = ? AND status IN ('waiting', 'held', 'sending')`,
+  );
+  const overtake = db.prepare<[Instant, PersonId, string]>(
+    `UPDATE outbox SET status = 'overtaken', settled_at = ?
+     WHERE person = ? AND name = ? AND status IN ('waiting', 'held')`,
   );
   const sent = db.prepare(
     `UPDATE outbox SET status = 'sent', ref = @ref, settled_at = @now
@@ -112,12 +121,13 @@ export function makeOutbox(db: Database): Outbox {
     rows.filter((row) => row.status === 'gave-up');
 
   return {
-    add({ person, address, saying, due, priority, lasting = false, language = null }) {
+    add({ person, address, saying, due, priority, lasting = false, language = null, until = null }) {
       const { slot = null, later } = saying;
       add.run({
         ...placeOf(address),
         person,
         language,
+        until,
         lasting: lasting ? 1 : 0,
         slot,
         due,
@@ -128,6 +138,7 @@ export function makeOutbox(db: Database): Outbox {
       });
     },
     withdraw: (person, name) => void withdraw.run(person, name),
+    overtake: (person, name, now) => overtake.run(now, person, name).changes > 0,
     settle(id, settlement, now) {
       const row = { ...idParts(id), ...settlement, now };
       if (settlement.kind === 'doubt') return givenUp(doubt.all(row));

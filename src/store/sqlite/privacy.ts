@@ -13,6 +13,8 @@ export interface Privacy {
 
 /** What is told of each table; children before their parent, in the order they can be deleted. */
 const tables = {
+  reminder: 'lesson, purpose, due_at, state AS became',
+  booking: 'id, lesson, channel, chat, seats, standing, enrolled_at, offer_until, answer, came',
   standing_answer: 'question, answer, kept_at',
   question: 'channel, language, text, asked_at, answer, answered_at',
   outbox: 'channel, saying, due, status, language, claimed_at, settled_at, why',

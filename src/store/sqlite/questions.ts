@@ -54,6 +54,7 @@ export function makeQuestions(db: Database): Questions {
     answer: db.prepare('SELECT answer AS text FROM question WHERE id = ?'),
     'kept-question': db.prepare('SELECT question AS text FROM standing_answer WHERE id = ?'),
     'kept-answer': db.prepare('SELECT answer AS text FROM standing_answer WHERE id = ?'),
+    name: db.prepare(`SELECT json_extract(value, '$') AS text FROM memory WHERE person = ? AND name = 'name'`),
   };
   const keep = db.prepare(
     `INSERT INTO standing_answer (question, answer, person, kept_at)

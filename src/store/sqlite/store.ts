@@ -1,17 +1,35 @@
 /** The store in one SQLite file: composes the kinds of rows into the contract's operations. */
 import type { Database } from 'better-sqlite3';
-import type { Change, Commit, EventRef, PersonId, Recorded, Recovered, Settlement, Store } from '../contract.ts';
+import type {
+  Change,
+  Claim,
+  Commit,
+  EventRef,
+  Owed,
+  PersonId,
+  Recorded,
+  Recovered,
+  Settlement,
+  Store,
+} from '../contract.ts';
 import type { Instant } from '../../core/units.ts';
 import type { ChannelName, Incoming } from '../../messages.ts';
+import { makeBookingRows } from './booking-rows.ts';
 import { makeClaims } from './claims.ts';
 import { makeCommits } from './commits.ts';
 import { makeConversations } from './conversations.ts';
 import { openDatabase } from './database.ts';
 import { makeInbox } from './inbox.ts';
+import { makeLessonBoard } from './lesson-board.ts';
+import { applyLessonChange, leaveAll } from './lesson-changes.ts';
+import { makeLessonRows } from './lesson-rows.ts';
+import { makeLessons } from './lesson-store.ts';
+import { makeNews } from './news.ts';
 import { makeOutbox, type GivenUp } from './outbox.ts';
 import { makePeople } from './people.ts';
 import { makePrivacy } from './privacy.ts';
 import { makeQuestions } from './questions.ts';
+import { makeReminderRows } from './reminder-rows.ts';
 import { applyShopChange } from './shop-changes.ts';
 import { makeShopkeepers } from './shopkeepers.ts';
 import { makeTasks } from './tasks.ts';
@@ -21,14 +39,15 @@ import { makeWakes } from './wakes.ts';
 import { makeWiping } from './wiping.ts';
 
 /** Throws StoreMistake, in words made to be read, when the file cannot be used. */
-export function openSqliteStore(file: string): Store {
-  return makeSqliteStore(openDatabase(file));
+export function openSqliteStore(file: string, tzVersion?: string): Store {
+  return makeSqliteStore(openDatabase(file), tzVersion);
 }
 
-export function makeSqliteStore(db: Database): Store {
+/** `tzVersion` is that of the rules times are worked out by: those this program runs with. */
+export function makeSqliteStore(db: Database, tzVersion = process.versions['tz'] ?? 'unknown'): Store {
   const commits = makeCommits(db);
   const { write } = commits;
-  const rows = makeRows(db);
+  const rows = makeRows(db, tzVersion);
   const turns = makeTurns(db, rows);
   const wiping = makeWiping(commits, rows.privacy);
   const vitals = makeVitals(db);
@@ -49,13 +68,14 @@ export function makeSqliteStore(db: Database): Store {
       return outcome;
     },
     tried: (person, event) => write(() => tried(rows, person, event)),
-    claim: (claim) => write(() => rows.claims.claim(claim)),
+    claim: (claim) => write(() => takeOut(rows, claim)),
     async settle(id, settlement, now) {
       const wasLastWord = await write(() => settle(rows, { id, settlement, now }));
       if (wasLastWord) await wiping.soon();
     },
     nextDue: async (channels, after) => turns.nextDue(JSON.stringify(channels), after),
     history: async (address, after) => rows.claims.history(address, after),
+    ...makeLessons(rows, write, tzVersion),
     find: async (channel, from) => rows.people.find(channel, from),
     async heard(channel, from, after) {
       const person = rows.people.find(channel, from);
@@ -64,8 +84,8 @@ export function makeSqliteStore(db: Database): Store {
     appoint: (keepers, now) => write(() => rows.shopkeepers.appoint(keepers, now)),
     offerCode: (code, until) => write(() => rows.shopkeepers.offerCode(code, until)),
     exportOf: async (person) => rows.privacy.exportOf(person),
-    async forget(person) {
-      await write(() => forget(rows, person));
+    async forget(person, now) {
+      await write(() => forget(rows, person, now));
       await wiping.now();
     },
     prune(before) {
@@ -82,9 +102,12 @@ export function makeSqliteStore(db: Database): Store {
 
 export type Rows = ReturnType<typeof makeRows>;
 
-function makeRows(db: Database) {
+function makeRows(db: Database, tzVersion: string) {
   const questions = makeQuestions(db);
   const privacy = makePrivacy(db);
+  const news = makeNews(db);
+  const lessons = makeLessonRows(db, news);
+  const bookings = makeBookingRows(db, news);
   return {
     people: makePeople(db),
     inbox: makeInbox(db),
@@ -96,6 +119,12 @@ function makeRows(db: Database) {
     shopkeepers: makeShopkeepers(db),
     tasks: makeTasks(db),
     privacy,
+    lessons,
+    bookings,
+    reminders: makeReminderRows(db),
+    board: makeLessonBoard({ lessons, bookings, news, tzVersion }),
+    news,
+    tzVersion,
   };
 }
 
@@ -157,7 +186,7 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
     case 'task':
       return rows.tasks.add({ person, task: change.task, facts: change.values, now });
     case 'forget':
-      forget(rows, person);
+      forget(rows, person, now);
       return rows.outbox.add({ person: null, address, language, saying: change.farewell, due: now, priority: 'reply' });
     case 'ask':
     case 'tell-keepers':
@@ -166,12 +195,31 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
     case 'drop-answer':
     case 'use-code':
       if (!applyShopChange(rows, commit, change)) throw new Moved();
+      return;
+    case 'enrol':
+    case 'booking':
+    case 'reseat':
+    case 'tick-off':
+    case 'add-lessons':
+    case 'change-lesson':
+    case 'move-lesson':
+    case 'cancel-lesson':
+    case 'write-to-lesson':
+      if (!applyLessonChange(rows, commit, change)) throw new Moved();
   }
 }
 
-function forget({ privacy, questions }: Rows, person: PersonId): void {
-  privacy.forget(person);
-  questions.lookAgain();
+/** Their seats go on to others. */
+function forget(rows: Rows, person: PersonId, now: Instant): void {
+  leaveAll(rows, person, now);
+  rows.privacy.forget(person);
+  rows.questions.lookAgain();
+  rows.news.tell();
+}
+
+function takeOut({ claims, reminders }: Rows, claim: Claim): readonly Owed[] {
+  for (const name of claims.expire(claim.now)) reminders.tooLate(name);
+  return claims.claim(claim);
 }
 
 function prune({ inbox, outbox, tasks, questions }: Rows, before: Instant): number {

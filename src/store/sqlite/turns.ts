@@ -2,11 +2,14 @@
 import type { Database } from 'better-sqlite3';
 import type { Instant } from '../../core/units.ts';
 import type { PersonId, Turn, TurnEvent } from '../contract.ts';
+import type { LessonBoard } from '../lesson-contract.ts';
+import type { BookingRows } from './booking-rows.ts';
 import type { Claims } from './claims.ts';
 import type { Conversations } from './conversations.ts';
 import { deskOf, type DeskParts } from './desk.ts';
 import type { Arrived, Inbox } from './inbox.ts';
 import type { People } from './people.ts';
+import type { ReminderRows } from './reminder-rows.ts';
 import type { Wakes } from './wakes.ts';
 
 export interface Turns {
@@ -21,6 +24,9 @@ export interface TurnParts extends DeskParts {
   readonly conversations: Conversations;
   readonly wakes: Wakes;
   readonly claims: Claims;
+  readonly bookings: BookingRows;
+  readonly reminders: ReminderRows;
+  readonly board: (person: PersonId, isKeeper: boolean, now: Instant) => LessonBoard;
 }
 
 interface Next {
@@ -31,7 +37,7 @@ interface Next {
 }
 
 export function makeTurns(db: Database, parts: TurnParts): Turns {
-  const { people, inbox, conversations, wakes, claims } = parts;
+  const { people, inbox, conversations, wakes, claims, bookings, reminders, board } = parts;
   const awaiting = db.prepare<unknown[], { person: PersonId }>(
     `SELECT person FROM inbox WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(@channels))
      UNION
@@ -67,6 +73,7 @@ export function makeTurns(db: Database, parts: TurnParts): Turns {
       const spoken = conversations.of(person);
       const address = found.from ?? spoken;
       if (!address) throw new Error('a wake is only ever set by a conversation');
+      const desk = deskOf(parts, { person, text: found.event.kind === 'text' ? found.event.text : null, now });
       return {
         person,
         version: spoken?.version ?? 0,
@@ -78,11 +85,17 @@ export function makeTurns(db: Database, parts: TurnParts): Turns {
         event: found.event,
         receivedAt: found.from?.receivedAt ?? null,
         tries: found.tries,
-        desk: deskOf(parts, { person, text: found.event.kind === 'text' ? found.event.text : null, now }),
+        desk,
+        lessons: board(person, desk.keeper, now),
       };
     },
     nextDue: (channels, after) => {
-      const dues = [claims.nextDue(channels, after), nextWake.get(after, channels)?.at ?? null];
+      const dues = [
+        claims.nextDue(channels, after),
+        nextWake.get(after, channels)?.at ?? null,
+        reminders.nextDue(after),
+        bookings.nextOfferEnd(after),
+      ];
       const due = Math.min(...dues.map((d) => d ?? Infinity));
       return due === Infinity ? null : due;
     },

@@ -1,0 +1,90 @@
+/** What a flow does with lessons and bookings, as changes. What it hands over was made by the core; the commit judges it again. */
+import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
+import type { Series } from '../core/lessons/series.ts';
+import type { Facts } from '../core/flow/flow.ts';
+import type { Instant } from '../core/units.ts';
+import { channelNames } from '../messages.ts';
+import type { Address, Turn } from '../store/contract.ts';
+import { bookingActs, type LessonChange } from '../store/lesson-contract.ts';
+import { numberOf, oneOf, optionalNumber, optionalText, textOf } from './task-values.ts';
+
+/** Null when the task is about something else. */
+export function lessonWork(task: string, values: Facts, turn: Turn): readonly LessonChange[] | null {
+  const change = makers[task];
+  return change ? [change(values, turn)] : null;
+}
+
+/** When the person did it, or the timer fell due. */
+const when = ({ receivedAt, event }: Turn): Instant => receivedAt ?? (event.kind === 'wake' ? event.at : 0);
+
+const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonChange } = {
+  enrol: (values, turn) => ({
+    do: 'enrol',
+    booking: bookingId(turn),
+    lesson: textOf(values, 'lesson'),
+    seats: numberOf(values, 'seats'),
+    to: oneOf(values, 'to', ['seated', 'waiting']),
+    address: addressOf(values['address']),
+    at: when(turn),
+  }),
+  booking: (values, turn) => ({
+    do: 'booking',
+    booking: textOf(values, 'booking'),
+    act: oneOf(values, 'act', bookingActs),
+    at: when(turn),
+  }),
+  reseat: (values, turn) => ({
+    do: 'reseat',
+    booking: textOf(values, 'booking'),
+    seats: numberOf(values, 'seats'),
+    at: when(turn),
+  }),
+  'tick-off': (values, turn) => ({
+    do: 'tick-off',
+    booking: textOf(values, 'booking'),
+    came: typeof values['came'] === 'boolean' ? values['came'] : null,
+    at: when(turn),
+  }),
+  'add-lessons': (values) => ({
+    do: 'add-lessons',
+    drafts: (values['drafts'] ?? []) as unknown as readonly LessonDraft[],
+    series: (values['series'] ?? null) as unknown as Series | null,
+  }),
+  'change-lesson': (values) => ({
+    do: 'change-lesson',
+    lesson: textOf(values, 'lesson'),
+    seen: numberOf(values, 'seen'),
+    retold: (values['retold'] ?? {}) as unknown as Retold,
+    seats: optionalNumber(values, 'seats'),
+  }),
+  'move-lesson': (values) => ({
+    do: 'move-lesson',
+    lesson: textOf(values, 'lesson'),
+    seen: numberOf(values, 'seen'),
+    starts: textOf(values, 'starts'),
+    minutes: optionalNumber(values, 'minutes'),
+  }),
+  'cancel-lesson': (values) => ({
+    do: 'cancel-lesson',
+    lesson: textOf(values, 'lesson'),
+    seen: numberOf(values, 'seen'),
+    reason: optionalText(values, 'reason') ?? '',
+  }),
+  'write-to-lesson': (values) => ({
+    do: 'write-to-lesson',
+    lesson: textOf(values, 'lesson'),
+    text: textOf(values, 'text'),
+  }),
+};
+
+/** One message makes one booking at most. */
+function bookingId({ event }: Turn): string {
+  if (event.kind === 'wake') throw new Error('a booking comes from a person, not from a timer');
+  return String(event.seq);
+}
+
+function addressOf(value: Facts[string] | undefined): Address | null {
+  if (value === null || value === undefined) return null;
+  const address = value as Facts;
+  return { channel: oneOf(address, 'channel', channelNames), chat: textOf(address, 'chat') };
+}

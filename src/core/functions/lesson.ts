@@ -1,0 +1,218 @@
+/** A student's side of lessons: which there are, which one is meant, what becomes of a seat. The commit judges again. */
+import type { Around, Calls, Outcome } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { wallAt } from '../lessons/calendar.ts';
+import { statusAt, type Lesson } from '../lessons/lesson.ts';
+import { leaveUntil, type Booking, type Roster, type Turn } from '../lessons/roster.ts';
+import { acceptOffer, answerReminder, declineOffer, enrol, leave } from '../lessons/seats.ts';
+import { hearWish, meantLessons } from '../lessons/spoken/wish.ts';
+import { calendarEntry, lessonValues } from '../lessons/tidings.ts';
+import type { Instant } from '../units.ts';
+import { asFacts, phrase, refused, textOf } from './asked-brew.ts';
+
+export const lessonCallNames = [
+  'lessonWish',
+  'lessonList',
+  'oneLesson',
+  'enrolling',
+  'answerBooking',
+  'ownLessons',
+] as const;
+
+interface Listed extends Lesson {
+  readonly free: number;
+  readonly waiting: number;
+}
+interface Own extends Booking {
+  readonly lesson: Listed;
+}
+
+export const lessonCalls: { readonly [name in (typeof lessonCallNames)[number]]: Calls[string] } = {
+  lessonWish: ({ text, guests = null }, around) => ({ gives: wishOf(textOf(text), guests, around) }),
+  lessonList: ({ ids }, around) => ({ gives: listed(ids ?? null, around) }),
+  oneLesson: ({ lesson }, around) => oneLesson(textOf(lesson), around),
+  enrolling: (given, around) => enrolling(given, around),
+  answerBooking: ({ booking, answer }, around) => answerBooking(textOf(booking), textOf(answer), around),
+  ownLessons: (_, around) => ({ gives: ownLessons(around) }),
+};
+
+/** So many fit a screen. */
+const mostListed = 8;
+
+const upcomingIn = ({ house }: Around): readonly Listed[] => (house?.['lessons'] ?? []) as unknown as readonly Listed[];
+const ownIn = ({ house }: Around): readonly Own[] => (house?.['bookings'] ?? []) as unknown as readonly Own[];
+const stands = ({ standing }: Booking): boolean => standing !== 'left';
+
+function wishOf(text: string, guests: Json, around: Around): Facts {
+  const upcoming = upcomingIn(around);
+  const wish = hearWish(text, around.nowMs, upcoming[0]?.zone ?? 'UTC');
+  const own = ownIn(around).filter((one) => stands(one) && one.lesson.startsAt > around.nowMs);
+  const among = wish.want === 'leave' ? own.map(({ lesson }) => lesson) : upcoming;
+  const meant = meantLessons(among, wish);
+  const one = meant.length === 1 ? meant[0] : undefined;
+  return {
+    want: wish.want,
+    seats: wish.seats ?? guests,
+    lesson: one?.id ?? null,
+    booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
+    // Nothing on that day: all there are.
+    ids: meant.length === 0 ? null : meant.map(({ id }) => id),
+    noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
+  };
+}
+
+function listed(ids: Json, around: Around): Facts {
+  const all = upcomingIn(around).filter(({ id }) => !Array.isArray(ids) || ids.includes(id));
+  const shown = all.slice(0, mostListed);
+  return {
+    items: shown.map(({ id, title }, n) => ({ n: n + 1, id, title: { ...title } })),
+    told: shown.map((lesson, n) =>
+      phrase('lesson-told-line', { n: n + 1, ...lessonValues(lesson), ...stateOf(lesson, around) }),
+    ),
+    more: all.length - shown.length,
+  };
+}
+
+/** How it stands for this person: their own booking first, then what is free. */
+function stateOf(lesson: Listed, around: Around): Facts {
+  const own = ownBooking(lesson.id, around);
+  const { free, waiting } = lesson;
+  if (own) return { state: own.standing, seats: own.seats, free, waiting };
+  return { state: free === 0 ? 'full' : 'free', seats: 0, free, waiting };
+}
+
+function ownBooking(lesson: string, around: Around): Own | undefined {
+  return ownIn(around).find((one) => one.lesson.id === lesson && stands(one));
+}
+
+/** A choice of seats is offered up to so many; more can be written. */
+const mostOffered = 4;
+
+function oneLesson(id: string, around: Around): Outcome {
+  const own = ownBooking(id, around);
+  const lesson = upcomingIn(around).find((one) => one.id === id) ?? own?.lesson;
+  if (!lesson) return { wrong: 'no-such-lesson', field: 'lesson', values: {} };
+  const isOpen = lesson.status !== 'cancelled' && lesson.startsAt > around.nowMs;
+  const until = own
+    ? wallAt(own.standing === 'offered' ? (own.offerUntil ?? 0) : leaveUntil(lesson, own), lesson.zone)
+    : null;
+  return {
+    gives: {
+      id: lesson.id,
+      title: { ...lesson.title },
+      told: [
+        phrase('lesson-told-one', { ...lessonValues(lesson), after: afterLessons(lesson, around) }),
+        ...(lesson.teas.length === 0 ? [] : [phrase('lesson-told-teas', { teas: teaNames(lesson) })]),
+        phrase('lesson-told-state', { ...stateOf(lesson, around), until }),
+      ],
+      can: own || !isOpen ? null : lesson.free > 0 ? 'enrol' : 'wait',
+      booking: isOpen && own ? own.id : null,
+      standing: own?.standing ?? null,
+      sizes: Array.from({ length: Math.min(mostOffered, lesson.seats) }, (_, n) => n + 1),
+    },
+  };
+}
+
+const teaNames = ({ teas }: Lesson): readonly Json[] => teas.map((tea) => phrase('my-told-tea', { tea }));
+
+/** What it builds on, by the titles of lessons that are known. */
+function afterLessons({ buildsOn }: Lesson, around: Around): Json {
+  const known = [...upcomingIn(around), ...ownIn(around).map(({ lesson }) => lesson)];
+  const titles = buildsOn.flatMap((id) => {
+    const found = known.find((one) => one.id === id || one.series === id);
+    return found ? [{ ...found.title }] : [];
+  });
+  return titles[0] ?? null;
+}
+
+/** `to` is "ask" when there are not seats enough and nobody said they would wait. */
+function enrolling({ lesson: id, seats, waits = null }: Facts, around: Around): Outcome {
+  const lesson = upcomingIn(around).find((one) => one.id === id);
+  if (!lesson) return { wrong: 'no-such-lesson', field: 'lesson', values: {} };
+  const own = ownBooking(lesson.id, around);
+  const wish = { id: textOf(around.house?.['event']), person: own?.person ?? 'me', seats: Number(seats) };
+  const turn = enrol({ lesson, bookings: own ? [own] : [] }, wish, around.nowMs);
+  if ('mistakes' in turn) return refusedBy(turn);
+  const isFree = wish.seats <= lesson.free;
+  const to = isFree ? 'seated' : waits === true ? 'waiting' : 'ask';
+  const values = { ...lessonValues(lesson), seats: wish.seats, free: lesson.free, waiting: lesson.waiting };
+  const until = wallAt(lesson.startsAt - lesson.cancelHours * 3_600_000, lesson.zone);
+  return {
+    gives: {
+      to,
+      told: phrase(`lesson-told-${{ seated: 'enrolled', waiting: 'listed', ask: 'full' }[to]}`, { ...values, until }),
+      entry: calendarEntry(lesson, { id: wish.id, revision: 0, standing: 'seated' }),
+    },
+  };
+}
+
+const acts: { readonly [answer: string]: (roster: Roster, id: string, now: Instant) => Turn } = {
+  coming: (roster, id, now) => answerReminder(roster, id, 'coming', now),
+  absent: (roster, id, now) => answerReminder(roster, id, 'absent', now),
+  accept: acceptOffer,
+  decline: declineOffer,
+  leave,
+};
+
+/** Without a booking named, the next that such an answer fits. */
+function answerBooking(id: string, answer: string, around: Around): Outcome {
+  const standing = answer === 'accept' || answer === 'decline' ? 'offered' : 'seated';
+  const booking =
+    id === ''
+      ? ownIn(around)
+          .filter((one) => one.standing === standing && one.lesson.startsAt > around.nowMs)
+          .toSorted((a, b) => a.lesson.startsAt - b.lesson.startsAt)[0]
+      : ownIn(around).find((one) => one.id === id);
+  const act = acts[answer];
+  if (!booking || !act) return { wrong: 'no-such-booking', field: 'booking', values: {} };
+  const { lesson } = booking;
+  const turn = act({ lesson, bookings: [booking] }, booking.id, around.nowMs);
+  if ('mistakes' in turn) return refusedBy(turn);
+  const after = turn.roster.bookings.find((one) => one.id === booking.id) ?? booking;
+  return {
+    gives: {
+      booking: booking.id,
+      what: phrase('lesson-told-was', lessonValues(lesson)),
+      told: phrase(`lesson-told-did-${answer}`, { ...lessonValues(lesson), seats: booking.seats }),
+      // A place in the list stands in nobody's calendar.
+      entry:
+        booking.standing === 'waiting' || answer === 'decline' || answer === 'coming'
+          ? null
+          : calendarEntry(lesson, after),
+    },
+  };
+}
+
+function refusedBy({ mistakes: [first] }: Extract<Turn, { readonly mistakes: unknown }>): Outcome {
+  if (!first) throw new Error('the core refuses with a reason');
+  return refused(first);
+}
+
+/** So much of what was is shown. */
+const mostPast = 5;
+
+function ownLessons(around: Around): Facts {
+  const own = ownIn(around).filter(stands);
+  const byStart = own.toSorted((a, b) => a.lesson.startsAt - b.lesson.startsAt);
+  const ahead = byStart.filter(({ lesson }) => statusAt(lesson, around.nowMs) !== 'over');
+  const past = byStart
+    .toReversed()
+    .filter(
+      ({ lesson, standing, came }) =>
+        standing === 'seated' && came !== false && statusAt(lesson, around.nowMs) === 'over',
+    )
+    .slice(0, mostPast);
+  const teas = [...new Set(past.flatMap(({ lesson }) => lesson.teas))].slice(0, mostPast);
+  return {
+    items: ahead.map(({ lesson }, n) => ({ n: n + 1, lesson: lesson.id, title: { ...lesson.title } })),
+    ahead: ahead.map((one, n) => phrase('lesson-told-mine', { n: n + 1, ...lessonValues(one.lesson), ...mineOf(one) })),
+    past: past.map(({ lesson }) => phrase('lesson-told-was', lessonValues(lesson))),
+    teas: teas.map((tea) => ({ tea })),
+  };
+}
+
+function mineOf({ lesson, standing, seats, answer }: Own): Facts {
+  const state =
+    lesson.status === 'cancelled' ? 'cancelled' : standing === 'seated' && answer === 'coming' ? 'coming' : standing;
+  return asFacts({ state, seats });
+}

@@ -1,0 +1,94 @@
+/** What a student wants of lessons in a sentence of theirs, and which lesson they mean. Enrols nobody, and guesses no number. */
+import { dateOf, wallAt, type WallDate } from '../calendar.ts';
+import type { Lesson } from '../lesson.ts';
+import type { Instant } from '../../units.ts';
+import { readSeats } from './amounts.ts';
+import { plain } from './cut.ts';
+import { readDay } from './day.ts';
+
+/** `question`: none of the others, for a person to answer. */
+export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'question';
+
+export interface Wish {
+  readonly want: Wanted;
+  readonly date?: WallDate;
+  readonly seats?: number;
+  /** What is left when day and seats are taken out. */
+  readonly rest: string;
+}
+
+const lesson = '(?:lessons?|class(?:es)?|courses?|workshops?|evenings?)';
+
+/** The first that fits; order matters: "my booking" is no wish to book. */
+const wants: readonly (readonly [Wanted, RegExp])[] = [
+  [
+    'leave',
+    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了/iu,
+  ],
+  [
+    'own',
+    new RegExp(
+      `\\bmy (?:next |own |past )?(?:${lesson}|bookings?|reservations?)\\b|\\bwhat (?:have|did) i (?:book|sign)|\\bam i (?:booked|enrolled|registered|signed)|我(?:的|報了|报了|訂了|订了|報名了|报名了)(?:什麼|什么|哪些|哪幾|哪几)?(?:課|课|預約|预约|報名|报名|預訂|预订)|我(?:報|报|訂|订)了`,
+      'iu',
+    ),
+  ],
+  [
+    'enrol',
+    /\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend)\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)名|預約|预约|預訂|预订|訂[位座]|订[位座]|留.{0,4}[位座]|參加|参加|想[上報报]/iu,
+  ],
+  [
+    'list',
+    new RegExp(
+      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lesson}\\b|^(?:the |tea )?${lesson}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$`,
+      'iu',
+    ),
+  ],
+];
+
+/** `zone` is the shop's, in which "Saturday" and "tomorrow" are meant. */
+export function hearWish(sentence: string, now: Instant, zone: string): Wish {
+  const text = plain(sentence).slice(0, 400).replaceAll('’', "'");
+  const day = readDay(text, dateOf(wallAt(now, zone)));
+  const seats = readSeats(day.rest);
+  return {
+    want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? 'question',
+    ...(day.date === undefined ? {} : { date: day.date }),
+    ...(seats.amount === undefined ? {} : { seats: seats.amount }),
+    rest: seats.rest,
+  };
+}
+
+/** The lessons a sentence can mean, by day and by the words of their titles; all of them when it names neither. */
+export function meantLessons<Kind extends Lesson>(lessons: readonly Kind[], { date, rest }: Wish): readonly Kind[] {
+  const onDay = date === undefined ? lessons : lessons.filter(({ starts }) => dateOf(starts) === date);
+  const scored = onDay.map((one) => ({ one, score: likeness(one, rest) }));
+  const best = Math.max(0, ...scored.map(({ score }) => score));
+  if (best < enoughLikeness) return onDay;
+  const named = scored.filter(({ score }) => score === best).map(({ one }) => one);
+  // Of a series the next one is meant, unless a day was named.
+  return named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
+}
+
+/** So much of a title's words makes it meant: judgement. */
+const enoughLikeness = 0.4;
+
+function likeness({ title }: Lesson, words: string): number {
+  const heard = partsOf(words);
+  return Math.max(...Object.values(title).map((name) => share(partsOf(name), heard)));
+}
+
+function share(parts: ReadonlySet<string>, heard: ReadonlySet<string>): number {
+  if (parts.size === 0) return 0;
+  return [...parts].filter((part) => heard.has(part)).length / parts.size;
+}
+
+const smallWords = new Set('a an the and of with for in on at to my our your this that next'.split(' '));
+
+/** Words of letters, and each two neighbours of Han. */
+function partsOf(text: string): ReadonlySet<string> {
+  const latin = text.toLowerCase().match(/\p{Script=Latin}+/gu) ?? [];
+  const han = (text.match(/\p{Script=Han}+/gu) ?? []).flatMap((run) =>
+    Array.from({ length: Math.max(0, run.length - 1) }, (_, n) => run.slice(n, n + 2)),
+  );
+  return new Set([...latin.filter((word) => !smallWords.has(word)), ...han]);
+}

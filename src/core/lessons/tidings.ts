@@ -1,0 +1,138 @@
+/** What people are told of a lesson they booked, as sentences not yet in words. Decides neither who is told nor when. */
+import type { Json } from '../units.ts';
+import { wallAt } from './calendar.ts';
+import type { Lesson, Wording } from './lesson.ts';
+import type { Purpose } from './reminders.ts';
+import type { Booking } from './roster.ts';
+
+type Values = { readonly [name: string]: Json };
+
+/** A message before it is in words. */
+export interface Tidings {
+  readonly phrases: readonly { readonly key: string; readonly values: Values }[];
+  readonly choices: readonly TidingsChoice[];
+  readonly show?: Values;
+}
+
+export interface TidingsChoice {
+  readonly id: string;
+  readonly label: { readonly key: string; readonly values: Values };
+  readonly gives: Values;
+  readonly from: { readonly flow: string; readonly place: string };
+}
+
+/** Everything a sentence may want of a lesson. */
+export function lessonValues(lesson: Lesson): Values {
+  const { id, title, level, place, teacher, minutes, price, bring, reason } = lesson;
+  return {
+    id,
+    title: { ...title },
+    level,
+    place: said(place),
+    teacher: teacher === '' ? null : teacher,
+    starts: wallAt(lesson.startsAt, lesson.zone),
+    minutes,
+    price: said(price),
+    bring: said(bring),
+    reason,
+  };
+}
+
+/** Null where nothing is said. */
+function said(words: Wording): Json {
+  return words.en === '' ? null : { ...words };
+}
+
+/** What the calendar of who booked is to hold of it. */
+export function calendarEntry(lesson: Lesson, booking: Pick<Booking, 'id' | 'revision' | 'standing'>): Values {
+  const { title, place, bring, teacher, startsAt, endsAt } = lesson;
+  return {
+    booking: booking.id,
+    // Both revisions only rise, so their sum does.
+    sequence: lesson.revision + booking.revision,
+    startsAtMs: startsAt,
+    endsAtMs: endsAt,
+    cancelled: lesson.status === 'cancelled' || booking.standing === 'left',
+    title: { ...title },
+    place: { ...place },
+    bring: { ...bring },
+    teacher,
+  };
+}
+
+export function offerTidings(lesson: Lesson, booking: Booking): Tidings {
+  const until = wallAt(booking.offerUntil ?? 0, lesson.zone);
+  return {
+    phrases: [told('offer', { ...lessonValues(lesson), seats: booking.seats, until })],
+    choices: [answerChoice('accept', booking), answerChoice('decline', booking)],
+  };
+}
+
+export function lapsedTidings(lesson: Lesson): Tidings {
+  return { phrases: [told('lapsed', lessonValues(lesson))], choices: [] };
+}
+
+/** Only who has a seat is asked whether they can come. */
+export function movedTidings(lesson: Lesson, before: Lesson, booking: Booking): Tidings {
+  const was = wallAt(before.startsAt, before.zone);
+  return {
+    phrases: [told('moved', { ...lessonValues(lesson), was })],
+    choices: booking.standing === 'seated' ? comingChoices(booking) : [],
+    ...entryIfSeated(lesson, booking),
+  };
+}
+
+export function cancelledTidings(lesson: Lesson, booking: Booking): Tidings {
+  return {
+    phrases: [told(lesson.reason === '' ? 'cancelled' : 'cancelled-because', lessonValues(lesson))],
+    choices: [],
+    ...entryIfSeated(lesson, booking),
+  };
+}
+
+export function changedTidings(lesson: Lesson, booking: Booking): Tidings {
+  return { phrases: [told('changed', lessonValues(lesson))], choices: [], ...entryIfSeated(lesson, booking) };
+}
+
+/** New rules for the clocks: the lesson stays where it is on the wall, the calendar must be put right. */
+export function recomputedTidings(lesson: Lesson, booking: Booking): Tidings {
+  return { phrases: [told('recomputed', lessonValues(lesson))], choices: [], ...entryIfSeated(lesson, booking) };
+}
+
+export function writtenTidings(lesson: Lesson, text: string): Tidings {
+  return { phrases: [told('written', { ...lessonValues(lesson), text })], choices: [] };
+}
+
+export function reminderTidings(lesson: Lesson, booking: Booking, purpose: Purpose): Tidings {
+  if (purpose === 'thanks') {
+    const choices = lesson.teas.map((tea) => choice('brew', { tea }, { tea }));
+    return { phrases: [told(choices.length > 0 ? 'thanks' : 'thanks-only', lessonValues(lesson))], choices };
+  }
+  return {
+    phrases: [told(purpose, { ...lessonValues(lesson), seats: booking.seats })],
+    choices: booking.answer === 'coming' ? [answerChoice('absent', booking)] : comingChoices(booking),
+  };
+}
+
+const comingChoices = (booking: Booking): readonly TidingsChoice[] => [
+  answerChoice('coming', booking),
+  answerChoice('absent', booking),
+];
+
+function answerChoice(answer: 'coming' | 'absent' | 'accept' | 'decline', booking: Booking): TidingsChoice {
+  return choice(answer, {}, { booking: booking.id, answer });
+}
+
+/** The choices are the front's, so that they count wherever in the conversation the person is. */
+function choice(name: string, values: Values, gives: Values): TidingsChoice {
+  const key = `choice-lesson-${name}`;
+  return { id: key, label: { key, values }, gives, from: { flow: 'front', place: 'hello' } };
+}
+
+function entryIfSeated(lesson: Lesson, booking: Booking): Pick<Tidings, 'show'> {
+  return booking.standing === 'seated' ? { show: { kind: 'calendar', entry: calendarEntry(lesson, booking) } } : {};
+}
+
+function told(name: string, values: Values): Tidings['phrases'][number] {
+  return { key: `lesson-told-${name}`, values };
+}

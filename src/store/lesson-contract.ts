@@ -1,0 +1,107 @@
+/** What the house keeps of lessons: what a turn sees of them, what it may change, and what is done without anyone's word. */
+import type { WallTime } from '../core/lessons/calendar.ts';
+import type { Lesson, LessonDraft, Retold } from '../core/lessons/lesson.ts';
+import type { Booking, Roster } from '../core/lessons/roster.ts';
+import type { Series } from '../core/lessons/series.ts';
+import type { Instant, Mistake } from '../core/units.ts';
+import type { Address } from './contract.ts';
+
+/** Part of the store. Seats, offers and reminders are judged by core/lessons where the rows are locked. */
+export interface Lessons {
+  /**
+   * Ends the offers whose time is up and offers their seats on; hands over reminders that are due, one a booking, and
+   * writes down those that come too late. So many at most; returns how many there were.
+   */
+  tend(now: Instant, limit: number): Promise<number>;
+  /**
+   * Takes in what is planned but not known yet; what is known stays as it is. Series are carried on, and times worked out
+   * under other time-zone rules are worked out anew.
+   */
+  planLessons(plan: LessonPlan, now: Instant): Promise<void>;
+  /**
+   * Adds the lessons that are new and changes those that are known as a shopkeeper would, with everybody told; all, or
+   * none and what is wrong with which.
+   */
+  putLessons(drafts: readonly LessonDraft[], now: Instant): Promise<readonly WrongLesson[]>;
+  /** The lessons that end after this instant, by their start, with everybody on their lists. */
+  rosters(since: Instant): Promise<readonly Roster[]>;
+}
+
+export interface LessonPlan {
+  readonly lessons: readonly LessonDraft[];
+  readonly series: readonly Series[];
+}
+
+export interface WrongLesson {
+  /** Which of those given, from 0. */
+  readonly n: number;
+  readonly mistakes: readonly Mistake[];
+}
+
+export interface ListedLesson extends Lesson {
+  readonly free: number;
+  /** How many bookings wait. */
+  readonly waiting: number;
+}
+
+export interface OwnBooking extends Booking {
+  readonly lesson: ListedLesson;
+}
+
+export interface DoorList {
+  readonly lesson: ListedLesson;
+  readonly bookings: readonly Booking[];
+}
+
+/** What a turn sees of lessons. */
+export interface LessonBoard {
+  /** To come and not cancelled, by their start. The same list until something changes. */
+  readonly upcoming: readonly ListedLesson[];
+  /** This person's, the last enrolled first; those given back only while the lesson is to come. */
+  readonly own: readonly OwnBooking[];
+  /** For a shopkeeper: over since less than a day, or to come; cancelled ones too. The same list until something changes. */
+  readonly doors: readonly DoorList[];
+  /** Under which time-zone rules times are worked out. */
+  readonly tzVersion: string;
+}
+
+export const bookingActs = ['leave', 'accept', 'decline', 'coming', 'absent'] as const;
+export type BookingAct = (typeof bookingActs)[number];
+
+/** `at`: when the person did it. What the core refuses, or comes out otherwise than told, has moved. */
+export type LessonChange =
+  | {
+      readonly do: 'enrol';
+      /** The id the booking shall have. */
+      readonly booking: string;
+      readonly lesson: string;
+      readonly seats: number;
+      /** What the person was told. */
+      readonly to: 'seated' | 'waiting';
+      /** Where they are told more; where the turn came from when null. */
+      readonly address: Address | null;
+      readonly at: Instant;
+    }
+  /** Of one's own booking. */
+  | { readonly do: 'booking'; readonly booking: string; readonly act: BookingAct; readonly at: Instant }
+  | { readonly do: 'reseat'; readonly booking: string; readonly seats: number; readonly at: Instant }
+  // What follows is a shopkeeper's right. `seen` is the lesson's revision as it was shown.
+  | { readonly do: 'tick-off'; readonly booking: string; readonly came: boolean | null; readonly at: Instant }
+  | { readonly do: 'add-lessons'; readonly drafts: readonly LessonDraft[]; readonly series: Series | null }
+  | {
+      readonly do: 'change-lesson';
+      readonly lesson: string;
+      readonly seen: number;
+      readonly retold: Retold;
+      readonly seats: number | null;
+    }
+  | {
+      readonly do: 'move-lesson';
+      readonly lesson: string;
+      readonly seen: number;
+      readonly starts: WallTime;
+      readonly minutes: number | null;
+    }
+  | { readonly do: 'cancel-lesson'; readonly lesson: string; readonly seen: number; readonly reason: string }
+  /** Said to everybody who has a seat. */
+  | { readonly do: 'write-to-lesson'; readonly lesson: string; readonly text: string };

@@ -1,0 +1,107 @@
+/** Bookings as rows, in the order of each lesson's list. */
+import type { Database } from 'better-sqlite3';
+import type { Booking } from '../../core/lessons/roster.ts';
+import type { Instant } from '../../core/units.ts';
+import type { Address, PersonId } from '../contract.ts';
+import type { News } from './news.ts';
+
+/** A booking with its lesson, its person, and where they are told of it. */
+export interface Booked {
+  readonly booking: Booking;
+  readonly lesson: string;
+  readonly person: PersonId;
+  readonly address: Address;
+}
+
+export interface BookingRows {
+  of(id: string): Booked | undefined;
+  ofLesson(lesson: string): readonly Booking[];
+  /** The last enrolled first, the last 30. */
+  ofPerson(person: PersonId): readonly Booked[];
+  add(lesson: string, booking: Booking, address: Address): void;
+  put(booking: Booking): void;
+  /** Lessons where the time of an offer is up. */
+  offersEnded(now: Instant, limit: number): readonly string[];
+  nextOfferEnd(after: Instant): Instant | null;
+}
+
+interface BookingRow extends Omit<Booking, 'person' | 'came'>, Address {
+  readonly lesson: string;
+  readonly person: PersonId;
+  readonly came: 0 | 1 | null;
+}
+
+const columns = `id, lesson, person, channel, chat, seats, standing, enrolled_at AS enrolledAt,
+  offer_until AS offerUntil, answer, came, moves, revision`;
+
+export function makeBookingRows(db: Database, news: News): BookingRows {
+  const of = db.prepare<[string], BookingRow>(`SELECT ${columns} FROM booking WHERE id = ?`);
+  const ofLesson = db.prepare<[string], BookingRow>(`SELECT ${columns} FROM booking WHERE lesson = ? ORDER BY place`);
+  const ofPerson = db.prepare<[PersonId], BookingRow>(
+    `SELECT ${columns} FROM booking WHERE person = ? ORDER BY place DESC LIMIT 30`,
+  );
+  const add = db.prepare(
+    `INSERT INTO booking (id, lesson, person, channel, chat, seats, standing, enrolled_at, offer_until, answer, came,
+       moves, revision)
+     VALUES (@id, @lesson, @person, @channel, @chat, @seats, @standing, @enrolledAt, @offerUntil, @answer, @came,
+       @moves, @revision)`,
+  );
+  const put = db.prepare(
+    `UPDATE booking SET seats = @seats, standing = @standing, offer_until = @offerUntil, answer = @answer,
+       came = @came, moves = @moves, revision = @revision WHERE id = @id`,
+  );
+  // In a cancelled lesson nothing is offered on.
+  const offersEnded = db.prepare<[number, number], { lesson: string }>(
+    `SELECT DISTINCT b.lesson FROM booking b JOIN lesson l ON l.id = b.lesson
+     WHERE b.standing = 'offered' AND b.offer_until <= ? AND l.status <> 'cancelled' LIMIT ?`,
+  );
+  const nextOfferEnd = db
+    .prepare<[number], number | null>(
+      `SELECT min(offer_until) FROM booking WHERE standing = 'offered' AND offer_until > ?`,
+    )
+    .pluck();
+
+  return {
+    of(id) {
+      const row = of.get(id);
+      return row && toBooked(row);
+    },
+    ofLesson: (lesson) => ofLesson.all(lesson).map(toBooking),
+    ofPerson: (person) => ofPerson.all(person).map(toBooked),
+    add(lesson, booking, { channel, chat }) {
+      news.tell();
+      add.run({ ...toRow(booking), lesson, person: Number(booking.person), channel, chat });
+    },
+    put(booking) {
+      news.tell();
+      put.run(toRow(booking));
+    },
+    offersEnded: (now, limit) => offersEnded.all(now, limit).map(({ lesson }) => lesson),
+    nextOfferEnd: (after) => nextOfferEnd.get(after) ?? null,
+  };
+}
+
+function toRow({ came, ...booking }: Booking): Record<string, unknown> {
+  return { ...booking, came: came === null ? null : Number(came) };
+}
+
+function toBooking(row: BookingRow): Booking {
+  const { id, person, seats, standing, enrolledAt, offerUntil, answer, came, moves, revision } = row;
+  return {
+    id,
+    person: String(person),
+    seats,
+    standing,
+    enrolledAt,
+    offerUntil,
+    answer,
+    came: came === null ? null : came === 1,
+    moves,
+    revision,
+  };
+}
+
+function toBooked(row: BookingRow): Booked {
+  const { lesson, person, channel, chat } = row;
+  return { booking: toBooking(row), lesson, person, address: { channel, chat } };
+}

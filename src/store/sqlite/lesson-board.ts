@@ -1,0 +1,83 @@
+/** What a turn sees of lessons. What does not differ from person to person is gathered once, until something changes. */
+import { lapseOffers } from '../../core/lessons/seats.ts';
+import { nextOfferEnd, seatsFree, waitingList, type Roster } from '../../core/lessons/roster.ts';
+import type { Lesson } from '../../core/lessons/lesson.ts';
+import type { Instant } from '../../core/units.ts';
+import type { PersonId } from '../contract.ts';
+import type { DoorList, LessonBoard, ListedLesson, OwnBooking } from '../lesson-contract.ts';
+import type { Booked, BookingRows } from './booking-rows.ts';
+import type { LessonRows } from './lesson-rows.ts';
+import type { News } from './news.ts';
+
+export interface BoardParts {
+  readonly lessons: LessonRows;
+  readonly bookings: BookingRows;
+  readonly news: News;
+  readonly tzVersion: string;
+}
+
+interface Gathered {
+  readonly latest: string;
+  readonly from: Instant;
+  /** Until the next lesson begins, or the next offer ends. */
+  readonly until: Instant;
+  readonly upcoming: readonly ListedLesson[];
+  readonly doors: readonly DoorList[];
+}
+
+/** The shopkeeper may still tick off who came when the lesson is over. */
+const doorMs = 24 * 60 * 60_000;
+
+export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardParts) {
+  let kept: Gathered | null = null;
+
+  const gather = (now: Instant): Gathered => {
+    const rosters = lessons.endingAfter(now - doorMs).map((lesson): Roster => {
+      const roster = { lesson, bookings: bookings.ofLesson(lesson.id) };
+      // As it will be once the house has looked: an offer whose time is up holds no seat.
+      return lapseOffers(roster, now).roster;
+    });
+    const doors = rosters.map((roster) => ({ lesson: listed(roster), bookings: roster.bookings }));
+    const upcoming = doors.map(({ lesson }) => lesson).filter((lesson) => isToCome(lesson, now));
+    const turns = rosters.flatMap((roster) => [roster.lesson.startsAt, nextOfferEnd(roster) ?? Infinity]);
+    return {
+      latest: news.latest(),
+      from: now,
+      until: Math.min(...turns.filter((at) => at > now), now + doorMs),
+      upcoming,
+      doors,
+    };
+  };
+  const current = (now: Instant): Gathered => {
+    const holds = kept !== null && kept.latest === news.latest() && now >= kept.from && now < kept.until;
+    return (kept = holds && kept ? kept : gather(now));
+  };
+  const own = ({ booking, lesson: id }: Booked, { doors }: Gathered, now: Instant): readonly OwnBooking[] => {
+    const door = doors.find(({ lesson }) => lesson.id === id);
+    const lesson = door?.lesson ?? asPast(lessons.of(id));
+    if (!lesson || (booking.standing === 'left' && now >= lesson.startsAt)) return [];
+    const asItStands = door?.bookings.find((one) => one.id === booking.id) ?? booking;
+    return [{ ...asItStands, lesson }];
+  };
+  return (person: PersonId, isKeeper: boolean, now: Instant): LessonBoard => {
+    const gathered = current(now);
+    return {
+      upcoming: gathered.upcoming,
+      own: bookings.ofPerson(person).flatMap((booked) => own(booked, gathered, now)),
+      doors: isKeeper ? gathered.doors : [],
+      tzVersion,
+    };
+  };
+}
+
+function listed(roster: Roster): ListedLesson {
+  return { ...roster.lesson, free: seatsFree(roster), waiting: waitingList(roster).length };
+}
+
+function asPast(lesson: Lesson | undefined): ListedLesson | undefined {
+  return lesson && { ...lesson, free: 0, waiting: 0 };
+}
+
+function isToCome({ status, startsAt }: Lesson, now: Instant): boolean {
+  return status !== 'cancelled' && startsAt > now;
+}

@@ -1,0 +1,127 @@
+/** The part of a commit that is about lessons. The core judges again, on the rows as they are now. */
+import { planLesson, type Today } from '../../core/lessons/lesson.ts';
+import type { Roster, Turn } from '../../core/lessons/roster.ts';
+import {
+  acceptOffer,
+  answerReminder,
+  changeSeats,
+  declineOffer,
+  enrol,
+  leave,
+  tickOff,
+} from '../../core/lessons/seats.ts';
+import { lessonsOfSeries } from '../../core/lessons/series.ts';
+import type { Instant } from '../../core/units.ts';
+import type { Commit, PersonId } from '../contract.ts';
+import type { BookingAct, LessonChange } from '../lesson-contract.ts';
+import { cancel, move, retell, write } from './lesson-keeping.ts';
+import { horizonOf } from './lesson-planning.ts';
+import { keepTurn, rosterOf, type RosterRows } from './rosters.ts';
+import type { Shopkeepers } from './shopkeepers.ts';
+
+export interface LessonChangeRows extends RosterRows {
+  readonly shopkeepers: Shopkeepers;
+  readonly tzVersion: string;
+}
+
+type Do<Name extends LessonChange['do']> = Extract<LessonChange, { readonly do: Name }>;
+type OnLesson = Do<'change-lesson' | 'move-lesson' | 'cancel-lesson' | 'write-to-lesson'>;
+
+/** False when the ground has moved. */
+export function applyLessonChange(rows: LessonChangeRows, commit: Commit, change: LessonChange): boolean {
+  switch (change.do) {
+    case 'enrol':
+      return applyEnrolment(rows, commit, change);
+    case 'booking':
+      return onOwn(rows, commit, change.booking, (roster) => acts[change.act](roster, change.booking, change.at));
+    case 'reseat':
+      return onOwn(rows, commit, change.booking, (roster) =>
+        changeSeats(roster, { id: change.booking, seats: change.seats }, change.at),
+      );
+    case 'tick-off':
+    case 'add-lessons':
+    case 'change-lesson':
+    case 'move-lesson':
+    case 'cancel-lesson':
+    case 'write-to-lesson':
+      return rows.shopkeepers.has(commit.person) && applyByKeeper(rows, change, commit.now);
+    default:
+      return change satisfies never;
+  }
+}
+
+const acts: { readonly [act in BookingAct]: (roster: Roster, id: string, at: Instant) => Turn } = {
+  leave,
+  accept: acceptOffer,
+  decline: declineOffer,
+  coming: (roster, id, at) => answerReminder(roster, id, 'coming', at),
+  absent: (roster, id, at) => answerReminder(roster, id, 'absent', at),
+};
+
+function applyEnrolment(rows: RosterRows, { person, address, now }: Commit, wish: Do<'enrol'>): boolean {
+  const before = rosterOf(rows, wish.lesson);
+  if (!before) return false;
+  const turn = enrol(before, { id: wish.booking, person: String(person), seats: wish.seats }, wish.at);
+  if ('mistakes' in turn || turn.roster.bookings.at(-1)?.standing !== wish.to) return false;
+  return keepTurn(rows, turn, { before, now, address: wish.address ?? address });
+}
+
+function onOwn(rows: RosterRows, { person, now }: Commit, id: string, act: (roster: Roster) => Turn): boolean {
+  return rows.bookings.of(id)?.person === person && onBooking(rows, id, now, act);
+}
+
+function onBooking(rows: RosterRows, id: string, now: Instant, act: (roster: Roster) => Turn): boolean {
+  const booked = rows.bookings.of(id);
+  const before = booked && rosterOf(rows, booked.lesson);
+  return before !== undefined && keepTurn(rows, act(before), { before, now });
+}
+
+function applyByKeeper(
+  rows: LessonChangeRows,
+  change: Do<'tick-off' | 'add-lessons'> | OnLesson,
+  now: Instant,
+): boolean {
+  const today = { now, tzVersion: rows.tzVersion };
+  if (change.do === 'add-lessons') return addLessons(rows, change, today);
+  if (change.do === 'tick-off') {
+    return onBooking(rows, change.booking, now, (roster) => tickOff(roster, change.booking, change.came, change.at));
+  }
+  const before = rosterOf(rows, change.lesson);
+  return before !== undefined && onLesson(rows, before, change, today).length === 0;
+}
+
+function onLesson(rows: RosterRows, before: Roster, change: OnLesson, today: Today): readonly unknown[] {
+  switch (change.do) {
+    case 'change-lesson':
+      return retell(rows, before, change, today.now);
+    case 'move-lesson': {
+      const { starts, minutes, seen } = change;
+      return move(rows, before, { starts, seen, ...(minutes === null ? {} : { minutes }) }, today);
+    }
+    case 'cancel-lesson':
+      return cancel(rows, before, change, today.now);
+    case 'write-to-lesson':
+      return write(rows, before, change.text, today.now);
+    default:
+      return change satisfies never;
+  }
+}
+
+function addLessons({ lessons }: RosterRows, { drafts, series }: Do<'add-lessons'>, today: Today): boolean {
+  const single = drafts.map((draft) => planLesson(draft, today));
+  if (!single.every((one) => 'lesson' in one && lessons.add(one.lesson))) return false;
+  if (series === null) return true;
+  const horizon = horizonOf(series.draft.zone, today.now);
+  const planned = lessonsOfSeries(series, horizon, today).lessons;
+  return lessons.addSeries(series) && planned.every((lesson) => lessons.add(lesson));
+}
+
+/** All seats of a person are given back, whatever the time for leaving. */
+export function leaveAll(rows: RosterRows, person: PersonId, now: Instant): void {
+  for (const { booking, lesson } of rows.bookings.ofPerson(person)) {
+    const before = rosterOf(rows, lesson);
+    if (!before || booking.standing === 'left') continue;
+    const act = { seated: acts.absent, offered: acts.decline, waiting: acts.leave }[booking.standing];
+    keepTurn(rows, act(before, booking.id, now), { before, now });
+  }
+}

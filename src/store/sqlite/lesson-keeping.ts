@@ -1,0 +1,138 @@
+/** What a shopkeeper does with one lesson: moves, cancels, retells it, writes to those who come; everybody concerned is told. */
+import {
+  cancelLesson,
+  moveLesson,
+  planLesson,
+  retellLesson,
+  statusAt,
+  type Lesson,
+  type LessonDraft,
+  type Move,
+  type Retold,
+  type Today,
+} from '../../core/lessons/lesson.ts';
+import { closedMistakes, toBeTold, type Booking, type Roster } from '../../core/lessons/roster.ts';
+import { resizeLesson } from '../../core/lessons/seats.ts';
+import {
+  cancelledTidings,
+  changedTidings,
+  movedTidings,
+  writtenTidings,
+  type Tidings,
+} from '../../core/lessons/tidings.ts';
+import type { Instant, Mistake } from '../../core/units.ts';
+import type { WrongLesson } from '../lesson-contract.ts';
+import { keepRoster, rosterOf, tell, type RosterRows } from './rosters.ts';
+
+/** What hindered it; nothing when it is done. */
+type Hindered = readonly Mistake[];
+const done: Hindered = [];
+
+export function move(rows: RosterRows, before: Roster, how: Move, today: Today): Hindered {
+  const planned = moveLesson(before.lesson, how, today);
+  if ('mistakes' in planned) return planned.mistakes;
+  keepLesson(rows, before, planned.lesson, today.now);
+  tellAll(rows, toBeTold(before), today.now, (booking) => movedTidings(planned.lesson, before.lesson, booking));
+  return done;
+}
+
+export function cancel(
+  rows: RosterRows,
+  before: Roster,
+  how: { readonly reason: string; readonly seen: number },
+  now: Instant,
+): Hindered {
+  const planned = cancelLesson(before.lesson, how, now);
+  if ('mistakes' in planned) return planned.mistakes;
+  keepLesson(rows, before, planned.lesson, now);
+  tellAll(rows, toBeTold(before), now, (booking) => cancelledTidings(planned.lesson, booking));
+  return done;
+}
+
+export interface Retelling {
+  readonly retold: Retold;
+  /** Null leaves them as they are. */
+  readonly seats: number | null;
+  readonly seen: number;
+}
+
+export function retell(rows: RosterRows, before: Roster, { retold, seats, seen }: Retelling, now: Instant): Hindered {
+  const planned = retellLesson(before.lesson, retold, seen, now);
+  if ('mistakes' in planned) return planned.mistakes;
+  const { lesson } = planned;
+  const changed = { ...before, lesson };
+  const turn = seats === null ? { roster: changed, changes: [] } : resizeLesson(changed, seats, now);
+  if ('mistakes' in turn) return turn.mistakes;
+  keepRoster(rows, turn, { before, now });
+  if (concerns(before.lesson, lesson)) {
+    tellAll(rows, toBeTold(before), now, (booking) => changedTidings(lesson, booking));
+  }
+  return done;
+}
+
+/** Whether who booked must know: a new price in words or another tea is no news to send. */
+function concerns(before: Lesson, after: Lesson): boolean {
+  return (['title', 'place', 'teacher', 'bring'] as const).some((field) => differs(before[field], after[field]));
+}
+
+export function write(rows: RosterRows, { lesson, bookings }: Roster, text: string, now: Instant): Hindered {
+  const cancelled = closedMistakes(lesson, now).filter(({ code }) => code === 'lesson-cancelled');
+  if (cancelled.length > 0) return cancelled;
+  const seated = bookings.filter((one) => one.standing === 'seated');
+  tellAll(rows, seated, now, () => writtenTidings(lesson, text));
+  return done;
+}
+
+/** Nothing is undone here: whoever calls it drops everything when anything is wrong. */
+export function putAll(rows: RosterRows, drafts: readonly LessonDraft[], today: Today): readonly WrongLesson[] {
+  return drafts
+    .map((draft, n) => ({ n, mistakes: put(rows, draft, today) }))
+    .filter(({ mistakes }) => mistakes.length > 0);
+}
+
+/** A table may hold a season that is half over: what is past is left as it is. */
+function put(rows: RosterRows, draft: LessonDraft, today: Today): Hindered {
+  const known = rosterOf(rows, draft.id);
+  if (!known) return add(rows, draft, today);
+  if (statusAt(known.lesson, today.now) === 'over' || known.lesson.status === 'cancelled') return done;
+  const hindered = changeTo(rows, known, draft, today.now);
+  const { starts, minutes, zone } = known.lesson;
+  if (hindered.length > 0 || (starts === draft.starts && minutes === draft.minutes && zone === draft.zone)) {
+    return hindered;
+  }
+  const changed = rosterOf(rows, draft.id) ?? known;
+  const there = { ...changed, lesson: { ...changed.lesson, zone: draft.zone } };
+  return move(rows, there, { starts: draft.starts, minutes: draft.minutes, seen: there.lesson.revision }, today);
+}
+
+function add(rows: RosterRows, draft: LessonDraft, today: Today): Hindered {
+  const planned = planLesson(draft, today);
+  if ('lesson' in planned) rows.lessons.add(planned.lesson);
+  const wrong = 'mistakes' in planned ? planned.mistakes : done;
+  return wrong.filter(({ code }) => code !== 'lesson-past');
+}
+
+function changeTo(rows: RosterRows, known: Roster, draft: LessonDraft, now: Instant): Hindered {
+  const { id: _, series: __, starts: ___, minutes: ____, zone: _____, seats, ...retold } = draft;
+  const { lesson } = known;
+  const isSame = (Object.keys(retold) as (keyof typeof retold)[]).every((name) => !differs(retold[name], lesson[name]));
+  if (isSame && seats === lesson.seats) return done;
+  return retell(rows, known, { retold, seats: seats === lesson.seats ? null : seats, seen: lesson.revision }, now);
+}
+
+function differs(a: unknown, b: unknown): boolean {
+  return JSON.stringify(a) !== JSON.stringify(b);
+}
+
+function keepLesson(rows: RosterRows, before: Roster, lesson: Lesson, now: Instant): void {
+  keepRoster(rows, { roster: { ...before, lesson }, changes: [] }, { before, now });
+}
+
+function tellAll(
+  rows: RosterRows,
+  bookings: readonly Booking[],
+  now: Instant,
+  tidings: (booking: Booking) => Tidings,
+): void {
+  for (const booking of bookings) tell(rows, booking, { tidings: tidings(booking), now });
+}

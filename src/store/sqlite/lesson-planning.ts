@@ -1,0 +1,83 @@
+/** What is done of lessons without anyone's word: offers end, reminders fall due, series go on, time-zone rules change. */
+import { addDays, dateOf, wallAt, type WallDate } from '../../core/lessons/calendar.ts';
+import { planLesson, recomputeLesson, type Today } from '../../core/lessons/lesson.ts';
+import { dueReminders, uselessFrom } from '../../core/lessons/reminders.ts';
+import { lapseOffers } from '../../core/lessons/seats.ts';
+import { lessonsOfSeries } from '../../core/lessons/series.ts';
+import { recomputedTidings, reminderTidings } from '../../core/lessons/tidings.ts';
+import type { Instant } from '../../core/units.ts';
+import type { LessonPlan } from '../lesson-contract.ts';
+import { reminderName } from './reminder-rows.ts';
+import { keepRoster, rosterOf, tell, type RosterRows } from './rosters.ts';
+
+/** Judgement: as far ahead as people plan an evening. */
+const horizonDays = 70;
+
+export function horizonOf(zone: string, now: Instant): WallDate {
+  return addDays(dateOf(wallAt(now, zone)), horizonDays);
+}
+
+export function isAnythingDue({ bookings, reminders }: RosterRows, now: Instant): boolean {
+  return reminders.due(now, 1).length > 0 || bookings.offersEnded(now, 1).length > 0;
+}
+
+/** Returns how many lessons and bookings there was something to do for. */
+export function tendLessons(rows: RosterRows, now: Instant, limit: number): number {
+  const ended = rows.bookings.offersEnded(now, limit);
+  for (const lesson of ended) endOffers(rows, lesson, now);
+  const due = rows.reminders.due(now, limit - ended.length);
+  for (const booking of due) remind(rows, booking, now);
+  return ended.length + due.length;
+}
+
+function endOffers(rows: RosterRows, lesson: string, now: Instant): void {
+  const before = rosterOf(rows, lesson);
+  if (before) keepRoster(rows, lapseOffers(before, now), { before, now });
+}
+
+function remind(rows: RosterRows, id: string, now: Instant): void {
+  const { bookings, lessons, reminders, outbox } = rows;
+  const booked = bookings.of(id);
+  const lesson = booked && lessons.of(booked.lesson);
+  if (!lesson) throw new Error('a reminder is kept only as long as its booking');
+  const { booking, person } = booked;
+  const kept = reminders.of(id);
+  const { send, settle } = dueReminders(kept, lesson, booking, now);
+  for (const reminder of settle) reminders.put(reminder, person);
+  if (!send) return;
+  // An earlier one that could not be sent yet would only repeat this one.
+  for (const earlier of kept.filter(({ state }) => state === 'sent')) {
+    if (!outbox.overtake(person, reminderName(id, earlier.purpose), now)) continue;
+    reminders.put({ ...earlier, state: 'overtaken' }, person);
+  }
+  reminders.put({ ...send, state: 'sent' }, person);
+  const { purpose } = send;
+  const reminder = { name: reminderName(id, purpose), until: uselessFrom(lesson, purpose) };
+  tell(rows, booking, { tidings: reminderTidings(lesson, booking, purpose), now, reminder });
+}
+
+/** What of the plan lies in the past, or is known, is passed over. */
+export function planAll(rows: RosterRows, { lessons, series }: LessonPlan, today: Today): void {
+  for (const draft of lessons) {
+    const planned = rows.lessons.of(draft.id) ? null : planLesson(draft, today);
+    if (planned && 'lesson' in planned) rows.lessons.add(planned.lesson);
+  }
+  for (const one of series) rows.lessons.addSeries(one);
+  for (const one of rows.lessons.series()) {
+    const horizon = horizonOf(one.draft.zone, today.now);
+    for (const lesson of lessonsOfSeries(one, horizon, today).lessons) rows.lessons.add(lesson);
+  }
+  recompute(rows, today);
+}
+
+function recompute(rows: RosterRows, { now, tzVersion }: Today): void {
+  for (const old of rows.lessons.underOtherRules(tzVersion, now)) {
+    const before = rosterOf(rows, old.id);
+    if (!before) continue;
+    const lesson = recomputeLesson(before.lesson, tzVersion);
+    keepRoster(rows, { roster: { ...before, lesson }, changes: [] }, { before, now });
+    if (lesson.startsAt === before.lesson.startsAt) continue;
+    const seated = before.bookings.filter((one) => one.standing === 'seated');
+    for (const booking of seated) tell(rows, booking, { tidings: recomputedTidings(lesson, booking), now });
+  }
+}

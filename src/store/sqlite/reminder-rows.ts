@@ -1,0 +1,49 @@
+/** Reminders as rows: one for a booking, a lesson and a purpose. */
+import type { Database } from 'better-sqlite3';
+import type { Purpose, Reminder } from '../../core/lessons/reminders.ts';
+import type { Instant } from '../../core/units.ts';
+import type { PersonId } from '../contract.ts';
+
+export interface ReminderRows {
+  of(booking: string): readonly Reminder[];
+  put(reminder: Reminder, person: PersonId): void;
+  /** Bookings with a reminder that is due, the longest due first. */
+  due(now: Instant, limit: number): readonly string[];
+  nextDue(after: Instant): Instant | null;
+  /** One that was handed over came too late after all. */
+  tooLate(name: string): void;
+}
+
+/** What a reminder is called among the messages owed. */
+export const reminderName = (booking: string, purpose: Purpose): string => `reminder/${booking}/${purpose}`;
+
+export function makeReminderRows(db: Database): ReminderRows {
+  const of = db.prepare<[string], Reminder>(
+    'SELECT booking, lesson, purpose, moves, due_at AS dueAt, state FROM reminder WHERE booking = ?',
+  );
+  const put = db.prepare(
+    `INSERT INTO reminder (booking, lesson, purpose, person, moves, due_at, state)
+     VALUES (@booking, @lesson, @purpose, @person, @moves, @dueAt, @state)
+     ON CONFLICT DO UPDATE SET moves = @moves, due_at = @dueAt, state = @state`,
+  );
+  const due = db.prepare<[number, number], { booking: string }>(
+    `SELECT booking FROM reminder WHERE state = 'planned' AND due_at <= ? GROUP BY booking ORDER BY min(due_at) LIMIT ?`,
+  );
+  const nextDue = db
+    .prepare<[number], number | null>(`SELECT min(due_at) FROM reminder WHERE state = 'planned' AND due_at > ?`)
+    .pluck();
+  const tooLate = db.prepare<[string, string]>(
+    `UPDATE reminder SET state = 'too-late' WHERE booking = ? AND purpose = ? AND state = 'sent'`,
+  );
+
+  return {
+    of: (booking) => of.all(booking),
+    put: (reminder, person) => void put.run({ ...reminder, person }),
+    due: (now, limit) => due.all(now, limit).map(({ booking }) => booking),
+    nextDue: (after) => nextDue.get(after) ?? null,
+    tooLate(name) {
+      const [, booking = '', purpose = ''] = /^reminder\/(.*)\/([a-z-]+)$/.exec(name) ?? [];
+      tooLate.run(booking, purpose);
+    },
+  };
+}
