@@ -45,6 +45,8 @@ export interface Outgoing {
   readonly times?: readonly SaidTime[];
   /** The channel's own reference of an earlier message that this one replaces. */
   readonly replaces?: string;
+  /** The person is forgotten with it: what was said before is kept nowhere any more. */
+  readonly last?: true;
 }
 
 export interface Choice {

@@ -27,6 +27,7 @@ export function render(say: Say, owed: Owed): Outgoing {
     ...shown(saying.show, tell),
     ...(times.length === 0 ? {} : { times }),
     ...(owed.replaces === null ? {} : { replaces: owed.replaces }),
+    ...(owed.person === null ? { last: true } : {}),
   };
 }
 

@@ -142,8 +142,9 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
   it('a fresh sheet shows nothing of the last person, and is another chat', async () => {
     const { page } = await withPlan();
     const before = house.chat();
-    await page.click('summary');
-    await page.click('details button');
+    const { 'page-fresh': fresh = '', 'page-fresh-confirm': confirm = '' } = pageWords('en');
+    await page.locator('summary', { hasText: fresh }).click();
+    await page.getByRole('button', { name: confirm }).click();
     await expect.poll(() => house.chat(), soon).not.toBe(before);
     await page.waitForSelector('.entry');
     expect(await page.getByText('110 ml').count()).toBe(0);
@@ -195,7 +196,10 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     page.on('response', (answer) => void (answer.url().includes('/assets/') && assets.push(answer.url())));
     await page.goto(house.url);
     await page.waitForSelector('.entry');
-    expect(assets).toHaveLength(2);
+    // Fetched a second time for when there is no connection: that counts as well.
+    for (const part of [/\/main-.*\.js$/, /\/page-.*\.css$/]) {
+      expect(assets.filter((url) => part.test(url)).length).toBeGreaterThan(0);
+    }
     expect(packed).toBeGreaterThan(5_000);
     expect(packed).toBeLessThan(60_000);
     await page.context().close();

@@ -16,6 +16,8 @@ export function servedAsset(assets: Assets, name: string, c: Context): Response 
     'content-type': asset.type,
     'cache-control': forEver,
     vary: 'Accept-Encoding',
+    // The worker that keeps the page stands before all of it.
+    ...(name.startsWith('shell-worker-') ? { 'service-worker-allowed': '/' } : {}),
     ...(coding === null ? {} : { 'content-encoding': coding }),
   });
 }

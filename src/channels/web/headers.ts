@@ -3,6 +3,7 @@
 const policy = [
   "default-src 'none'",
   "script-src 'self'",
+  "worker-src 'self'",
   "style-src 'self'",
   "img-src 'self'",
   "connect-src 'self'",
@@ -11,7 +12,8 @@ const policy = [
   "object-src 'none'",
   "frame-ancestors 'none'",
   "require-trusted-types-for 'script'",
-  "trusted-types 'none'",
+  // The one gate of the page, through which it starts workers from its own files (`own-worker.ts`).
+  'trusted-types own-workers',
 ].join('; ');
 
 const permissions = [

@@ -139,7 +139,7 @@ function telegramLink(name: string | null, payload: string): string | null {
 
 /** Picked by name: what is not for the page stays here, whatever is added to a message later. */
 function saidOf(message: Outgoing): Said {
-  const { id, language, paragraphs, choices, ladder, countdown, file, replaces } = message;
+  const { id, language, paragraphs, choices, ladder, countdown, file, replaces, last } = message;
   return {
     id,
     language,
@@ -149,6 +149,7 @@ function saidOf(message: Outgoing): Said {
     ...(countdown === undefined ? {} : { countdown }),
     ...(file === undefined ? {} : { file: file.label }),
     ...(replaces === undefined ? {} : { replaces }),
+    ...(last === undefined ? {} : { last }),
   };
 }
 

@@ -19,8 +19,8 @@ const post = (headers: Record<string, string>, body = text, path = '/sheet') =>
 describe('headers (3.4.3–3.4.6, 3.4.8)', () => {
   const expected = {
     'content-security-policy':
-      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; form-action 'self'; " +
-      "base-uri 'none'; object-src 'none'; frame-ancestors 'none'; require-trusted-types-for 'script'; trusted-types 'none'",
+      "default-src 'none'; script-src 'self'; worker-src 'self'; style-src 'self'; img-src 'self'; connect-src 'self'; form-action 'self'; " +
+      "base-uri 'none'; object-src 'none'; frame-ancestors 'none'; require-trusted-types-for 'script'; trusted-types own-workers",
     'x-content-type-options': 'nosniff',
     'referrer-policy': 'no-referrer',
     'cross-origin-opener-policy': 'same-origin',

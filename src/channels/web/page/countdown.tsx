@@ -1,6 +1,7 @@
 /** A hold under way: large digits, a rung that fills, and one call when it is time to pour. */
 import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { setAlarm } from './alarm.ts';
 import { buzz, setBell } from './bell.ts';
 import { houseNow, onThisDevice } from './server-clock.ts';
 import type { PageWords, Said } from './wire.ts';
@@ -81,11 +82,11 @@ function useCall({ id, of, words, ring, call }: Props): void {
     const isDone = (): boolean => sessionStorage.getItem(key) !== null;
     if (isDone() || houseNow() - of.endsAt > lateCallMs) return undefined;
     const stopBell = ring ? setBell(onThisDevice(of.endsAt)) : () => undefined;
-    let timer: ReturnType<typeof setTimeout>;
+    let callOff = (): void => undefined;
     const look = (): void => {
       const left = of.endsAt - houseNow();
       // A timer may come early, and the house's time may have been measured anew: look again.
-      if (left > 0) timer = setTimeout(look, Math.min(left, 60_000));
+      if (left > 0) callOff = setAlarm(Math.min(left, 60_000), look);
       else if (!isDone() && left > -staleMs) {
         sessionStorage.setItem(key, '');
         call(words['page-pour-now']);
@@ -94,7 +95,7 @@ function useCall({ id, of, words, ring, call }: Props): void {
     };
     look();
     return () => {
-      clearTimeout(timer);
+      callOff();
       if (!isDone()) stopBell();
     };
   }, [id, of.endsAt, ring]);

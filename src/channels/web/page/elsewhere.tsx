@@ -60,7 +60,7 @@ function TypedCode({ words }: { readonly words: PageWords }): JSX.Element {
       body: JSON.stringify({ code }),
     }).catch(() => null);
     if (answer?.status !== 204) return setFailed(failures[answer?.status ?? 0] ?? 'page-failed');
-    forgetEverything();
+    await forgetEverything();
     location.assign('/');
   };
   return (

@@ -1,4 +1,5 @@
 /** What this device keeps of a sheet: the end of it, the person's own lines that wait, and whether it may sound. */
+import { forgetShell } from './shell.ts';
 import type { KeptSheet, Sheet } from './sheet-state.ts';
 
 /** More than anybody scrolls back to while there is no connection. */
@@ -27,8 +28,9 @@ export const keepMayRing = (may: boolean): void => write('ring', may);
 export const keptOffset = (): number => Number(read('ahead') ?? 0);
 export const keepOffset = (ms: number): void => write('ahead', ms);
 
-export function forgetEverything(): void {
+export async function forgetEverything(): Promise<void> {
   for (const key of storedKeys()) drop(key);
+  await forgetShell().catch(() => undefined);
 }
 
 // Storage may be switched off or full: the page works without it, it only remembers less.

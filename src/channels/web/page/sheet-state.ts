@@ -102,12 +102,23 @@ const withAll = (sheet: Sheet, told: readonly Told[]): Sheet => told.reduce(with
 
 function withTold(sheet: Sheet, told: Told): Sheet {
   const next = 'said' in told ? withSaid(sheet, told.said) : withWrote(sheet, told.wrote);
-  return next === sheet ? sheet : { ...next, told: [...sheet.told, told] };
+  return next === sheet ? sheet : { ...next, told: [...next.told, told] };
+}
+
+/** The person is forgotten: what stood here until now is kept nowhere any more. */
+function emptied(sheet: Sheet): Sheet {
+  const waiting = sheet.acts.filter(({ state }) => state === 'waiting');
+  return {
+    ...keptSheet(sheet.language, sheet.words, { acts: waiting, told: [] }),
+    caughtUp: sheet.caughtUp,
+    line: sheet.line,
+  };
 }
 
 /** The same message a second time changes nothing. */
 function withSaid(sheet: Sheet, said: Said): Sheet {
   if (sheet.known.has(said.id)) return sheet;
+  if (said.last && sheet.known.size > 0) return withSaid(emptied(sheet), said);
   const at = sheet.known.size + 1;
   const place = (said.replaces === undefined ? undefined : sheet.known.get(said.replaces)?.place) ?? said.id;
   const before = sheet.entries.find((entry) => entry.place === place);

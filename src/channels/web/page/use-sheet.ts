@@ -116,10 +116,8 @@ export function useSheet(boot: Boot): Desk {
     },
     fresh() {
       fetch('/fresh', { method: 'POST' })
-        .then(() => {
-          forgetEverything();
-          location.assign('/');
-        })
+        .then(forgetEverything)
+        .then(() => location.assign('/'))
         .catch(() => undefined);
     },
   };
