@@ -5,6 +5,7 @@ import { pathToFileURL } from 'node:url';
 import { readAnswers } from '../content/answers.ts';
 import { readExamples, readReadingWords } from '../content/reading-words.ts';
 import { readTeaNames, readTeas } from '../content/tea-data.ts';
+import { cueText } from '../core/reading/cues.ts';
 import { evidenceIn } from '../core/reading/evidence.ts';
 import { kinds, type Kind } from '../core/reading/kind.ts';
 import { learn, type Lesson } from '../core/reading/learn.ts';
@@ -12,8 +13,11 @@ import { makeObserver } from '../core/reading/observation.ts';
 import { makeSubjectFinder } from '../core/reading/subjects.ts';
 import { writeWeights } from '../core/reading/weights.ts';
 import { makeTeaFinder } from '../core/teas/find.ts';
+import { plainText } from '../core/teas/plain-text.ts';
 
 const root = join(import.meta.dirname, '..', '..');
+/** The labelled sentences that are learnt from; the others are kept apart. */
+export const learntSentences = ['sentences.txt', 'customers.txt'];
 const nothingAsked = { language: null, asked: null };
 
 interface Example {
@@ -21,27 +25,41 @@ interface Example {
   readonly text: string;
 }
 
+/** A word in fewer of the sentences isn't common enough that a slip is put right to it. */
+const commonFrom = 5;
+
+/** The words customers often write, the commonest first, as data/reading/common-words.txt has them. */
+export function commonWords(texts: readonly string[]): string[] {
+  const counts = new Map<string, number>();
+  for (const word of texts.flatMap((text) => cueText(plainText(text).plain).match(/[a-z]{3,}/g) ?? []))
+    counts.set(word, (counts.get(word) ?? 0) + 1);
+  const common = [...counts].filter(([, count]) => count >= commonFrom);
+  return common.toSorted((a, b) => b[1] - a[1] || a[0].localeCompare(b[0], 'en')).map(([word]) => word);
+}
+
 /** The table of weights as data/reading/weights.txt has it. */
-export function learnt(dataDir: string, sentencesFile: string): string {
-  const words = readReadingWords(dataDir);
+export function learnt(dataDir: string, sentencesFiles: readonly string[]): { weights: string; common: string[] } {
+  const examples = allExamples(dataDir, sentencesFiles);
+  const common = commonWords(examples.map(({ text }) => text));
+  const words = { ...readReadingWords(dataDir), common };
   const names = readTeaNames(dataDir);
   const observe = makeObserver(makeTeaFinder(readTeas(dataDir), names), words, new Set(names.ordinary));
   const subjectsOf = makeSubjectFinder(words.subjects);
-  const lessons = allExamples(dataDir, sentencesFile).map(({ kind, text }): Lesson => ({
+  const lessons = examples.map(({ kind, text }): Lesson => ({
     kind,
     evidence: evidenceIn(observe(text, nothingAsked), subjectsOf),
   }));
-  return writeWeights(learn(lessons));
+  return { weights: writeWeights(learn(lessons)), common };
 }
 
-function allExamples(dataDir: string, sentencesFile: string): Example[] {
+function allExamples(dataDir: string, sentencesFiles: readonly string[]): Example[] {
   const examples = readExamples(dataDir);
   const own = kinds.flatMap((kind) => examples[kind].map((text) => ({ kind, text })));
   // The shop's own answers change without the weights being learnt anew.
   const asked = readAnswers(dataDir, join(dataDir, 'no-shop')).flatMap(({ kind, questions }) =>
     Object.values(questions).flatMap((all) => all.map((text) => ({ kind, text }))),
   );
-  return [...own, ...asked, ...labelled(readFileSync(sentencesFile, 'utf8'))];
+  return [...own, ...asked, ...sentencesFiles.flatMap((file) => labelled(readFileSync(file, 'utf8')))];
 }
 
 /** Lines "language kind | text | facts" (tests/reading/sentences.txt). */
@@ -56,8 +74,8 @@ function labelled(text: string): Example[] {
 
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
   const dataDir = join(root, 'data');
-  writeFileSync(
-    join(dataDir, 'reading', 'weights.txt'),
-    learnt(dataDir, join(root, 'tests', 'reading', 'sentences.txt')),
-  );
+  const sentences = learntSentences.map((file) => join(root, 'tests', 'reading', file));
+  const { weights, common } = learnt(dataDir, sentences);
+  writeFileSync(join(dataDir, 'reading', 'weights.txt'), weights);
+  writeFileSync(join(dataDir, 'reading', 'common-words.txt'), `${common.join('\n')}\n`);
 }

@@ -62,5 +62,6 @@ export function readTeaNames(dataDir: string): TeaNames {
   const families: FamilyWords[] = rows.flatMap((row) => ('family' in row ? [row] : []));
   const nothing = rows.flatMap((row) => ('nothing' in row ? row.nothing : []));
   const ordinary = readYaml(join(dataDir, 'teas', 'ordinary-words.yaml'), words).value;
-  return { families, nothing, ordinary };
+  const alike = readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value;
+  return { families, nothing, ordinary, alike };
 }

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { accuracyOf, readSentences, report } from './accuracy.ts';
 import { finder, read } from './content.ts';
 
-const sentences = readSentences('sentences.txt');
+const sentences = [...readSentences('sentences.txt'), ...readSentences('customers.txt')];
 const fresh = readSentences('fresh.txt');
 const accuracy = accuracyOf(fresh, read, finder);
 

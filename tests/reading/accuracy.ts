@@ -24,8 +24,10 @@ export interface Miss {
   readonly read: string | number | null;
 }
 
-/** sentences.txt: the weights are learnt from these. fresh.txt: kept apart. stranger.txt: kept apart, by another hand. */
-export function readSentences(file: 'sentences.txt' | 'fresh.txt' | 'stranger.txt'): Sentence[] {
+/** What each of these is for stands at its head. */
+type SentenceFile = 'sentences.txt' | 'fresh.txt' | 'stranger.txt' | 'customers.txt' | 'customers-apart.txt';
+
+export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
   return lines.flatMap((text, i) => (text.trim() === '' || text.startsWith('#') ? [] : [sentenceOf(text, i + 1)]));
 }

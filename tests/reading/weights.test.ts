@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { learnt } from '../../src/commands/learn.ts';
+import { learnt, learntSentences } from '../../src/commands/learn.ts';
+import { readReadingWords } from '../../src/content/reading-words.ts';
 import { kinds } from '../../src/core/reading/kind.ts';
 import { readWeights, weigh, writeWeights } from '../../src/core/reading/weights.ts';
 
@@ -15,7 +16,12 @@ test(
   'the weights are those learnt from the examples as they stand (npm run learn writes them anew)',
   { timeout: 300_000 },
   () => {
-    const anew = readWeights(learnt(dataDir, join(import.meta.dirname, 'sentences.txt')));
+    const { weights, common } = learnt(
+      dataDir,
+      learntSentences.map((file) => join(import.meta.dirname, file)),
+    );
+    expect(common).toEqual(readReadingWords(dataDir).common);
+    const anew = readWeights(weights);
     const before = readWeights(kept);
     const nothing = kinds.map(() => 0);
     const apart = [...new Set([...anew.keys(), ...before.keys()])].filter((evidence) => {

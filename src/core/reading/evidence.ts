@@ -42,7 +42,7 @@ const mostSubjects = 6;
 export function evidenceIn(seen: Observation, subjectsOf: SubjectFinder): string[] {
   const { cues, act, plain } = seen;
   const words = cues.mended(cueText(plain.slice(0, longestWeighed)));
-  const text = oneChinese(cues.mended(cueText(masked(plain.slice(0, longestWeighed), namedIn(seen)))));
+  const text = oneChinese(seen.mended(cueText(masked(plain.slice(0, longestWeighed), namedIn(seen)))));
   const units = unitsOf(text);
   const subjects = subjectsOf(text);
   const found = new Set<string>([`size ${Math.min(4, Math.floor(Math.log2(units.length + 1)))}`]);

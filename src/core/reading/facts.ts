@@ -26,7 +26,7 @@ export function factsOf(seen: Observation, kind: Kind): Facts {
     material: vessel.material,
     leafG: kind === 'shop' && !saysDose(seen.plain) ? null : quantities.leafG.value,
     leafSpoons: seen.leafSpoons,
-    guests: quantities.guests.value,
+    guests: countsGuests(kind, seen) ? quantities.guests.value : null,
     tempC: quantities.tempC.value,
     noThermometer: cues.has('no-thermometer', words),
     noScale: cues.has('no-scale', words),
@@ -44,11 +44,16 @@ export function factsOf(seen: Observation, kind: Kind): Facts {
   };
 }
 
-/** "my cup" in a question of safety is no vessel to plan for. */
-function namesVessel(kind: Kind, { vessel, quantities }: Observation): boolean {
+/** "my cup" in a question of safety is no vessel to plan for, nor the pot that is to be washed. */
+function namesVessel(kind: Kind, { vessel, quantities, plain }: Observation): boolean {
   if (kind === 'offtopic') return false;
-  const ofBrewing = kind === 'brew' || kind === 'taste' || kind === 'care';
-  return ofBrewing || !vessel.faint || quantities.volumeMl.value !== null;
+  if (kind === 'brew' || !vessel.faint || quantities.volumeMl.value !== null) return true;
+  return vessel.material !== null || ((kind === 'taste' || kind === 'care') && /\btea ?pots?\b|茶壶/.test(plain));
+}
+
+/** Who is talked of elsewhere doesn't drink along. */
+function countsGuests(kind: Kind, { act, plain }: Observation): boolean {
+  return act !== 'ask-shop' && !(kind === 'offtopic' && /[?吗]/.test(plain));
 }
 
 function saysDose(plain: string): boolean {

@@ -18,7 +18,7 @@ interface Link {
 const alone =
   /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:more|minute|second|hour|infusion|person more))|一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
 const inAll =
-  /\b(?:for|family of|party of|group of|table of|we are|we're|we will be|we'll be|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家)(?:有|系|是|共)?$/;
+  /\b(?:for|family of|party of|group of|table of|me plus|me and|myself and|us plus|we are|we're|we will be|we'll be|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家)(?:有|系|是|共)?$/;
 /** "for two" is people unless something countable follows; "我們三個" likewise. */
 const notCounting =
   /^\s?(?:-|minutes?|seconds?|days?|hours?|infusions?|brews?|ml|g\b|oz|years?|cups?|pots?|teas?|gaiwans?|more (?:infusions|steeps|minutes)|different|types?|kinds?|(?:个|只|把)?(?:壶|杯|盖碗|茶|泡|月|钟))/;
@@ -66,7 +66,7 @@ function askedFor(measures: readonly Measure[], asked: string | null): Measure |
 
 function totalSaid(plain: string, measures: readonly Measure[]): Measure | null {
   for (const m of measures) {
-    if (m.dimension !== 'bare' || m.value > 99 || !Number.isInteger(m.value) || isDenied(plain, m.start)) continue;
+    if (m.dimension !== 'bare' || m.value > 99 || !isCount(m.value) || isDenied(plain, m.start)) continue;
     const told = inAll.test(before(plain, m.start)) && !notCounting.test(plain.slice(m.end, m.end + 16));
     const rest = plain.slice(m.end, m.end + 14);
     if (
@@ -76,10 +76,15 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
         rest,
       )
     )
-      return m;
+      return { ...m, value: seatsFor(m.value) };
   }
   return null;
 }
+
+/** "two or three" comes as two and a half. */
+const isCount = (value: number): boolean => Number.isInteger(value * 2);
+/** There must be enough for those who may come. */
+const seatsFor = (value: number): number => Math.ceil(value);
 
 /** Runs of people and what joins them. */
 function chains(
@@ -101,8 +106,8 @@ function chains(
     if (word && (!number || word.length > number.end - number.start)) {
       chain.push({ sort: sorts.get(word) ?? 'join', text: word, value: 0, start: i, end: i + word.length });
       i += word.length;
-    } else if (number && Number.isInteger(number.value)) {
-      chain.push({ sort: 'number', text: '', value: number.value, start: i, end: number.end });
+    } else if (number && isCount(number.value)) {
+      chain.push({ sort: 'number', text: '', value: seatsFor(number.value), start: i, end: number.end });
       i = number.end;
     } else {
       if (plain.charAt(i) !== ' ') close();

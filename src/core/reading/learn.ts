@@ -11,71 +11,61 @@ export interface Lesson {
 const passes = 20;
 const pace = 0.3;
 const restraint = 0.00001;
-/** Evidence seen in fewer sentences is a sentence known by heart. */
-const leastSeen = 1;
 
-export function learn(lessons: readonly Lesson[]): Weights {
-  const rows = new Map<string, number[]>([[always, kinds.map(() => 0)]]);
-  const slopes = new Map<string, number[]>([[always, kinds.map(() => 0)]]);
-  for (const evidence of seenOften(lessons)) {
-    rows.set(
-      evidence,
-      kinds.map(() => 0),
-    );
-    slopes.set(
-      evidence,
-      kinds.map(() => 0),
-    );
-  }
-  const known = lessons.map(({ kind, evidence }) => ({
-    truth: kinds.indexOf(kind),
-    part: 1 / Math.sqrt(evidence.length + 1),
-    rows: evidence.flatMap((piece) => rows.get(piece) ?? []).length,
-    pieces: evidence.filter((piece) => rows.has(piece)),
-  }));
-  for (let pass = 0; pass < passes; pass++) {
-    for (const lesson of known) {
-      const sums = sumsOf(lesson, rows);
-      const shares = sharesOf(sums);
-      for (const piece of [always, ...lesson.pieces]) {
-        const row = rows.get(piece) ?? [];
-        const slope = slopes.get(piece) ?? [];
-        const part = piece === always ? 1 : lesson.part;
-        for (let k = 0; k < kinds.length; k++) {
-          const error = (shares[k] ?? 0) - (k === lesson.truth ? 1 : 0);
-          const step = error * part + restraint * (row[k] ?? 0);
-          slope[k] = (slope[k] ?? 0) + step * step;
-          row[k] = (row[k] ?? 0) - (pace * step) / Math.sqrt(0.01 + (slope[k] ?? 0));
-        }
-      }
-    }
-  }
-  return rows;
+/** What a piece of evidence weighs for each kind, and how far it has moved so far. */
+interface Row {
+  readonly weights: number[];
+  readonly moved: number[];
 }
 
 interface Known {
-  readonly pieces: readonly string[];
+  readonly truth: number;
+  /** The row every text has comes first. */
+  readonly rows: readonly Row[];
+  /** How much each other row counts. */
   readonly part: number;
 }
 
-function sumsOf({ pieces, part }: Known, rows: ReadonlyMap<string, readonly number[]>): number[] {
-  const sums = [...(rows.get(always) ?? [])];
-  for (const piece of pieces) {
-    const row = rows.get(piece);
-    if (row) for (let k = 0; k < sums.length; k++) sums[k] = (sums[k] ?? 0) + (row[k] ?? 0) * part;
+const kindCount = kinds.length;
+
+export function learn(lessons: readonly Lesson[]): Weights {
+  const rows = new Map<string, Row>();
+  for (const evidence of [always, ...lessons.flatMap((lesson) => lesson.evidence)]) {
+    if (!rows.has(evidence)) rows.set(evidence, { weights: nothing(), moved: nothing() });
   }
-  return sums;
+  const known = lessons.map(({ kind, evidence }): Known => ({
+    truth: kinds.indexOf(kind),
+    rows: [always, ...evidence].flatMap((piece) => rows.get(piece) ?? []),
+    part: 1 / Math.sqrt(evidence.length + 1),
+  }));
+  for (let pass = 0; pass < passes; pass++) for (const lesson of known) learnOne(lesson);
+  return new Map([...rows].map(([evidence, { weights }]) => [evidence, weights]));
 }
 
-function sharesOf(sums: readonly number[]): number[] {
+const nothing = (): number[] => Array.from({ length: kindCount }, () => 0);
+
+/** Moves every weight against its share of the error, the less the farther it has moved before. */
+function learnOne({ truth, rows, part }: Known): void {
+  const errors = sharesOf(rows, part);
+  errors[truth] = (errors[truth] ?? 0) - 1;
+  for (const [i, { weights, moved }] of rows.entries()) {
+    const counts = i === 0 ? 1 : part;
+    for (let k = 0; k < kindCount; k++) {
+      const slope = (errors[k] ?? 0) * counts + restraint * (weights[k] ?? 0);
+      moved[k] = (moved[k] ?? 0) + slope * slope;
+      weights[k] = (weights[k] ?? 0) - (pace * slope) / Math.sqrt(0.01 + (moved[k] ?? 0));
+    }
+  }
+}
+
+function sharesOf(rows: readonly Row[], part: number): number[] {
+  const sums = nothing();
+  for (const [i, { weights }] of rows.entries()) {
+    const counts = i === 0 ? 1 : part;
+    for (let k = 0; k < kindCount; k++) sums[k] = (sums[k] ?? 0) + (weights[k] ?? 0) * counts;
+  }
   const most = Math.max(...sums);
   const raised = sums.map((sum) => Math.exp(sum - most));
   const total = raised.reduce((a, b) => a + b, 0);
   return raised.map((r) => r / total);
-}
-
-function seenOften(lessons: readonly Lesson[]): string[] {
-  const counts = new Map<string, number>();
-  for (const piece of lessons.flatMap((lesson) => lesson.evidence)) counts.set(piece, (counts.get(piece) ?? 0) + 1);
-  return [...counts].filter(([, count]) => count >= leastSeen).map(([piece]) => piece);
 }

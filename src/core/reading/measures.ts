@@ -39,13 +39,13 @@ const units: readonly Unit[] = [
   },
   { dimension: 'volume', factor: 10, pattern: 'cls?|centiliters?|centilitres?|厘升' },
   { dimension: 'volume', factor: 100, pattern: 'dl|deciliters?|decilitres?' },
-  { dimension: 'volume', factor: 1000, pattern: 'l|lt|ltrs?|liters?|litres?|公升|升' },
+  { dimension: 'volume', factor: 1000, pattern: 'l|lt|ltrs?|liters?|litres?|litters?|公升|立升|升' },
   { dimension: 'volume', factor: flOzMl, pattern: '(?:us )?fl\\.? ?ozs?\\.?|(?:us )?fluid (?:ounces?|ozs?)|floz' },
   {
     dimension: 'volume',
     factor: cupMl,
     pattern:
-      'cups? (?=of water|teapot|tea pot|pot|french|press|cafetiere|glass|porcelain|clay|worth of water)|cup capacity',
+      'cups?(?= (?:of water|teapot|tea pot|pot|french|press|cafetiere|glass|porcelain|clay|worth of water|size|capacity))',
   },
   { dimension: 'volume', factor: 473.176, pattern: 'pints?' },
   { dimension: 'volume', factor: 946.353, pattern: 'quarts?|qts?' },
@@ -55,10 +55,12 @@ const units: readonly Unit[] = [
   { dimension: 'mass', factor: 453.592, pattern: 'lbs?|pounds?|磅' },
   { dimension: 'mass', factor: 500, pattern: '斤' },
   { dimension: 'mass', factor: 37.5, pattern: '两' },
+  { dimension: 'mass', factor: 3.75, pattern: '钱(?!包|买|卖|一|左右|以)' },
   {
     dimension: 'spoon',
     factor: 1,
-    pattern: 'tsps?\\.?|teaspoons?|tea spoons?|teaspoonfuls?|spoons?|spoonfuls?|茶匙|小匙|匙羹|茶匙羹|勺|匙|茶则',
+    pattern:
+      '(?:heap(?:ed|ing) |level |rounded |big |small )?(?:tsps?\\.?|teaspoons?|tea spoons?|teaspoonfuls?|spoons?|spoonfuls?)|茶匙|小匙|匙羹|茶匙羹|勺|匙|茶则',
   },
   { dimension: 'spoon', factor: 3, pattern: 'tbsps?\\.?|tablespoons?|table spoons?|汤匙|大匙' },
   {
@@ -66,9 +68,9 @@ const units: readonly Unit[] = [
     factor: 1,
     pattern: '(?:°|degrees?|deg|degs|度) ?c(?:elsius|entigrade)?|c|celsius|celcius|centigrade|摄氏度?',
   },
-  { dimension: 'degree', factor: 1, pattern: '°|degrees?|degress?|degs?|度' },
+  { dimension: 'degree', factor: 1, pattern: '°|degrees?|degress?|degs?|grades?|度' },
   { dimension: 'length', factor: 1, pattern: 'm|metres?|meters?|mtrs?|masl|米|公尺' },
-  { dimension: 'length', factor: 1000, pattern: 'km|kilomet(?:er|re)s?|公里' },
+  { dimension: 'length', factor: 1000, pattern: 'km|kilomet(?:er|re)s?|公里|千米' },
   { dimension: 'length', factor: 0.3048, pattern: "ft|feet|foot|'|英尺|呎|尺" },
   {
     dimension: 'other',

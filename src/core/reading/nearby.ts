@@ -9,9 +9,24 @@ export function after(plain: string, end: number, length = 24): string {
 }
 
 const notThis =
-  /(?:\b(?:not|isn'?t|wasn'?t|instead of|rather than|no longer)(?: (?:an?|the|my|really|just|in|in an?|in the))*\s*|(?:不是|唔系|并非|而不是|而唔系|不要|唔要|唔用|不用|代替|不到|未到|唔到|别)(?:用)?\s*)$/;
+  /(?:\b(?:not|isn'?t|wasn'?t|instead of|rather than|no longer)(?: (?:an?|the|my|really|just|in|in an?|in the))*\s*|(?:不是|唔系|并非|而不是|而唔系|不要|唔要|唔用|不用|不再用|代替|不到|未到|唔到|别)(?:用)?\s*)$/;
 const lacking =
-  /(?:\b(?:no|don'?t (?:have|own|use)|do not have|without|haven'?t got|lost my|broke my|never had)(?: (?:an?|any|my|the))*\s*|(?:没有|没|冇|无)(?:个|把|只|任何)?\s*)$/;
+  /(?:\b(?:no|don'?t (?:have|own|use)|swap(?:ping|ped)?|(?:chang|switch|mov)(?:e|ed|ing) from|do not have|have not|haven'?t|has no|without|haven'?t got|lost my|broke my|never had)(?: (?:an?|any|my|the))*\s*|(?:没有|没|冇|无)(?:个|把|只|任何)?\s*)$/;
+
+const takenBack =
+  /\b(?:no,? sorry|no,? wait|oh no|sorry,?|i mean|i meant|or rather|scratch that|make that|correction:?)\b|(?:说|讲|打|写|记|搞)错(?:了|咗)?|不对|唔啱|唔系|更正/g;
+
+/** Where what was said before is taken back ("chamomile, no sorry, chrysanthemum"), or 0. */
+function takenBackUntil(plain: string): number {
+  return [...plain.matchAll(takenBack)].at(-1)?.index ?? 0;
+}
+
+/** Those said last, where some were taken back and others said instead. */
+export function stillMeant<T extends { readonly start: number }>(plain: string, named: readonly T[]): readonly T[] {
+  const until = takenBackUntil(plain);
+  const later = named.filter((one) => one.start > until);
+  return until > 0 && later.length > 0 ? later : named;
+}
 
 /** "not 200", "instead of the raw one", "不是". */
 export function isDenied(plain: string, start: number): boolean {

@@ -83,11 +83,19 @@ const englishPattern = new RegExp(
 );
 
 /** "a litre": one; "half a litre" is no such. */
-const oneOf = /(?<!\bhalf |quarter |quarters )\ba (?=lit(?:re|er)\b|pint\b|quart\b)/g;
+/** "a litre and a half" */
+const oneAndHalf = /\b(?:a|one) (?=(?:lit(?:re|er)|pint|quart|cup|spoon|teaspoon)s? and a half\b)/g;
+const oneOf = /(?<!\bhalf |quarter |quarters )\ba (?=(?:lit(?:re|er)|pint|quart)\b(?! and a half))/g;
 
 function englishNumbers(plain: string): FoundNumber[] {
   const ones = [...plain.matchAll(oneOf)].map((m) => ({ value: 1, start: m.index, end: m.index + 1, digits: false }));
-  return [...ones, ...countedInEnglish(plain)];
+  const halves = [...plain.matchAll(oneAndHalf)].map((m) => ({
+    value: 1.5,
+    start: m.index,
+    end: m.index + m[0].length - 1,
+    digits: false,
+  }));
+  return [...ones, ...halves, ...countedInEnglish(plain)];
 }
 
 function countedInEnglish(plain: string): FoundNumber[] {
@@ -147,6 +155,8 @@ function hanNumbers(plain: string): FoundNumber[] {
 
 function hanValue(text: string): number | null {
   if (text === '一半') return 0.5;
+  const between = betweenTwo(text);
+  if (between !== null) return between;
   const half = text.length > 1 && text.endsWith('半') ? 0.5 : 0;
   const body = half ? text.slice(0, -1) : text;
   if (!/[十百千万]/.test(body)) {
@@ -172,11 +182,22 @@ function hanValue(text: string): number | null {
   return sum + (digit > 0 && lastScale >= 100 ? (digit * lastScale) / 10 : digit) + half;
 }
 
+/** 五六, 兩三百: one number or the next, read as the middle. */
+function betweenTwo(text: string): number | null {
+  const [, low = '', high = '', scale = ''] =
+    /^([一二两三四五六七八])([二三四五六七八九])([十百千]?)$/.exec(text) ?? [];
+  const [least, most] = [hanDigits[low] ?? 0, hanDigits[high] ?? 0];
+  return least > 0 && most === least + 1 ? (least + 0.5) * (hanScales[scale] ?? 1) : null;
+}
+
 function withoutOverlaps(numbers: readonly FoundNumber[]): FoundNumber[] {
   const kept: FoundNumber[] = [];
   for (const number of numbers) if (number.start >= (kept.at(-1)?.end ?? 0)) kept.push(number);
   return kept;
 }
+
+/** "80 or 100" are two choices; "two or three" is somewhere between. */
+const largestEither = 12;
 
 /** "5-6 g", "5 to 6", "五至六": one number, the middle. */
 function joinRanges(plain: string, numbers: readonly FoundNumber[]): FoundNumber[] {
@@ -188,7 +209,8 @@ function joinRanges(plain: string, numbers: readonly FoundNumber[]): FoundNumber
       last &&
       last.value < number.value &&
       number.value <= last.value * 3 &&
-      /^\s?(?:-|~|to|or|至|到|或)\s?$/.test(between);
+      (/^\s?(?:-|~|to|至|到)\s?$/.test(between) ||
+        (number.value <= largestEither && /^\s?(?:or|或|或者|、)\s?$/.test(between)));
     if (range) joined[joined.length - 1] = { ...last, value: (last.value + number.value) / 2, end: number.end };
     else joined.push(number);
   }

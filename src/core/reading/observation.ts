@@ -9,8 +9,9 @@ import { makeGuestReader } from './guests.ts';
 import { lazily } from './lazily.ts';
 import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
+import { makeMender } from './mending.ts';
 import { findMeasures, type Measure } from './measures.ts';
-import { isDenied } from './nearby.ts';
+import { isDenied, stillMeant } from './nearby.ts';
 import { within, type Checked } from './ranges.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
@@ -44,6 +45,8 @@ export interface Observation {
   readonly wants: Language | null;
   readonly act: Act | null;
   readonly cues: Cues;
+  /** Puts slips in everyday words right. */
+  readonly mended: (text: string) => string;
   readonly teas: readonly Mention<Meaning>[];
   readonly tea: Found;
   readonly vessels: readonly VesselMention[];
@@ -63,6 +66,7 @@ const longestCued = 600;
 export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: ReadonlySet<string>): Observer {
   const cuesOnce = lazily(() => makeCues(words.cues, ordinary));
   const vesselsIn = lazily(() => makeVesselFinder(words, ordinary));
+  const mendOnce = lazily(() => makeMender(words.common, everyday()));
   const guestsIn = lazily(() => makeGuestReader(words.people));
   const everyday = lazily(() => new Set([...ordinary, ...cueWords(words)]));
 
@@ -73,8 +77,11 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
     const { language, sure } = readLanguage(shown, before);
     const wants = readWantedLanguage(said, cues, language);
     const act = readAct(said, cues, wants);
-    const mentions = finder.mentions(plain).filter((m) => !isDenied(plain, m.start));
-    const vessels = vesselsIn()(plain);
+    const mentions = stillMeant(
+      plain,
+      finder.mentions(plain).filter((m) => !isDenied(plain, m.start)),
+    );
+    const vessels = stillMeant(plain, vesselsIn()(plain));
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
     const scene: QuantityScene = {
       plain,
@@ -96,6 +103,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
       wants,
       act,
       cues,
+      mended: (some) => mendOnce()(some),
       teas,
       tea,
       vessels,
@@ -121,7 +129,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
 function withAsked(found: Found, plain: string, asked: string | null, finder: TeaFinder): Found {
   if (found.best || found.family !== null || found.other) return found;
   const bare =
-    /^(?:no[, ]+)?(?:the )?(ripe|raw|cooked|shou|sheng|shu)(?: one| kind| puer)?(?: please| then)?[.!?]?$|^(?:唔系[,，]?|不是[,，]?)?(?:要)?(熟|生)(?:的|嘅|个|那个|嗰个|那款|嗰款|茶|款)?[。！]?$/.exec(
+    /^(?:no[, ]+)?(?:the )?(ripe|raw|cooked|shou|sheng|shu)(?: one| kind| puer)?(?: please| then)?(?:, not the [a-z]+(?: one)?)?[.!?]?$|^(?:唔系[,，]?|不是[,，]?)?(?:要)?(熟|生)(?:的|嘅|个|那个|嗰个|那款|嗰款|茶|款)?[。！]?$/.exec(
       plain.trim(),
     );
   const meant = asked === 'tea' || /one|kind|的|嘅|个|款|^no/.test(plain);

@@ -33,6 +33,10 @@ export interface ReadingWords {
   /** Phrases that look like a vessel and are none to brew in. */
   readonly notVessels: readonly string[];
   readonly people: PeopleWords;
+  /** Groups of Han characters one of which is often written for another. */
+  readonly alike: readonly string[];
+  /** Words customers often write, the commonest first: a slip is put right to one of them. */
+  readonly common: readonly string[];
   /** What words are about. */
   readonly subjects: Subjects;
   /** What evidence weighs, read when first needed. */

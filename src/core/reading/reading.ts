@@ -9,7 +9,7 @@ import type { Kind, Taste } from './kind.ts';
 import { lazily } from './lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
 import type { ReadingWords } from './reading-words.ts';
-import { kindWithAct, settleKind } from './settle-kind.ts';
+import { settleKind } from './settle-kind.ts';
 import { makeSubjectFinder } from './subjects.ts';
 import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
 
@@ -75,8 +75,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const seen = observe(text, hint);
     const { cues, words, act } = seen;
     const evidence = evidenceIn(seen, subjectsOf());
-    const settled = settleKind({ evidence, cues, words, answering: isAnswering(seen) }, data.weights(), answerFor);
-    const kind = kindWithAct(settled, act);
+    const scene = { evidence, cues, words, act, answering: isAnswering(seen) };
+    const kind = settleKind(scene, data.weights(), answerFor);
     return {
       ...factsOf(seen, kind),
       kind,

@@ -4,7 +4,7 @@ import type { AnswerFinder } from './answers.ts';
 import type { Cues } from './cues.ts';
 import type { Kind } from './kind.ts';
 import { isOrder } from './order.ts';
-import { weigh, type Leaning, type Weights } from './weights.ts';
+import { weigh, type Leaning, type Weighed, type Weights } from './weights.ts';
 
 export interface KindScene {
   readonly evidence: readonly string[];
@@ -13,35 +13,44 @@ export interface KindScene {
   readonly words: string;
   /** Something was asked just now, and this may be the answer. */
   readonly answering: boolean;
+  readonly act: Act | null;
 }
 
 /** In the weights' own measure, natural logarithms: an answer to what was asked is about e⁴ times likelier than anything else. */
 const answeringLean = 4;
 /** With a word of danger in the text, so small a share is enough: a question of safety missed is worse than one too many. */
-const leastWithWarning = 0.15;
+const leastWithWarning = 0.25;
 /** The shop's own question word by word counts for more than the weights do, unless they are surer than this. */
 const sureShare = 0.9;
 const sureLikeness = 0.8;
+/** "My rota is wrong again": so surely about something else, a word of correction in it is no act. */
+const surelyElsewhere = 0.8;
 
 /** What a standing answer may be asked as, and be taken for. */
 const standingKinds: ReadonlySet<Kind> = new Set(['care', 'safety', 'shop', 'offtopic']);
 
 export function settleKind(scene: KindScene, weights: Weights, answerFor: AnswerFinder): Kind {
   if (isOrder(scene.words)) return 'offtopic';
+  if (scene.act === 'ask-shop' || scene.act === 'shop-desk') return 'shop';
+  const { kind, share } = weighedKind(scene, weights, answerFor);
+  return kind === 'offtopic' && share < surelyElsewhere ? kindOfAct(scene.act) : kind;
+}
+
+/** What a person does to the conversation is of no kind of its own; some acts tell one. */
+function kindOfAct(act: Act | null): Kind {
+  if (act === null) return 'offtopic';
+  return act === 'thanks' || act === 'yes' || act === 'no' || act === 'language' ? 'greeting' : 'brew';
+}
+
+function weighedKind(scene: KindScene, weights: Weights, answerFor: AnswerFinder): Weighed {
   const leaning: Leaning = scene.answering ? { brew: answeringLean } : {};
   const weighed = weigh(weights, scene.evidence, leaning);
   const [first] = weighed;
   const safety = weighed.find(({ kind }) => kind === 'safety')?.share ?? 0;
-  if (safety >= leastWithWarning && scene.cues.has('safety', scene.words)) return 'safety';
-  if (!first) return 'offtopic';
-  if (first.share >= sureShare || scene.answering || !standingKinds.has(first.kind)) return first.kind;
+  if (safety >= leastWithWarning && scene.cues.has('safety', scene.words)) return { kind: 'safety', share: safety };
+  if (!first) return { kind: 'offtopic', share: 0 };
+  if (first.share >= sureShare || scene.answering || !standingKinds.has(first.kind)) return first;
   const standing = answerFor(scene.words, null);
-  return standing && standing.likeness >= sureLikeness ? standing.kind : first.kind;
-}
-
-/** What a person does to the conversation is of no kind of its own; some acts tell one. */
-export function kindWithAct(kind: Kind, act: Act | null): Kind {
-  if (act === 'ask-shop' || act === 'shop-desk') return 'shop';
-  if (act === null || kind !== 'offtopic') return kind;
-  return act === 'thanks' || act === 'yes' || act === 'no' || act === 'language' ? 'greeting' : 'brew';
+  const alike = standing !== null && standing.likeness >= sureLikeness;
+  return alike ? { kind: standing.kind, share: standing.likeness } : first;
 }

@@ -31,7 +31,11 @@ export function makeVesselFinder(
     add(texts, `${row.vessel} ${row.material}`, { is: 'vessel', ...row });
   for (const { words: texts, ...row } of words.materials) add(texts, row.material, { is: 'material', ...row });
   add(words.notVessels, 'nothing', { is: 'nothing' });
-  const index = makeNameIndex(names, ordinary);
+  const index = makeNameIndex(
+    names,
+    ordinary,
+    words.alike.map((group) => plainText(group).plain),
+  );
   return (plain) => index.mentions(plain);
 }
 
@@ -58,6 +62,7 @@ export function concludeVessel(plain: string, mentions: readonly VesselMention[]
 
 /** "yixing gaiwan", "glass thermos": right before another vessel, the first only qualifies. */
 function isQualifier(mention: VesselMention, next: VesselMention | undefined): boolean {
+  if (mention.meaning.is === 'vessel' && mention.meaning.vessel === 'infuser-mug') return false;
   return next?.meaning.is === 'vessel' && !next.meaning.faint && next.start - mention.end <= 1;
 }
 

@@ -22,9 +22,9 @@ export interface QuantityScene {
 }
 
 const otherThings =
-  /^\s?(?:-|s)?\s?(?:l |litre |liter )?(?:electric |gooseneck |kitchen )?(?:kettle|boiler|bottle of|cups\b|tasting|sharing|fairness|pitcher for pouring|品茗|小杯|公道|热水壶|电热|电水|水煲|烧水|煮水|快煮)/;
+  /^\s?(?:-|s)?\s?(?:l |litre |liter )?(?:electric |gooseneck |kitchen )?(?:kettle|boiler|bottle of|(?:of )?(?:hot |warm |cold |oat |soy |whole )?milk|牛奶|鲜奶|燕麦奶|cups\b|tasting|sharing|fairness|pitcher for pouring|品茗|小杯|公道|热水壶|电热|电水|水煲|烧水|煮水|快煮)/;
 const otherThingsBefore =
-  /(?:kettle(?: is| holds| of| takes)?|boiler|热水壶|电热壶|水煲|烧水壶|快煮壶|公道杯|品茗杯|tasting cups?(?: are)?)\s*(?:is |holds |系|是|容量)?$/;
+  /(?:kettle(?: is| holds| of| takes)?|boiler|热水壶|电热壶|水煲|烧水壶|快煮壶|牛奶|鲜奶|燕麦奶|奶|\bmilk|公道杯|品茗杯|tasting cups?(?: are)?)\s*(?:is |holds |系|是|容量)?$/;
 /** A number without a unit is a size in this range, beside a vessel. */
 const bareMl = { least: 30, most: 5000 };
 
@@ -51,7 +51,12 @@ function millilitres(scene: QuantityScene, measure: Measure): number | null {
   if (measure.dimension !== 'bare') return null;
   if (scene.asked === 'volumeMl') return measure.digits || measure.value >= bareMl.least ? measure.value : null;
   const fits = measure.value >= bareMl.least && measure.value <= bareMl.most && !isYear(scene.plain, measure);
-  return fits && besideVessel(scene, measure) ? measure.value : null;
+  return fits && (besideVessel(scene, measure) || onlyCorrects(scene, measure)) ? measure.value : null;
+}
+
+/** "I said 150, not 250": of what may be corrected, only a size is so large. */
+function onlyCorrects({ plain, corrected, measures }: QuantityScene, measure: Measure): boolean {
+  return corrected && plain.length <= 40 && measure.value > 100 && measures.every((m) => m.dimension === 'bare');
 }
 
 /** "a 2012 cake", "from 2018": not a size. */
@@ -73,7 +78,7 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
       vessel.start >= measure.end ? plain.slice(measure.end, vessel.start) : plain.slice(vessel.end, measure.start);
     return (
       between.length <= 24 &&
-      /^(?:[\s,:(=~约大概系是装容量嘅的有个只得]|of|holds?|is|its|it's|about|around|approx|size|capacity|roughly|ish|an?|my|the|maybe|small|little|big|glass|porcelain|clay|white|i think|takes|fits|with|w)*$/.test(
+      /^(?:[\s,:(=~约大概系是装容量嘅的有个只得才是]|of|his|hers?|mine|ours|theirs|bigger|smaller|one|says|it says|holds?|is|its|it's|about|around|approx|size|capacity|roughly|ish|an?|my|the|maybe|small|little|big|glass|porcelain|clay|white|i think|takes|fits|with|w)*$/.test(
         between,
       )
     );

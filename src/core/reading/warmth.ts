@@ -9,10 +9,15 @@ const certainlyFahrenheit = 121;
 const weather =
   /\b(?:outside|weather|today|room|sunny|summer|indoors|oven|angle|below)\b|户外|室温|天气|出面|气温|外面|低过|角/;
 
+/** What a label says is not what the kettle does. */
+const printed =
+  /\b(?:box|bag|label|packet|pack|package|tin|instructions?) (?:says?|said|reads)\b.{0,12}$|(?:包装|盒上|袋上|说明|标签)(?:上)?(?:写|说|标|话)(?:著|着|住|的|嘅)?$/;
+
 export function readTemperature(scene: QuantityScene): Measure | null {
   const found = scene.measures.flatMap((m) => {
     const degrees = degreesOf(scene, m);
     if (degrees === null || isDenied(scene.plain, m.start) || weather.test(after(scene.plain, m.end, 12))) return [];
+    if (printed.test(before(scene.plain, m.start))) return [];
     return [{ ...m, dimension: 'temperature' as const, value: degrees }];
   });
   return (scene.corrected ? found.at(-1) : found[0]) ?? null;
@@ -21,6 +26,7 @@ export function readTemperature(scene: QuantityScene): Measure | null {
 function degreesOf(scene: QuantityScene, m: Measure): number | null {
   if (m.dimension === 'temperature') return m.value;
   const bare = m.dimension === 'bare' && m.digits;
+  if (bare && m.value > 100 && m.value < 230 && /\bfahrenheit\b|华氏/.test(scene.plain)) return celsius(m.value);
   const told = m.dimension === 'degree' || (bare && (scene.asked === 'tempC' || besideWater(scene.plain, m)));
   if (!told) return null;
   return m.value >= certainlyFahrenheit ? celsius(m.value) : m.value;
@@ -29,7 +35,7 @@ function degreesOf(scene: QuantityScene, m: Measure): number | null {
 function besideWater(plain: string, m: Measure): boolean {
   const ahead = before(plain, m.start);
   const named =
-    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\bkettle (?:is |set )?(?:at|to)|水温|温度|调到|设到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
+    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\bkettle (?:is |set )?(?:at|to)|水温|温度|调到|设到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
       ahead,
     );
   return named && m.value >= 30 && m.value <= 212;

@@ -18,6 +18,8 @@ export interface TeaNames {
   readonly nothing: readonly string[];
   /** Everyday words that are never a misspelt name. */
   readonly ordinary: readonly string[];
+  /** Groups of Han characters one of which is often written for another (data/teas/han-slips.yaml). */
+  readonly alike: readonly string[];
 }
 
 export type Meaning =
@@ -44,7 +46,7 @@ export interface TeaFinder {
   conclude(plain: string, mentions: readonly Mention<Meaning>[]): Found;
 }
 
-const noNames: TeaNames = { families: [], nothing: [], ordinary: [] };
+const noNames: TeaNames = { families: [], nothing: [], ordinary: [], alike: [] };
 
 /** Colours name families, and much else; beside a word that says more they count for nothing. */
 const colours = new Set(['green', 'white', 'black']);
@@ -61,7 +63,8 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
   const ids = new Map(teas.map((tea) => [tea.id, tea]));
   let made: NameIndex<Meaning> | null = null;
   // Made at the first need: a start stays short.
-  const index = (): NameIndex<Meaning> => (made ??= makeNameIndex(allNames(teas, names), new Set(names.ordinary)));
+  const index = (): NameIndex<Meaning> =>
+    (made ??= makeNameIndex(allNames(teas, names), new Set(names.ordinary), names.alike.map(folded)));
 
   function conclude(plain: string, mentions: readonly Mention<Meaning>[]): Found {
     const named = new Map<string, Tea>();
@@ -127,6 +130,8 @@ function generalFamilies(plain: string, general: readonly FamilyMention[]): Set<
   const telling = general.filter((g) => !colours.has(plain.slice(g.start, g.end)));
   return new Set((telling.length > 0 ? telling : general).map((g) => g.meaning.family));
 }
+
+const folded = (han: string): string => plainText(han).plain;
 
 function allNames(teas: readonly Tea[], names: TeaNames): Name<Meaning>[] {
   const all: Name<Meaning>[] = [];

@@ -30,6 +30,8 @@ interface Known<T> extends Name<T> {
 
 interface Word {
   readonly text: string;
+  /** Only a hyphen or an apostrophe stands before it: "ch'i-men" is one word cut in three. */
+  readonly glued: boolean;
   readonly start: number;
   readonly end: number;
 }
@@ -47,12 +49,25 @@ const mostKept = 5000;
 /** Beyond so many words, and in runs that are longer, only exact names are looked for: it keeps the cost of any text small. */
 const wordsReadNearly = 50;
 
-/** `ordinary` are everyday words that are never a misspelt name ("match", "taiwan", "me"). */
-export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySet<string>): NameIndex<T> {
+/** A shorter Han name with one character wrong is another word. */
+const shortestHanNear = 3;
+
+/**
+ * `ordinary` are everyday words that are never a misspelt name ("match", "taiwan", "me");
+ * `alike` groups of plain Han characters one of which is often written for another.
+ */
+export function makeNameIndex<T>(
+  names: readonly Name<T>[],
+  ordinary: ReadonlySet<string>,
+  alike: readonly string[] = [],
+): NameIndex<T> {
   const latin = new Map<string, Known<T>>();
   const sounds = new Map<string, Known<T>[]>();
   const nearby = new Map<string, Known<T>[]>();
   const han = new Map<string, Name<T>>();
+  /** A name with one character wrong → the name, or null where it is two's. */
+  const hanNear = new Map<string, Name<T> | null>();
+  const mistaken = mistakenFor(alike);
   /** First character → longest Han name that begins with it. */
   const reach = new Map<string, number>();
   let longestKey = 0;
@@ -74,8 +89,21 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
 
   function learnHan(name: Name<T>): void {
     han.set(name.text, name);
-    const first = name.text.charAt(0);
-    reach.set(first, Math.max(reach.get(first) ?? 0, name.text.length));
+    reachTo(name.text);
+    if (name.text.length < shortestHanNear) return;
+    for (const [i, character] of name.text.split('').entries()) {
+      for (const other of mistaken.get(character) ?? []) {
+        const slip = name.text.slice(0, i) + other + name.text.slice(i + 1);
+        const before = hanNear.get(slip);
+        hanNear.set(slip, before === undefined || before?.id === name.id ? name : null);
+        reachTo(slip);
+      }
+    }
+  }
+
+  function reachTo(text: string): void {
+    const first = text.charAt(0);
+    reach.set(first, Math.max(reach.get(first) ?? 0, text.length));
   }
 
   /** The longest name of the words from i up to `end`. */
@@ -92,8 +120,10 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
 
   /** Everyday words run together are no name, unless it is written so. */
   function isWhole(known: Known<T>, window: readonly Word[]): boolean {
-    if (window.length === 1 || !window.some((word) => ordinary.has(word.text))) return true;
-    return known.cuts.has(window.map((word) => word.text).join(' '));
+    const one = window.every((word, i) => i === 0 || word.glued);
+    if (one || !window.some((word) => ordinary.has(word.text))) return true;
+    const written = window.map((word) => word.text).join(' ');
+    return known.cuts.has(written) || known.cuts.has(written.replace(/s$/, ''));
   }
 
   function nearAt(run: readonly Word[], i: number, end: number): { known: Known<T>; count: number } | null {
@@ -197,9 +227,11 @@ export function makeNameIndex<T>(names: readonly Name<T>[], ordinary: ReadonlySe
     const mentions: Mention<T>[] = [];
     for (let i = 0; i < plain.length; i++) {
       for (let length = Math.min(reach.get(plain.charAt(i)) ?? 0, plain.length - i); length > 0; length--) {
-        const known = han.get(plain.slice(i, i + length));
+        const written = plain.slice(i, i + length);
+        const exact = han.get(written);
+        const known = exact ?? hanNear.get(written);
         if (!known) continue;
-        mentions.push({ meaning: known.meaning, id: known.id, start: i, end: i + length, exact: true });
+        mentions.push({ meaning: known.meaning, id: known.id, start: i, end: i + length, exact: exact !== undefined });
         i += length - 1;
         break;
       }
@@ -229,7 +261,21 @@ function firstTaken(taken: ReadonlySet<number>, from: number, length: number): n
 }
 
 function wordsOf(plain: string): Word[] {
-  return [...plain.matchAll(/[a-z]+/g)].map((m) => ({ text: m[0], start: m.index, end: m.index + m[0].length }));
+  return [...plain.matchAll(/[a-z]+/g)].map((m) => ({
+    text: m[0],
+    glued: /[a-z]['-]$/.test(plain.slice(Math.max(0, m.index - 2), m.index)),
+    start: m.index,
+    end: m.index + m[0].length,
+  }));
+}
+
+/** Character → those it may stand for. */
+function mistakenFor(alike: readonly string[]): ReadonlyMap<string, readonly string[]> {
+  const others = new Map<string, string[]>();
+  for (const group of alike) {
+    for (const one of group) for (const other of group) if (one !== other) add(others, one, other);
+  }
+  return others;
 }
 
 /** Words that follow one another with nothing but a space, a hyphen or an apostrophe between them. */
