@@ -8,8 +8,11 @@ export interface Clock {
   wakeAt(at: Instant, call: () => void): () => void;
 }
 
-/** Longest wait handed to setTimeout, which fires at once beyond 2^31-1 ms. */
-const longestWaitMs = 60_000;
+/**
+ * Longest wait handed to setTimeout, which fires at once beyond 2^31-1 ms and counts by a clock of its own: so late a jump
+ * of the wall clock is noticed.
+ */
+const longestWaitMs = 1_000;
 
 export const systemClock: Clock = {
   now: () => Date.now(),

@@ -31,11 +31,11 @@ test('a call that is cancelled never comes, however far it had got', () => {
   expect(call).not.toHaveBeenCalled();
 });
 
-test('a clock set forward is noticed within a minute, one set back brings nothing early', () => {
+test('a clock set forward is noticed within a second, one set back brings nothing early', () => {
   const [early, late] = [vi.fn<() => void>(), vi.fn<() => void>()];
   systemClock.wakeAt(Date.now() + 600_000, early);
   vi.setSystemTime(Date.now() + 600_000);
-  vi.advanceTimersByTime(60_001);
+  vi.advanceTimersByTime(1_001);
   expect(early).toHaveBeenCalledTimes(1);
   systemClock.wakeAt(Date.now() + 10_000, late);
   vi.setSystemTime(Date.now() - 3_600_000);
