@@ -12,6 +12,7 @@ export interface Dice {
   readonly roll: () => number;
   /** 0 ≤ n < below. */
   readonly below: (below: number) => number;
+  readonly pick: <T>(from: readonly T[]) => T;
 }
 
 /** Mulberry32, a public-domain generator of 32 bits: enough to pick instants and places. */
@@ -23,5 +24,6 @@ export function dice(seed = countOf('SEED', Date.now() % 1_000_000)): Dice {
     mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
     return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
   };
-  return { seed, roll, below: (below) => Math.floor(roll() * below) };
+  const below = (most: number): number => Math.floor(roll() * most);
+  return { seed, roll, below, pick: <T>(from: readonly T[]) => from[below(from.length)] as T };
 }

@@ -1,5 +1,7 @@
 // The house, built, with a conversation that counts and echoes; driven by lines on stdin, for tests that kill it.
-// In:  one incoming a line, as JSON.   Out: {"kept": update id} once durable, {"id", "chat", "text"} for what is sent.
+// In:  one incoming a line, as JSON; or {"dieAt"}: see watched-sqlite.mjs, and "said": as soon as a message is out;
+//      {"stepMs"}: the clock of the process jumps; {"tell": "memory"}.
+// Out: {"kept": update id} once durable, {"id", "chat", "text", "at"} for what is sent, {"memory"}.
 import { createInterface } from 'node:readline';
 import { makeApp } from '../../dist/app.js';
 import { systemClock } from '../../dist/clock.js';
@@ -8,15 +10,20 @@ import { openSqliteStore } from '../../dist/store/sqlite/store.js';
 
 const [, , file = '', name = 'web'] = process.argv;
 const tell = (line) => process.stdout.write(`${JSON.stringify(line)}\n`);
+const trueNow = Date.now;
 
 function echo(state, event, { nowMs }) {
   const count = Number(state?.facts.count ?? 0) + 1;
   const text = event.kind === 'text' ? event.text : event.kind;
   const said = { phrases: [{ key: 'echo', values: { count, text } }], choices: [] };
   const effects = [{ do: 'say', saying: said }];
-  // Every third message also sets a timer, every fifth is said a little later.
-  if (event.kind === 'text' && count % 3 === 0) effects.push({ do: 'wake', name: `w${count}`, atMs: nowMs + 50 });
-  if (event.kind === 'text' && count % 5 === 0) said.later = { name: `l${count}`, atMs: nowMs + 30 };
+  // "at 1790000000000" is said then; "wake 1790000000000" rings then. Else every third message also sets a timer, and
+  // every fifth is said a little later.
+  const [verb, at] = text.split(' ');
+  if (verb === 'at') said.later = { name: `l${count}`, atMs: Number(at) };
+  else if (verb === 'wake') effects.push({ do: 'wake', name: `w${count}`, atMs: Number(at) });
+  else if (event.kind === 'text' && count % 3 === 0) effects.push({ do: 'wake', name: `w${count}`, atMs: nowMs + 50 });
+  else if (event.kind === 'text' && count % 5 === 0) said.later = { name: `l${count}`, atMs: nowMs + 30 };
   const next = { flow: 'echo', hash: 'h', place: 'p', facts: { count }, trail: [], parked: [] };
   return { state: next, effects };
 }
@@ -26,7 +33,8 @@ const channel = {
   name,
   start: async (given) => void (record = given),
   send: async ({ id, chat, paragraphs: [text] }) => {
-    tell({ id, chat, text });
+    tell({ id, chat, text, at: Date.now() });
+    if (globalThis.dieAt?.said) process.kill(process.pid, 'SIGKILL');
     return { outcome: 'sent', ref: id };
   },
   stop: async () => {},
@@ -40,10 +48,21 @@ const app = makeApp({
   log: makeLog('error'),
   keepDays: 90,
 });
+
+const memory = () => {
+  globalThis.gc?.();
+  const { rss, heapUsed } = process.memoryUsage();
+  return { rss, heapUsed };
+};
+
+function obey(line) {
+  if (line.dieAt) globalThis.dieAt = line.dieAt;
+  else if (line.stepMs !== undefined) Date.now = () => trueNow() + line.stepMs;
+  else if (line.tell === 'memory') tell({ memory: memory() });
+  else void record(line).then(() => tell({ kept: line.updateId }));
+}
+
 await app.start();
 tell({ ready: true });
 process.once('SIGTERM', () => void app.stop().then(() => process.exit(0)));
-for await (const line of createInterface({ input: process.stdin })) {
-  const incoming = JSON.parse(line);
-  void record(incoming).then(() => tell({ kept: incoming.updateId }));
-}
+for await (const line of createInterface({ input: process.stdin })) obey(JSON.parse(line));

@@ -154,11 +154,11 @@ const impatienceMs = 400;
 
 export async function runFaultTable(times: number): Promise<readonly FaultRow[]> {
   const rows: FaultRow[] = [];
-  for (const one of cases) rows.push(await runCase(one, times));
+  for (const one of cases) rows.push(await runFaultCase(one, times));
   return rows;
 }
 
-async function runCase(one: Case, times: number): Promise<FaultRow> {
+export async function runFaultCase(one: Case, times: number): Promise<FaultRow> {
   const server = await startStandIn();
   server.people.say(chat, 'hello');
   server.world.movedGroups.set(-5, movedTo);

@@ -1,0 +1,64 @@
+/** F1: the whole program killed at random while people come from every side at once. */
+import { setTimeout as pause } from 'node:timers/promises';
+import { join } from 'node:path';
+import { startService, type Service } from '../app/service.ts';
+import { comesTrue, Tally, unlike, type Fault, type Trial } from './fault.ts';
+import { booksOf, die, stop } from './echo-world.ts';
+import { pageSide, telegramSide, type Side } from './sides.ts';
+
+export const wholeKills: Fault = {
+  id: 'F1',
+  title: 'the whole program killed at random, Telegram and the page at once',
+  unit: 'kills',
+  counts: { few: 6, usual: 300, long: 5_000 },
+  seconds: 300,
+  untried: 'mail: there is no such side yet',
+  async run(trial) {
+    const sides = [await telegramSide(), pageSide()];
+    try {
+      return await killAgainAndAgain(sides, trial);
+    } finally {
+      for (const side of sides) side.end();
+    }
+  },
+};
+
+async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, slack }: Trial) {
+  const tally = new Tally();
+  const live = (): Service =>
+    startService({
+      env: { NINTHPOUR_FOLDER: folder, ...Object.assign({}, ...sides.map(({ env }) => env)) },
+    });
+  const everywhere = (work: (side: Side) => Promise<void>): Promise<unknown> => Promise.all(sides.map(work));
+  for (let i = 0; i < count; i++) {
+    const service = live();
+    // Every fourth dies while it is still getting up: the second death of a double.
+    if (i % 4 === 3) await pause(dice.below(500));
+    else {
+      const address = await service.ready;
+      const atWork = everywhere((side) => side.again(address).then(() => side.write(address, 3)));
+      await pause(dice.below(300));
+      await Promise.all([die(service), atWork]);
+    }
+    await die(service);
+    tally.add();
+  }
+  const last = live();
+  const address = await last.ready;
+  await everywhere((side) => side.again(address).then(() => side.write(address, 3)));
+  for (const side of sides) {
+    await comesTrue(async () => (await side.unanswered(address)).length === 0, 30_000 * slack, 500);
+    const open = await side.unanswered(address);
+    const { most } = await side.copies(address);
+    tally.wrong(unlike(`${side.name}: unanswered`, open, []), most > 2 && `${side.name}: ${most} copies of one answer`);
+  }
+  const figures: Record<string, number> = {};
+  for (const side of sides) {
+    figures[`${side.name}: messages`] = side.count();
+    figures[`${side.name}: answered twice`] = (await side.copies(address)).doubled;
+  }
+  const { code } = await stop(last);
+  const { integrity, waiting, givenUp } = booksOf(join(folder, 'ninthpour.sqlite'));
+  tally.wrong(unlike('exit', code, 0), unlike('integrity', integrity, 'ok'), unlike('unhandled', waiting, 0));
+  return tally.found({ ...figures, 'given up and told': givenUp });
+}
