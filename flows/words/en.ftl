@@ -302,13 +302,17 @@ telegram-description =
     Tell me which tea you have and what you brew it in. I answer with the leaf, the water and the time of each infusion, and stand by while you brew.
     Ask me about lessons too. What I can't answer goes to the shop, and the reply comes here.
 telegram-command-brew = How to brew a tea
+telegram-command-my-tea = Your taste, vessels and brews
 telegram-command-lessons = Lessons at the shop
 telegram-command-shop = Talk to the shop
+telegram-command-language = English or Chinese
 telegram-command-back = One step back
 telegram-command-start-over = Start over
-telegram-says-brew = How do I brew my tea?
+telegram-says-brew = Brew a tea
+telegram-says-my-tea = My tea
 telegram-says-lessons = Which lessons are there?
 telegram-says-shop = I'd like to talk to the shop
+telegram-says-language = English / 中文
 telegram-says-back = back
 telegram-says-start-over = start over
 telegram-token-refused = Telegram does not accept this token. Get the bot's token again where the bot was made, and put it in the settings.

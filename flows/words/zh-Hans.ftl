@@ -296,13 +296,17 @@ telegram-description =
     告诉我您有什么茶、用什么器具泡，我会算出茶量、水温和每一泡的时间，泡的时候也陪在一旁。
     课程也可以问我。答不了的我会转给店家，回复会送到这里。
 telegram-command-brew = 这款茶怎么泡
+telegram-command-my-tea = 您的口味、茶具和泡过的茶
 telegram-command-lessons = 店里的课程
 telegram-command-shop = 找店家
+telegram-command-language = 英文或中文
 telegram-command-back = 上一步
 telegram-command-start-over = 重新开始
-telegram-says-brew = 我的茶怎么泡？
+telegram-says-brew = 泡一泡茶
+telegram-says-my-tea = 我的茶
 telegram-says-lessons = 有什么课程？
 telegram-says-shop = 我想找店家
+telegram-says-language = English / 中文
 telegram-says-back = 上一步
 telegram-says-start-over = 重新开始
 telegram-token-refused = Telegram 不接受这个令牌。请到创建机器人的地方重新获取，再写进设置。

@@ -296,13 +296,17 @@ telegram-description =
     告訴我您有什麼茶、用什麼器具泡，我會算出茶量、水溫和每一泡的時間，泡的時候也陪在一旁。
     課程也可以問我。答不了的我會轉給店家，回覆會送到這裡。
 telegram-command-brew = 這款茶怎麼泡
+telegram-command-my-tea = 您的口味、茶具和泡過的茶
 telegram-command-lessons = 店裡的課程
 telegram-command-shop = 找店家
+telegram-command-language = 英文或中文
 telegram-command-back = 上一步
 telegram-command-start-over = 重新開始
-telegram-says-brew = 我的茶怎麼泡？
+telegram-says-brew = 泡一泡茶
+telegram-says-my-tea = 我的茶
 telegram-says-lessons = 有什麼課程？
 telegram-says-shop = 我想找店家
+telegram-says-language = English / 中文
 telegram-says-back = 上一步
 telegram-says-start-over = 重新開始
 telegram-token-refused = Telegram 不接受這個權杖。請到建立機器人的地方重新取得，再寫進設定。

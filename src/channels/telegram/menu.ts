@@ -3,7 +3,7 @@ import type { Outgoing } from '../../messages.ts';
 import type { CommandWords, Profiles, ProfileWords } from './profile.ts';
 
 /** Each stands for a sentence that anyone could write as well (`telegram-says-…`). */
-export const menuCommands = ['brew', 'lessons', 'shop', 'back', 'start_over'] as const;
+export const menuCommands = ['brew', 'my_tea', 'lessons', 'shop', 'language', 'back', 'start_over'] as const;
 
 type Language = Outgoing['language'];
 

@@ -47,19 +47,26 @@ const plain = (text: string): string =>
     .toLowerCase()
     .replace(/[\s\p{P}]+/gu, '');
 
+export interface LabelSearch {
+  /** Whether other words than the label itself count. */
+  readonly by?: 'labels' | 'all-words';
+  /** All there are, unless told. */
+  readonly languages?: readonly string[];
+}
+
 /** The choice whose label, in any language, was typed, or one of its other words. */
 export function choiceByLabel(
   open: readonly OpenChoice[],
   text: string,
   words: FlowWords,
-  by: 'labels' | 'all-words' = 'all-words',
+  { by = 'all-words', languages = words.languages }: LabelSearch = {},
 ): OpenChoice | null {
   const typed = plain(text);
   if (typed === '') return null;
   const namesOf = ({ label }: SayingChoice, language: string): readonly string[] =>
     by === 'labels' ? [words.say(language, label)] : [words.say(language, label), ...words.typed(language, label.key)];
   const means = ({ choice }: OpenChoice): boolean =>
-    words.languages.some((language) => namesOf(choice, language).some((name) => plain(name) === typed));
+    languages.some((language) => namesOf(choice, language).some((name) => plain(name) === typed));
   return open.find(means) ?? null;
 }
 

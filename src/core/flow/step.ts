@@ -31,6 +31,7 @@ export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, 
       break;
     case 'opened':
       hear(turn, turn.frontRules.opens, { payload: event.payload });
+      perform(turn, turn.frontRules.notices);
       if (!route(turn)) performFirst(turn, turn.frontRules.otherwise);
       break;
     case 'timer':
@@ -60,7 +61,6 @@ function hear(turn: Turn, reader: string, given: Facts): void {
   const outcome = turn.call(reader, given);
   if (!('gives' in outcome)) throw new Error(`${reader} must answer with what it heard`);
   turn.heard = { ...(outcome.gives as Facts), text: given['text'] ?? null };
-  perform(turn, turn.frontRules.notices);
 }
 
 /**
@@ -68,11 +68,15 @@ function hear(turn: Turn, reader: string, given: Facts): void {
  * number, what the flow and the front answer to.
  */
 function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
-  hear(turn, turn.frontRules.reads, { text, language, asked: turn.place.asks });
   const open = turn.openChoices();
   const labelled = choiceByLabel(open, text, turn.book.words);
+  const older = labelled ? null : olderChoice(turn, text);
+  hear(turn, turn.frontRules.reads, { text, language, asked: turn.place.asks });
+  // Words we gave tell nothing of who repeats them, but the language when it is another than ours.
+  if (!choiceByLabel([...open, ...olderChoices(turn)], text, turn.book.words, { by: 'labels', languages: [language] }))
+    perform(turn, turn.frontRules.notices);
+  if (labelled || older) turn.heard = { text };
   if (labelled) return take(turn, labelled);
-  const older = olderChoice(turn, text);
   if (older) return onChosen(turn, older);
   const byNumber = (): boolean => {
     const numbered = choiceByNumber(open, text);
@@ -84,13 +88,15 @@ function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
 
 /** The label of a choice further up, or of one of the front's, typed: the same as a tap on it, which can be made as well. */
 function olderChoice(turn: Turn, text: string): EventOf<'chosen'> | null {
+  const found = choiceByLabel(olderChoices(turn), text, turn.book.words, { by: 'labels' });
+  return found && { kind: 'chosen', choice: found.choice.id, from: found.choice.from, gives: found.choice.gives };
+}
+
+/** The nearest first. */
+function olderChoices(turn: Turn): readonly OpenChoice[] {
   const spots = turn.trail.filter((spot) => spot.flow === turn.spot.flow).slice(-olderPlaces);
   const front = flowNamed(turn.book, turn.book.front);
-  for (const from of [...spots.toReversed(), { flow: front.name, place: front.starts }]) {
-    const found = choiceByLabel(turn.openChoices(from), text, turn.book.words, 'labels');
-    if (found) return { kind: 'chosen', choice: found.choice.id, from, gives: found.choice.gives };
-  }
-  return null;
+  return [...spots.toReversed(), { flow: front.name, place: front.starts }].flatMap((from) => turn.openChoices(from));
 }
 
 function route(turn: Turn, byNumber: () => boolean = () => false): boolean {

@@ -1,4 +1,4 @@
-/** The menu's words fit what Telegram takes, and a tap on a command is understood as it is meant. */
+/** The menu's words fit what Telegram takes. */
 import { describe, expect, it } from 'vitest';
 import { menuCommands, profilesOf } from '../../../src/channels/telegram/menu.ts';
 import { bothScripts } from '../../../src/channels/telegram/profile.ts';
@@ -23,21 +23,4 @@ describe('the profile', () => {
   it('offers commands the Bot API takes', () => {
     for (const command of menuCommands) expect(command).toMatch(/^[a-z0-9_]{1,32}$/);
   });
-});
-
-describe('a tap on a command', () => {
-  const meant: Readonly<Record<string, object>> = {
-    brew: { kind: 'brew', act: null },
-    lessons: { kind: 'lesson' },
-    shop: { act: 'ask-shop' },
-    back: { act: 'back' },
-    start_over: { act: 'start-over' },
-  };
-  it.each(languages.flatMap((language) => menuCommands.map((command) => [command, language] as const)))(
-    '%s in %s is understood',
-    (command, language) => {
-      const says = profiles[language].commands.find((one) => one.command === command)!.says;
-      expect(content.read(says, { language, asked: null })).toMatchObject(meant[command]!);
-    },
-  );
 });

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { contentOf, makeApp, sayIn, stepIn } from '../../../src/app.ts';
+import { profilesOf } from '../../../src/channels/telegram/menu.ts';
 import type { Clock } from '../../../src/clock.ts';
 import { readConfig } from '../../../src/config.ts';
 import type { Language } from '../../../src/core/units.ts';
@@ -15,6 +16,8 @@ import type { KeptMessage } from './bot-api/world.ts';
 import { channelAt, until, type KeptLog } from './harness.ts';
 
 const content = contentOf(readConfig({}));
+
+const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
 
 /** The words of a button or sentence. */
 export const wordsIn =
@@ -61,7 +64,7 @@ export async function pickUp({ language, sendMs = 0, keepers = [] }: PhoneParts)
   const server = await startStandIn({ flood: publishedLimits });
   server.clock.stand();
   const clock = handClock(opened, (ms) => server.clock.advance(ms));
-  const { channel, log } = channelAt(server, { now: () => clock.now() });
+  const { channel, log } = channelAt(server, { now: () => clock.now(), profiles });
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-phone-'));
   const slow: typeof channel = {
     ...channel,
