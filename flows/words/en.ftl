@@ -720,7 +720,8 @@ lesson-none = No lessons are planned at the moment. Ask again, or let the shop k
 lesson-none-then = There is no lesson on that day.
 lesson-how-many = For how many people?
 lesson-ask-name = Under which name shall I put it on the list at the door?
-lesson-name-long = That is longer than a name. Please write it in at most 60 characters.
+mistake-name-too-long = That is longer than a name. Please write it in at most { $most } characters.
+mistake-name-without-letters = A name has letters.
 lesson-named = Put down as { $name }.
 lesson-nothing-booked = You have no booking at the moment.
 lesson-mine = You have booked:
@@ -797,8 +798,14 @@ lesson-told-full = { $free ->
    *[other] Only { $free } seats are free: { lesson-told-head }.
  } Shall I put you on the waiting list?
 lesson-told-did-coming = Good, see you there: { lesson-told-head }.
-lesson-told-did-absent = Thank you for letting us know. Your seat goes on to others: { lesson-told-head }.
-lesson-told-did-accept = The seat is yours: { lesson-told-head }. I'll remind you before.
+lesson-told-did-absent = Thank you for letting us know. { $seats ->
+    [1] Your seat goes
+   *[other] Your seats go
+ } on to others: { lesson-told-head }.
+lesson-told-did-accept = { $seats ->
+    [1] The seat is yours: { lesson-told-head }.
+   *[other] The { $seats } seats are yours: { lesson-told-head }.
+ } I'll remind you before.
 lesson-told-did-decline = The seat goes on to the next: { lesson-told-head }.
 lesson-told-did-leave = Given back: { lesson-told-head }.
 lesson-told-mine = { $n }. { lesson-told-head } – { $state ->
@@ -815,7 +822,9 @@ lesson-told-seats = { $seats ->
 lesson-told-was = “{ $title }”, { WHEN($starts) }
 mistake-no-such-lesson = This lesson is not on the list any more.
 mistake-no-such-booking = I find no such booking of yours.
-choice-lesson-see = { $n }. { $title }
+choice-lesson-see = { $title }, { WHEN($starts, style: "short") }
+choice-lesson-later = Later ones
+    .typed = later / more / next
 choice-lesson-list = Lessons
     .typed = lessons / the lessons / all lessons
 choice-lesson-mine = My lessons

@@ -691,7 +691,8 @@ lesson-none = 目前没有安排课。过一阵再问，或者告诉店家您想
 lesson-none-then = 那天没有课。
 lesson-how-many = 一共几位？
 lesson-ask-name = 门口的名单上写什么名字？
-lesson-name-long = 这比名字长了。请写在 60 个字以内。
+mistake-name-too-long = 这比名字长了。请写在 { $most } 个字以内。
+mistake-name-without-letters = 名字总得有字。
 lesson-named = 记下了：{ $name }。
 lesson-nothing-booked = 您目前没有报名。
 lesson-mine = 您报名了：
@@ -741,8 +742,11 @@ lesson-told-full = { $free ->
    *[other] 只剩 { $free } 个座位：{ lesson-told-head }。
  }要给您排候补吗？
 lesson-told-did-coming = 好，到时候见：{ lesson-told-head }。
-lesson-told-did-absent = 谢谢您告诉我们。您的座位让给别人了：{ lesson-told-head }。
-lesson-told-did-accept = 座位是您的了：{ lesson-told-head }。上课前我会提醒您。
+lesson-told-did-absent = 谢谢您告诉我们。您的 { $seats } 个座位让给别人了：{ lesson-told-head }。
+lesson-told-did-accept = { $seats ->
+    [1] 座位是您的了
+   *[other] { $seats } 个座位是您的了
+ }：{ lesson-told-head }。上课前我会提醒您。
 lesson-told-did-decline = 座位轮到下一位了：{ lesson-told-head }。
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
@@ -756,7 +760,9 @@ lesson-told-seats = { $seats } 个座位
 lesson-told-was = “{ $title }”，{ WHEN($starts) }
 mistake-no-such-lesson = 这节课已经不在名单上了。
 mistake-no-such-booking = 找不到您的这个报名。
-choice-lesson-see = { $n }. { $title }
+choice-lesson-see = { $title }，{ WHEN($starts, style: "short") }
+choice-lesson-later = 后面的
+    .typed = 更多
 choice-lesson-list = 课程
     .typed = 有什么课 / 有哪些课 / 上课
 choice-lesson-mine = 我的课

@@ -691,7 +691,8 @@ lesson-none = 目前沒有排課。過一陣子再問，或告訴店家您想學
 lesson-none-then = 那一天沒有課。
 lesson-how-many = 一共幾位？
 lesson-ask-name = 門口的名單上寫什麼名字？
-lesson-name-long = 這比名字長了。請寫在 60 個字以內。
+mistake-name-too-long = 這比名字長了。請寫在 { $most } 個字以內。
+mistake-name-without-letters = 名字總要有字。
 lesson-named = 記下了：{ $name }。
 lesson-nothing-booked = 您目前沒有報名。
 lesson-mine = 您報名了：
@@ -741,8 +742,11 @@ lesson-told-full = { $free ->
    *[other] 只剩 { $free } 個座位：{ lesson-told-head }。
  }要幫您排候補嗎？
 lesson-told-did-coming = 好，到時見：{ lesson-told-head }。
-lesson-told-did-absent = 謝謝您告訴我們。您的座位讓給別人了：{ lesson-told-head }。
-lesson-told-did-accept = 座位是您的了：{ lesson-told-head }。上課前我會提醒您。
+lesson-told-did-absent = 謝謝您告訴我們。您的 { $seats } 個座位讓給別人了：{ lesson-told-head }。
+lesson-told-did-accept = { $seats ->
+    [1] 座位是您的了
+   *[other] { $seats } 個座位是您的了
+ }：{ lesson-told-head }。上課前我會提醒您。
 lesson-told-did-decline = 座位輪到下一位了：{ lesson-told-head }。
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
@@ -756,7 +760,9 @@ lesson-told-seats = { $seats } 個座位
 lesson-told-was = 「{ $title }」，{ WHEN($starts) }
 mistake-no-such-lesson = 這堂課已經不在名單上了。
 mistake-no-such-booking = 找不到您的這筆報名。
-choice-lesson-see = { $n }. { $title }
+choice-lesson-see = { $title }，{ WHEN($starts, style: "short") }
+choice-lesson-later = 之後的
+    .typed = 更多 / 後面的
 choice-lesson-list = 課程
     .typed = 有什麼課 / 有哪些課 / 上課
 choice-lesson-mine = 我的課

@@ -7,12 +7,13 @@ import { makeTerminalChannel, type Sitter, type TerminalChannel } from '../chann
 import { systemClock, type Clock } from '../clock.ts';
 import { databaseFile, type Config } from '../config.ts';
 import type { Content } from '../content.ts';
+import { instantOf } from '../core/lessons/calendar.ts';
 import { makeLog } from '../log.ts';
 import type { Ladder } from '../messages.ts';
 import { ladderText } from '../pictures/ladder.ts';
 import { openSqliteStore } from '../store/sqlite/store.ts';
-import { makeToldClock } from './told-clock.ts';
-import { firstDifference, readTranscript } from './transcript.ts';
+import { makeToldClock, type ToldClock } from './told-clock.ts';
+import { firstDifference, readTranscript, type Exchange } from './transcript.ts';
 
 export interface Chat extends App {
   readonly terminal: TerminalChannel;
@@ -59,6 +60,21 @@ export const played = (config: Config, folder: string): Config => ({
 export const marked = (lines: readonly string[], who: Sitter): readonly string[] =>
   who === 'me' ? lines : lines.map((line) => `shop: ${line}`);
 
+export interface Passing {
+  readonly zone: string;
+  readonly settled: () => Promise<void>;
+}
+
+/** Lets the time pass that a transcript's line says. */
+export function goOn(
+  clock: ToldClock,
+  { passesMs = 0, leapsTo }: Pick<Exchange, 'passesMs' | 'leapsTo'>,
+  { zone, settled }: Passing,
+): Promise<void> {
+  if (leapsTo === undefined) return clock.pass(passesMs, settled);
+  return clock.leap(instantOf(leapsTo, zone), settled);
+}
+
 /** Plays one transcript in a database of its own; null when all was as written. */
 export async function play(file: string, content: Content, config: Config): Promise<string | null> {
   const { deviceLanguage, exchanges } = readTranscript(readFileSync(file, 'utf8'));
@@ -71,7 +87,7 @@ export async function play(file: string, content: Content, config: Config): Prom
     await chat.start();
     for (const exchange of exchanges) {
       if (exchange.wrote !== null) await chat.terminal.enter(exchange.wrote, exchange.by);
-      else await clock.pass(exchange.passesMs ?? 0, () => chat.settled());
+      else await goOn(clock, exchange, { zone: content.shop.zone, settled: () => chat.settled() });
       await chat.settled();
       const difference = firstDifference(exchange, answered.splice(0));
       if (!difference) continue;

@@ -9,6 +9,8 @@ export interface Exchange {
   /** Null where only time passes. */
   readonly wrote: string | null;
   readonly passesMs?: number;
+  /** The clock on the shop's wall goes there at once, as after a long sleep: "2026-12-04T18:00". */
+  readonly leapsTo?: string;
   /** Who wrote it, when it was the shopkeeper. */
   readonly by?: 'shop';
   readonly line: number;
@@ -28,7 +30,7 @@ export interface Difference {
 
 /**
  * `> ` begins what the person writes, `shop> ` what the shopkeeper does (and `shop: ` what they are told), `+ 8 s` (or
- * min, h) says that so much time passes, `# ` is a comment, `language: zh-Hant` on the first line is what their device
+ * min, h) says that so much time passes, `at 2026-12-04 18:00` that it is that time at the shop by now, `# ` is a comment, `language: zh-Hant` on the first line is what their device
  * speaks. All other lines are the answer; empty ones and spaces at a line's end do not count.
  */
 export function readTranscript(text: string): Transcript {
@@ -41,12 +43,15 @@ export function readTranscript(text: string): Transcript {
   for (const one of told) {
     const last = exchanges.at(-1);
     const passesMs = timePassing(one.text);
+    const leapsTo = leapTo(one.text);
     const written = /^(shop)?>(?: (.*))?$/.exec(one.text);
     if (written) {
       const [, by, wrote = ''] = written;
       exchanges.push({ wrote, ...(by === 'shop' ? { by } : {}), line: one.line, expected: [] });
     } else if (passesMs !== null) {
       exchanges.push({ wrote: null, passesMs, line: one.line, expected: [] });
+    } else if (leapsTo !== null) {
+      exchanges.push({ wrote: null, leapsTo, line: one.line, expected: [] });
     } else if (last) last.expected.push(one);
   }
   return { deviceLanguage: language ?? null, exchanges };
@@ -58,6 +63,12 @@ const unitMs: { readonly [unit: string]: number } = { s: 1_000, min: 60_000, h: 
 export function timePassing(text: string): number | null {
   const [, count, unit = ''] = /^\+ (\d+) (s|min|h)$/.exec(text) ?? [];
   return count === undefined ? null : Number(count) * (unitMs[unit] ?? 0);
+}
+
+/** "at 2026-12-04 18:00"; null for any other line. */
+export function leapTo(text: string): string | null {
+  const [, day, time] = /^at (\d{4}-\d\d-\d\d) (\d\d:\d\d)$/.exec(text) ?? [];
+  return day === undefined ? null : `${day}T${time ?? ''}`;
 }
 
 /** The first line that differs, or null. */

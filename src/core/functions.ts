@@ -22,7 +22,7 @@ import {
   type CoreContent,
 } from './functions/asked-brew.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
-import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
+import { isLessonWish, lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint } from './reading/reading.ts';
@@ -65,7 +65,9 @@ export function makeCalls(content: CoreContent): Calls {
   const calls: { readonly [name in (typeof callList)[number]]: Calls[string] } = {
     readMessage: ({ text, language, asked }, { house, memory }) => {
       const hint = { language: language as Language, asked: asked as string | null };
-      const heard = withOwnVessel(heardMessage(content, textOf(text), hint), textOf(text), memory);
+      const read = withOwnVessel(heardMessage(content, textOf(text), hint), textOf(text), memory);
+      const heard =
+        wishesOverKind.has(read['kind'] ?? null) && isLessonWish(textOf(text), house) ? asLesson(read) : read;
       return { gives: { ...heard, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) } };
     },
     readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, textOf(payload)) }),
@@ -74,8 +76,12 @@ export function makeCalls(content: CoreContent): Calls {
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };
-  return { ...calls, ...shopCalls, ...guideCalls(content), ...ownCalls, ...lessonCalls };
+  return { ...calls, ...shopCalls, ...guideCalls(content), ...ownCalls, ...lessonCalls(content) };
 }
+
+/** "Two seats for old leaves" is no question about leaves. On safety nothing goes before what is said there. */
+const wishesOverKind: ReadonlySet<Json> = new Set(['brew', 'care', 'shop', 'offtopic', 'taste']);
+const asLesson = (heard: Facts): Facts => ({ ...heard, kind: 'lesson', answer: null, mistakes: [] });
 
 /** A message of any length is read by its beginning. */
 const longestText = 5000;

@@ -3,9 +3,9 @@ import { readFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { contentOf } from '../../dist/app.js';
-import { makeChat, marked, played, transcriptStart } from '../../dist/commands/play.js';
+import { goOn, makeChat, marked, played, transcriptStart } from '../../dist/commands/play.js';
 import { makeToldClock } from '../../dist/commands/told-clock.js';
-import { timePassing } from '../../dist/commands/transcript.js';
+import { leapTo, timePassing } from '../../dist/commands/transcript.js';
 import { readConfig } from '../../dist/config.js';
 
 process.env.TZ = 'UTC';
@@ -26,16 +26,22 @@ async function record(file) {
     show: (said, who) => answered.push(...marked(said, who)),
   });
   await chat.start();
+  const around = { zone: content.shop.zone, settled: () => chat.settled() };
   const kept = lines.filter(
-    (line, i) => /^((shop)?>|#( |$))/.test(line) || timePassing(line) !== null || (i === 0 && language !== null),
+    (line, i) =>
+      /^((shop)?>|#( |$))/.test(line) ||
+      timePassing(line) !== null ||
+      leapTo(line) !== null ||
+      (i === 0 && language !== null),
   );
   const written = [];
   for (const line of kept) {
-    const passes = timePassing(line);
+    const passesMs = timePassing(line);
+    const leapsTo = leapTo(line);
     const wrote = /^(shop)?>(?: (.*))?$/.exec(line);
-    if (wrote || passes !== null) {
+    if (wrote || passesMs !== null || leapsTo !== null) {
       if (wrote) await chat.terminal.enter(wrote[2] ?? '', wrote[1]);
-      else await clock.pass(passes, () => chat.settled());
+      else await goOn(clock, { passesMs: passesMs ?? 0, ...(leapsTo === null ? {} : { leapsTo }) }, around);
       await chat.settled();
       written.push('', line, ...answered.splice(0).map((l) => l.trimEnd()));
     } else written.push(...(written.length > 0 && line.startsWith('#') ? ['', line] : [line]));

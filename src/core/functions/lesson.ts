@@ -5,10 +5,10 @@ import { wallAt } from '../lessons/calendar.ts';
 import { statusAt, type Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type Booking, type Roster, type Turn } from '../lessons/roster.ts';
 import { acceptOffer, answerReminder, declineOffer, enrol, leave } from '../lessons/seats.ts';
-import { hearWish, meantLessons } from '../lessons/spoken/wish.ts';
+import { hearWish, isAboutLessons, meantLessons } from '../lessons/spoken/wish.ts';
 import { calendarEntry, lessonValues } from '../lessons/tidings.ts';
 import type { Instant } from '../units.ts';
-import { asFacts, phrase, refused, textOf } from './asked-brew.ts';
+import { asFacts, phrase, refused, textOf, type CoreContent } from './asked-brew.ts';
 
 export const lessonCallNames = [
   'lessonWish',
@@ -17,6 +17,8 @@ export const lessonCallNames = [
   'enrolling',
   'answerBooking',
   'ownLessons',
+  'teaFamily',
+  'nameSaid',
 ] as const;
 
 interface Listed extends Lesson {
@@ -27,28 +29,54 @@ interface Own extends Booking {
   readonly lesson: Listed;
 }
 
-export const lessonCalls: { readonly [name in (typeof lessonCallNames)[number]]: Calls[string] } = {
+type LessonCalls = { readonly [name in (typeof lessonCallNames)[number]]: Calls[string] };
+
+export const lessonCalls = ({ teas }: Pick<CoreContent, 'teas'>): LessonCalls => ({
   lessonWish: ({ text, guests = null }, around) => ({ gives: wishOf(textOf(text), guests, around) }),
-  lessonList: ({ ids }, around) => ({ gives: listed(ids ?? null, around) }),
+  lessonList: ({ ids = null, first }, around) => ({ gives: listed({ ids, first: Number(first ?? 0) }, around) }),
   oneLesson: ({ lesson }, around) => oneLesson(textOf(lesson), around),
   enrolling: (given, around) => enrolling(given, around),
   answerBooking: ({ booking, answer }, around) => answerBooking(textOf(booking), textOf(answer), around),
   ownLessons: (_, around) => ({ gives: ownLessons(around) }),
-};
+  nameSaid: ({ text }) => nameSaid(textOf(text)),
+  teaFamily: ({ tea }) => ({ gives: teas.find(({ id }) => id === tea)?.family ?? null }),
+});
+
+/** Whether a message asks for a seat, or for one's own booking, by the names of the lessons there are. */
+export function isLessonWish(text: string, house: Facts | undefined): boolean {
+  const known = [...upcomingIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
+  return known.length > 0 && isAboutLessons(text, known);
+}
+
+/** A list at a door has no room for more. */
+const longestName = 60;
+
+function nameSaid(text: string): Outcome {
+  const name = text.normalize('NFC').replace(/\s+/gu, ' ').trim();
+  const wrong = (code: string): Outcome => ({ wrong: code, field: 'name', values: { most: longestName } });
+  if (!/\p{L}/u.test(name)) return wrong('name-without-letters');
+  return name.length > longestName ? wrong('name-too-long') : { gives: name };
+}
 
 /** So many fit a screen. */
 const mostListed = 8;
 
-const upcomingIn = ({ house }: Around): readonly Listed[] => (house?.['lessons'] ?? []) as unknown as readonly Listed[];
-const ownIn = ({ house }: Around): readonly Own[] => (house?.['bookings'] ?? []) as unknown as readonly Own[];
+type InHouse = { readonly house?: Facts | undefined };
+const upcomingIn = ({ house }: InHouse): readonly Listed[] =>
+  (house?.['lessons'] ?? []) as unknown as readonly Listed[];
+const ownIn = ({ house }: InHouse): readonly Own[] => (house?.['bookings'] ?? []) as unknown as readonly Own[];
 const stands = ({ standing }: Booking): boolean => standing !== 'left';
 
 function wishOf(text: string, guests: Json, around: Around): Facts {
   const upcoming = upcomingIn(around);
   const wish = hearWish(text, around.nowMs, upcoming[0]?.zone ?? 'UTC');
   const own = ownIn(around).filter((one) => stands(one) && one.lesson.startsAt > around.nowMs);
-  const among = wish.want === 'leave' ? own.map(({ lesson }) => lesson) : upcoming;
-  const meant = meantLessons(among, wish);
+  const isOwn = ({ id }: Listed): boolean => own.some(({ lesson }) => lesson.id === id);
+  // Who names a lesson they have not booked does not mean the one they have.
+  const among =
+    wish.want === 'leave' ? [...upcoming.filter(isOwn), ...upcoming.filter((one) => !isOwn(one))] : upcoming;
+  const named = meantLessons(among, wish);
+  const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
   const one = meant.length === 1 ? meant[0] : undefined;
   return {
     want: wish.want,
@@ -61,17 +89,24 @@ function wishOf(text: string, guests: Json, around: Around): Facts {
   };
 }
 
-function listed(ids: Json, around: Around): Facts {
+function listed({ ids, first }: { readonly ids: Json; readonly first: number }, around: Around): Facts {
   const all = upcomingIn(around).filter(({ id }) => !Array.isArray(ids) || ids.includes(id));
-  const shown = all.slice(0, mostListed);
+  const shown = all.slice(first, first + mostListed);
   return {
-    items: shown.map(({ id, title }, n) => ({ n: n + 1, id, title: { ...title } })),
+    items: shown.map(itemOf),
     told: shown.map((lesson, n) =>
       phrase('lesson-told-line', { n: n + 1, ...lessonValues(lesson), ...stateOf(lesson, around) }),
     ),
-    more: all.length - shown.length,
+    more: Math.max(0, all.length - first - shown.length),
+    next: first + shown.length,
   };
 }
+
+const itemOf = ({ id, title, startsAt, zone }: Lesson): Facts => ({
+  id,
+  title: { ...title },
+  starts: wallAt(startsAt, zone),
+});
 
 /** How it stands for this person: their own booking first, then what is free. */
 function stateOf(lesson: Listed, around: Around): Facts {
@@ -204,7 +239,7 @@ function ownLessons(around: Around): Facts {
     .slice(0, mostPast);
   const teas = [...new Set(past.flatMap(({ lesson }) => lesson.teas))].slice(0, mostPast);
   return {
-    items: ahead.map(({ lesson }, n) => ({ n: n + 1, lesson: lesson.id, title: { ...lesson.title } })),
+    items: ahead.map(({ lesson }) => itemOf(lesson)),
     ahead: ahead.map((one, n) => phrase('lesson-told-mine', { n: n + 1, ...lessonValues(one.lesson), ...mineOf(one) })),
     past: past.map(({ lesson }) => phrase('lesson-told-was', lessonValues(lesson))),
     teas: teas.map((tea) => ({ tea })),

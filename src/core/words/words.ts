@@ -134,7 +134,7 @@ function functionsOf(language: Language, { names, say }: { names: NameOf; say: S
     STYLE: named('style'),
     ANSWER: named('answer'),
     LESSON: named('lesson'),
-    WHEN: ([wall]) => wallTime(textOf(wall), language),
+    WHEN: ([wall], { style }) => wallTime(textOf(wall), language, style === undefined ? 'long' : 'short'),
   };
 }
 

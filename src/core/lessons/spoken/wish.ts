@@ -17,6 +17,9 @@ export interface Wish {
   readonly rest: string;
 }
 
+/** Longer than any wish needs; it bounds the reading's time. */
+const longest = 400;
+
 const lesson = '(?:lessons?|class(?:es)?|courses?|workshops?|evenings?)';
 
 /** The first that fits; order matters: "my booking" is no wish to book. */
@@ -34,7 +37,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   ],
   [
     'enrol',
-    /\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend)\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)名|預約|预约|預訂|预订|訂[位座]|订[位座]|留.{0,4}[位座]|參加|参加|想[上報报]/iu,
+    /\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend)\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)名|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|想[上報报]/iu,
   ],
   [
     'list',
@@ -47,11 +50,11 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
 
 /** `zone` is the shop's, in which "Saturday" and "tomorrow" are meant. */
 export function hearWish(sentence: string, now: Instant, zone: string): Wish {
-  const text = plain(sentence).slice(0, 400).replaceAll('’', "'");
+  const text = cleared(sentence);
   const day = readDay(text, dateOf(wallAt(now, zone)));
   const seats = readSeats(day.rest);
   return {
-    want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? 'question',
+    want: wantIn(text),
     ...(day.date === undefined ? {} : { date: day.date }),
     ...(seats.amount === undefined ? {} : { seats: seats.amount }),
     rest: seats.rest,
@@ -69,12 +72,29 @@ export function meantLessons<Kind extends Lesson>(lessons: readonly Kind[], { da
   return named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
 }
 
+/** Whether a sentence wants a seat, or one's own booking, so plainly that it is about lessons, whatever its words are about. */
+export function isAboutLessons(sentence: string, lessons: readonly Lesson[]): boolean {
+  const text = cleared(sentence);
+  const want = wantIn(text);
+  if (want === 'question' || want === 'list') return false;
+  // One word of a title may be a tea to buy as well.
+  const isNamed = lessons.some((lesson) => likeness(lesson, text, 2) >= enoughLikeness);
+  return isNamed || (want === 'enrol' && !tableWords.test(text) && readSeats(text).amount !== undefined);
+}
+
+const cleared = (sentence: string): string => plain(sentence.slice(0, longest)).replaceAll('’', "'");
+const wantIn = (text: string): Wanted => wants.find(([, pattern]) => pattern.test(text))?.[0] ?? 'question';
+/** A seat in a lesson is not a table in a restaurant. */
+const tableWords = /\btables?\b|[桌]/iu;
+
 /** So much of a title's words makes it meant: judgement. */
 const enoughLikeness = 0.4;
 
-function likeness({ title }: Lesson, words: string): number {
+/** A part of a title set off by a colon or comma counts as the whole: "old leaves" for "Old leaves: raw and ripe". */
+function likeness({ title }: Lesson, words: string, leastParts = 1): number {
   const heard = partsOf(words);
-  return Math.max(...Object.values(title).map((name) => share(partsOf(name), heard)));
+  const names = Object.values(title).flatMap((name) => [name, ...name.split(/[:：,，]/u)].map(partsOf));
+  return Math.max(0, ...names.filter((parts) => parts.size >= leastParts).map((parts) => share(parts, heard)));
 }
 
 function share(parts: ReadonlySet<string>, heard: ReadonlySet<string>): number {

@@ -1,0 +1,74 @@
+import { describe, expect, it, test } from 'vitest';
+import { hearWish, isAboutLessons, meantLessons, type Wanted } from '../../../../src/core/lessons/spoken/wish.ts';
+import { denver, denverAt, lessonWith } from '../lesson-drafts.ts';
+
+/** A Friday. */
+const friday = denverAt('2026-12-04T12:00');
+const hear = (sentence: string) => hearWish(sentence, friday, denver);
+
+const titled = (id: string, en: string, han: string, starts: string) =>
+  lessonWith({ id, title: { en, 'zh-Hant': han, 'zh-Hans': han }, starts });
+const lessons = [
+  { ...titled('cup-1', 'The first cup', '第一杯茶', '2026-12-05T10:30'), series: 'cup' },
+  titled('gaiwan', 'An evening with the gaiwan', '盖碗之夜', '2026-12-10T18:30'),
+  { ...titled('cup-2', 'The first cup', '第一杯茶', '2026-12-12T10:30'), series: 'cup' },
+  titled('old', 'Old leaves: raw and ripe', '老茶：生普与熟普', '2026-12-12T15:00'),
+];
+const idsOf = (sentence: string): readonly string[] => meantLessons(lessons, hear(sentence)).map(({ id }) => id);
+
+it.each<[string, Wanted, number | undefined]>([
+  ["I'd like two seats on Saturday", 'enrol', 2],
+  ['book a seat for the first cup', 'enrol', 1],
+  ['sign me up for the gaiwan evening', 'enrol', undefined],
+  ['put us down for 3 places', 'enrol', 3],
+  ['我想報名第一杯茶，兩個人', 'enrol', 2],
+  ['盖碗之夜我要订两个座位', 'enrol', 2],
+  ['which lessons are there?', 'list', undefined],
+  ['do you have classes for beginners?', 'list', undefined],
+  ['when is the next lesson', 'list', undefined],
+  ['lessons', 'list', undefined],
+  ['有哪些課？', 'list', undefined],
+  ['星期六有什么课', 'list', undefined],
+  ['when is my next lesson', 'own', undefined],
+  ['my bookings', 'own', undefined],
+  ['what have I booked?', 'own', undefined],
+  ['我报了什么课', 'own', undefined],
+  ['cancel my lesson', 'leave', undefined],
+  ['I can’t make it on Saturday', 'leave', undefined],
+  ['取消報名', 'leave', undefined],
+  ['我来不了了', 'leave', undefined],
+  ['do you teach children?', 'question', undefined],
+  ['is it warm upstairs?', 'question', undefined],
+])('%s → %s', (sentence, want, seats) => {
+  expect(hear(sentence)).toMatchObject({ want, ...(seats === undefined ? {} : { seats }) });
+  expect(hear(sentence).seats).toBe(seats);
+});
+
+describe('which lesson is meant', () => {
+  test.each<[string, readonly string[]]>([
+    ['a seat in the first cup', ['cup-1']],
+    ['the first cup on 12 December', ['cup-2']],
+    ['two seats on Saturday', ['cup-1']],
+    ['Saturday 12 December', ['cup-2', 'old']],
+    ['old leaves', ['old']],
+    ['老茶', ['old']],
+    ['盖碗之夜', ['gaiwan']],
+    ['next Sunday', []],
+    ['anything at all', lessons.map(({ id }) => id)],
+  ])('%s → %j', (sentence, ids) => {
+    expect(idsOf(sentence)).toEqual(ids);
+  });
+});
+
+it.each<[string, boolean]>([
+  ['4 seats for old leaves', true],
+  ["I'd like two seats on Saturday", true],
+  ['how long do old leaves keep?', false],
+  ['can I steep old leaves again?', false],
+  ['a table for two people', false],
+  ['book a table for two people', false],
+  ['可以预订老茶吗', false],
+  ['cancel', false],
+])('%s: %s', (sentence, expected) => {
+  expect(isAboutLessons(sentence, lessons)).toBe(expected);
+});
