@@ -20,7 +20,7 @@ export interface Wish {
 /** Longer than any wish needs; it bounds the reading's time. */
 const longest = 400;
 
-const lesson = '(?:lessons?|class(?:es)?|courses?|workshops?|evenings?)';
+const lessonWords = '(?:lessons?|class(?:es)?|courses?|workshops?|evenings?)';
 
 /** The first that fits; order matters: "my booking" is no wish to book. */
 const wants: readonly (readonly [Wanted, RegExp])[] = [
@@ -31,7 +31,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   [
     'own',
     new RegExp(
-      `\\bmy (?:next |own |past )?(?:${lesson}|bookings?|reservations?)\\b|\\bwhat (?:have|did) i (?:book|sign)|\\bam i (?:booked|enrolled|registered|signed)|我(?:的|報了|报了|訂了|订了|報名了|报名了)(?:什麼|什么|哪些|哪幾|哪几)?(?:課|课|預約|预约|報名|报名|預訂|预订)|我(?:報|报|訂|订)了`,
+      `\\bmy (?:next |own |past )?(?:${lessonWords}|bookings?|reservations?)\\b|\\bwhat (?:have|did) i (?:book|sign)|\\bam i (?:booked|enrolled|registered|signed)|我(?:的|報了|报了|訂了|订了|報名了|报名了)(?:什麼|什么|哪些|哪幾|哪几)?(?:課|课|預約|预约|報名|报名|預訂|预订)|我(?:報|报|訂|订)了`,
       'iu',
     ),
   ],
@@ -42,7 +42,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   [
     'list',
     new RegExp(
-      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lesson}\\b|^(?:the |tea )?${lesson}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$`,
+      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$`,
       'iu',
     ),
   ],
