@@ -65,7 +65,7 @@ async function erase(n: number, trial: Trial, tally: Tally): Promise<number> {
   const person = await live(store, canary, trial);
   const before = kept().includes(needle);
   await makeBackup({ database, folder: backups, now: noon });
-  await store.forget(person);
+  await store.forget(person, noon);
   const after = kept();
   await exchange(store, 'other-6', [say('x')]);
   await store.close();
