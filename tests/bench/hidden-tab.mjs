@@ -20,7 +20,8 @@ const web = makeWebChannel({
   port: 0,
   clock: { now: () => Date.now() },
   log: makeLog('silent'),
-  history: () => Promise.resolve(said),
+  passed: () => Promise.resolve(said.map((message) => ({ said: message }))),
+  lineOf: (updateId) => updateId.slice(-20),
   teaSheet: () => Promise.resolve(null),
   pageWords: (language) =>
     Object.fromEntries(

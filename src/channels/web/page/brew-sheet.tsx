@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { wakeBell } from './bell.ts';
-import { staleMs } from './countdown.tsx';
+import { isOver, staleMs } from './countdown.tsx';
 import { EntryLine } from './entry-line.tsx';
 import { Foot } from './foot.tsx';
 import { keepMayRing, mayRing } from './kept.ts';
@@ -29,6 +29,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
   );
   useWakeLock(sheet.entries.some(isHolding));
   useScrolling(sheet);
+  const calledFrom = placeOfCalled(sheet);
   const label = boot.label !== null && !isAnswered(sheet, boot) ? boot.label : null;
 
   return (
@@ -40,6 +41,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
             <EntryLine
               entry={{ place: 'label', said: label, first: 0, last: 0 }}
               open={false}
+              called={false}
               card={card === null}
               words={words}
               ring={false}
@@ -58,6 +60,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
                   key={line.entry.place}
                   entry={line.entry}
                   open={line.open}
+                  called={line.entry.place === calledFrom}
                   card={line.entry.place === card}
                   words={words}
                   ring={bell.wanted && bell.awake}
@@ -83,6 +86,13 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
 
 function isHolding({ said }: Entry): boolean {
   return said.countdown !== undefined && said.countdown.endsAt + staleMs > houseNow();
+}
+
+/** The hold whose end has been called, if it was the last. */
+function placeOfCalled({ entries }: Sheet): string | null {
+  const hold = entries.findLast(({ said }) => said.countdown !== undefined && isOver(said.countdown));
+  const isCalled = hold !== undefined && entries.some(({ said, last }) => last > hold.last && said.choices.length > 0);
+  return isCalled ? hold.place : null;
 }
 
 /** The label's plan stands until the conversation has one of its own. */
@@ -132,7 +142,7 @@ function useBell(): BellState {
 function useScrolling(sheet: Sheet): void {
   const begun = useRef(false);
   useEffect(() => {
-    if (!sheet.caughtUp) return;
+    if (!sheet.caughtUp && sheet.entries.length === 0) return;
     const newest = document.querySelector('.lines > li:last-child');
     // A sheet opened anew begins where it was left off, a bare or labelled one at its head.
     if (begun.current || sheet.entries.length > 1) {
@@ -140,5 +150,5 @@ function useScrolling(sheet: Sheet): void {
       newest?.scrollIntoView({ block: newest.getBoundingClientRect().top < 0 ? 'start' : 'nearest' });
     }
     begun.current = true;
-  }, [sheet.caughtUp, sheet.lastId, sheet.acts.length]);
+  }, [sheet.caughtUp, sheet.line, sheet.lastId, sheet.acts.length]);
 }

@@ -8,6 +8,11 @@ import type { PageWords, Said } from './wire.ts';
 
 type Countdown = NonNullable<Said['countdown']>;
 
+/** A call made this much early, for the time it takes to arrive, still ends its hold. */
+const leadMs = 2_000;
+
+export const isOver = ({ endsAt }: Countdown): boolean => endsAt - leadMs <= houseNow();
+
 /** A hold that ended longer ago is not called any more. */
 export const staleMs = 10 * 60_000;
 /** A call this late, after a reload, would only confuse. */
@@ -43,7 +48,7 @@ export function Hold({ id, of, words, ring, call }: Props): JSX.Element | null {
       </svg>
       {left <= -1000 && (
         <p class="hold-label" aria-hidden="true">
-          {words['page-since']} {digitsOf(-left)}
+          {words['page-since']} {minutesOf(-left)}
         </p>
       )}
     </div>
@@ -51,9 +56,12 @@ export function Hold({ id, of, words, ring, call }: Props): JSX.Element | null {
 }
 
 /** Whole seconds, rounded up while time is left: "0" is never shown before it is true. */
-export function digitsOf(ms: number): string {
+function digitsOf(ms: number): string {
+  return ms <= 99_000 ? String(Math.ceil(ms / 1000)) : minutesOf(ms);
+}
+
+function minutesOf(ms: number): string {
   const seconds = Math.ceil(ms / 1000);
-  if (seconds < 100) return String(seconds);
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
 }
 

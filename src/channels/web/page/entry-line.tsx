@@ -10,6 +10,8 @@ interface Props {
   readonly entry: Entry;
   /** Whether its choices still stand. */
   readonly open: boolean;
+  /** A hold whose end has been called: what can be done now stands with the call. */
+  readonly called: boolean;
   /** The newest plan: it prints as a card. */
   readonly card: boolean;
   readonly words: PageWords;
@@ -18,13 +20,13 @@ interface Props {
   readonly call: (text: string) => void;
 }
 
-export function EntryLine({ entry, open, card, words, ring, tap, call }: Props): JSX.Element {
+export function EntryLine({ entry, open, called, card, words, ring, tap, call }: Props): JSX.Element {
   const { said, place } = entry;
   const self = useRef<HTMLLIElement>(null);
   const isCard = card && said.ladder !== undefined;
   return (
     <li
-      class={`entry${isCard ? ' card' : ''}${said.countdown ? ' holding' : ''}`}
+      class={`entry${isCard ? ' card' : ''}${said.countdown ? ' holding' : ''}${called ? ' called' : ''}`}
       lang={said.language}
       tabIndex={-1}
       ref={self}
@@ -41,7 +43,7 @@ export function EntryLine({ entry, open, card, words, ring, tap, call }: Props):
       )}
       {said.ladder && <LadderFigure of={said.ladder} />}
       {said.countdown && <Hold id={place} of={said.countdown} words={words} ring={ring} call={call} />}
-      {open && said.choices.length > 0 && (
+      {open && !called && said.choices.length > 0 && (
         <div class="choices" role="group" aria-label={words['page-choices']}>
           {said.choices.map((choice) => (
             <button

@@ -5,7 +5,8 @@ import type { Ladder } from '../../../messages.ts';
 export const ladderWidth = 320;
 const pitch = 32;
 const rail = 36;
-const longest = 186;
+/** Leaves room for "10 h 30 min" beside it, in any language. */
+const longest = 160;
 /** A rung of no length is still seen. */
 const shortest = 5;
 
