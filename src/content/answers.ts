@@ -10,6 +10,8 @@ const questions = z.array(line).min(1);
 
 const answerSchema = z.strictObject({
   kind: z.enum(['care', 'safety', 'shop']),
+  words: z.array(line).default([]),
+  'gives-way': z.boolean().default(false),
   sources: z.array(line).min(1, 'expected where this comes from, or "common practice, no source"'),
   questions: z.strictObject({ en: questions, 'zh-Hant': questions, 'zh-Hans': questions }),
   text: z.strictObject({ en: line, 'zh-Hant': line, 'zh-Hans': line }),
@@ -23,7 +25,8 @@ export function readAnswers(dataDir: string, shopDir = join(dataDir, 'shop')): r
   for (const file of folders.flatMap(filesIn)) {
     try {
       const id = basename(file, '.yaml');
-      answers.set(id, { id, ...readYaml(file, answerSchema).value });
+      const { 'gives-way': givesWay, ...answer } = readYaml(file, answerSchema).value;
+      answers.set(id, { id, givesWay, ...answer });
     } catch (error) {
       if (!(error instanceof ContentMistake)) throw error;
       mistakes.push(error.message);

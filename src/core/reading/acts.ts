@@ -10,6 +10,7 @@ export const acts = [
   'yes',
   'no',
   'thanks',
+  'goodbye',
   'correct',
   'follow-up',
   'language',
@@ -41,6 +42,11 @@ export function readAct(text: string, cues: Cues, wants: Language | null): Act |
   if (opensWithNo.test(text) || cues.has('correct', text) || notThisButThat.test(text)) return 'correct';
   if (cues.is('follow-up', text) || goesOn.test(text)) return 'follow-up';
   return text.length <= 24 && /^(?:why|点解|为什么|为何)/.test(text) ? 'why' : null;
+}
+
+/** What a greeting does, when it says no more than that: thanks and farewells come in many words. */
+export function actOfGreeting(text: string, cues: Cues): Act | null {
+  return (['thanks', 'goodbye'] as const).find((cue) => cues.has(cue, text)) ?? null;
 }
 
 /** The language a person asks to be answered in. "Chinese" alone keeps the script they write. */

@@ -4,12 +4,16 @@ import type { Language } from '../units.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { cueText } from './cues.ts';
 import { oneChinese } from './one-chinese.ts';
-import type { SubjectFinder } from './subjects.ts';
+import { makeSubjectFinder, type SubjectFinder } from './subjects.ts';
 import { termsOf } from './terms.ts';
 
 export interface StandingAnswer {
   readonly id: string;
   readonly kind: 'care' | 'safety' | 'shop';
+  /** Words that lead to it whatever else is asked: "warfarin". `*` at the end: any ending; a word leads to one answer only. */
+  readonly words: readonly string[];
+  /** Its words count only where no other answer's are found. */
+  readonly givesWay: boolean;
   /** Questions it answers, as people put them. */
   readonly questions: { readonly [language in Language]: readonly string[] };
   readonly text: { readonly [language in Language]: string };
@@ -32,7 +36,9 @@ export interface AnswerFinder {
 export const generalSafety = 'safety-general';
 
 /** So alike must they be. A wrong answer on safety does more harm than the general one. Chosen on the examples. */
-const leastLikeness = { care: 0.25, shop: 0.25, safety: 0.4 } as const;
+const leastLikeness = { care: 0.33, shop: 0.3, safety: 0.4 } as const;
+/** So alike, it is that answer's question, whatever words lead elsewhere. */
+const sameQuestion = 0.75;
 /** Longer texts hold more than one question. */
 const longestQuestion = 300;
 
@@ -48,36 +54,76 @@ export function makeAnswerFinder(answers: readonly StandingAnswer[], subjectsOf:
     const text = oneChinese(words);
     return [...termsOf(text), ...subjectsOf(text).map((subject) => `about-${subject}`)];
   };
-  const rows: readonly Row[] = answers
-    .flatMap(({ id, kind, questions }) =>
-      Object.values(questions)
-        .flat()
-        .map((text) => ({ answer: id, kind, terms: termsIn(cueText(plainText(text).plain)) })),
-    )
-    .map((row, id) => ({ id, ...row }));
-  const search = new MiniSearch<Row & { question: string }>({
-    fields: ['question'],
-    tokenize: (text) => text.split(' '),
-    processTerm: (term) => term,
-  });
-  search.addAll(rows.map((row) => ({ ...row, question: row.terms.join(' ') })));
+  const rows = rowsOf(answers, termsIn);
+  const answerOf = (hit: SearchResult): string => rows[Number(hit.id)]?.answer ?? '';
+  const search = searchOver(rows);
   const weightOf = rarity(rows);
+  const namedBy = makeNamedFinder(answers);
 
-  return (words, kind) => {
-    const asked = termsIn(words.slice(0, longestQuestion));
-    if (asked.length === 0) return null;
+  const likest = (asked: readonly string[], fits: (row: Row) => boolean): FoundAnswer | null => {
     const hits = search.search(asked.join(' '), {
-      filter: (hit) => kind === null || rows[Number(hit.id)]?.kind === kind,
+      filter: (hit) => {
+        const row = rows[Number(hit.id)];
+        return row !== undefined && fits(row);
+      },
       fuzzy: (term) => (/^[a-z]{5,}$/.test(term) ? 1 : 0),
     });
-    const best = favourite(hits, (id) => rows[id]?.answer ?? '');
+    const best = favourite(hits, answerOf);
     const row = best && rows[Number(best.hit.id)];
     if (!row) return null;
     const likeness = Math.min(
       shareOf(best.terms, asked, weightOf),
       shareOf(new Set(best.hit.terms), row.terms, weightOf),
     );
-    return likeness >= leastLikeness[row.kind] ? { id: row.answer, kind: row.kind, likeness } : null;
+    return { id: row.answer, kind: row.kind, likeness };
+  };
+
+  return (words, kind) => {
+    const question = words.slice(0, longestQuestion);
+    const asked = termsIn(question);
+    if (asked.length === 0) return null;
+    const found = likest(asked, (row) => kind === null || row.kind === kind);
+    if (kind === null || (found && found.likeness >= sameQuestion)) return enough(found);
+    const named = namedBy(question, kind);
+    const [first] = named;
+    if (first === undefined) return enough(found);
+    if (named.length === 1) return { id: first, kind, likeness: leastLikeness[kind] };
+    return likest(asked, (row) => named.includes(row.answer)) ?? { id: first, kind, likeness: leastLikeness[kind] };
+  };
+}
+
+const enough = (found: FoundAnswer | null): FoundAnswer | null =>
+  found && found.likeness >= leastLikeness[found.kind] ? found : null;
+
+function rowsOf(answers: readonly StandingAnswer[], termsIn: (words: string) => string[]): readonly Row[] {
+  const asked = answers.flatMap(({ id, kind, questions }) =>
+    Object.values(questions)
+      .flat()
+      .map((text) => ({ answer: id, kind, terms: termsIn(cueText(plainText(text).plain)) })),
+  );
+  return asked.map((row, id) => ({ id, ...row }));
+}
+
+function searchOver(rows: readonly Row[]): MiniSearch<Row & { question: string }> {
+  const search = new MiniSearch<Row & { question: string }>({
+    fields: ['question'],
+    tokenize: (text) => text.split(' '),
+    processTerm: (term) => term,
+  });
+  search.addAll(rows.map((row) => ({ ...row, question: row.terms.join(' ') })));
+  return search;
+}
+
+/** The answers of a kind that a word of the question leads to; the general ones only where no other is. */
+function makeNamedFinder(
+  answers: readonly StandingAnswer[],
+): (words: string, kind: StandingAnswer['kind']) => readonly string[] {
+  const leadsTo = makeSubjectFinder(Object.fromEntries(answers.map((answer) => [answer.id, answer.words])));
+  const known = new Map(answers.map((answer) => [answer.id, answer]));
+  return (words, kind) => {
+    const named = leadsTo(oneChinese(words)).filter((id) => known.get(id)?.kind === kind);
+    const special = named.filter((id) => known.get(id)?.givesWay === false);
+    return special.length > 0 ? special : named;
   };
 }
 
@@ -106,17 +152,17 @@ interface Favourite {
 }
 
 /** The best hit of the answer whose questions, taken together, hold most of what was asked. */
-function favourite(hits: readonly SearchResult[], answerOf: (id: number) => string): Favourite | null {
+function favourite(hits: readonly SearchResult[], answerOf: (hit: SearchResult) => string): Favourite | null {
   const weights = new Map<string, Map<string, number>>();
   for (const hit of hits) {
-    const answer = answerOf(Number(hit.id));
+    const answer = answerOf(hit);
     const terms = weights.get(answer) ?? new Map<string, number>();
     weights.set(answer, terms);
     const share = hit.score / hit.terms.length;
     for (const term of hit.queryTerms) terms.set(term, Math.max(terms.get(term) ?? 0, share));
   }
   const termsOfAnswer = (hit: SearchResult): ReadonlyMap<string, number> =>
-    weights.get(answerOf(Number(hit.id))) ?? new Map<string, number>();
+    weights.get(answerOf(hit)) ?? new Map<string, number>();
   const weight = (hit: SearchResult): number => hit.score + [...termsOfAnswer(hit).values()].reduce((a, b) => a + b, 0);
   const [hit] = hits.toSorted((a, b) => weight(b) - weight(a));
   return hit ? { hit, terms: new Set(termsOfAnswer(hit).keys()) } : null;

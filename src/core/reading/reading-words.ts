@@ -90,6 +90,7 @@ export const cueNames = [
   'yes',
   'no',
   'thanks',
+  'goodbye',
   'hello',
   'correct',
   'follow-up',

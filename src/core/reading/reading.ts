@@ -1,7 +1,7 @@
 /** Free text → facts and the kind of question. It answers nothing, remembers nothing and never changes what was said. */
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
-import type { Act } from './acts.ts';
+import { actOfGreeting, type Act } from './acts.ts';
 import { generalSafety, makeAnswerFinder, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { evidenceIn } from './evidence.ts';
 import { factsOf } from './facts.ts';
@@ -79,6 +79,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const kind = settleKind(scene, data.weights(), answerFor);
     return {
       ...factsOf(seen, kind),
+      act: act ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
       style: styleFor(kind, seen),
       strength: kind === 'brew' ? readStrength(cues, words) : null,
