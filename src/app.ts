@@ -119,6 +119,8 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
       await operation.start();
       await app.start();
       setImmediate(() => warmUp(content));
+      // Later: what fell due while we were away comes first.
+      setTimeout(() => void distant.warmUp().catch(() => undefined), 5_000).unref();
     },
     async stop() {
       await operation.stop();

@@ -1,18 +1,14 @@
 /** The channels that reach beyond this machine, made from the settings, and what may be wrong with them at the start. */
 import { makeMailChannel, type MailChannel, type MailTrouble } from './channels/mail/mail-channel.ts';
 import { profilesOf } from './channels/telegram/menu.ts';
-import {
-  makeTelegramChannel,
-  type TelegramChannel,
-  type TelegramDeps,
-  type TelegramTrouble,
-} from './channels/telegram/telegram.ts';
+import { makeTelegramChannel, type TelegramChannel, type TelegramTrouble } from './channels/telegram/telegram.ts';
 import type { Clock } from './clock.ts';
 import type { Config } from './config.ts';
 import type { Content } from './content.ts';
 import type { Instant, Language } from './core/units.ts';
 import type { Log } from './log.ts';
 import type { Channel } from './messages.ts';
+import { makeDrawingRoom, type DrawingRoom } from './pictures/drawing-room.ts';
 
 export interface DistantParts {
   readonly config: Config;
@@ -30,17 +26,23 @@ export interface DistantChannels {
   readonly polls: () => { readonly [channel: string]: Instant | null };
   /** The name of the bot, as its address has it; null without one, or before Telegram has told it. */
   readonly telegramName: () => string | null;
+  /** Loads what the first picture needs, so that nobody waits for it. */
+  warmUp(): Promise<void>;
   /** Looks whether each can be used as it is set up. */
   troubles(): Promise<readonly Trouble[]>;
 }
 
 export function makeDistantChannels(parts: DistantParts): DistantChannels {
-  const telegram = telegramIn(parts);
+  const room = makeDrawingRoom();
+  const telegram = telegramIn(parts, room);
   const mail = mailIn(parts);
   const isPolling = parts.config.telegram?.webhook === null;
   return {
     channels: [telegram, mail].filter((one) => one !== null),
     polls: () => (telegram && isPolling ? { telegram: telegram.health().lastPollAt } : {}),
+    async warmUp() {
+      if (telegram) await room.draw(smallestLadder, 'en');
+    },
     telegramName: () => telegram?.health().username ?? null,
     async troubles() {
       const found = await Promise.all([
@@ -52,20 +54,18 @@ export function makeDistantChannels(parts: DistantParts): DistantChannels {
   };
 }
 
-function telegramIn({ config, content, clock, log }: DistantParts): TelegramChannel | null {
+const smallestLadder = { title: '', rungs: [{ n: 1, seconds: 1, label: '1', length: 1, ink: 1 }] };
+
+function telegramIn({ config, content, clock, log }: DistantParts, room: DrawingRoom): TelegramChannel | null {
   if (!config.telegram) return null;
   const { token, apiRoot, webhook } = config.telegram;
   const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
-  const rest = { token, apiRoot, log, now: () => clock.now(), profiles, drawPicture };
+  const rest = { token, apiRoot, log, now: () => clock.now(), profiles, drawPicture: room.draw };
   if (!webhook) return makeTelegramChannel({ ...rest, mode: { kind: 'polling' } });
   const { url, secret, port } = webhook;
   const door = { host: config.host, port, path: new URL(url).pathname };
   return makeTelegramChannel({ ...rest, mode: { kind: 'webhook', url, secret, door } });
 }
-
-/** Fonts and the drawing library are loaded for the first picture, not for the start. */
-const drawPicture: NonNullable<TelegramDeps['drawPicture']> = async (ladder, language) =>
-  (await import('./pictures/plan-card.ts')).drawPicture(ladder, language);
 
 function mailIn({ config, content, clock, log }: DistantParts): MailChannel | null {
   if (!config.mail) return null;

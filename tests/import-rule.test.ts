@@ -78,6 +78,7 @@ const rule: Record<string, readonly string[]> = {
     'node:fs',
     'node:module',
     'node:path',
+    'node:worker_threads',
   ],
   content: ['core', 'node:fs', 'node:path', 'node:url', 'node:crypto', 'yaml', 'zod', 'csv-parse', '@fluent/syntax'],
   'content.ts': ['content', 'core', 'node:fs', 'node:path'],
