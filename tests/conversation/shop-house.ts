@@ -4,8 +4,10 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeApp, sayIn, stepIn, type App } from '../../src/app.ts';
 import { readContent } from '../../src/content.ts';
+import type { Instant } from '../../src/core/units.ts';
 import type { Outgoing, What } from '../../src/messages.ts';
 import type { Keeper, Store } from '../../src/store/contract.ts';
+import type { LessonPlan } from '../../src/store/lesson-contract.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { keptLog, type KeptLog } from '../app/kettle.ts';
 import { fakeChannel, wordsOf, type FakeChannel } from '../delivery/fake-channel.ts';
@@ -17,13 +19,15 @@ const content = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data
 export const keeper = (from: string): Keeper => ({ channel: 'web', from });
 
 export class ShopHouse {
-  readonly clock: FakeClock = fakeClock(noon);
+  readonly clock: FakeClock;
   readonly log: KeptLog = keptLog();
   readonly shopkeepers: Keeper[];
   readonly #folder = mkdtempSync(join(tmpdir(), 'tea-shop-'));
   #life = 0;
   readonly #hanging: (() => void)[] = [];
   web: FakeChannel = fakeChannel();
+  /** The lessons the shop's files tell of. */
+  lessons: LessonPlan = { lessons: [], series: [] };
   store!: Store;
   app!: App;
   /** What every chat has been sent, over all lives. */
@@ -31,6 +35,11 @@ export class ShopHouse {
 
   constructor(...shopkeepers: string[]) {
     this.shopkeepers = shopkeepers.map(keeper);
+    this.clock = fakeClock(this.opens());
+  }
+
+  protected opens(): Instant {
+    return noon;
   }
 
   get file(): string {
@@ -38,7 +47,7 @@ export class ShopHouse {
   }
 
   async open(): Promise<this> {
-    const { clock, log, shopkeepers } = this;
+    const { clock, log, shopkeepers, lessons } = this;
     this.store = openSqliteStore(this.file);
     this.web = fakeChannel();
     const { web, sent } = this;
@@ -46,7 +55,7 @@ export class ShopHouse {
       ...web,
       send: (message: Outgoing) => web.send(message).then((outcome) => (sent.push(message), outcome)),
     };
-    const parts = { step: stepIn(content), say: sayIn(content), clock, log, keepDays: 30, shopkeepers };
+    const parts = { step: stepIn(content), say: sayIn(content), clock, log, keepDays: 30, shopkeepers, lessons };
     this.app = makeApp({ store: this.store, channels: [channel], ...parts });
     await this.app.start();
     await this.app.settled();
@@ -71,6 +80,17 @@ export class ShopHouse {
     await this.open();
     await this.clock.pass(1);
     await this.app.settled();
+  }
+
+  /** Closed for so long, and opened again; what is told within two seconds of that. */
+  async sleep(ms: number): Promise<readonly Outgoing[]> {
+    await this.app.stop();
+    await this.clock.pass(ms);
+    const before = this.sent.length;
+    await this.open();
+    await this.clock.pass(2_000);
+    await this.app.settled();
+    return this.sent.slice(before);
   }
 
   async end(): Promise<void> {

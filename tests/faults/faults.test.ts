@@ -13,7 +13,7 @@ const elsewhere: Readonly<Record<string, string>> = {
   F16: 'too long a wait for every check',
   F17: 'tests/ops/commands.test.ts',
   F19: 'tests/conversation/hand-over.test.ts and tests/faults/races-hand-over.test.ts',
-  F20: 'tests/conversation/hand-over-rights.test.ts',
+  F20: 'tests/conversation/hand-over-rights.test.ts and tests/lessons/house.test.ts',
   F25: 'too long a wait for every check',
 };
 

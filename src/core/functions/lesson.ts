@@ -2,7 +2,7 @@
 import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { wallAt } from '../lessons/calendar.ts';
-import { statusAt, type Lesson } from '../lessons/lesson.ts';
+import { mistake, statusAt, type Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type Booking, type Roster, type Turn } from '../lessons/roster.ts';
 import { acceptOffer, answerReminder, declineOffer, enrol, leave } from '../lessons/seats.ts';
 import { hearWish, isAboutLessons, meantLessons } from '../lessons/spoken/wish.ts';
@@ -70,11 +70,11 @@ const stands = ({ standing }: Booking): boolean => standing !== 'left';
 function wishOf(text: string, guests: Json, around: Around): Facts {
   const upcoming = upcomingIn(around);
   const wish = hearWish(text, around.nowMs, upcoming[0]?.zone ?? 'UTC');
-  const own = ownIn(around).filter((one) => stands(one) && one.lesson.startsAt > around.nowMs);
+  const own = ownIn(around).filter((one) => stands(one) && one.lesson.endsAt > around.nowMs);
   const isOwn = ({ id }: Listed): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.
   const among =
-    wish.want === 'leave' ? [...upcoming.filter(isOwn), ...upcoming.filter((one) => !isOwn(one))] : upcoming;
+    wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : upcoming;
   const named = meantLessons(among, wish);
   const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
   const one = meant.length === 1 ? meant[0] : undefined;
@@ -201,6 +201,7 @@ function answerBooking(id: string, answer: string, around: Around): Outcome {
   const act = acts[answer];
   if (!booking || !act) return { wrong: 'no-such-booking', field: 'booking', values: {} };
   const { lesson } = booking;
+  if (standing === 'offered' && booking.standing === 'left') return refused(mistake('offer-gone', 'booking'));
   const turn = act({ lesson, bookings: [booking] }, booking.id, around.nowMs);
   if ('mistakes' in turn) return refusedBy(turn);
   const after = turn.roster.bookings.find((one) => one.id === booking.id) ?? booking;

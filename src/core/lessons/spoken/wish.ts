@@ -20,7 +20,7 @@ export interface Wish {
 /** Longer than any wish needs; it bounds the reading's time. */
 const longest = 400;
 
-const lessonWords = '(?:lessons?|class(?:es)?|courses?|workshops?|evenings?)';
+const lessonWords = '(?:lessons?|class(?:es)?|courses?|workshops?)';
 
 /** The first that fits; order matters: "my booking" is no wish to book. */
 const wants: readonly (readonly [Wanted, RegExp])[] = [
@@ -77,6 +77,7 @@ export function isAboutLessons(sentence: string, lessons: readonly Lesson[]): bo
   const text = cleared(sentence);
   const want = wantIn(text);
   if (want === 'question' || want === 'list') return false;
+  if (want === 'own') return true;
   // One word of a title may be a tea to buy as well.
   const isNamed = lessons.some((lesson) => likeness(lesson, text, 2) >= enoughLikeness);
   return isNamed || (want === 'enrol' && !tableWords.test(text) && readSeats(text).amount !== undefined);

@@ -69,6 +69,8 @@ it.each<[string, boolean]>([
   ['book a table for two people', false],
   ['可以预订老茶吗', false],
   ['cancel', false],
+  ['what about my bookings?', true],
+  ['a tea for my evening', false],
 ])('%s: %s', (sentence, expected) => {
   expect(isAboutLessons(sentence, lessons)).toBe(expected);
 });
