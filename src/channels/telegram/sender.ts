@@ -20,6 +20,8 @@ export interface SenderDeps {
   readonly timeoutMs: number;
 }
 
+/** Nobody waits longer than this for a picture; the ladder then comes in letters. */
+const longestDrawingMs = 2000;
 /** How many messages that broke off half-way are remembered, so that their first pieces are not said again. */
 const unfinishedLimit = 1000;
 
@@ -53,7 +55,8 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
 
   async function drawn(ladder: Ladder, language: Outgoing['language']): Promise<Uint8Array | null> {
     try {
-      return (await deps.drawPicture?.(ladder, language)) ?? null;
+      const soon = sleep(longestDrawingMs, null, { ref: false });
+      return (await Promise.race([deps.drawPicture?.(ladder, language), soon])) ?? null;
     } catch (error) {
       deps.log.error('a ladder could not be drawn', errorFields(error));
       return null;

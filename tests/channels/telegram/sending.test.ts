@@ -138,6 +138,7 @@ describe('the ladder', () => {
 
   it.each<[string, () => Promise<Uint8Array>]>([
     ['drawing it fails', () => Promise.reject(new Error('no font'))],
+    ['drawing it takes too long', () => new Promise(() => undefined)],
     ['the server takes no such picture', () => Promise.resolve(Buffer.from('GIF8'))],
   ])('is in letters when %s', async (_case, drawPicture) => {
     use({ drawPicture });
