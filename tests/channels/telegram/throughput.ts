@@ -74,7 +74,8 @@ export async function measureReminders(people: number): Promise<Reminding> {
   return { reminders: people, perSecond: people / seconds, refusedAsTooMany, mostCopies: Math.max(...copies) };
 }
 
-const remindAfterMs = 3_600_000;
+/** Far enough ahead to be no timer. */
+const remindAfterMs = 48 * 3_600_000;
 
 async function openRemindingHouse(server: StandIn, folder: string, aheadMs: number): Promise<App> {
   const { channel, log } = channelAt(server, { sendTimeoutMs: 5000 });
