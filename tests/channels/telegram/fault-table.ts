@@ -1,6 +1,6 @@
 /** Every fault of the Bot API against one sending, many times over: what was said of it, and how many copies arrived. */
 import type { TelegramDeps } from '../../../src/channels/telegram/telegram.ts';
-import type { Outgoing, Sent } from '../../../src/messages.ts';
+import type { Sent } from '../../../src/messages.ts';
 import type { Trouble } from './bot-api/fault-plan.ts';
 import { startStandIn, type StandIn } from './bot-api/server.ts';
 import { channelAt, outgoing } from './harness.ts';
@@ -80,7 +80,7 @@ export const cases: readonly Case[] = [
   { name: '502 page, done', trouble: { kind: 'page', code: 502, processed: true }, outcome: 'unknown', copies: [2, 2] },
   { name: '504 page, done', trouble: { kind: 'page', code: 504, processed: true }, outcome: 'unknown', copies: [2, 2] },
   { name: 'no answer, not done', trouble: { kind: 'hang', processed: false }, outcome: 'unknown', copies: [1, 1] },
-  { name: 'no answer, done', trouble: { kind: 'hang', processed: true }, outcome: 'unknown', copies: [2, 2] },
+  { name: 'no answer, done', trouble: { kind: 'hang', processed: true }, outcome: 'unknown', copies: [1, 2] },
   {
     name: 'connection ended, not done',
     trouble: { kind: 'drop', processed: false },
@@ -91,7 +91,7 @@ export const cases: readonly Case[] = [
   { name: 'reset, not done', trouble: { kind: 'reset', processed: false }, outcome: 'unknown', copies: [1, 1] },
   { name: 'reset, done', trouble: { kind: 'reset', processed: true }, outcome: 'unknown', copies: [2, 2] },
   { name: 'answer cut in half', trouble: { kind: 'truncate' }, outcome: 'unknown', copies: [2, 2] },
-  { name: 'one byte a second', trouble: { kind: 'slow', bytesPerSecond: 1 }, outcome: 'unknown', copies: [2, 2] },
+  { name: 'one byte a second', trouble: { kind: 'slow', bytesPerSecond: 1 }, outcome: 'unknown', copies: [1, 2] },
   {
     name: 'group moved',
     trouble: refuse(400, 'Bad Request: group chat was upgraded to a supergroup chat', { migrate_to_chat_id: -1005 }),
@@ -148,9 +148,9 @@ export interface FaultRow {
 
 const chat = 1;
 const movedTo = -1005;
-/** Time for a call to arrive on a busy machine, and no more where its answer never comes. */
-const patienceMs = 10_000;
-const impatienceMs = 400;
+/** Time for a call to arrive on a busy machine, and less where its answer never comes. */
+const patienceMs = 30_000;
+const impatienceMs = 600;
 
 export async function runFaultTable(times: number): Promise<readonly FaultRow[]> {
   const rows: FaultRow[] = [];
@@ -164,9 +164,9 @@ export async function runFaultCase(one: Case, times: number): Promise<FaultRow> 
   server.world.movedGroups.set(-5, movedTo);
   let aheadMs = 0;
   const waitsInVain = one.trouble.kind === 'hang' || one.trouble.kind === 'slow';
-  const sendTimeoutMs = waitsInVain ? impatienceMs : patienceMs;
-  const deps: Partial<TelegramDeps> = { sendTimeoutMs, now: () => Date.now() + aheadMs };
+  const deps: Partial<TelegramDeps> = { sendTimeoutMs: patienceMs, now: () => Date.now() + aheadMs };
   const { channel } = channelAt(server, deps);
+  const hasty = waitsInVain ? channelAt(server, { ...deps, sendTimeoutMs: impatienceMs }).channel : channel;
   const runs = [];
   for (let i = 0; i < times; i++) {
     const text = `${one.name} ${i}`;
@@ -177,30 +177,40 @@ export async function runFaultCase(one: Case, times: number): Promise<FaultRow> 
     });
     const callsBefore = server.record.calls.length;
     server.faults.add({ method: one.edit ? 'editMessageText' : 'sendMessage', trouble: one.trouble });
-    const said = await deliver(
-      (m) => channel.send(m),
-      message,
-      () => (aheadMs += 61_000),
-    );
+    const said = await deliver({
+      first: () => hasty.send(message),
+      again: () => channel.send(message),
+      waitLong() {
+        aheadMs += 61_000;
+        // On a busy machine the first try may never have come so far as to meet it.
+        server.faults.clear();
+      },
+    });
     runs.push({ ...said, copies: copiesOf(server, text), calls: server.record.calls.length - callsBefore });
   }
   await server.close();
   return rowOf(one, runs);
 }
 
+interface Sending {
+  readonly first: () => Promise<Sent>;
+  readonly again: () => Promise<Sent>;
+  readonly waitLong: () => void;
+}
+
 /** As delivery does: what surely failed is tried again, what is in doubt once more. */
-async function deliver(
-  send: (message: Outgoing) => Promise<Sent>,
-  message: Outgoing,
-  waitLong: () => void,
-): Promise<{ readonly first: Sent; readonly last: Sent }> {
-  const first = await send(message);
+async function deliver({
+  first: sendFirst,
+  again,
+  waitLong,
+}: Sending): Promise<{ readonly first: Sent; readonly last: Sent }> {
+  const first = await sendFirst();
   let last = first;
   for (let tries = 1, doubts = 0; tries < 5; tries++) {
     if (last.outcome === 'unknown') doubts++;
     if ((last.outcome !== 'retry' && last.outcome !== 'unknown') || doubts > 1) break;
     waitLong();
-    last = await send(message);
+    last = await again();
   }
   return { first, last };
 }
