@@ -23,6 +23,6 @@ async function keep(): Promise<void> {
 }
 
 /** The next person on this device finds nothing. */
-export async function forgetShell(): Promise<void> {
+export const forgetShell = async (): Promise<void> => {
   if ('caches' in window) await caches.delete(shellCache);
-}
+};
