@@ -39,6 +39,8 @@ export interface AppParts {
   readonly clock: Clock;
   readonly log: Log;
   readonly keepDays: number;
+  /** After so many days without a word someone is forgotten; never when 0 or not told. */
+  readonly forgetDays?: number;
   /** Those the settings name; none told leaves them as they are. */
   readonly shopkeepers?: readonly Keeper[];
   /** The lessons the shop's files tell of. */
@@ -93,7 +95,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     secureCookies: config.origin?.startsWith('https:') ?? false,
     publicOrigin: config.origin,
   });
-  const { keepDays, shopkeepers } = config;
+  const { keepDays, forgetDays, shopkeepers } = config;
   const channels = [web, ...distant.channels];
   const { lessons } = content;
   const app = makeApp({
@@ -104,6 +106,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     clock,
     log,
     keepDays,
+    forgetDays,
     shopkeepers,
     lessons,
   });
@@ -156,9 +159,10 @@ async function offeredCode({
   return offered ? say(language, { key: 'shop-told-code', values: { code, minutes: codeMinutes } }) : null;
 }
 
-export function contentOf({ shopFolder }: Config): Content {
+export function contentOf({ shopFolder, keepDays, forgetDays, backups }: Config): Content {
   const [flowsDir, dataDir] = [join(projectRoot, 'flows'), join(projectRoot, 'data')];
-  return readContent({ flowsDir, dataDir, shopDir: shopFolder });
+  const keeping = { messageDays: keepDays, idleDays: forgetDays, backupDays: backups.keepDays };
+  return readContent({ flowsDir, dataDir, shopDir: shopFolder, keeping });
 }
 
 export const sayIn =
@@ -178,7 +182,7 @@ function pageWords({ words }: Content, language: Language): Readonly<Record<stri
 }
 
 export function makeApp(parts: AppParts): App {
-  const { store, step: decide, say, channels, clock, log, keepDays, shopkeepers } = parts;
+  const { store, step: decide, say, channels, clock, log, keepDays, forgetDays = 0, shopkeepers } = parts;
   const names = channels.map(({ name }) => name);
   const byName = new Map<ChannelName, Channel>(channels.map((channel) => [channel.name, channel]));
   const later = (at: Instant): void => loop.owed(at);
@@ -208,7 +212,7 @@ export function makeApp(parts: AppParts): App {
     take: handling.take,
     troubled: (error) => log.error('handling was put off', errorFields(error)),
   });
-  const tidying = makeTidying({ store, clock, log, keepDays });
+  const tidying = makeTidying({ store, clock, log, keepDays, forgetDays });
   const plan = parts.lessons ?? { lessons: [], series: [] };
   const planning = makePlanning({ store, clock, log, plan });
 

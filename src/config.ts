@@ -48,6 +48,8 @@ export interface Config {
   /** The address people see when a proxy stands before us; null when they come to us directly. */
   readonly origin: string | null;
   readonly keepDays: number;
+  /** 0: nobody is forgotten unasked. */
+  readonly forgetDays: number;
   /** Who is shopkeeper, by channel and the id the channel knows them by. */
   readonly shopkeepers: readonly ShopkeeperId[];
   /** Null when there is no token: then there is no such channel. */
@@ -137,6 +139,7 @@ const settings = z.object({
     .default(null),
   // Seven days at least: so long a channel may repeat what it delivered.
   NINTHPOUR_KEEP_DAYS: wholeNumber(7, 3650).default(90),
+  NINTHPOUR_FORGET_DAYS: wholeNumber(0, 36_500).default(730),
   NINTHPOUR_SHOPKEEPERS: shopkeepers.default([]),
   TELEGRAM_TOKEN: z
     .string()
@@ -218,6 +221,7 @@ export function readConfig(environment: Readonly<Record<string, string | undefin
     shopFolder: read.data.NINTHPOUR_SHOP,
     origin: read.data.NINTHPOUR_ORIGIN,
     keepDays: read.data.NINTHPOUR_KEEP_DAYS,
+    forgetDays: read.data.NINTHPOUR_FORGET_DAYS,
     shopkeepers: read.data.NINTHPOUR_SHOPKEEPERS,
     telegram: telegramOf(read.data),
     mail: mailOf(read.data),

@@ -12,6 +12,7 @@ import { ContentMistake } from './content/yaml-file.ts';
 import type { BrewingData } from './core/brewing/brewing-data.ts';
 import type { FlowBook } from './core/flow/book.ts';
 import { makeCalls } from './core/functions.ts';
+import { keepingCalls, usualKeeping, type Keeping } from './core/functions/keeping.ts';
 import type { StandingAnswer } from './core/reading/answers.ts';
 import { makeReader, type Reader } from './core/reading/reading.ts';
 import { makeTeaFinder, type TeaFinder } from './core/teas/find.ts';
@@ -23,6 +24,7 @@ export interface ContentFolders {
   readonly flowsDir: string;
   readonly dataDir: string;
   readonly shopDir: string;
+  readonly keeping?: Keeping;
 }
 
 export interface Content {
@@ -40,7 +42,7 @@ export interface Content {
 export { ContentMistake };
 
 /** Throws one ContentMistake with the mistakes of all files, one a line. */
-export function readContent({ flowsDir, dataDir, shopDir }: ContentFolders): Content {
+export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping }: ContentFolders): Content {
   const mistakes: string[] = [];
   const attempt = <T>(read: () => T): T | null => {
     try {
@@ -68,7 +70,8 @@ export function readContent({ flowsDir, dataDir, shopDir }: ContentFolders): Con
   const words = makeWords(wordFiles.sources, (kind, id, language) => nameOf({ teas, answers }, { kind, id, language }));
   const finder = makeTeaFinder(teas, names);
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
-  const book = makeBook(flows, makeCalls({ teas, brewing, read }), words);
+  const calls = { ...makeCalls({ teas, brewing, read }), ...keepingCalls(keeping) };
+  const book = makeBook(flows, calls, words);
   return { teas, finder, brewing, words, book, read, answers, shop, lessons };
 }
 

@@ -10,6 +10,7 @@ const meanings: { readonly [name in keyof Settings]: string } = {
   NINTHPOUR_SHOP: "the shop's own folder",
   NINTHPOUR_ORIGIN: 'the public address, when a proxy with a certificate stands in front',
   NINTHPOUR_KEEP_DAYS: 'how long settled messages are kept, in days',
+  NINTHPOUR_FORGET_DAYS: 'after how many days without a word someone is forgotten with all that is theirs; 0: never',
   NINTHPOUR_SHOPKEEPERS: 'who is shopkeeper, as channel:id, such as telegram:123456789',
   TELEGRAM_TOKEN: "the bot's token; without one there is no Telegram",
   TELEGRAM_API_ROOT: 'where the Bot API is found',

@@ -433,6 +433,10 @@ choice-shop-drop = Drop { $n }
 
 # what is kept of a person, and forgetting it
 my-data-page = Everything kept about you is in one file: “What is kept of me”, at the foot of this page.
+my-data-why = What for: what you write and what I answer, { $messageDays } days, so that nothing is lost or said twice. Your vessels, taste and last brews, so that I needn't ask again. Your questions and bookings, so that the shop can answer and keep your seat; the shop sees these, and I give nothing to anyone else. { $idleDays ->
+        [0] It stays until you say “forget me”.
+       *[other] Who hasn't written for { $idleDays } days is forgotten; say “forget me” and it is at once.
+    } Backups go after { $backupDays } more days.
 my-data-here = This is everything kept about you:
     { $everything }
 forget-page = What still stands on this page is on your device only; “A fresh sheet for the next person”, at its foot, clears it.

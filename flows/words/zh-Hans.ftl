@@ -423,6 +423,10 @@ choice-shop-drop = 删去 { $n }
 
 # what is kept of a person, and forgetting it
 my-data-page = 这里存有的关于您的一切都在一个文件里：就在本页最下方的“存有我的什么”。
+my-data-why = 为什么要存：您写的和我答的，存 { $messageDays } 天，免得漏掉或说两遍。您的茶具、口味和最近几泡，省得我再问。您的提问和报名，好让店家回答、给您留座；这些店家看得到，其他人我一概不给。{ $idleDays ->
+        [0] 存到您说“忘记我”为止。
+       *[other] { $idleDays } 天没来过就全部删掉；说“忘记我”就马上删。
+    }备份再过 { $backupDays } 天也会删掉。
 my-data-here = 以下是这里存有的关于您的一切：
     { $everything }
 forget-page = 这一页上还看得到的只在您的设备上；按最下方的“为下一位换一张新笺”就会清掉。

@@ -423,6 +423,10 @@ choice-shop-drop = 刪去 { $n }
 
 # what is kept of a person, and forgetting it
 my-data-page = 這裡存有的關於您的一切都在一個檔案裡：就在本頁最下方的「存有我的什麼」。
+my-data-why = 為什麼要留：您寫的和我答的，留 { $messageDays } 天，免得遺漏或說兩遍。您的茶具、口味和最近幾泡，省得我再問。您的提問和報名，好讓店家回覆、替您留位子；這些店家看得到，其他人我一概不給。{ $idleDays ->
+        [0] 留到您說「忘記我」為止。
+       *[other] { $idleDays } 天沒來過就全部刪掉；說「忘記我」就馬上刪。
+    }備份再過 { $backupDays } 天也會刪掉。
 my-data-here = 以下是這裡存有的關於您的一切：
     { $everything }
 forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的「為下一位換一張新箋」就會清掉。

@@ -23,6 +23,7 @@ import {
 } from './functions/asked-brew.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
 import { isLessonWish, lessonCallNames, lessonCalls } from './functions/lesson.ts';
+import { keepingCallNames } from './functions/keeping.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint } from './reading/reading.ts';
@@ -59,6 +60,7 @@ export const callNames: ReadonlySet<string> = new Set([
   ...guideCallNames,
   ...ownCallNames,
   ...lessonCallNames,
+  ...keepingCallNames,
 ]);
 
 export function makeCalls(content: CoreContent): Calls {

@@ -2,6 +2,7 @@
 import type { Facts, FlowState, Json, Saying, SayingChoice } from '../core/flow/flow.ts';
 import type { Instant, Language } from '../core/units.ts';
 import type { ChannelName, Incoming } from '../messages.ts';
+import type { Idle } from './idle-contract.ts';
 import type { LessonBoard, LessonChange, Lessons } from './lesson-contract.ts';
 import type { Vitals } from './vitals.ts';
 
@@ -14,7 +15,7 @@ export interface Address {
   readonly chat: string;
 }
 
-export interface Store extends Lessons {
+export interface Store extends Lessons, Idle {
   /** Keeps what arrived, once, and the person it came from. Resolved means durable. A repeat changes nothing. */
   record(incoming: Incoming): Promise<Recorded>;
   /**

@@ -19,6 +19,7 @@ import { makeClaims } from './claims.ts';
 import { makeCommits } from './commits.ts';
 import { makeConversations } from './conversations.ts';
 import { openDatabase } from './database.ts';
+import { makeIdle } from './idle.ts';
 import { makeInbox } from './inbox.ts';
 import { makeLessonBoard } from './lesson-board.ts';
 import { applyLessonChange, leaveAll } from './lesson-changes.ts';
@@ -51,6 +52,7 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
   const turns = makeTurns(db, rows);
   const wiping = makeWiping(commits, rows.privacy);
   const vitals = makeVitals(db);
+  const idle = makeIdle(db);
 
   return {
     record: (incoming) => write(() => record(rows, incoming)),
@@ -92,6 +94,7 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
       wiping.rest();
       return write(() => prune(rows, before));
     },
+    idle: async (walk) => idle(walk),
     vitals: async (channels, now) => vitals(JSON.stringify(channels), now),
     async close() {
       await commits.drained();
