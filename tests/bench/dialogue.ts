@@ -1,0 +1,96 @@
+/** Updates a second of the six questions, everything durable with a sync, beside grammY's conversations and beside the floor. */
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { less, more, type Figure, type Row, type Size } from './figure.ts';
+import { inTurns, median, Times } from './rounds.ts';
+import { openFloor } from './six-questions/floor.ts';
+import { openGrammy } from './six-questions/grammy.ts';
+import { openHouse } from './six-questions/house.ts';
+import { messages, type OpenTalk, type Talk } from './six-questions/questions.ts';
+
+interface Round {
+  readonly perSecond: number;
+  readonly times: readonly number[];
+}
+
+/** So many people, so many of them at once, each through the whole dialogue. The time ends when every answer is out. */
+export async function talkOf(open: OpenTalk, people: number, atOnce: number): Promise<Round> {
+  const folder = mkdtempSync(join(tmpdir(), 'ninthpour-bench-'));
+  const talk = await open(folder);
+  const times: number[] = [];
+  let next = 0;
+  const began = performance.now();
+  await Promise.all(
+    Array.from({ length: atOnce }, async () => {
+      while (next < people) await holdWith(talk, next++, times);
+    }),
+  );
+  await talk.settled();
+  const seconds = (performance.now() - began) / 1000;
+  if (talk.said() !== people * messages.length) throw new Error(`${talk.said()} answers to ${people} people`);
+  await talk.close();
+  rmSync(folder, { recursive: true });
+  return { perSecond: times.length / seconds, times };
+}
+
+async function holdWith(talk: Talk, person: number, times: number[]): Promise<void> {
+  for (const text of messages) {
+    const began = performance.now();
+    await talk.tell(person, text);
+    times.push(performance.now() - began);
+  }
+}
+
+const perSecond = (rounds: readonly Round[]): number => median(rounds.map((round) => round.perSecond));
+const p99 = (rounds: readonly Round[]): number => new Times(rounds.flatMap((round) => round.times)).p99;
+
+async function compare(
+  size: Size,
+  atOnce: number,
+  reach: { rival: number; floor: number },
+): Promise<readonly Figure[]> {
+  const [rounds, people] = size.quick ? [1, 2] : atOnce === 1 ? [7, 60] : [7, 640];
+  const { house, grammy, floor } = await inTurns(rounds, {
+    house: () => talkOf(openHouse, people, atOnce),
+    grammy: () => talkOf(openGrammy, people, atOnce),
+    floor: () => talkOf(openFloor, people, atOnce),
+  });
+  const how = atOnce === 1 ? 'one after another' : `${atOnce} people at once`;
+  const ours = perSecond(house);
+  return [
+    more({
+      what: how,
+      unit: 'updates/s',
+      ours,
+      who: 'grammY conversations',
+      theirs: perSecond(grammy),
+      atLeast: reach.rival,
+    }),
+    less({
+      what: `${how}, p99`,
+      unit: 'ms',
+      ours: p99(house),
+      who: 'grammY conversations',
+      theirs: p99(grammy),
+      atLeast: 1,
+    }),
+    more({
+      what: how,
+      unit: 'updates/s',
+      ours,
+      who: 'bare SQLite transaction',
+      theirs: perSecond(floor),
+      atLeast: reach.floor,
+    }),
+  ];
+}
+
+export const dialogue: Row = {
+  name: 'dialogue',
+  about: 'six questions, durable with a sync',
+  measure: async (size) => [
+    ...(await compare(size, 1, { rival: 4, floor: 0.7 })),
+    ...(await compare(size, 64, { rival: 2.5, floor: 1 })),
+  ],
+};

@@ -1,0 +1,113 @@
+/**
+ * A whole plan, and one worked out again after the first infusion, beside a general solver at equal accuracy. The solver is given
+ * the answer: it only goes once through the steepings of the finished plan, while the plan has to search for their times.
+ */
+import { join } from 'node:path';
+import { readBrewingData } from '../../src/content/brewing-data.ts';
+import { beginSteeping, leafStateOf, steep } from '../../src/core/brewing/extraction.ts';
+import { bathOf, infuse, rest } from '../../src/core/brewing/infusion.ts';
+import { makeRecipe } from '../../src/core/brewing/recipe.ts';
+import type { Brewing } from '../../src/core/brewing/request.ts';
+import { isMistake, planBrew } from '../../src/core/brewing/schedule.ts';
+import { fillingFor, firstState, handlingS, rhythms, setupOf } from '../../src/core/brewing/series.ts';
+import { beginBrew, pour, replan } from '../../src/core/brewing/session.ts';
+import { less, type Figure, type Row, type Size } from './figure.ts';
+import { solve, type Steeped } from './general-solver.ts';
+import { inTurns, median, microseconds } from './rounds.ts';
+
+const data = readBrewingData(join(import.meta.dirname, '..', '..', 'data'));
+const brewing: Brewing = {
+  data,
+  leaf: { family: 'oolong', form: 'ball-rolled' },
+  request: { tea: null, family: 'oolong', vessel: 'gaiwan', volumeMl: 110, style: 'gongfu' },
+};
+
+/** The steepings of the finished plan: each infusion, and the pause after it. */
+function steepingsOf(): readonly Steeped[] {
+  const plan = planBrew(brewing.data, brewing.leaf, brewing.request);
+  if (isMistake(plan)) throw new Error(plan.code);
+  const recipe = makeRecipe(brewing);
+  const setup = setupOf(recipe);
+  const rhythm = rhythms.gongfu;
+  let state = firstState(recipe, setup);
+  return plan.infusions.flatMap((infusion) => {
+    const filling = fillingFor(recipe, rhythm, state);
+    const seconds = infusion.seconds + handlingS(recipe);
+    const poured = infuse(setup, state, { ...filling, seconds });
+    const hold = { leaf: setup.leaf, bath: bathOf(setup, state, filling), from: state.leaf, seconds };
+    const waiting = { waterMl: 0, waterC: poured.state.bodyC };
+    const pause = {
+      ...hold,
+      bath: bathOf(setup, poured.state, waiting),
+      from: poured.state.leaf,
+      seconds: rhythm.restS,
+    };
+    state = rest(setup, poured.state, rhythm.restS);
+    return [hold, pause];
+  });
+}
+
+function bySteps({ leaf, bath, from, seconds }: Steeped): readonly number[] {
+  const steeping = beginSteeping(from, bath);
+  steep(leaf, bath, steeping, seconds);
+  return leafStateOf(steeping).dissolved;
+}
+
+/** The largest difference of any solute in any steeping from a solver told to be exact. */
+function errorOf(steepings: readonly Steeped[], found: (steeped: Steeped) => readonly number[]): number {
+  const off = steepings.flatMap((steeped) => {
+    const exact = solve(steeped, 1e-11);
+    return found(steeped).map((share, i) => Math.abs(share - (exact[i] ?? 0)));
+  });
+  return Math.max(...off);
+}
+
+/** The loosest tolerance with which the solver errs no more than our steps do. */
+function equalTolerance(steepings: readonly Steeped[]): number {
+  const allowed = errorOf(steepings, bySteps);
+  const tolerances = Array.from({ length: 23 }, (_, i) => 10 ** (-0.5 * i));
+  const equal = tolerances.find((tolerance) => errorOf(steepings, (steeped) => solve(steeped, tolerance)) <= allowed);
+  if (equal === undefined) throw new Error('no tolerance is as exact as our steps');
+  return equal;
+}
+
+async function measure({ quick }: Size): Promise<readonly Figure[]> {
+  const steepings = steepingsOf();
+  const tolerance = equalTolerance(steepings);
+  const begun = beginBrew(brewing);
+  if (isMistake(begun)) throw new Error(begun.code);
+  const poured = pour(brewing, begun, { seconds: (steepings[0]?.seconds ?? 0) + 5 });
+  const later = steepings.slice(2);
+  const [rounds, batches, batch] = quick ? [1, 2, 2] : [7, 20, 20];
+  const time = (call: () => unknown): number => microseconds(call, batches, batch) / 1000;
+  const times = await inTurns(rounds, {
+    plan: () => time(() => planBrew(brewing.data, brewing.leaf, brewing.request)),
+    replan: () => time(() => replan(brewing, poured)),
+    steps: () => time(() => steepings.map(bySteps)),
+    solver: () => time(() => steepings.map((steeped) => solve(steeped, tolerance))),
+    solverAgain: () => time(() => later.map((steeped) => solve(steeped, tolerance))),
+  });
+  const who = `odex, given the times (tolerance ${tolerance.toExponential(0)})`;
+  const theirs = median(times.solver);
+  return [
+    less({ what: 'a plan', unit: 'ms', ours: median(times.plan), who, theirs, atLeast: 50 }),
+    less({
+      what: 'a re-plan',
+      unit: 'ms',
+      ours: median(times.replan),
+      who,
+      theirs: median(times.solverAgain),
+      atLeast: 50,
+    }),
+    less({
+      what: 'the steepings of a plan, once each',
+      unit: 'ms',
+      ours: median(times.steps),
+      who,
+      theirs,
+      atLeast: 50,
+    }),
+  ];
+}
+
+export const planning: Row = { name: 'plan', about: 'a plan and a re-plan at equal accuracy', measure };

@@ -1,0 +1,68 @@
+/** Reading a whole message – tea, vessel, numbers, what kind of question – beside two search libraries that look for names alone. */
+import { makeReader } from '../../src/core/reading/reading.ts';
+import { makeTeaFinder } from '../../src/core/teas/find.ts';
+import type { Tea } from '../../src/core/teas/tea.ts';
+import { answers, names, words } from '../reading/content.ts';
+import { catalogueOf } from './catalogue.ts';
+import { less, more, type Figure, type Row, type Size } from './figure.ts';
+import { compareFinders, everySentence, withFuse, withMiniSearch } from './finders.ts';
+import { inTurns, median } from './rounds.ts';
+
+type Look = (text: string) => unknown;
+
+function withReader(teas: readonly Tea[]): Look {
+  const finder = makeTeaFinder(teas, names);
+  const read = makeReader({ finder, words, ordinary: names.ordinary, answers });
+  return (text) => read(text, { language: null, asked: null });
+}
+
+/** Milliseconds a message, by one that has not seen it: what it may keep of earlier ones is no help. */
+function freshTime(make: (teas: readonly Tea[]) => Look, teas: readonly Tea[], texts: readonly string[]): number {
+  const look = make(teas);
+  look(texts[0] ?? '');
+  const began = performance.now();
+  for (const text of texts.slice(1)) look(text);
+  return (performance.now() - began) / (texts.length - 1);
+}
+
+async function among(size: number, { quick }: Size): Promise<readonly Figure[]> {
+  const teas = catalogueOf(size);
+  const texts = everySentence(quick ? 100 : 4).map(({ text }) => text);
+  // fuse.js walks through every name for every run of words: it gets as few as time allows.
+  const fewer = texts.slice(0, Math.max(2, Math.round(800 / teas.length)));
+  const times = await inTurns(quick ? 1 : 3, {
+    ours: () => freshTime(withReader, teas, texts),
+    minisearch: () => freshTime(withMiniSearch, teas, texts),
+    fuse: () => freshTime(withFuse, teas, fewer),
+  });
+  const figure = { what: `a message, ${teas.length} teas`, unit: 'ms', ours: median(times.ours), atLeast: 1 };
+  return [
+    less({ ...figure, who: 'minisearch, names alone', theirs: median(times.minisearch) }),
+    less({ ...figure, who: 'fuse.js, names alone', theirs: median(times.fuse) }),
+  ];
+}
+
+function accuracy({ quick }: Size): readonly Figure[] {
+  const { ours, ...others } = compareFinders(quick ? 100 : 8);
+  return Object.entries(others).map(([who, theirs]) =>
+    more({
+      what: `the right tea, ${ours.of} sentences`,
+      unit: '%',
+      ours: (100 * ours.right) / ours.of,
+      who,
+      theirs: (100 * theirs.right) / theirs.of,
+      atLeast: 1,
+    }),
+  );
+}
+
+export const reading: Row = {
+  name: 'reading',
+  about: 'reading a message',
+  async measure(size) {
+    const sizes = size.quick ? [0] : [0, 500, 5000];
+    const figures: Figure[] = [];
+    for (const count of sizes) figures.push(...(await among(count, size)));
+    return [...figures, ...accuracy(size)];
+  },
+};
