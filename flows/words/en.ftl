@@ -57,6 +57,8 @@ mistake-as-brewed-out-of-range = { $field } must be from { $least } to { $most }
 mistake-field-unknown = { $field } is not known here; allowed are { $allowed }.
 mistake-field-missing = { $field } is missing.
 mistake-text-expected = { $field } must be text.
+mistake-unit-missing = { $said } of what? Write it with its unit, for example 95 °C, 120 ml or 5 g.
+mistake-size-unknown = Fill it with water and pour that into a measuring jug, or weigh it: 1 g is 1 ml. Or choose what comes nearest.
 mistake-number-expected = { $field } must be a number.
 mistake-flag-expected = { $field } must be true or false.
 mistake-list-expected = { $field } must be a list.
@@ -83,6 +85,8 @@ nothing-to-read = I could not see any words in that.
 not-understood = I did not understand that.
 off-topic = That is outside my tea table; I only know brewing, care of tea things, and the shop.
 you-are-welcome = You are welcome. Enjoy your tea.
+until-next-time = Until next time. Enjoy your tea.
+glad-it-tastes = Lovely. Tell me the tea and what you brewed it in, and I keep how it was made.
 as-you-like = As you like.
 tap-too-old = That choice belongs to something we have finished. Write to me, or choose below.
 tap-already-so = It already is so.
@@ -266,6 +270,7 @@ why-time = { DURATION($firstS) } brings the cup to { NUMBER($strength, maximumFr
 
 # how it tasted
 ask-taste = How was it?
+ask-taste-nearest = I see. Which of these comes nearest?
 ask-remember-taste = Shall I remember that for you?
 choice-remember = Remember it
     .typed = yes / yes please / remember

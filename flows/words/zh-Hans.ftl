@@ -57,6 +57,8 @@ mistake-as-brewed-out-of-range = { $field } 须在 { $least } 到 { $most } 之�
 mistake-field-unknown = 这里没有 { $field } 这一项；可用的是 { $allowed }。
 mistake-field-missing = 缺少 { $field }。
 mistake-text-expected = { $field } 须为文字。
+mistake-unit-missing = { $said } 什么呢？请连单位一起写，例如 95 °C、120 毫升或 5 克。
+mistake-size-unknown = 装满水，倒进量杯看看，或放上秤：1 克就是 1 毫升。也可以选最接近的。
 mistake-number-expected = { $field } 须为数字。
 mistake-flag-expected = { $field } 须为 true 或 false。
 mistake-list-expected = { $field } 须为列表。
@@ -83,6 +85,8 @@ nothing-to-read = 这条消息里我看不到文字。
 not-understood = 这句我没看懂。
 off-topic = 这个不在我的茶桌上；我只懂泡茶、茶具保养和店里的事。
 you-are-welcome = 不客气，请慢用。
+until-next-time = 下次见，慢慢喝。
+glad-it-tastes = 真好。告诉我是什么茶、用什么泡的，我把泡法记下来。
 as-you-like = 好的。
 tap-too-old = 那个选项属于已经结束的话题。请直接写给我，或在下面选。
 tap-already-so = 现在就是这样了。
@@ -260,6 +264,7 @@ why-time = { DURATION($firstS) }让茶汤到 { NUMBER($strength, maximumFraction
 
 # how it tasted
 ask-taste = 喝起来怎么样？
+ask-taste-nearest = 明白了，最接近哪一种？
 ask-remember-taste = 要我替您记住吗？
 choice-remember = 记住
     .typed = 好 / 是 / 好的

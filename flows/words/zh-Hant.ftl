@@ -57,6 +57,8 @@ mistake-as-brewed-out-of-range = { $field } 須在 { $least } 到 { $most } 之�
 mistake-field-unknown = 這裡沒有 { $field } 這一項；可用的是 { $allowed }。
 mistake-field-missing = 缺少 { $field }。
 mistake-text-expected = { $field } 須為文字。
+mistake-unit-missing = { $said } 什麼呢？請連單位一起寫，例如 95 °C、120 毫升或 5 克。
+mistake-size-unknown = 裝滿水，倒進量杯看看，或放上秤：1 克就是 1 毫升。也可以選最接近的。
 mistake-number-expected = { $field } 須為數字。
 mistake-flag-expected = { $field } 須為 true 或 false。
 mistake-list-expected = { $field } 須為清單。
@@ -83,6 +85,8 @@ nothing-to-read = 這則訊息裡我看不到文字。
 not-understood = 這句我沒看懂。
 off-topic = 這個不在我的茶桌上；我只懂泡茶、茶具保養和店裡的事。
 you-are-welcome = 不客氣，請慢用。
+until-next-time = 下次見，慢慢喝。
+glad-it-tastes = 真好。告訴我是什麼茶、用什麼泡的，我把泡法記下來。
 as-you-like = 好的。
 tap-too-old = 那個選項屬於已經結束的話題。請直接寫給我，或在下面選。
 tap-already-so = 現在就是這樣了。
@@ -260,6 +264,7 @@ why-time = { DURATION($firstS) }讓茶湯到 { NUMBER($strength, maximumFraction
 
 # how it tasted
 ask-taste = 喝起來怎麼樣？
+ask-taste-nearest = 明白了，最接近哪一種？
 ask-remember-taste = 要我替您記住嗎？
 choice-remember = 記住
     .typed = 好 / 是 / 好的 / 好呀

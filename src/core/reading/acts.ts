@@ -26,8 +26,10 @@ const anywhere = ['forget-me', 'my-data', 'ask-shop', 'start-over'] as const sat
 const wholly = ['back', 'yes', 'no', 'thanks', 'why', 'shop-desk'] as const satisfies readonly (Act & CueName)[];
 const shortText = 60;
 
-const opensWithNo = /^(?:no|nope|nah|唔系|不是|不系|不对|唔啱|错)[ ,，。.!！]+\S/;
-const notThisButThat = /\bnot \S+(?: \S+)?[,;] ?\S|\S+[,;]? not \S+$|(?:不是|唔系)\S+?[,，、 ]?(?:是|系)/;
+const opensWithNo =
+  /^(?:no|nope|nah)(?:[,.!]\s*| (?=(?:the|an?|it|its|i|my|not|that|make|use|in|only|just|\d)\b))\S|^(?:唔系|不是|不系|不对|唔啱|错)[ ,，。.!！]+\S/;
+const notThisButThat =
+  /\bnot (?!sure|certain|really|yet)\S+(?: \S+)?[,;] ?\S|\S+[,;]? not \S+$|(?:不是|唔系)\S+?[,，、 ]?(?:是|系)/;
 const goesOn =
   /^(?:and|what about|how about|what if|then|next|or |same |咁|那|噉|如果|换|转|第[一二两三四五六七八九十\d])|instead ?\??$|呢[?？]?$/;
 

@@ -7,7 +7,7 @@ import type { Observation } from './observation.ts';
 import type { Reading } from './reading.ts';
 import { readWarmed } from './wishes.ts';
 
-type Facts = Omit<Reading, 'kind' | 'style' | 'strength' | 'unknownTea' | 'answer'>;
+type Facts = Omit<Reading, 'kind' | 'style' | 'strength' | 'turn' | 'unknownTea' | 'answer'>;
 
 export function factsOf(seen: Observation, kind: Kind): Facts {
   const { tea, vessel, quantities, cues, words } = seen;
@@ -60,10 +60,18 @@ function saysDose(plain: string): boolean {
   return /\b(?:use|using|left|brew|steep|put)\b|泡|冲|剩|放/.test(plain);
 }
 
+const knowsNot =
+  /\b(?:dont know|do not know|no idea|not sure|unsure|idk|dunno|how (?:do|can|should) i (?:measure|know|find|tell))\b|唔知|不知道|不清楚|唔清楚|不确定|怎么量|点量|点度/;
+
+const unitMissing = (words: string): Mistake => ({ code: 'unit-missing', field: 'amount', values: { said: words } });
+
 /** "big", where a number was asked. */
 function vague(cues: Cues, words: string, asked: string | null, volumeMl: number | null): Mistake[] {
   const numbers = ['volumeMl', 'leafG', 'tempC', 'guests', 'elevationM'];
-  if (asked === null || !numbers.includes(asked) || wordCount(words) > 4 || /\d/.test(words)) return [];
+  if (asked === null) return /^\d+(?:[.,]\d+)?$/.test(words) ? [unitMissing(words)] : [];
+  if (!numbers.includes(asked) || /\d/.test(words)) return [];
   if (asked === 'volumeMl' && volumeMl !== null) return [];
+  if (asked === 'volumeMl' && knowsNot.test(words)) return [{ code: 'size-unknown', field: asked, values: {} }];
+  if (wordCount(words) > 4) return [];
   return cues.has('big', words) ? [{ code: 'number-expected', field: asked, values: {} }] : [];
 }

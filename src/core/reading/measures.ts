@@ -29,7 +29,7 @@ interface Unit {
 /** US fluid ounce, recipe cup and avoirdupois ounce as design/units has them; 斤 and 兩 are stock only, so their local sizes don't matter. */
 export const flOzMl = 29.5735;
 export const ounceG = 28.3495;
-const cupMl = 240;
+export const cupMl = 240;
 
 const units: readonly Unit[] = [
   {

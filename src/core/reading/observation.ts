@@ -16,7 +16,7 @@ import { within, type Checked } from './ranges.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
 import { concludeVessel, makeVesselFinder, type FoundVessel, type VesselMention } from './vessel.ts';
-import { readVolume, type QuantityScene } from './volume.ts';
+import { cupsTold, readVolume, type QuantityScene } from './volume.ts';
 import { readElevation, readTemperature } from './warmth.ts';
 
 export interface Hint {
@@ -81,7 +81,8 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
       plain,
       finder.mentions(plain).filter((m) => !isDenied(plain, m.start)),
     );
-    const vessels = stillMeant(plain, vesselsIn()(plain));
+    // "a cup and a half" is how much it holds, not another vessel.
+    const vessels = cupsTold(plain, asked) === null ? stillMeant(plain, vesselsIn()(plain)) : [];
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
     const scene: QuantityScene = {
       plain,

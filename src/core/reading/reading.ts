@@ -11,6 +11,7 @@ import { makeObserver, type Hint, type Observation } from './observation.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { settleKind } from './settle-kind.ts';
 import { makeSubjectFinder } from './subjects.ts';
+import { readTurn, type Turn } from './turns.ts';
 import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
 
 export type { Hint };
@@ -39,6 +40,8 @@ export interface Reading {
   readonly elevationM: number | null;
   readonly style: ReadStyle | null;
   readonly strength: number | null;
+  /** A small change to what is planned, when no more than that is said. */
+  readonly turn: Turn | null;
   readonly warmed: boolean | null;
   readonly taste: Taste | null;
   readonly act: Act | null;
@@ -76,17 +79,30 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const { cues, words, act } = seen;
     const evidence = evidenceIn(seen, subjectsOf());
     const scene = { evidence, cues, words, act, answering: isAnswering(seen) };
-    const kind = settleKind(scene, data.weights(), answerFor);
+    const settled = settleKind(scene, data.weights(), answerFor);
+    const turn = namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
+    const kind = turn === null ? settled : 'brew';
     return {
       ...factsOf(seen, kind),
       act: act ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
       style: styleFor(kind, seen),
-      strength: kind === 'brew' ? readStrength(cues, words) : null,
+      strength: kind === 'brew' && turn === null ? readStrength(cues, words) : null,
+      turn,
       unknownTea: kind === 'offtopic' || kind === 'greeting' ? null : seen.strangeTea,
       answer: standingAnswer(kind, words, answerFor),
     };
   };
+}
+
+/** "cooler" alone is a word about anything. */
+const shortTurn = 12;
+const turnsIn = (kind: Kind, words: string): boolean =>
+  kind === 'brew' || (kind === 'offtopic' && words.length <= shortTurn);
+
+/** Neither a tea nor a vessel nor an amount: what is said can only be of the brew at hand. */
+function namesNothing({ teas, vessels, quantities }: Observation): boolean {
+  return teas.length === 0 && vessels.length === 0 && Object.values(quantities).every((q) => q.value === null);
 }
 
 /** Leaves left in the pot are a way to brew only where brewing is talked of. */
@@ -97,6 +113,9 @@ function styleFor(kind: Kind, { cues, words }: Observation): ReadStyle | null {
   return kind === 'brew' && cues.has('fridge', words) ? 'cold' : null;
 }
 
+/** Asked in return, it answers nothing. */
+const asksBack =
+  /^(?:which|what|do you|have you|can you|are you|where|when|who)\b|边只|边款|哪款|哪种|推荐|推介|有什么|有咩|有乜|几钱|多少钱/;
 /** So short a text is an answer, whatever it says. */
 const shortAnswer = 30;
 
@@ -104,7 +123,8 @@ const shortAnswer = 30;
 function isAnswering({ asked, plain, teas, vessels, quantities, strangeTea }: Observation): boolean {
   if (asked === null) return false;
   const told = teas.length > 0 || vessels.length > 0 || (asked === 'tea' && strangeTea !== null);
-  return told || plain.length <= shortAnswer || Object.values(quantities).some((q) => q.value !== null || q.mistake);
+  const short = plain.length <= shortAnswer && !asksBack.test(plain);
+  return told || short || Object.values(quantities).some((q) => q.value !== null || q.mistake);
 }
 
 function standingAnswer(kind: Kind, words: string, answerFor: AnswerFinder): string | null {

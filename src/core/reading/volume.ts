@@ -1,6 +1,6 @@
 /** What the vessel holds, from the measures of a text. The size of a kettle or a tasting cup is not it. */
 import type { Measure } from './measures.ts';
-import { flOzMl } from './measures.ts';
+import { cupMl, flOzMl } from './measures.ts';
 import { after, before, isDenied } from './nearby.ts';
 
 interface Span {
@@ -28,8 +28,21 @@ const otherThingsBefore =
 /** A number without a unit is a size in this range, beside a vessel. */
 const bareMl = { least: 30, most: 5000 };
 
+/** "about a cup and a half", asked how much it holds: recipe cups. */
+const inCups =
+  /^(?:(?:it holds |holds |maybe |about |around |roughly |perhaps )*)(an?|one|two|three|four|half an?|\d(?:\.\d)?) (?:and a half )?(?:big |full |small )?cups?( and a half)?\b/;
+const cupWords: { readonly [word: string]: number } = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, 'half a': 0.5 };
+
+export function cupsTold(plain: string, asked: string | null): number | null {
+  const told = asked === 'volumeMl' ? inCups.exec(plain.trim()) : null;
+  const count = told && (cupWords[told[1] ?? ''] ?? Number(told[1]));
+  return count ? Math.round((count + (told?.[0].includes('and a half') ? 0.5 : 0)) * cupMl) : null;
+}
+
 export function readVolume(scene: QuantityScene): Measure | null {
   const { plain } = scene;
+  const cups = cupsTold(plain, scene.asked);
+  if (cups !== null) return { dimension: 'volume', value: cups, start: 0, end: plain.length, digits: false };
   const sizes = scene.measures.flatMap((measure) => {
     const ml = millilitres(scene, measure);
     return ml === null ? [] : [{ ...measure, dimension: 'volume' as const, value: ml }];

@@ -1,0 +1,40 @@
+/** A small turn at what is planned already: hotter, less leaf, longer, hot again. Says by which way, never by how much. */
+import type { Cues } from './cues.ts';
+
+export const turns = [
+  'hotter',
+  'cooler',
+  'more-leaf',
+  'less-leaf',
+  'longer',
+  'shorter',
+  'other-size',
+  'hot',
+  'stronger',
+  'lighter',
+] as const;
+export type Turn = (typeof turns)[number];
+
+const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegExp } = {
+  hot: /\bhot (?:again|instead|after all|then|please)\b|\b(?:make|brew|have) it hot\b|^(?:no,? )?hot$|热泡|改热|要热的|要热嘅|不要冷泡|唔要冻泡/,
+  hotter:
+    /\b(?:hotter|warmer|(?:higher|more) (?:temp\w*|heat))\b|热(?:啲|点|一点|些)|烫(?:啲|点|一点)|水温(?:再)?(?:调)?高|温度(?:再)?(?:调)?高/,
+  cooler:
+    /\b(?:cooler|less hot|lower temp\w*|not so hot)\b|^colder\b|(?:凉|冻)(?:啲|点|一点|些)|水温(?:再)?(?:调)?低|温度(?:再)?(?:调)?低/,
+  'more-leaf': /\bmore (?:leaf|leaves|tea)\b|多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶/,
+  'less-leaf': /\b(?:less|fewer) (?:leaf|leaves|tea)\b|少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)/,
+  longer: /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)/,
+  shorter: /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)/,
+  'other-size': /\b(?:less|more) water\b|(?:少|多)(?:啲|点|一点|些)?水/,
+};
+
+/** Longer texts say more than that. */
+const longestTurn = 40;
+
+export function readTurn(cues: Cues, words: string): Turn | null {
+  if (words.length > longestTurn) return null;
+  const told = Object.entries(patterns).find(([, pattern]) => pattern.test(words))?.[0];
+  if (told) return turns.find((turn) => turn === told) ?? null;
+  if (cues.has('light', words)) return 'lighter';
+  return cues.has('strong', words) ? 'stronger' : null;
+}
