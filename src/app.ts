@@ -88,7 +88,11 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     passed: (chat, after) => history({ channel: 'web', chat }, after),
     lineOf: (updateId) => lineOf({ channel: 'web', updateId }),
     myData: (chat) => keptOf(store, { channel: 'web', chat }),
-    teaSheet: (teaId, language) => Promise.resolve(labelPage(content, { teaId, language, now: clock.now() })),
+    async label(payload, language) {
+      const now = clock.now();
+      const rosters = payload.startsWith('lesson-') ? await store.rosters(now) : [];
+      return labelPage(content, { payload, language, now, rosters });
+    },
     telegramName: () => distant.telegramName(),
     pageWords: (language) => pageWords(content, language),
     health: async () => ({ ...(await operation.health()), vitals: undefined }),

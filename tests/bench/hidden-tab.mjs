@@ -22,7 +22,7 @@ const web = makeWebChannel({
   log: makeLog('silent'),
   passed: () => Promise.resolve(said.map((message) => ({ said: message }))),
   lineOf: (updateId) => updateId.slice(-20),
-  teaSheet: () => Promise.resolve(null),
+  label: () => Promise.resolve(null),
   pageWords: (language) =>
     Object.fromEntries(
       words

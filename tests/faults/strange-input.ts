@@ -63,7 +63,7 @@ async function openHouse({ folder }: Trial) {
     log,
     passed: () => Promise.resolve([]),
     lineOf: (updateId) => updateId,
-    teaSheet: () => Promise.resolve(null),
+    label: () => Promise.resolve(null),
     pageWords: () => Object.fromEntries(pageWordKeys.map((key) => [key, key])),
     secureCookies: false,
     publicOrigin: null,

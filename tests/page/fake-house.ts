@@ -73,7 +73,8 @@ export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answ
       return Promise.resolve(of.slice(of.findIndex((one) => 'said' in one && one.said.id === afterId) + 1));
     },
     lineOf,
-    teaSheet: (id, language) => Promise.resolve(id === 'tieguanyin' ? outgoing(plan[language], language) : null),
+    label: (payload, language) =>
+      Promise.resolve(labels[payload] ? outgoing(labels[payload][language], language) : null),
     pageWords,
     secureCookies: true,
     publicOrigin: null,
@@ -232,3 +233,14 @@ export function hold(language: Language, forMs: number): Partial<Outgoing> {
     choices: [{ key: 'poured', label: poured }],
   };
 }
+
+const lesson: Record<Language, Partial<Outgoing>> = {
+  en: { paragraphs: ['The first cup', 'Saturday at 10:30, at the long table. Three seats are free.'] },
+  'zh-Hant': { paragraphs: ['第一杯茶', '星期六 10:30，在長桌。還有三個位子。'] },
+  'zh-Hans': { paragraphs: ['第一杯茶', '星期六 10:30，在长桌。还有三个位子。'] },
+};
+
+const labels: Readonly<Record<string, Record<Language, Partial<Outgoing>>>> = {
+  'tea-tieguanyin': plan,
+  'lesson-12': lesson,
+};

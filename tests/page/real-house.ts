@@ -2,13 +2,16 @@
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import Database from 'better-sqlite3';
 import { makeService } from '../../src/app.ts';
 import { systemClock } from '../../src/clock.ts';
-import { projectRoot, readConfig } from '../../src/config.ts';
+import { databaseFile, projectRoot, readConfig } from '../../src/config.ts';
 import { makeLog } from '../../src/log.ts';
 
 export interface RealHouse {
   address(): string;
+  /** The next lesson there is. */
+  lesson(): string;
   stop(): Promise<void>;
 }
 
@@ -26,6 +29,12 @@ export async function openRealHouse(): Promise<RealHouse> {
   await service.start();
   return {
     address: () => service.address(),
+    lesson() {
+      const rows = new Database(databaseFile(config), { readonly: true });
+      const next = rows.prepare<[], { id: string }>('SELECT id FROM lesson ORDER BY starts_at LIMIT 1').get();
+      rows.close();
+      return next?.id ?? 'none';
+    },
     async stop() {
       await service.stop();
       rmSync(folder, { recursive: true });

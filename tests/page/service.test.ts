@@ -1,7 +1,7 @@
 /** The page and the real house behind it: a question typed in each language is answered with a computed plan. */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
+import { barriers, browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
 import { openRealHouse, type RealHouse } from './real-house.ts';
 
 const asked = [
@@ -36,6 +36,24 @@ describe.skipIf(browserPath === null)('the page and its house', { timeout: patie
     await page.reload();
     await page.waitForSelector('.ladder');
     expect(await page.locator('.lines').innerText()).toBe(before);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  it('shows a lesson without scripts, and gives a seat in it with them', async () => {
+    const address = `${service.address()}lesson/${service.lesson()}`;
+    const { page: bare } = await openPage(browser, { javaScriptEnabled: false });
+    await bare.goto(address);
+    await bare.getByText(/seats are free/).waitFor();
+    await bare.context().close();
+    const { page, complaints } = await openPage(browser);
+    await page.goto(address);
+    await page.getByRole('button', { name: 'Book seats', exact: true }).click();
+    await page.getByRole('button', { name: '1', exact: true }).click();
+    await page.getByText('Under which name shall I put it on the list at the door?').waitFor();
+    // What stood there of the lesson gave way to the conversation.
+    expect(await page.getByText(/8 seats are free/).count()).toBe(1);
+    expect(await barriers(page)).toEqual([]);
     expect(complaints).toEqual([]);
     await page.context().close();
   });

@@ -34,7 +34,7 @@ export interface House {
   now(): number;
   health(): Promise<Wellbeing>;
   words(language: PageLanguage): PageWords;
-  label(teaId: string, language: PageLanguage): Promise<Said | null>;
+  label(payload: string, language: PageLanguage): Promise<Said | null>;
   past(chat: string, afterId: string | null): Promise<readonly Told[]>;
   /** What went with a message of this sheet; null when nothing did, or it is no longer kept. */
   file(chat: string, messageId: string): Promise<Enclosure | null>;

@@ -61,8 +61,8 @@ async function openSheet(house: House, c: Call, payload: string): Promise<Respon
   if (!house.rates.pagesPerAddress.take(address(house, c))) return tooFast(house, c);
   const asked = c.req.query('language');
   const language = isPageLanguage(asked) ? asked : languageOf(c);
-  const label = payload.startsWith('tea-') ? await house.label(payload.slice('tea-'.length), language) : null;
-  if (payload.startsWith('tea-') && label === null) return notFound(house, c);
+  const label = payload === '' ? null : await house.label(payload, language);
+  if (payload !== '' && label === null) return notFound(house, c);
   const session = sessionOf(house, c) ?? newSession();
   // Written again on each visit, so that who keeps coming keeps their sheet.
   c.header('set-cookie', writeSession(session, house.secureCookies), { append: true });

@@ -29,8 +29,8 @@ export interface WebChannelDeps {
   passed(chat: string, afterId: string | null): Promise<readonly Passed[]>;
   /** The name an incoming goes by in what has passed. */
   lineOf(updateId: string): string;
-  /** The plan of a tea for its label page; null when the tea is unknown. */
-  teaSheet(teaId: string, language: PageLanguage): Promise<Outgoing | null>;
+  /** What a label or a lesson's link shows at once ("tea-tieguanyin", "lesson-12"); null when it leads nowhere any more. */
+  label(payload: string, language: PageLanguage): Promise<Outgoing | null>;
   /** All that is kept of the person behind a chat, as JSON; null when nothing is. */
   myData?(chat: string): Promise<string | null>;
   /** The name of the bot that holds the same conversation; null when there is none, or it is not known yet. */
@@ -103,8 +103,8 @@ function makeHouse(
     now,
     health: () => deps.health?.() ?? Promise.resolve({ ready: true }),
     words: (language) => words[language],
-    async label(teaId, language) {
-      const sheet = await deps.teaSheet(teaId, language);
+    async label(payload, language) {
+      const sheet = await deps.label(payload, language);
       return sheet === null ? null : saidOf(sheet);
     },
     async file(chat, id) {

@@ -33,6 +33,7 @@ describe('headers (3.4.3–3.4.6, 3.4.8)', () => {
     ['/tea/unknown', 404],
     ['/tea/%2e%2e%2fetc', 404],
     ['/lesson/12', 200],
+    ['/lesson/over', 404],
     ['/healthz', 200],
     ['/clock', 200],
     ['/words/en', 200],
@@ -56,7 +57,7 @@ describe('headers (3.4.3–3.4.6, 3.4.8)', () => {
   });
 
   it('are whole when the server itself fails, and the answer says nothing of why', async () => {
-    const failing = await openHouse({ pageFolder, teaSheet: () => Promise.reject(new Error('SECRET-CANARY')) });
+    const failing = await openHouse({ pageFolder, label: () => Promise.reject(new Error('SECRET-CANARY')) });
     const answer = await knock(failing.url, '/tea/tieguanyin');
     expect(answer.status).toBe(500);
     expect(answer.headers).toMatchObject(expected);
@@ -84,9 +85,9 @@ describe('headers (3.4.3–3.4.6, 3.4.8)', () => {
 
   it('what a shop writes into a plan stays text (1.2.1)', async () => {
     const paragraphs = ['<img src=x onerror=alert(1)>', '</script><script>alert(1)</script>'];
-    const teaSheet: NonNullable<Parameters<typeof openHouse>[0]>['teaSheet'] = (id, language) =>
+    const label: NonNullable<Parameters<typeof openHouse>[0]>['label'] = (id, language) =>
       Promise.resolve({ id, channel: 'web', chat: '', language, paragraphs, choices: [] });
-    const evil = await openHouse({ pageFolder, teaSheet });
+    const evil = await openHouse({ pageFolder, label });
     const { body } = await knock(evil.url, '/tea/x');
     expect(body).not.toMatch(/<img|<\/script><script>/);
     expect(body).toContain('&lt;img src=x');

@@ -28,7 +28,7 @@ const web = makeWebChannel({
   log: makeLog('silent'),
   passed: (chat) => Promise.resolve(kept.has(chat) ? [{ said: message }] : []),
   lineOf: (updateId) => updateId,
-  teaSheet: () => Promise.resolve(null),
+  label: () => Promise.resolve(null),
   myData: (chat) => Promise.resolve(kept.get(chat) ?? null),
   pageWords: () => Object.fromEntries(pageWordKeys.map((key) => [key, key])),
   secureCookies: false,

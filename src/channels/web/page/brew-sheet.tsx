@@ -95,12 +95,14 @@ function placeOfCalled({ entries }: Sheet): string | null {
   return isCalled ? hold.place : null;
 }
 
-/** The label's plan stands until the conversation has one of its own. */
+/** The label's plan stands until the conversation has one of its own; what is no plan, until it has any answer. */
 function isAnswered(sheet: Sheet, boot: Boot): boolean {
   const opened = sheet.acts.findLast((act) => act.what.kind === 'open' && act.what.payload === boot.payload);
   if (opened === undefined) return false;
   const at = opened.after === null ? 0 : (sheet.known.get(opened.after)?.at ?? 0);
-  return sheet.entries.some((entry) => entry.last > at && entry.said.ladder !== undefined);
+  return sheet.entries.some(
+    (entry) => entry.last > at && (entry.said.ladder !== undefined || boot.label?.ladder === undefined),
+  );
 }
 
 export interface BellState {
