@@ -219,6 +219,7 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
         await enrols(store, 'ben', { now: denverAt('2026-12-05T16:00') });
         await tendAll(store, denverAt('2026-12-05T17:00'));
         expect(await sent(store, starts)).toEqual([]);
+        await tendAll(store, starts);
         const kept = await store.exportOf((await store.find('web', 'ben')) ?? 0);
         expect(kept).toMatchObject({
           reminder: [{ purpose: 'thanks' }, { purpose: 'two-hours-before', became: 'too-late' }],

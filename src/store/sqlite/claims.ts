@@ -8,7 +8,9 @@ import { choiceParts, idParts, messageId } from './message-id.ts';
 import { sayingOf as filledSaying, type QuoteSources } from './quotes.ts';
 
 export interface Claims {
-  /** Gives up what is of no use any more; returns the names of those that had one. */
+  /** Whether anything waits that is of no use any more; none such is ever taken out. */
+  isAnyExpired(now: Instant): boolean;
+  /** Gives it up; returns the names of those that had one. */
   expire(now: Instant): readonly string[];
   claim(claim: Claim): readonly Owed[];
   history(address: Address, after: string | null): readonly Owed[];
@@ -50,7 +52,7 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
     db.prepare<{ names: string; priority: number; now: Instant }, Candidate>(
       `SELECT seq, channel, chat, slot FROM outbox o
        WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(@names))
-         AND priority = @priority AND due <= @now AND next_at <= @now
+         AND priority = @priority AND due <= @now AND next_at <= @now AND (until IS NULL OR until > @now)
          AND NOT EXISTS (SELECT 1 FROM outbox s
            WHERE s.status = 'sending' AND s.channel = o.channel AND s.chat = o.chat) ${alsoFree}
        ORDER BY due, seq`,
@@ -62,6 +64,9 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
   const sameSlot = db.prepare<unknown[], { seq: number }>(
     `SELECT seq FROM outbox WHERE channel = @channel AND chat = @chat AND slot = @slot AND status = 'waiting'
        AND next_at <= @now ORDER BY due DESC, seq DESC`,
+  );
+  const expired = db.prepare<[Instant], { one: 1 }>(
+    `SELECT 1 AS one FROM outbox WHERE status = 'waiting' AND until <= ? LIMIT 1`,
   );
   const expire = db.prepare<[Instant, Instant], { name: string | null }>(
     `UPDATE outbox SET status = 'gave-up', why = 'too late', settled_at = ?
@@ -117,6 +122,7 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
   };
 
   return {
+    isAnyExpired: (now) => expired.get(now) !== undefined,
     expire: (now) => expire.all(now, now).flatMap(({ name }) => (name === null ? [] : [name])),
     claim: (claim) =>
       choose(claim).map((first) => {

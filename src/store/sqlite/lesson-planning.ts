@@ -17,12 +17,13 @@ export function horizonOf(zone: string, now: Instant): WallDate {
   return addDays(dateOf(wallAt(now, zone)), horizonDays);
 }
 
-export function isAnythingDue({ bookings, reminders }: RosterRows, now: Instant): boolean {
-  return reminders.due(now, 1).length > 0 || bookings.offersEnded(now, 1).length > 0;
+export function isAnythingDue({ bookings, reminders, claims }: RosterRows, now: Instant): boolean {
+  return reminders.due(now, 1).length > 0 || bookings.offersEnded(now, 1).length > 0 || claims.isAnyExpired(now);
 }
 
 /** Returns how many lessons and bookings there was something to do for. */
 export function tendLessons(rows: RosterRows, now: Instant, limit: number): number {
+  for (const name of rows.claims.expire(now)) rows.reminders.tooLate(name);
   const ended = rows.bookings.offersEnded(now, limit);
   for (const lesson of ended) endOffers(rows, lesson, now);
   const due = rows.reminders.due(now, limit - ended.length);

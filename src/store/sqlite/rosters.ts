@@ -6,6 +6,7 @@ import { purposes } from '../../core/lessons/reminders.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Address } from '../contract.ts';
 import type { BookingRows } from './booking-rows.ts';
+import type { Claims } from './claims.ts';
 import type { LessonRows } from './lesson-rows.ts';
 import type { Outbox } from './outbox.ts';
 import { reminderName, type ReminderRows } from './reminder-rows.ts';
@@ -15,6 +16,7 @@ export interface RosterRows {
   readonly bookings: BookingRows;
   readonly reminders: ReminderRows;
   readonly outbox: Outbox;
+  readonly claims: Claims;
 }
 
 export function rosterOf({ lessons, bookings }: RosterRows, id: string): Roster | undefined {

@@ -1,17 +1,6 @@
 /** The store in one SQLite file: composes the kinds of rows into the contract's operations. */
 import type { Database } from 'better-sqlite3';
-import type {
-  Change,
-  Claim,
-  Commit,
-  EventRef,
-  Owed,
-  PersonId,
-  Recorded,
-  Recovered,
-  Settlement,
-  Store,
-} from '../contract.ts';
+import type { Change, Commit, EventRef, PersonId, Recorded, Recovered, Settlement, Store } from '../contract.ts';
 import type { Instant } from '../../core/units.ts';
 import type { ChannelName, Incoming } from '../../messages.ts';
 import { makeBookingRows } from './booking-rows.ts';
@@ -70,7 +59,7 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
       return outcome;
     },
     tried: (person, event) => write(() => tried(rows, person, event)),
-    claim: (claim) => write(() => takeOut(rows, claim)),
+    claim: (claim) => write(() => rows.claims.claim(claim)),
     async settle(id, settlement, now) {
       const wasLastWord = await write(() => settle(rows, { id, settlement, now }));
       if (wasLastWord) await wiping.soon();
@@ -218,11 +207,6 @@ function forget(rows: Rows, person: PersonId, now: Instant): void {
   rows.privacy.forget(person);
   rows.questions.lookAgain();
   rows.news.tell();
-}
-
-function takeOut({ claims, reminders }: Rows, claim: Claim): readonly Owed[] {
-  for (const name of claims.expire(claim.now)) reminders.tooLate(name);
-  return claims.claim(claim);
 }
 
 function prune({ inbox, outbox, tasks, questions }: Rows, before: Instant): number {

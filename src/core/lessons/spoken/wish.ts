@@ -54,7 +54,7 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
   const day = readDay(text, dateOf(wallAt(now, zone)));
   const seats = readSeats(day.rest);
   return {
-    want: wantIn(text),
+    want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? 'question',
     ...(day.date === undefined ? {} : { date: day.date }),
     ...(seats.amount === undefined ? {} : { seats: seats.amount }),
     rest: seats.rest,
@@ -75,16 +75,15 @@ export function meantLessons<Kind extends Lesson>(lessons: readonly Kind[], { da
 /** Whether a sentence wants a seat, or one's own booking, so plainly that it is about lessons, whatever its words are about. */
 export function isAboutLessons(sentence: string, lessons: readonly Lesson[]): boolean {
   const text = cleared(sentence);
-  const want = wantIn(text);
-  if (want === 'question' || want === 'list') return false;
-  if (want === 'own') return true;
+  // Asked of every message: what only lists lessons is not looked for.
+  const want = wants.find(([one, pattern]) => one !== 'list' && pattern.test(text))?.[0];
+  if (want === undefined || want === 'own') return want === 'own';
   // One word of a title may be a tea to buy as well.
   const isNamed = lessons.some((lesson) => likeness(lesson, text, 2) >= enoughLikeness);
   return isNamed || (want === 'enrol' && !tableWords.test(text) && readSeats(text).amount !== undefined);
 }
 
 const cleared = (sentence: string): string => plain(sentence.slice(0, longest)).replaceAll('’', "'");
-const wantIn = (text: string): Wanted => wants.find(([, pattern]) => pattern.test(text))?.[0] ?? 'question';
 /** A seat in a lesson is not a table in a restaurant. */
 const tableWords = /\btables?\b|[桌]/iu;
 
