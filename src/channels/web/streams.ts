@@ -31,19 +31,35 @@ const justNowCount = 512;
 
 export function makeStreams(limits: WebLimits, now: () => number): Streams {
   const streams = new Set<Stream>();
-  let justNow: { readonly chat: string; readonly told: Told; readonly at: number }[] = [];
+  const byChat = new Map<string, Set<Stream>>();
+  const justNow: { readonly chat: string; readonly told: Told; readonly at: number }[] = [];
 
-  const drop = (stream: Stream): void => {
+  const add = (stream: Stream): void => {
+    streams.add(stream);
+    byChat.set(stream.chat, (byChat.get(stream.chat) ?? new Set()).add(stream));
+  };
+  const remove = (stream: Stream): void => {
     streams.delete(stream);
+    const ofChat = byChat.get(stream.chat);
+    ofChat?.delete(stream);
+    if (ofChat?.size === 0) byChat.delete(stream.chat);
+  };
+  const drop = (stream: Stream): void => {
+    remove(stream);
     stream.response.destroy();
+  };
+  const keepJustNow = (chat: string, told: Told): void => {
+    const at = now();
+    justNow.push({ chat, told, at });
+    while (justNow.length > justNowCount || (justNow[0]?.at ?? at) <= at - justNowMs) justNow.shift();
   };
   const writeNow = (stream: Stream, text: string): void => {
     stream.response.write(text);
     if (stream.response.writableLength > limits.backlogBytes) drop(stream);
   };
-  const counted = (key: 'chat' | 'address', value: string): number => {
+  const countFrom = (address: string): number => {
     let count = 0;
-    for (const stream of streams) if (stream[key] === value) count++;
+    for (const stream of streams) if (stream.address === address) count++;
     return count;
   };
 
@@ -62,13 +78,13 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
   return {
     full(chat, address) {
       if (streams.size >= limits.streams) return 'all';
-      if (counted('chat', chat) >= limits.streamsPerSheet) return 'sheet';
-      return counted('address', address) >= limits.streamsPerAddress ? 'address' : null;
+      if ((byChat.get(chat)?.size ?? 0) >= limits.streamsPerSheet) return 'sheet';
+      return countFrom(address) >= limits.streamsPerAddress ? 'address' : null;
     },
     async follow(listener, afterId, past) {
       const stream: Stream = { ...listener, held: [] };
-      streams.add(stream);
-      stream.response.on('close', () => streams.delete(stream));
+      add(stream);
+      stream.response.on('close', () => remove(stream));
       // Taken in the same moment as the stream is added: whatever is pushed later is held for it.
       const recent = justNow.filter((entry) => entry.chat === stream.chat).map((entry) => entry.told);
       const seen = recent.findIndex((told) => nameOf(told) === afterId) + 1;
@@ -87,11 +103,9 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
       if (streams.has(stream)) writeNow(stream, 'event: caught-up\ndata:\n\n');
     },
     push(chat, told) {
-      const at = now();
-      justNow = [...justNow.filter((entry) => at - entry.at < justNowMs), { chat, told, at }].slice(-justNowCount);
+      keepJustNow(chat, told);
       const event = asEvent(told);
-      for (const stream of streams) {
-        if (stream.chat !== chat) continue;
+      for (const stream of byChat.get(chat) ?? []) {
         if (stream.held === null) writeNow(stream, event);
         else if (stream.held.push(told) > justNowCount) drop(stream);
       }
@@ -101,6 +115,7 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
       clearInterval(beat);
       for (const stream of streams) stream.response.end();
       streams.clear();
+      byChat.clear();
     },
   };
 }
