@@ -4,20 +4,22 @@ import { finder, read } from './content.ts';
 
 const sentences = [...readSentences('sentences.txt'), ...readSentences('customers.txt')];
 const fresh = readSentences('fresh.txt');
+const apart = readSentences('customers-apart.txt');
+const ofApart = accuracyOf(apart, read, finder);
 const accuracy = accuracyOf(fresh, read, finder);
 
 test('there are enough sentences, in three languages, with slips among them', () => {
-  const all = [...sentences, ...fresh];
+  const all = [...sentences, ...fresh, ...apart];
   expect(fresh.length).toBeGreaterThanOrEqual(90);
   for (const language of ['en', 'zh-Hant', 'zh-Hans']) {
     expect(all.filter((sentence) => sentence.language === language).length).toBeGreaterThan(150);
   }
-  expect(all.filter((sentence) => sentence.slip).length / all.length).toBeGreaterThan(0.08);
+  expect(all.filter((sentence) => sentence.slip).length / all.length).toBeGreaterThanOrEqual(0.15);
 });
 
 // Floors a little under what was measured, so that a change that makes the reader worse is seen.
 test.each([
-  ['kind', 0.84],
+  ['kind', 0.94],
   ['language', 0.97],
   ['tea', 0.98],
   ['family', 0.97],
@@ -32,6 +34,22 @@ test.each([
   if (process.env['REPORT'] !== undefined && field === 'kind')
     console.log(report(accuracy, fresh, process.env['REPORT'] === 'all'));
   expect(accuracy.of(field)).toBeGreaterThanOrEqual(floor);
+});
+
+// More than half of these are written with slips.
+test.each([
+  ['kind', 0.91],
+  ['language', 0.96],
+  ['tea', 0.97],
+  ['family', 0.97],
+  ['vessel', 0.96],
+  ['volumeMl', 0.97],
+  ['leafG', 0.98],
+  ['guests', 0.97],
+  ['tempC', 0.98],
+])('customers kept apart: %s is right in at least %f', (field, floor) => {
+  if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofApart, apart, false));
+  expect(ofApart.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
 const strange = readSentences('stranger.txt');
@@ -54,6 +72,6 @@ test.each([
 });
 
 test('no tea is taken for another, learnt from or not', () => {
-  const all = accuracyOf([...sentences, ...fresh, ...strange], read, finder);
+  const all = accuracyOf([...sentences, ...fresh, ...strange, ...apart], read, finder);
   expect(all.wrongTeas.map((miss) => [miss.sentence.text, miss.read])).toEqual([]);
 });
