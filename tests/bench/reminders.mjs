@@ -116,7 +116,8 @@ async function run({ count, channel, dueOf }) {
   db.close();
   rmSync(folder, { recursive: true });
   const sent = Array.from({ length: count }, (_, i) => sentAt.get(`c${i + 1}`) - dueOf(i + 1));
-  return { handed, sent, unsent, lastAfterStart: Math.max(...sentAt.values()) - began };
+  const [firstAfterStart, lastAfterStart] = [Math.min, Math.max].map((pick) => pick(...sentAt.values()) - began);
+  return { handed, sent, unsent, firstAfterStart, lastAfterStart };
 }
 
 function figures(values) {
@@ -144,6 +145,12 @@ for (const [name, down] of Object.entries({
   '8 days': 8 * day,
 })) {
   const due = Date.now() - down;
-  const { lastAfterStart, unsent } = await run({ count: 500, channel: 'web', dueOf: () => due });
-  tell({ down: name, overdue: 500, allSentAfterStartMs: lastAfterStart, unsent });
+  const { firstAfterStart, lastAfterStart, unsent } = await run({ count: 500, channel: 'web', dueOf: () => due });
+  tell({
+    down: name,
+    overdue: 500,
+    firstSentAfterStartMs: firstAfterStart,
+    lastSentAfterStartMs: lastAfterStart,
+    unsent,
+  });
 }

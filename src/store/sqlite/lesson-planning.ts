@@ -21,13 +21,13 @@ export function isAnythingDue({ bookings, reminders, claims }: RosterRows, now: 
   return reminders.due(now, 1).length > 0 || bookings.offersEnded(now, 1).length > 0 || claims.isAnyExpired(now);
 }
 
-/** Returns how many lessons and bookings there was something to do for. */
+/** Returns how many offers and reminders were looked at: as many as the limit when there may be more. */
 export function tendLessons(rows: RosterRows, now: Instant, limit: number): number {
   for (const name of rows.claims.expire(now)) rows.reminders.tooLate(name);
   const ended = rows.bookings.offersEnded(now, limit);
   for (const lesson of ended) endOffers(rows, lesson, now);
   const due = rows.reminders.due(now, limit - ended.length);
-  for (const booking of due) remind(rows, booking, now);
+  for (const booking of new Set(due)) remind(rows, booking, now);
   return ended.length + due.length;
 }
 

@@ -7,7 +7,7 @@ import type { PersonId } from '../contract.ts';
 export interface ReminderRows {
   of(booking: string): readonly Reminder[];
   put(reminder: Reminder, person: PersonId): void;
-  /** Bookings with a reminder that is due, the longest due first. */
+  /** The booking of each reminder that is due, the longest due first; one may be there more than once. */
   due(now: Instant, limit: number): readonly string[];
   nextDue(after: Instant): Instant | null;
   /** One that was handed over came too late after all. */
@@ -27,7 +27,7 @@ export function makeReminderRows(db: Database): ReminderRows {
      ON CONFLICT DO UPDATE SET moves = @moves, due_at = @dueAt, state = @state`,
   );
   const due = db.prepare<[number, number], { booking: string }>(
-    `SELECT booking FROM reminder WHERE state = 'planned' AND due_at <= ? GROUP BY booking ORDER BY min(due_at) LIMIT ?`,
+    `SELECT booking FROM reminder WHERE state = 'planned' AND due_at <= ? ORDER BY due_at LIMIT ?`,
   );
   const nextDue = db
     .prepare<[number], number | null>(`SELECT min(due_at) FROM reminder WHERE state = 'planned' AND due_at > ?`)
