@@ -45,7 +45,7 @@ async function house(folder: string): Promise<Served> {
     log,
     passed: () => Promise.resolve([]),
     lineOf: (updateId) => updateId,
-    teaSheet: () => Promise.resolve(null),
+    label: () => Promise.resolve(null),
     pageWords: () => Object.fromEntries(pageWordKeys.map((key) => [key, key])),
     secureCookies: false,
     publicOrigin: null,
