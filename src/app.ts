@@ -6,12 +6,15 @@ import type { Clock } from './clock.ts';
 import { databaseFile, projectRoot, type Config } from './config.ts';
 import { readContent, type Content } from './content.ts';
 import type { Step } from './conversation/answer.ts';
+import { morningOf } from './content/shop-data.ts';
 import { languageOfDevice } from './conversation/device-language.ts';
 import { makeHandling } from './conversation/handle.ts';
 import { makeRecord } from './conversation/record.ts';
+import { signOf, type Sign } from './delivery/calendar.ts';
 import { makeDelays } from './delivery/delay.ts';
 import { makeDelivering } from './delivery/deliver.ts';
 import { makeLoop } from './delivery/loop.ts';
+import { makeMorning, type MorningTime } from './delivery/morning.ts';
 import { makePace } from './delivery/pace.ts';
 import { makeHistory } from './delivery/history.ts';
 import { makePlanning } from './delivery/planning.ts';
@@ -35,6 +38,8 @@ export interface AppParts {
   readonly store: Store;
   readonly step: Step;
   readonly say: Say;
+  /** The name the shop's entries bear in calendars. */
+  readonly sign?: Sign;
   readonly channels: readonly Channel[];
   readonly clock: Clock;
   readonly log: Log;
@@ -45,6 +50,10 @@ export interface AppParts {
   readonly shopkeepers?: readonly Keeper[];
   /** The lessons the shop's files tell of. */
   readonly lessons?: LessonPlan;
+  /** When shopkeepers are told what the day brings. */
+  readonly morning?: MorningTime | null;
+  /** Codes for colleagues; made by chance unless told. */
+  readonly freshCode?: () => string;
 }
 
 export interface App {
@@ -79,7 +88,8 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
   });
   const { store } = operation;
   const say = sayIn(content);
-  const history = makeHistory(store, say, log);
+  const sign = signOf(content.shop.name, config.mail?.from ?? null);
+  const history = makeHistory({ store, say, log, sign });
   const web = makeWebChannel({
     host: config.host,
     port: config.port,
@@ -106,6 +116,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     store,
     step: stepIn(content),
     say,
+    sign,
     channels,
     clock,
     log,
@@ -113,6 +124,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     forgetDays,
     shopkeepers,
     lessons,
+    morning: morningOf(content.shop),
   });
   const language = languageOfDevice(config.deviceLanguage);
   return {
@@ -196,16 +208,19 @@ export function makeApp(parts: AppParts): App {
     store,
     channels: byName,
     say,
+    sign: parts.sign,
     clock,
     log,
     pace,
     delays,
     later,
   });
+  const freshCode = parts.freshCode ?? (() => makeShopCode(randomBytes));
   const handling = makeHandling({
     store,
     step: decide,
     clock,
+    means: { mail: names.includes('mail'), freshCode },
     deliveryMs: delays.usual,
     owed: later,
     stumbled: (error, tries) => log.error('a step failed', { tries, ...errorFields(error) }),
@@ -219,11 +234,13 @@ export function makeApp(parts: AppParts): App {
   const tidying = makeTidying({ store, clock, log, keepDays, forgetDays });
   const plan = parts.lessons ?? { lessons: [], series: [] };
   const planning = makePlanning({ store, clock, log, plan });
+  const morning = makeMorning({ store, clock, log, when: parts.morning ?? null, owed: later });
 
   const finish = async (): Promise<'finished'> => {
     await Promise.all(channels.map((channel) => channel.stop()));
     tidying.stop();
     planning.stop();
+    morning.stop();
     await loop.stop();
     await handling.idle();
     await delivering.stop();
@@ -237,6 +254,7 @@ export function makeApp(parts: AppParts): App {
       await loop.start();
       for (const channel of channels) await channel.start(record);
       tidying.start();
+      morning.start();
     },
     async settled() {
       await loop.rest();

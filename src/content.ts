@@ -70,7 +70,7 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const words = makeWords(wordFiles.sources, (kind, id, language) => nameOf({ teas, answers }, { kind, id, language }));
   const finder = makeTeaFinder(teas, names);
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
-  const calls = { ...makeCalls({ teas, brewing, read }), ...keepingCalls(keeping) };
+  const calls = { ...makeCalls({ teas, brewing, read, zone: shop.zone }), ...keepingCalls(keeping) };
   const book = makeBook(flows, calls, words);
   return { teas, finder, brewing, words, book, read, answers, shop, lessons };
 }

@@ -45,8 +45,17 @@ const rule: Record<string, readonly string[]> = {
     'node:url',
     'node:crypto',
   ],
-  conversation: ['core', 'messages.ts', 'store/contract.ts', 'store/lesson-contract.ts', 'clock.ts'],
+  conversation: [
+    'core',
+    'messages.ts',
+    'store/contract.ts',
+    'store/lesson-contract.ts',
+    'store/desk-contract.ts',
+    'clock.ts',
+  ],
   delivery: [
+    'core/lessons/icalendar.ts',
+    'core/lessons/calendar.ts',
     'core/words',
     'core/units.ts',
     'messages.ts',

@@ -172,6 +172,14 @@ passed-on = Passed to the shop. They answer in their own time; the answer comes 
 lesson-to-shop = The shop looks after lessons itself. Shall I pass your question on?
 # with a booking: the file for the student's own calendar
 lesson-calendar = For your calendar
+lesson-calendar-cancelled = Takes it out of your calendar
+lesson-calendar-notes = { $teacher ->
+    [none] { "" }
+   *[other] With { $teacher }.
+ } { $bring ->
+    [none] { "" }
+   *[other] To bring: { $bring }.
+ }
 
 
 # the house itself
@@ -849,3 +857,215 @@ choice-lesson-give-back = Yes, give it back
 choice-lesson-keep = No, keep it
 choice-lesson-nameless = No name
 choice-lesson-done = That is all
+
+# flows/lesson-desk.yaml and core/functions/desk-*: lessons as the shopkeeper sees them
+choice-lesson-desk = Lessons, behind the counter
+    .typed = lessons desk / plan lessons / behind the counter
+desk-lessons = These lessons are planned.
+desk-none = No lessons are planned. Write one in a sentence, or tap “Add a lesson”.
+desk-told-line = { $n }. “{ $title }”, { WHEN($starts) } – { desk-told-taken }
+desk-told-taken = { $taken } of { $seats } seats taken{ $waiting ->
+    [0] { "" }
+   *[other] , { $waiting } waiting
+ }
+desk-undelivered-hint = Some messages could not be brought.
+choice-desk-lesson = { $n }. { $title }
+choice-desk-later = Later ones
+choice-desk-add = Add a lesson
+    .typed = add a lesson / new lesson
+choice-desk-today = Today
+    .typed = today's list / who comes today
+choice-desk-asked = What is asked for
+    .typed = what is asked for
+choice-desk-undelivered = What could not be brought
+choice-desk-code = A code for a colleague
+choice-desk-done = That is all
+choice-desk-back = To the lessons
+choice-desk-this = To this lesson
+choice-desk-steps = Step by step
+choice-desk-drop = Drop it
+choice-desk-leave = Leave it
+choice-desk-put = Put it on the list
+    .typed = yes / put it on
+choice-desk-again = Try again
+choice-desk-list = Show the list again
+choice-desk-people = Who is coming
+    .typed = who is coming / who comes
+choice-desk-guest = Add someone without a chat
+choice-desk-move = Move it
+    .typed = move / move it
+choice-desk-alter = Change something
+choice-desk-repeat = Repeat it
+    .typed = repeat
+choice-desk-write = Write to all who are coming
+choice-desk-cancel = Cancel it
+choice-desk-tick = At the door: { $n }
+choice-desk-guest-yes = Yes, write them down
+    .typed = yes
+choice-desk-move-yes = Yes, move it
+    .typed = yes
+choice-desk-no-reason = Without a reason
+choice-desk-cancel-yes = Yes, cancel it
+    .typed = yes
+choice-desk-write-yes = Yes, send it
+    .typed = yes
+choice-desk-every-week = Every week
+choice-desk-every-other-week = Every other week
+choice-desk-every-month = Every month
+choice-desk-seen = I have seen it
+choice-desk-change = { desk-told-field }
+desk-told-field = { $field ->
+    [starts] Day and time
+    [minutes] How long
+    [seats] Seats
+    [title] Name
+    [place] Place
+    [teacher] Teacher
+    [price] Price
+   *[bring] What to bring
+ }
+desk-add = Say it in one sentence, such as: Saturday 7 pm, white tea, 8 seats. “Every Saturday” repeats it.
+desk-ask-field = { $field ->
+    [starts] On which day, and at what time?
+    [minutes] How many minutes does it last?
+    [seats] How many seats?
+    [title] What is it called?
+    [place] Where?
+    [teacher] Who teaches?
+    [price] What does it cost, and where is it paid?
+   *[bring] What should people bring?
+ }
+desk-planned = This is how I have understood it. Shall I put it on the list?
+desk-planned-series = This is how I have understood it. Shall I put all of them on the list?
+desk-told-draft = “{ $title }”, { WHEN($starts) }{ $year ->
+    [none] { "" }
+   *[other] {" "}({ $year })
+ }, { $minutes } minutes, { $seats ->
+    [1] one seat
+   *[other] { $seats } seats
+ }{ $place ->
+    [none] { "" }
+   *[other] , { $place }
+ }{ $teacher ->
+    [none] { "" }
+   *[other] , with { $teacher }
+ }.{ $price ->
+    [none] { "" }
+   *[other] {" "}{ $price }.
+ }{ $bring ->
+    [none] { "" }
+   *[other] {" "}To bring: { $bring }.
+ }{ $tea ->
+    [none] { "" }
+   *[other] {" "}We brew { TEA($tea) }.
+ }
+desk-told-repeats = { $every ->
+    [day] { $step ->
+        [1] Every day
+       *[other] Every { $step } days
+     }
+    [month] { $step ->
+        [1] Every month, on the same weekday
+       *[other] Every { $step } months, on the same weekday
+     }
+   *[week] { $step ->
+        [1] Every week
+        [2] Every other week
+       *[other] Every { $step } weeks
+     }
+ }{ $times ->
+    [0] , without an end
+   *[other] , { $times } times
+ }.
+desk-told-again = “{ $title }” again, the first time { WHEN($starts) }.
+desk-put = It is on the list.
+desk-told-lesson = “{ $title }”, { WHEN($starts) }, { $minutes } minutes{ $place ->
+    [none] { "" }
+   *[other] , { $place }
+ }{ $teacher ->
+    [none] { "" }
+   *[other] , with { $teacher }
+ }. { desk-told-taken }.
+desk-told-off = It has been cancelled.{ $reason ->
+    [none] { "" }
+   *[other] {" "}You wrote: { $reason }
+ }
+desk-people = On the list for “{ $title }”:
+desk-nobody = Nobody has booked yet.
+desk-told-person = { $n }. { $name }, { $seats ->
+    [1] one seat
+   *[other] { $seats } seats
+ }{ $state ->
+    [coming] , is coming
+    [here] , is here
+    [away] , stayed away
+    [waiting] , on the waiting list
+    [offered] , a seat is kept for them
+   *[booked] { "" }
+ }
+desk-tick = Tap a number when they are here; once more if they stayed away.
+desk-ticked-here = Here.
+desk-ticked-away = Stayed away.
+desk-ticked-back = Taken back.
+desk-ask-guest = Write name, mail address and seats in one line, such as: Mei Lin, mei@example.org, 2
+desk-told-guest-seated = { $name } gets { $count ->
+    [1] one seat
+   *[other] { $count } seats
+ } in “{ $title }”, { WHEN($starts) }, and a letter to { $mail }. Shall I write them down?
+desk-told-guest-waiting = “{ $title }” has not that many seats free. { $name } would go on the waiting list, with a letter to { $mail }. Shall I write them down?
+desk-guest-down = Written down; the letter is on its way.
+desk-ask-move = To when? A day keeps the hour, an hour keeps the day.
+desk-told-move = “{ $title }” moves from { WHEN($was) } to { WHEN($starts) }. { $count ->
+    [0] Nobody has booked.
+    [1] One booking is told.
+   *[other] { $count } bookings are told.
+ } Shall I move it?
+desk-moved = Moved, and everybody who booked is being told.
+desk-ask-reason = Why? What you write goes to everybody who booked, word for word.
+desk-told-cancel = “{ $title }”, { WHEN($starts) }, would not take place. { $count ->
+    [0] Nobody has booked.
+    [1] One booking is told.
+   *[other] { $count } bookings are told.
+ } Shall I cancel it?
+desk-cancelled = Cancelled, and everybody who booked is being told.
+desk-ask-alter = What shall be different?
+desk-altered = Changed. Who booked is told if it concerns them.
+desk-ask-repeat = How often?
+desk-ask-write = What shall I tell them? It goes out word for word.
+desk-write-sure = “{ $text }” goes to { $count ->
+    [1] one booking
+   *[other] { $count } bookings
+ }. Shall I send it?
+desk-written = It is on its way.
+desk-nothing-today = No lesson today.
+desk-told-day = Today: “{ $title }”, { WHEN($starts) } – { desk-told-taken }
+desk-told-morning = Good morning. This is today.
+desk-told-waiting = { $count ->
+    [1] One question is waiting.
+   *[other] { $count } questions are waiting.
+ }
+desk-nothing-asked = Nobody has asked for a tea in the last 30 days.
+desk-asked = Asked for most in the last 30 days:
+desk-bitter = “Too bitter” was said of:
+desk-told-tally = { $n }. { TEA($tea) } – { $count }
+desk-undelivered = These messages could not be brought:
+desk-told-undelivered = { $name }, { WHEN($at) } – { $why ->
+    [address] the mail address does not work
+    [could-not-be-reached] they could not be reached
+    [restored] not sent after a backup was restored
+    [too-late] it would have come too late
+   *[other] the channel would not take it
+ }
+desk-seen = Put aside.
+desk-code = This code makes one colleague a shopkeeper, once, within ten minutes. They write it here in their own chat:
+    { $code }
+desk-code-told = A code was given out. A new one makes the old one worthless.
+lesson-told-written-down = The shop has put you down: { lesson-told-head }. { lesson-told-your-seats } { lesson-told-to-bring }
+lesson-told-written-down-waiting = The shop has put you on the waiting list: { lesson-told-head }. You get a letter when there is room.
+mistake-lesson-no-mail = Letters cannot be sent yet: whoever runs the house has to name a mail server.
+mistake-lesson-guest-no-address = I find no mail address in that line.
+mistake-lesson-guest-no-name = I find no name in that line.
+mistake-lesson-guest-name-long = A name has at most { $most } characters.
+mistake-lesson-words-too-long = Please say it in at most { $most } characters.
+mistake-lesson-not-said = I did not understand that here. Name a day and an hour to plan a lesson, or choose below.
+mistake-lesson-repeats-already = This lesson is one of a series already.

@@ -172,6 +172,14 @@ passed-on = 已转给店家。他们有空就会回，回复会发到这里。
 lesson-to-shop = 课程由店家亲自安排。要我把您的问题转过去吗？
 # with a booking: the file for the student's own calendar
 lesson-calendar = 加到日历
+lesson-calendar-cancelled = 从日历移除
+lesson-calendar-notes = { $teacher ->
+    [none] { "" }
+   *[other] 带课：{ $teacher }。
+ }{ $bring ->
+    [none] { "" }
+   *[other] 请带：{ $bring }。
+ }
 
 
 # the house itself
@@ -787,3 +795,198 @@ choice-lesson-give-back = 对，退掉
 choice-lesson-keep = 不，留着
 choice-lesson-nameless = 不留名
 choice-lesson-done = 就这样
+
+# flows/lesson-desk.yaml 与 core/functions/desk-*：店主看到的课程
+choice-lesson-desk = 课程管理
+    .typed = 排课 / 管理课程
+desk-lessons = 已排的课程：
+desk-none = 还没有排课。直接写一句话，或点“加一堂课”。
+desk-told-line = { $n }. “{ $title }”{ WHEN($starts) }，{ desk-told-taken }
+desk-told-taken = { $seats } 个座位已订 { $taken } 个{ $waiting ->
+    [0] { "" }
+   *[other] ，候补 { $waiting } 笔
+ }
+desk-undelivered-hint = 有些消息没能送到。
+choice-desk-lesson = { $n }. { $title }
+choice-desk-later = 更后面的
+choice-desk-add = 加一堂课
+    .typed = 加课 / 新增课程
+choice-desk-today = 今天
+    .typed = 今天的名单 / 今天谁来
+choice-desk-asked = 大家问什么茶
+    .typed = 大家问什么
+choice-desk-undelivered = 没送到的消息
+choice-desk-code = 给同事的代码
+choice-desk-done = 好了
+choice-desk-back = 回课程表
+choice-desk-this = 回这堂课
+choice-desk-steps = 一步一步来
+choice-desk-drop = 不要了
+choice-desk-leave = 先不用
+choice-desk-put = 排进课程表
+    .typed = 好 / 要 / 可以
+choice-desk-again = 再改一次
+choice-desk-list = 再看一次名单
+choice-desk-people = 谁会来
+    .typed = 谁会来 / 名单
+choice-desk-guest = 加一位没有聊天的客人
+choice-desk-move = 改时间
+    .typed = 改时间 / 改期
+choice-desk-alter = 改别的
+choice-desk-repeat = 定期开课
+    .typed = 重复
+choice-desk-write = 写给所有会来的人
+choice-desk-cancel = 取消这堂课
+choice-desk-tick = 签到：{ $n }
+choice-desk-guest-yes = 好，记下来
+    .typed = 好
+choice-desk-move-yes = 好，改过去
+    .typed = 好
+choice-desk-no-reason = 不说原因
+choice-desk-cancel-yes = 好，取消
+    .typed = 好
+choice-desk-write-yes = 好，发出
+    .typed = 好
+choice-desk-every-week = 每周
+choice-desk-every-other-week = 隔周
+choice-desk-every-month = 每月
+choice-desk-seen = 我看过了
+choice-desk-change = { desk-told-field }
+desk-told-field = { $field ->
+    [starts] 日期和时间
+    [minutes] 多久
+    [seats] 座位
+    [title] 名称
+    [place] 地点
+    [teacher] 老师
+    [price] 费用
+   *[bring] 要带什么
+ }
+desk-add = 用一句话说，比如：周六晚上七点，白茶，八个座位。写“每周六”就会定期开课。
+desk-ask-field = { $field ->
+    [starts] 哪一天，几点？
+    [minutes] 要上几分钟？
+    [seats] 有几个座位？
+    [title] 叫什么名字？
+    [place] 在哪里？
+    [teacher] 谁带课？
+    [price] 费用多少，在哪里付？
+   *[bring] 要请大家带什么？
+ }
+desk-planned = 我是这样理解的。要排进课程表吗？
+desk-planned-series = 我是这样理解的。要全部排进课程表吗？
+desk-told-draft = “{ $title }”{ WHEN($starts) }{ $year ->
+    [none] { "" }
+   *[other] （{ $year } 年）
+ }，{ $minutes } 分钟，{ $seats } 个座位{ $place ->
+    [none] { "" }
+   *[other] ，{ $place }
+ }{ $teacher ->
+    [none] { "" }
+   *[other] ，{ $teacher }带课
+ }。{ $price ->
+    [none] { "" }
+   *[other] { $price }。
+ }{ $bring ->
+    [none] { "" }
+   *[other] 请带：{ $bring }。
+ }{ $tea ->
+    [none] { "" }
+   *[other] 会泡{ TEA($tea) }。
+ }
+desk-told-repeats = { $every ->
+    [day] { $step ->
+        [1] 每天
+       *[other] 每 { $step } 天
+     }
+    [month] { $step ->
+        [1] 每月同一个星期几
+       *[other] 每 { $step } 个月，同一个星期几
+     }
+   *[week] { $step ->
+        [1] 每周
+        [2] 隔周
+       *[other] 每 { $step } 周
+     }
+ }{ $times ->
+    [0] ，一直开下去
+   *[other] ，共 { $times } 次
+ }。
+desk-told-again = “{ $title }”会再开，第一次是 { WHEN($starts) }。
+desk-put = 排好了。
+desk-told-lesson = “{ $title }”{ WHEN($starts) }，{ $minutes } 分钟{ $place ->
+    [none] { "" }
+   *[other] ，{ $place }
+ }{ $teacher ->
+    [none] { "" }
+   *[other] ，{ $teacher }带课
+ }。{ desk-told-taken }。
+desk-told-off = 这堂课已取消。{ $reason ->
+    [none] { "" }
+   *[other] 您写的是：{ $reason }
+ }
+desk-people = “{ $title }”的名单：
+desk-nobody = 还没有人订位。
+desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
+    [coming] ，说会来
+    [here] ，到了
+    [away] ，没来
+    [waiting] ，候补中
+    [offered] ，座位给他留着
+   *[booked] { "" }
+ }
+desk-tick = 人到了就点号码；没来的再点一次。
+desk-ticked-here = 到了。
+desk-ticked-away = 没来。
+desk-ticked-back = 已收回。
+desk-ask-guest = 把姓名、邮箱和座位写在一行，比如：林美，mei@example.org，2
+desk-told-guest-seated = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位，并会发邮件到 { $mail }。要记下来吗？
+desk-told-guest-waiting = “{ $title }”没有那么多空位。{ $name }会排候补，并发邮件到 { $mail }。要记下来吗？
+desk-guest-down = 记下来了，邮件在路上。
+desk-ask-move = 改到什么时候？只说日子，时间不变；只说几点，日子不变。
+desk-told-move = “{ $title }”从 { WHEN($was) } 改到 { WHEN($starts) }。{ $count ->
+    [0] 还没有人订位。
+   *[other] 会通知 { $count } 笔订位。
+ }要改吗？
+desk-moved = 改好了，正在通知订位的人。
+desk-ask-reason = 为什么？您写的话会一字不改地传给所有订位的人。
+desk-told-cancel = “{ $title }”{ WHEN($starts) } 就不上了。{ $count ->
+    [0] 还没有人订位。
+   *[other] 会通知 { $count } 笔订位。
+ }要取消吗？
+desk-cancelled = 取消了，正在通知订位的人。
+desk-ask-alter = 要改哪一项？
+desk-altered = 改好了。跟订位的人有关的，会通知他们。
+desk-ask-repeat = 多久一次？
+desk-ask-write = 要告诉他们什么？会一字不改地发出。
+desk-write-sure = “{ $text }”会发给 { $count } 笔订位。要发出吗？
+desk-written = 在路上了。
+desk-nothing-today = 今天没有课。
+desk-told-day = 今天：“{ $title }”{ WHEN($starts) }，{ desk-told-taken }
+desk-told-morning = 早上好。今天的安排：
+desk-told-waiting = 有 { $count } 个问题等着回答。
+desk-nothing-asked = 最近 30 天没有人问茶。
+desk-asked = 最近 30 天最多人问的：
+desk-bitter = 有人说“太苦”的：
+desk-told-tally = { $n }. { TEA($tea) }：{ $count } 次
+desk-undelivered = 这些消息没能送到：
+desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
+    [address] 邮箱地址不对
+    [could-not-be-reached] 联系不上
+    [restored] 恢复备份后没有再发
+    [too-late] 送到也太晚了
+   *[other] 对方的渠道不收
+ }
+desk-seen = 收起来了。
+desk-code = 这组代码能让一位同事成为店主，只能用一次，十分钟内有效。请对方在自己的聊天里写：
+    { $code }
+desk-code-told = 代码已经给了。再要一组，旧的就作废。
+lesson-told-written-down = 店里已为您留位：{ lesson-told-head }。{ lesson-told-your-seats }{ lesson-told-to-bring }
+lesson-told-written-down-waiting = 店里已把您排进候补：{ lesson-told-head }。有空位时会发邮件给您。
+mistake-lesson-no-mail = 还不能发邮件：请管理这里的人先设置邮件服务器。
+mistake-lesson-guest-no-address = 这一行里找不到邮箱地址。
+mistake-lesson-guest-no-name = 这一行里找不到名字。
+mistake-lesson-guest-name-long = 名字最多 { $most } 个字。
+mistake-lesson-words-too-long = 请在 { $most } 个字以内说完。
+mistake-lesson-not-said = 这里没听懂。要排课请说日子和时间，或从下面选。
+mistake-lesson-repeats-already = 这堂课已经是定期课程了。

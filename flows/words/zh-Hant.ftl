@@ -172,6 +172,14 @@ passed-on = 已轉給店家。他們有空就會回，回覆會傳到這裡。
 lesson-to-shop = 課程由店家親自安排。要我把您的問題轉過去嗎？
 # with a booking: the file for the student's own calendar
 lesson-calendar = 加到行事曆
+lesson-calendar-cancelled = 從行事曆移除
+lesson-calendar-notes = { $teacher ->
+    [none] { "" }
+   *[other] 帶課：{ $teacher }。
+ }{ $bring ->
+    [none] { "" }
+   *[other] 請帶：{ $bring }。
+ }
 
 
 # the house itself
@@ -787,3 +795,198 @@ choice-lesson-give-back = 對，退掉
 choice-lesson-keep = 不，留著
 choice-lesson-nameless = 不留名
 choice-lesson-done = 就這樣
+
+# flows/lesson-desk.yaml 與 core/functions/desk-*：店主看到的課程
+choice-lesson-desk = 課程管理
+    .typed = 排課 / 管理課程
+desk-lessons = 已排的課程：
+desk-none = 還沒有排課。直接寫一句話，或按「加一堂課」。
+desk-told-line = { $n }. 「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
+desk-told-taken = { $seats } 個座位已訂 { $taken } 個{ $waiting ->
+    [0] { "" }
+   *[other] ，候補 { $waiting } 筆
+ }
+desk-undelivered-hint = 有些訊息沒能送到。
+choice-desk-lesson = { $n }. { $title }
+choice-desk-later = 更後面的
+choice-desk-add = 加一堂課
+    .typed = 加課 / 新增課程
+choice-desk-today = 今天
+    .typed = 今天的名單 / 今天誰來
+choice-desk-asked = 大家問什麼茶
+    .typed = 大家問什麼
+choice-desk-undelivered = 沒送到的訊息
+choice-desk-code = 給同事的代碼
+choice-desk-done = 好了
+choice-desk-back = 回課程表
+choice-desk-this = 回這堂課
+choice-desk-steps = 一步一步來
+choice-desk-drop = 不要了
+choice-desk-leave = 先不用
+choice-desk-put = 排進課程表
+    .typed = 好 / 要 / 可以
+choice-desk-again = 再改一次
+choice-desk-list = 再看一次名單
+choice-desk-people = 誰會來
+    .typed = 誰會來 / 名單
+choice-desk-guest = 加一位沒有聊天的客人
+choice-desk-move = 改時間
+    .typed = 改時間 / 改期
+choice-desk-alter = 改其他的
+choice-desk-repeat = 定期開課
+    .typed = 重複
+choice-desk-write = 寫給所有會來的人
+choice-desk-cancel = 取消這堂課
+choice-desk-tick = 報到：{ $n }
+choice-desk-guest-yes = 好，記下來
+    .typed = 好
+choice-desk-move-yes = 好，改過去
+    .typed = 好
+choice-desk-no-reason = 不說原因
+choice-desk-cancel-yes = 好，取消
+    .typed = 好
+choice-desk-write-yes = 好，送出
+    .typed = 好
+choice-desk-every-week = 每週
+choice-desk-every-other-week = 隔週
+choice-desk-every-month = 每月
+choice-desk-seen = 我看過了
+choice-desk-change = { desk-told-field }
+desk-told-field = { $field ->
+    [starts] 日期和時間
+    [minutes] 多久
+    [seats] 座位
+    [title] 名稱
+    [place] 地點
+    [teacher] 老師
+    [price] 費用
+   *[bring] 要帶什麼
+ }
+desk-add = 用一句話說，例如：週六晚上七點，白茶，八個座位。寫「每週六」就會定期開課。
+desk-ask-field = { $field ->
+    [starts] 哪一天，幾點？
+    [minutes] 要上幾分鐘？
+    [seats] 有幾個座位？
+    [title] 叫什麼名字？
+    [place] 在哪裡？
+    [teacher] 誰帶課？
+    [price] 費用多少，在哪裡付？
+   *[bring] 要請大家帶什麼？
+ }
+desk-planned = 我是這樣理解的。要排進課程表嗎？
+desk-planned-series = 我是這樣理解的。要全部排進課程表嗎？
+desk-told-draft = 「{ $title }」{ WHEN($starts) }{ $year ->
+    [none] { "" }
+   *[other] （{ $year } 年）
+ }，{ $minutes } 分鐘，{ $seats } 個座位{ $place ->
+    [none] { "" }
+   *[other] ，{ $place }
+ }{ $teacher ->
+    [none] { "" }
+   *[other] ，{ $teacher }帶課
+ }。{ $price ->
+    [none] { "" }
+   *[other] { $price }。
+ }{ $bring ->
+    [none] { "" }
+   *[other] 請帶：{ $bring }。
+ }{ $tea ->
+    [none] { "" }
+   *[other] 會泡{ TEA($tea) }。
+ }
+desk-told-repeats = { $every ->
+    [day] { $step ->
+        [1] 每天
+       *[other] 每 { $step } 天
+     }
+    [month] { $step ->
+        [1] 每月同一個星期幾
+       *[other] 每 { $step } 個月，同一個星期幾
+     }
+   *[week] { $step ->
+        [1] 每週
+        [2] 隔週
+       *[other] 每 { $step } 週
+     }
+ }{ $times ->
+    [0] ，一直開下去
+   *[other] ，共 { $times } 次
+ }。
+desk-told-again = 「{ $title }」會再開，第一次是 { WHEN($starts) }。
+desk-put = 排好了。
+desk-told-lesson = 「{ $title }」{ WHEN($starts) }，{ $minutes } 分鐘{ $place ->
+    [none] { "" }
+   *[other] ，{ $place }
+ }{ $teacher ->
+    [none] { "" }
+   *[other] ，{ $teacher }帶課
+ }。{ desk-told-taken }。
+desk-told-off = 這堂課已取消。{ $reason ->
+    [none] { "" }
+   *[other] 您寫的是：{ $reason }
+ }
+desk-people = 「{ $title }」的名單：
+desk-nobody = 還沒有人訂位。
+desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
+    [coming] ，說會來
+    [here] ，到了
+    [away] ，沒來
+    [waiting] ，候補中
+    [offered] ，座位為他留著
+   *[booked] { "" }
+ }
+desk-tick = 人到了就按號碼；沒來的再按一次。
+desk-ticked-here = 到了。
+desk-ticked-away = 沒來。
+desk-ticked-back = 已收回。
+desk-ask-guest = 把姓名、電子郵件和座位寫在一行，例如：林美，mei@example.org，2
+desk-told-guest-seated = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位，並會寄信到 { $mail }。要記下來嗎？
+desk-told-guest-waiting = 「{ $title }」沒有那麼多空位。{ $name }會排候補，並寄信到 { $mail }。要記下來嗎？
+desk-guest-down = 記下來了，信在路上。
+desk-ask-move = 改到什麼時候？只說日子，時間不變；只說幾點，日子不變。
+desk-told-move = 「{ $title }」從 { WHEN($was) } 改到 { WHEN($starts) }。{ $count ->
+    [0] 還沒有人訂位。
+   *[other] 會通知 { $count } 筆訂位。
+ }要改嗎？
+desk-moved = 改好了，正在通知訂位的人。
+desk-ask-reason = 為什麼？您寫的話會一字不改地傳給所有訂位的人。
+desk-told-cancel = 「{ $title }」{ WHEN($starts) } 就不上了。{ $count ->
+    [0] 還沒有人訂位。
+   *[other] 會通知 { $count } 筆訂位。
+ }要取消嗎？
+desk-cancelled = 取消了，正在通知訂位的人。
+desk-ask-alter = 要改哪一項？
+desk-altered = 改好了。跟訂位的人有關的，會通知他們。
+desk-ask-repeat = 多久一次？
+desk-ask-write = 要告訴他們什麼？會一字不改地送出。
+desk-write-sure = 「{ $text }」會送給 { $count } 筆訂位。要送出嗎？
+desk-written = 在路上了。
+desk-nothing-today = 今天沒有課。
+desk-told-day = 今天：「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
+desk-told-morning = 早安。今天的安排：
+desk-told-waiting = 有 { $count } 個問題等著回答。
+desk-nothing-asked = 最近 30 天沒有人問茶。
+desk-asked = 最近 30 天最多人問的：
+desk-bitter = 有人說「太苦」的：
+desk-told-tally = { $n }. { TEA($tea) }：{ $count } 次
+desk-undelivered = 這些訊息沒能送到：
+desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
+    [address] 電子郵件地址不對
+    [could-not-be-reached] 聯絡不上
+    [restored] 還原備份後沒有再送
+    [too-late] 送到也太晚了
+   *[other] 對方的管道不收
+ }
+desk-seen = 收起來了。
+desk-code = 這組代碼能讓一位同事成為店主，只能用一次，十分鐘內有效。請對方在自己的聊天裡寫：
+    { $code }
+desk-code-told = 代碼已經給了。再要一組，舊的就作廢。
+lesson-told-written-down = 店家已為您留位：{ lesson-told-head }。{ lesson-told-your-seats }{ lesson-told-to-bring }
+lesson-told-written-down-waiting = 店家已把您排進候補：{ lesson-told-head }。有空位時會寄信給您。
+mistake-lesson-no-mail = 還不能寄信：請管理這裡的人先設定郵件伺服器。
+mistake-lesson-guest-no-address = 這一行裡找不到電子郵件地址。
+mistake-lesson-guest-no-name = 這一行裡找不到名字。
+mistake-lesson-guest-name-long = 名字最多 { $most } 個字。
+mistake-lesson-words-too-long = 請在 { $most } 個字以內說完。
+mistake-lesson-not-said = 這裡沒聽懂。要排課請說日子和時間，或從下面選。
+mistake-lesson-repeats-already = 這堂課已經是定期課程了。

@@ -7,11 +7,14 @@ import { makeTerminalChannel, type Sitter, type TerminalChannel } from '../chann
 import { systemClock, type Clock } from '../clock.ts';
 import { databaseFile, type Config } from '../config.ts';
 import type { Content } from '../content.ts';
+import { morningOf } from '../content/shop-data.ts';
 import { instantOf } from '../core/lessons/calendar.ts';
+import { signOf } from '../delivery/calendar.ts';
 import { makeLog } from '../log.ts';
 import type { Ladder } from '../messages.ts';
 import { ladderText } from '../pictures/ladder.ts';
 import { openSqliteStore } from '../store/sqlite/store.ts';
+import { makeLetterbox } from './letterbox.ts';
 import { makeToldClock, type ToldClock } from './told-clock.ts';
 import { firstDifference, readTranscript, type Exchange } from './transcript.ts';
 
@@ -26,6 +29,9 @@ export interface Room {
   readonly show: (lines: readonly string[], who: Sitter) => void;
   /** The world's own unless told. */
   readonly clock?: Clock;
+  /** Shown instead of sent; without it nothing goes out by mail. */
+  readonly letters?: (lines: readonly string[]) => void;
+  readonly freshCode?: () => string;
 }
 
 /** When every transcript begins. */
@@ -33,18 +39,22 @@ export const transcriptStart = Date.UTC(2026, 0, 15, 16);
 
 const drawLadder = (ladder: Ladder): readonly string[] => [ladder.title, ...ladderText(ladder).split('\n')];
 
-export function makeChat({ config, content, deviceLanguage, show, clock = systemClock }: Room): Chat {
+export function makeChat(room: Room): Chat {
+  const { config, content, deviceLanguage, show, letters, clock = systemClock, freshCode } = room;
   const terminal = makeTerminalChannel({ deviceLanguage, now: () => clock.now(), drawLadder, show });
   const app = makeApp({
     store: openSqliteStore(databaseFile(config)),
     step: stepIn(content),
     say: sayIn(content),
-    channels: [terminal],
+    sign: signOf(content.shop.name, config.mail?.from ?? null),
+    channels: letters ? [terminal, makeLetterbox({ show: letters, drawLadder })] : [terminal],
     clock,
     log: makeLog(config.log),
     keepDays: config.keepDays,
     shopkeepers: config.shopkeepers,
     lessons: content.lessons,
+    morning: morningOf(content.shop),
+    ...(freshCode ? { freshCode } : {}),
   });
   return { ...app, terminal };
 }
@@ -56,9 +66,16 @@ export const played = (config: Config, folder: string): Config => ({
   shopkeepers: [{ channel: 'terminal', from: 'shop' }],
 });
 
-/** What the shopkeeper is told is marked, line by line. */
-export const marked = (lines: readonly string[], who: Sitter): readonly string[] =>
-  who === 'me' ? lines : lines.map((line) => `shop: ${line}`);
+const marked = (lines: readonly string[], mark: string): readonly string[] => lines.map((line) => mark + line);
+
+/** What is told of a played conversation, line by line; what the shopkeeper is told, and letters, are marked. In it nothing is left to chance. */
+export function tellingOf(tell: (...lines: readonly string[]) => void): Pick<Room, 'show' | 'letters' | 'freshCode'> {
+  return {
+    show: (lines, who) => tell(...(who === 'me' ? lines : marked(lines, 'shop: '))),
+    letters: (lines) => tell(...marked(lines, 'letter: ')),
+    freshCode: () => 'QRST-2345',
+  };
+}
 
 export interface Passing {
   readonly zone: string;
@@ -80,9 +97,9 @@ export async function play(file: string, content: Content, config: Config): Prom
   const { deviceLanguage, exchanges } = readTranscript(readFileSync(file, 'utf8'));
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-chat-'));
   const answered: string[] = [];
-  const show: Room['show'] = (lines, who) => void answered.push(...marked(lines, who));
+  const telling = tellingOf((...lines) => void answered.push(...lines));
   const clock = makeToldClock(transcriptStart);
-  const chat = makeChat({ config: played(config, folder), content, deviceLanguage, show, clock });
+  const chat = makeChat({ config: played(config, folder), content, deviceLanguage, clock, ...telling });
   try {
     await chat.start();
     for (const exchange of exchanges) {

@@ -1,6 +1,7 @@
 /** Reads what a shop says of itself: data/shop/shop.yaml, or the same file of the folder that NINTHPOUR_SHOP names. */
 import { join } from 'node:path';
 import { z } from 'zod';
+import { zoneNamed } from '../core/lessons/calendar.ts';
 import { readYaml } from './yaml-file.ts';
 
 const inThreeLanguages = z.strictObject({
@@ -12,9 +13,14 @@ const inThreeLanguages = z.strictObject({
 const shopSchema = z.strictObject({
   name: inThreeLanguages,
   /** IANA time zone. */
-  zone: z.string().min(1),
+  zone: z.string().refine((zone) => zoneNamed(zone) !== undefined, 'expected a time zone such as America/Denver'),
   /** Metres above sea level. */
   elevationM: z.number().min(-430, 'expected −430 to 5,500 metres').max(5500, 'expected −430 to 5,500 metres'),
+  /** When shopkeepers are told what the day brings, by the shop's clock; without it they are not. */
+  morning: z
+    .string()
+    .regex(/^([01]\d|2[0-3]):[0-5]\d$/, 'expected a time such as "07:30"')
+    .optional(),
   /** The vessel its labels show a plan for. */
   usual: z.strictObject({ vessel: z.string().min(1), volumeMl: z.number().positive() }),
 });
@@ -29,4 +35,8 @@ export function readShop(shopDir: string): Shop {
 /** What is known of whoever brews at the shop: its usual vessel, its height. */
 export function atTheShop({ usual, elevationM }: Shop): { readonly [name: string]: string | number | boolean } {
   return { ...usual, elevationM, usual: true };
+}
+
+export function morningOf({ morning, zone }: Shop): { readonly time: string; readonly zone: string } | null {
+  return morning === undefined ? null : { time: morning, zone };
 }

@@ -3,7 +3,7 @@ import type { Effect, Facts, FlowEvent, FlowState, Phrase } from '../core/flow/f
 import { languages, type Instant, type Language } from '../core/units.ts';
 import type { Change, Commit, EventRef, Priority, Turn } from '../store/contract.ts';
 import { languageOfDevice } from './device-language.ts';
-import { houseFacts } from './house-facts.ts';
+import { houseFacts, type Means } from './house-facts.ts';
 import { codeUse, farewell, forgetting, shopWork } from './shop-work.ts';
 
 /** The flow engine with its book already in hand. */
@@ -26,16 +26,17 @@ export interface Moment {
   readonly now: Instant;
   /** How long a message takes to arrive where this person is. */
   readonly deliveryMs: number;
+  readonly means: Means;
 }
 
 /** What a person did counts from when they did it, however late it is handled. */
-export function answer(step: Step, turn: Turn, { now, deliveryMs }: Moment): Commit {
+export function answer(step: Step, turn: Turn, { now, deliveryMs, means }: Moment): Commit {
   const language = turn.language ?? languageOfDevice(turn.deviceLanguage);
   const event = flowEvent(turn, language);
   // A key that is unknown, forged or was shown to someone else changes nothing.
   if (!event) return plainCommit(turn, now, 'handled', 'house-unknown-tap');
   const nowMs = turn.receivedAt ?? now;
-  const around = { nowMs, language, memory: turn.memory, deliveryMs, house: houseFacts(turn) };
+  const around = { nowMs, language, memory: turn.memory, deliveryMs, house: houseFacts(turn, means) };
   const { state, effects } = step(turn.state, event, around);
   const spoken = spokenFrom(effects) ?? language;
   return {

@@ -4,6 +4,7 @@ import type { Instant } from '../core/units.ts';
 import type { ChannelName } from '../messages.ts';
 import type { Change, Commit, PersonId, Store, Turn } from '../store/contract.ts';
 import { answer, eventRef, failure, type Step } from './answer.ts';
+import type { Means } from './house-facts.ts';
 
 export interface Handling {
   /** Handles all that waits of this person; resolves when nothing is left. */
@@ -16,6 +17,7 @@ export interface HandlingParts {
   readonly store: Store;
   readonly step: Step;
   readonly clock: Clock;
+  readonly means: Means;
   /** How long a message of this channel takes to arrive. */
   readonly deliveryMs: (channel: ChannelName) => number;
   /** Something is owed, or to be woken, at this instant. */
@@ -88,12 +90,12 @@ async function handleOne(parts: HandlingParts, turn: Turn, stumbles: number): Pr
 
 /** Null when the step failed and is to be tried again. */
 async function decide(parts: HandlingParts, turn: Turn, stumbles: number): Promise<Commit | null> {
-  const { store, step, clock, deliveryMs, stumbled } = parts;
+  const { store, step, clock, means, deliveryMs, stumbled } = parts;
   if (stumbles >= mostStumbles || turn.tries >= mostDeaths) return failure(turn, clock.now());
   // What may have taken the process down before is counted before it is begun.
   if (turn.tries > 0 && stumbles === 0) await store.tried(turn.person, eventRef(turn));
   try {
-    return answer(step, turn, { now: clock.now(), deliveryMs: deliveryMs(turn.address.channel) });
+    return answer(step, turn, { now: clock.now(), deliveryMs: deliveryMs(turn.address.channel), means });
   } catch (error) {
     stumbled(error, stumbles + 1);
     return null;

@@ -1,15 +1,19 @@
 /** What a flow may know of the house in a turn, as `house.`; words of others are handed on as quotes, never as text to keep. */
 import type { Facts, Json } from '../core/flow/flow.ts';
-import type { Booking } from '../core/lessons/roster.ts';
-import { everythingKept, type Question, type Quote, type Turn } from '../store/contract.ts';
+import { everythingKept, type PersonId, type Question, type Quote, type Turn } from '../store/contract.ts';
 import type { LessonBoard } from '../store/lesson-contract.ts';
 
-export function houseFacts({
-  desk,
-  address,
-  lessons,
-  event,
-}: Pick<Turn, 'desk' | 'address' | 'lessons' | 'event'>): Facts {
+/** What the house can do, whoever asks. */
+export interface Means {
+  /** Whether letters can go out. */
+  readonly mail: boolean;
+  /** A code that a shopkeeper may give to a colleague, another one each time. */
+  readonly freshCode: () => string;
+}
+
+type Known = Pick<Turn, 'desk' | 'address' | 'lessons' | 'event'>;
+
+export function houseFacts({ desk, address, lessons, event }: Known, { mail, freshCode }: Means): Facts {
   const { keeper, staffed, asked, waitingCount } = desk;
   return {
     keeper,
@@ -32,6 +36,10 @@ export function houseFacts({
     bookings: lessons.own as unknown as Json,
     doors: doorsOf(lessons.doors),
     tzVersion: lessons.tzVersion,
+    mail,
+    freshCode: keeper ? freshCode() : null,
+    tallies: desk.tallies.map((tally) => ({ ...tally })),
+    undelivered: desk.undelivered.map(({ id, person, why, at }) => ({ id, why, at, name: nameOf(person) })),
     // A booking is known by the number of the message it was made with.
     event: event.kind === 'wake' ? null : String(event.seq),
   };
@@ -41,11 +49,11 @@ export function houseFacts({
 const doorsOf = (doors: LessonBoard['doors']): Json =>
   doors.map(({ lesson, bookings }) => ({
     lesson: lesson as unknown as Json,
-    bookings: bookings.map((booking) => ({ ...booking, name: nameOf(booking) })),
+    bookings: bookings.map((booking) => ({ ...booking, name: nameOf(Number(booking.person)) })),
   }));
 
-function nameOf({ person }: Booking): Json {
-  const name: Quote = { quoteOf: Number(person), part: 'name', gone: { key: 'lesson-told-nameless', values: {} } };
+function nameOf(person: PersonId): Json {
+  const name: Quote = { quoteOf: person, part: 'name', gone: { key: 'lesson-told-nameless', values: {} } };
   return { ...name };
 }
 

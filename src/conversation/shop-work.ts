@@ -2,6 +2,7 @@
 import type { Effect, Facts, Saying } from '../core/flow/flow.ts';
 import type { Language } from '../core/units.ts';
 import type { Change, Question, Turn } from '../store/contract.ts';
+import { deskWork } from './desk-work.ts';
 import { quote } from './house-facts.ts';
 import { lessonWork } from './lesson-work.ts';
 import { numberOf, optionalText, textOf } from './task-values.ts';
@@ -26,7 +27,9 @@ export function shopWork({ task, values }: Task, turn: Turn, language: Language)
     case 'drop-answer':
       return [{ do: 'drop-answer', id: numberOf(values, 'id') }];
     default:
-      return lessonWork(task, values, turn) ?? [{ do: 'task', task, values }];
+      return (
+        lessonWork(task, values, turn) ?? deskWork(task, values, { turn, language }) ?? [{ do: 'task', task, values }]
+      );
   }
 }
 

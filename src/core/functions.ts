@@ -21,6 +21,9 @@ import {
   type Brew,
   type CoreContent,
 } from './functions/asked-brew.ts';
+import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
+import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
+import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
 import { isLessonWish, lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
@@ -50,6 +53,7 @@ export const madeUpKeys: readonly string[] = [
   'taste-',
   'guide-told-',
   'my-told-',
+  'desk-told-',
 ];
 
 const callList = ['readMessage', 'readLabel', 'planBrew', 'explainPlan', 'oneInfusion', 'adjustTaste'] as const;
@@ -60,6 +64,9 @@ export const callNames: ReadonlySet<string> = new Set([
   ...guideCallNames,
   ...ownCallNames,
   ...lessonCallNames,
+  ...deskBoardCallNames,
+  ...deskLessonCallNames,
+  ...deskPlanCallNames,
   ...keepingCallNames,
 ]);
 
@@ -78,8 +85,17 @@ export function makeCalls(content: CoreContent): Calls {
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };
-  return { ...calls, ...shopCalls, ...guideCalls(content), ...ownCalls, ...lessonCalls(content) };
+  return {
+    ...calls,
+    ...shopCalls,
+    ...guideCalls(content),
+    ...ownCalls,
+    ...lessonCalls(content),
+    ...deskCalls(content.zone),
+  };
 }
+
+const deskCalls = (zone: string): Calls => ({ ...deskBoardCalls(zone), ...deskLessonCalls, ...deskPlanCalls(zone) });
 
 /** "Two seats for old leaves" is no question about leaves. On safety nothing goes before what is said there. */
 const wishesOverKind: ReadonlySet<Json> = new Set(['brew', 'care', 'shop', 'offtopic', 'taste']);

@@ -4,6 +4,7 @@ import type { Instant } from '../core/units.ts';
 import { errorFields, type Log } from '../log.ts';
 import type { Channel, ChannelName, Outgoing, Sent } from '../messages.ts';
 import type { Owed, Settlement, Store } from '../store/contract.ts';
+import type { Sign } from './calendar.ts';
 import type { Delays } from './delay.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import type { Pace } from './pace.ts';
@@ -23,6 +24,7 @@ export interface DeliveringParts {
   readonly store: Store;
   readonly channels: ReadonlyMap<ChannelName, Channel>;
   readonly say: Say;
+  readonly sign?: Sign | undefined;
   readonly clock: Clock;
   readonly log: Log;
   readonly pace: Pace;
@@ -95,10 +97,10 @@ async function deliverOne(parts: DeliveringParts, owed: Owed): Promise<void> {
   if (settlement.kind === 'retry' || settlement.kind === 'doubt') later(settlement.at);
 }
 
-async function send({ channels, say, clock, log }: DeliveringParts, owed: Owed): Promise<Sent> {
+async function send({ channels, say, sign, clock, log }: DeliveringParts, owed: Owed): Promise<Sent> {
   let message: Outgoing;
   try {
-    message = render(say, owed);
+    message = render(say, owed, sign);
   } catch (error) {
     log.error('message has no words', { key: owed.saying.phrases[0]?.key, ...errorFields(error) });
     return { outcome: 'refused', why: 'no words' };

@@ -2,12 +2,13 @@
 import type { Language } from '../core/units.ts';
 import type { Countdown, Enclosure, Ladder, Outgoing, Phrase } from '../messages.ts';
 import { choiceKey, type Owed } from '../store/contract.ts';
+import { calendarOf, type CalendarEntry, type CalendarSurroundings, type Sign } from './calendar.ts';
 import { saidTimes } from './said-times.ts';
 
 /** Throws on an unknown key: a programmer's mistake. */
 export type Say = (language: Language, phrase: Phrase) => string;
 
-export function render(say: Say, owed: Owed): Outgoing {
+export function render(say: Say, owed: Owed, sign: Sign | null = null): Outgoing {
   const { id, address, language, saying } = owed;
   // A sentence said later may need to know how late it comes.
   const lateS = Math.max(0, Math.round((owed.claimedAt - owed.due) / 1000));
@@ -25,6 +26,7 @@ export function render(say: Say, owed: Owed): Outgoing {
     paragraphs,
     choices: saying.choices.map((choice, i) => ({ key: choiceKey(id, i), label: tell(choice.label) })),
     ...shown(saying.show, tell),
+    ...dated(saying.show, sign && { sign, language, tell, stampedAt: owed.claimedAt }),
     ...(times.length === 0 ? {} : { times }),
     ...(owed.replaces === null ? {} : { replaces: owed.replaces }),
     ...(owed.person === null ? { last: true } : {}),
@@ -45,6 +47,12 @@ function shown(show: Facts | undefined, tell: Tell): Pick<Outgoing, 'ladder' | '
   if (show?.['kind'] === 'countdown') return { countdown: countdown(show, tell) };
   if (show?.['kind'] === 'file') return { file: file(show, tell) };
   return {};
+}
+
+/** Without a name to stand under, nothing is for a calendar. */
+function dated(show: Facts | undefined, around: CalendarSurroundings | null): Pick<Outgoing, 'file'> {
+  if (show?.['kind'] !== 'calendar' || around === null) return {};
+  return { file: calendarOf(show['entry'] as unknown as CalendarEntry, around) };
 }
 
 function ladder(show: Facts, tell: Tell): Ladder {

@@ -2,6 +2,7 @@
 import type { Facts, FlowState, Json, Saying, SayingChoice } from '../core/flow/flow.ts';
 import type { Instant, Language } from '../core/units.ts';
 import type { ChannelName, Incoming } from '../messages.ts';
+import type { DeskChange, Mornings, Tally, Undelivered } from './desk-contract.ts';
 import type { Idle } from './idle-contract.ts';
 import type { LessonBoard, LessonChange, Lessons } from './lesson-contract.ts';
 import type { Vitals } from './vitals.ts';
@@ -15,7 +16,7 @@ export interface Address {
   readonly chat: string;
 }
 
-export interface Store extends Lessons, Idle {
+export interface Store extends Lessons, Mornings, Idle {
   /** Keeps what arrived, once, and the person it came from. Resolved means durable. A repeat changes nothing. */
   record(incoming: Incoming): Promise<Recorded>;
   /**
@@ -127,6 +128,9 @@ export interface Desk {
   readonly answered: readonly AnsweredQuestion[];
   /** The same list until it changes. */
   readonly standing: readonly KeptAnswer[];
+  /** For a shopkeeper: what was asked for lately, and what could not be brought and was not seen yet. */
+  readonly tallies: readonly Tally[];
+  readonly undelivered: readonly Undelivered[];
 }
 
 export interface Question {
@@ -193,6 +197,7 @@ export type Change =
   /** A one-time code was tried; the right one has moved when another try came between. */
   | { readonly do: 'use-code'; readonly right: boolean; readonly tries: number }
   | LessonChange
+  | DeskChange
   /** The person is forgotten with this commit; the farewell is the last that is said, and is dropped once settled. */
   | { readonly do: 'forget'; readonly farewell: Saying };
 

@@ -296,7 +296,7 @@ test('both sides of a chat are told again, in order and in the same words, also 
   await app.stop();
   await clock.pass(1_000);
   await open();
-  const history = makeHistory(store, plainSay, log);
+  const history = makeHistory({ store, say: plainSay, log });
   const address = { channel: 'web', chat: 'chat-of-ann' } as const;
   const told = async (after: string | null) =>
     (await history(address, after)).map((one) => ('said' in one ? one.said : one.heard.what));

@@ -3,7 +3,7 @@ import { readFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { contentOf } from '../../dist/app.js';
-import { goOn, makeChat, marked, played, transcriptStart } from '../../dist/commands/play.js';
+import { goOn, makeChat, played, tellingOf, transcriptStart } from '../../dist/commands/play.js';
 import { makeToldClock } from '../../dist/commands/told-clock.js';
 import { leapTo, timePassing } from '../../dist/commands/transcript.js';
 import { readConfig } from '../../dist/config.js';
@@ -23,7 +23,7 @@ async function record(file) {
     content,
     deviceLanguage: language,
     clock,
-    show: (said, who) => answered.push(...marked(said, who)),
+    ...tellingOf((...said) => answered.push(...said)),
   });
   await chat.start();
   const around = { zone: content.shop.zone, settled: () => chat.settled() };

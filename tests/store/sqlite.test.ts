@@ -9,6 +9,7 @@ import { assertPragmas, explained, openDatabase } from '../../src/store/sqlite/d
 import { migrate, migrationsFolder } from '../../src/store/sqlite/migrate.ts';
 import { makeSqliteStore, openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { storeContract } from './contract.ts';
+import { deskContract } from './desk-contract.ts';
 import { lessonContract } from './lesson-contract.ts';
 import { commitOf, exchange, incoming, loaded, noon, say } from './samples.ts';
 import { shopContract } from './shop-contract.ts';
@@ -21,6 +22,7 @@ const fresh = (): string => join(folder, `${(made += 1)}`, 'shop.sqlite');
 storeContract('SQLite', async () => openSqliteStore(fresh()));
 shopContract('SQLite', async () => openSqliteStore(fresh()));
 lessonContract('SQLite', async () => openSqliteStore(fresh()));
+deskContract('SQLite', async () => openSqliteStore(fresh()));
 
 describe('the database file', () => {
   test('is opened with a sync at every commit, also the second time', () => {
@@ -119,6 +121,7 @@ describe('the database file', () => {
       'inbox',
       'lesson',
       'memory',
+      'morning',
       'outbox',
       'person',
       'question',
@@ -127,6 +130,7 @@ describe('the database file', () => {
       'shop_code',
       'shopkeeper',
       'standing_answer',
+      'tally',
       'task',
       'wake',
     ]);

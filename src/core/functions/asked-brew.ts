@@ -14,6 +14,8 @@ export interface CoreContent {
   readonly teas: readonly Tea[];
   readonly brewing: BrewingData;
   readonly read: Reader;
+  /** The shop's time zone. */
+  readonly zone: string;
 }
 
 export const textOf = (value: Json | undefined): string => (typeof value === 'string' ? value : '');

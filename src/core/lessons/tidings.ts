@@ -136,3 +136,13 @@ function entryIfSeated(lesson: Lesson, booking: Booking): Pick<Tidings, 'show'> 
 function told(name: string, values: Values): Tidings['phrases'][number] {
   return { key: `lesson-told-${name}`, values };
 }
+
+/** To someone who was written down by the shop, and was not there. */
+export function enrolledTidings(lesson: Lesson, booking: Booking): Tidings {
+  const key = booking.standing === 'seated' ? 'written-down' : 'written-down-waiting';
+  return {
+    phrases: [told(key, { ...lessonValues(lesson), seats: booking.seats })],
+    choices: [],
+    ...entryIfSeated(lesson, booking),
+  };
+}

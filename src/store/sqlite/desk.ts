@@ -3,15 +3,19 @@ import type { Instant } from '../../core/units.ts';
 import type { Desk, PersonId } from '../contract.ts';
 import type { Questions } from './questions.ts';
 import type { Shopkeepers } from './shopkeepers.ts';
+import type { Tallies } from './tallies.ts';
+import type { Tasks } from './tasks.ts';
 
 export interface DeskParts {
   readonly questions: Questions;
   readonly shopkeepers: Shopkeepers;
+  readonly tallies: Tallies;
+  readonly tasks: Tasks;
 }
 
 /** `text` is what the person wrote, if this is about a text. */
 export function deskOf(
-  { questions, shopkeepers }: DeskParts,
+  { questions, shopkeepers, tallies, tasks }: DeskParts,
   { person, text, now }: { readonly person: PersonId; readonly text: string | null; readonly now: Instant },
 ): Desk {
   const keeper = shopkeepers.has(person);
@@ -25,5 +29,7 @@ export function deskOf(
     waitingCount: keeper ? questions.waitingCount() : 0,
     answered: keeper ? questions.answered() : [],
     standing: questions.standing(),
+    tallies: keeper ? tallies.recent(now) : [],
+    undelivered: keeper ? tasks.undelivered() : [],
   };
 }

@@ -11,6 +11,8 @@ export interface Shopkeepers {
   has(person: PersonId): boolean;
   appoint(keepers: readonly Keeper[], now: Instant): void;
   offerCode(code: string, until: Instant): boolean;
+  /** Whoever is shopkeeper already. */
+  openCode(code: string, until: Instant): void;
   /** Whether the text holds a code, and whether it is the open one. */
   judge(text: string, now: Instant): Desk['code'];
   /** False when another try came between. */
@@ -62,6 +64,10 @@ export function makeShopkeepers(db: Database): Shopkeepers {
      WHERE person = @by AND channel = @channel AND chat = @chat ON CONFLICT DO NOTHING`,
   );
 
+  const openCode = (code: string, until: Instant): void => {
+    const salt = randomBytes(16);
+    offer.run(salt, digestOf(salt, codeIn(code) ?? ''), until);
+  };
   return {
     met: () => met.all(),
     has: (person) => has.get(person) !== undefined,
@@ -71,10 +77,10 @@ export function makeShopkeepers(db: Database): Shopkeepers {
     },
     offerCode(code, until) {
       if (anyone.get()) return false;
-      const salt = randomBytes(16);
-      offer.run(salt, digestOf(salt, codeIn(code) ?? ''), until);
+      openCode(code, until);
       return true;
     },
+    openCode,
     judge(text, now) {
       const code = codeIn(text);
       if (code === null) return null;

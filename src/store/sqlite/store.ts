@@ -1,27 +1,29 @@
 /** The store in one SQLite file: composes the kinds of rows into the contract's operations. */
 import type { Database } from 'better-sqlite3';
-import type { Change, Commit, EventRef, PersonId, Recorded, Recovered, Settlement, Store } from '../contract.ts';
+import type { EventRef, PersonId, Recorded, Recovered, Settlement, Store } from '../contract.ts';
 import type { Instant } from '../../core/units.ts';
 import type { ChannelName, Incoming } from '../../messages.ts';
+import { advance, forget, movedOrThrow } from './advance.ts';
 import { makeBookingRows } from './booking-rows.ts';
 import { makeClaims } from './claims.ts';
 import { makeCommits } from './commits.ts';
 import { makeConversations } from './conversations.ts';
 import { openDatabase } from './database.ts';
+import { makeGuests } from './guests.ts';
 import { makeIdle } from './idle.ts';
 import { makeInbox } from './inbox.ts';
 import { makeLessonBoard } from './lesson-board.ts';
-import { applyLessonChange, leaveAll } from './lesson-changes.ts';
 import { makeLessonRows } from './lesson-rows.ts';
 import { makeLessons } from './lesson-store.ts';
+import { makeMornings } from './mornings.ts';
 import { makeNews } from './news.ts';
 import { makeOutbox, type GivenUp } from './outbox.ts';
 import { makePeople } from './people.ts';
 import { makePrivacy } from './privacy.ts';
 import { makeQuestions } from './questions.ts';
 import { makeReminderRows } from './reminder-rows.ts';
-import { applyShopChange } from './shop-changes.ts';
 import { makeShopkeepers } from './shopkeepers.ts';
+import { makeTallies } from './tallies.ts';
 import { makeTasks } from './tasks.ts';
 import { makeTurns } from './turns.ts';
 import { makeVitals } from './vitals.ts';
@@ -41,6 +43,7 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
   const turns = makeTurns(db, rows);
   const wiping = makeWiping(commits, rows.privacy);
   const vitals = makeVitals(db);
+  const mornings = makeMornings(db, { ...rows, doors: (now) => rows.board(nobody, true, now).doors });
   const idle = makeIdle(db);
 
   return {
@@ -67,6 +70,7 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
     nextDue: async (channels, after) => turns.nextDue(JSON.stringify(channels), after),
     history: async (address, after) => rows.claims.history(address, after),
     ...makeLessons(rows, write, tzVersion),
+    tellMorning: (day, now) => write(() => mornings.tell(day, now)),
     find: async (channel, from) => rows.people.find(channel, from),
     async heard(channel, from, after) {
       const person = rows.people.find(channel, from);
@@ -92,6 +96,9 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
   };
 }
 
+/** No person is ever called so. */
+const nobody: PersonId = 0;
+
 export type Rows = ReturnType<typeof makeRows>;
 
 function makeRows(db: Database, tzVersion: string) {
@@ -110,6 +117,8 @@ function makeRows(db: Database, tzVersion: string) {
     questions,
     shopkeepers: makeShopkeepers(db),
     tasks: makeTasks(db),
+    tallies: makeTallies(db),
+    guests: makeGuests(db),
     privacy,
     lessons,
     bookings,
@@ -118,14 +127,6 @@ function makeRows(db: Database, tzVersion: string) {
     news,
     tzVersion,
   };
-}
-
-/** Rolls a commit back whose ground has moved. */
-class Moved extends Error {}
-
-function movedOrThrow(error: unknown): 'moved' {
-  if (error instanceof Moved) return 'moved';
-  throw error;
 }
 
 function record({ inbox, people, outbox }: Rows, incoming: Incoming): Recorded {
@@ -153,64 +154,9 @@ function recover(rows: Rows, { channels, harmless, now }: Recovery): Recovered {
   return { doubtful: again + count, waiting: rows.inbox.suspect(names) };
 }
 
-function advance(rows: Rows, commit: Commit): 'done' {
-  if (!rows.conversations.advance(commit) || !close(rows, commit)) throw new Moved();
-  for (const change of commit.changes) apply(rows, commit, change);
-  return 'done';
-}
-
-function close({ inbox, wakes }: Rows, { person, event, outcome }: Commit): boolean {
-  return event.kind === 'incoming' ? inbox.close(event.seq, outcome) : wakes.drop(person, event.name);
-}
-
-function apply(rows: Rows, commit: Commit, change: Change): void {
-  const { person, address, language, now } = commit;
-  switch (change.do) {
-    case 'say':
-      return rows.outbox.add({ person, address, ...change });
-    case 'withdraw':
-      rows.wakes.drop(person, change.name);
-      return rows.outbox.withdraw(person, change.name);
-    case 'wake':
-      return rows.wakes.set(person, change.name, change.at);
-    case 'remember':
-      return rows.conversations.remember(person, change.name, change.value);
-    case 'task':
-      return rows.tasks.add({ person, task: change.task, facts: change.values, now });
-    case 'forget':
-      forget(rows, person, now);
-      return rows.outbox.add({ person: null, address, language, saying: change.farewell, due: now, priority: 'reply' });
-    case 'ask':
-    case 'tell-keepers':
-    case 'answer':
-    case 'keep-answer':
-    case 'drop-answer':
-    case 'use-code':
-      if (!applyShopChange(rows, commit, change)) throw new Moved();
-      return;
-    case 'enrol':
-    case 'booking':
-    case 'reseat':
-    case 'tick-off':
-    case 'add-lessons':
-    case 'change-lesson':
-    case 'move-lesson':
-    case 'cancel-lesson':
-    case 'write-to-lesson':
-      if (!applyLessonChange(rows, commit, change)) throw new Moved();
-  }
-}
-
-/** Their seats go on to others. */
-function forget(rows: Rows, person: PersonId, now: Instant): void {
-  leaveAll(rows, person, now);
-  rows.privacy.forget(person);
-  rows.questions.lookAgain();
-  rows.news.tell();
-}
-
-function prune({ inbox, outbox, tasks, questions }: Rows, before: Instant): number {
-  return inbox.prune(before) + outbox.prune(before) + tasks.prune(before) + questions.prune(before);
+function prune({ inbox, outbox, tasks, questions, tallies }: Rows, before: Instant): number {
+  const parts = [inbox, outbox, tasks, questions, tallies];
+  return parts.reduce((sum, part) => sum + part.prune(before), 0);
 }
 
 function tried({ inbox, wakes }: Rows, person: PersonId, event: EventRef): void {

@@ -1,0 +1,51 @@
+/** What a flow tells of the shopkeeper's own side, as changes; and what anyone's flow counts. */
+import type { Facts } from '../core/flow/flow.ts';
+import type { Language } from '../core/units.ts';
+import type { Turn } from '../store/contract.ts';
+import { countedThings, type DeskChange } from '../store/desk-contract.ts';
+import { numberOf, oneOf, textOf } from './task-values.ts';
+
+/** How long a code for a colleague is worth something. */
+export const codeMinutes = 10;
+
+/** Null when the task is about something else. */
+export function deskWork(task: string, values: Facts, { turn, language }: Asked): readonly DeskChange[] | null {
+  const change = makers[task];
+  return change ? [change(values, turn, language)] : null;
+}
+
+interface Asked {
+  readonly turn: Turn;
+  readonly language: Language;
+}
+
+const makers: { readonly [task: string]: (values: Facts, turn: Turn, language: Language) => DeskChange } = {
+  count: (values) => ({ do: 'count', what: oneOf(values, 'what', countedThings), item: textOf(values, 'item') }),
+  'enrol-guest': (values, turn, language) => ({
+    do: 'enrol-guest',
+    booking: String(sequenceOf(turn)),
+    lesson: textOf(values, 'lesson'),
+    seats: numberOf(values, 'seats'),
+    to: oneOf(values, 'to', ['seated', 'waiting']),
+    name: textOf(values, 'name'),
+    mail: textOf(values, 'mail'),
+    // Nobody asked the guest: most likely they speak as the shopkeeper does.
+    language,
+    at: whenDone(turn),
+  }),
+  'offer-code': (values, turn) => ({
+    do: 'offer-code',
+    code: textOf(values, 'code'),
+    until: whenDone(turn) + codeMinutes * 60_000,
+  }),
+  'seen-undelivered': (values) => ({ do: 'seen-undelivered', upTo: numberOf(values, 'upTo') }),
+};
+
+function sequenceOf({ event }: Turn): number {
+  if (event.kind === 'wake') throw new Error('a booking comes from a person, not from a timer');
+  return event.seq;
+}
+
+function whenDone({ receivedAt, event }: Turn): number {
+  return receivedAt ?? (event.kind === 'wake' ? event.at : 0);
+}

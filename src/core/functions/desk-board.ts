@@ -1,0 +1,122 @@
+/** What a shopkeeper sees of the lessons: which there are, who comes to one, and today's list. Changes nothing. */
+import type { Around, Calls, Outcome } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { wallAt } from '../lessons/calendar.ts';
+import { dayPhrases, doorValues, peopleOf, personPhrase, type Door } from '../lessons/door-list.ts';
+import { statusAt } from '../lessons/lesson.ts';
+import type { Roster } from '../lessons/roster.ts';
+import { phrase } from './asked-brew.ts';
+
+export const deskBoardCallNames = [
+  'deskLessons',
+  'deskLesson',
+  'deskPeople',
+  'deskToday',
+  'deskTallies',
+  'deskUndelivered',
+] as const;
+
+type Named = { readonly [name in (typeof deskBoardCallNames)[number]]: Calls[string] };
+
+/** `zone` is the shop's own. */
+export const deskBoardCalls = (zone: string): Named => ({
+  deskLessons: ({ from = 0 }, around) => ({ gives: deskLessons(Number(from), around) }),
+  deskLesson: ({ lesson }, around) => onDoor(lesson ?? null, around, (door) => ({ gives: lessonFacts(door, around) })),
+  deskPeople: ({ lesson }, around) => onDoor(lesson ?? null, around, (door) => ({ gives: peopleFacts(door) })),
+  deskToday: (_, around) => ({ gives: { told: dayPhrases(doorsIn(around), around.nowMs) } }),
+  deskTallies: (_, around) => ({
+    gives: { asked: talliesOf('tea-asked', around), bitter: talliesOf('too-bitter', around) },
+  }),
+  deskUndelivered: (_, around) => ({ gives: undeliveredFacts(around, zone) }),
+});
+
+export const doorsIn = ({ house }: Around): readonly Door[] => (house?.['doors'] ?? []) as unknown as readonly Door[];
+
+export function onDoor(id: Json, around: Around, act: (door: Door) => Outcome): Outcome {
+  const door = doorsIn(around).find(({ lesson }) => lesson.id === id);
+  return door ? act(door) : { wrong: 'no-such-lesson', field: 'lesson', values: {} };
+}
+
+export const rosterOf = ({ lesson, bookings }: Door): Roster => ({ lesson, bookings });
+
+/** So many fit a screen. */
+const mostListed = 8;
+
+/** Those under way and over since less than a day are there as well: people are ticked off late. */
+function deskLessons(from: number, around: Around): Facts {
+  const all = doorsIn(around).filter(({ lesson }) => lesson.status !== 'cancelled');
+  const shown = all.slice(from, from + mostListed);
+  return {
+    items: shown.map(({ lesson }, i) => ({ n: from + i + 1, id: lesson.id, title: { ...lesson.title } })),
+    told: shown.map((door, i) => phrase('desk-told-line', { n: from + i + 1, ...doorValues(door) })),
+    next: from + mostListed < all.length ? from + mostListed : null,
+  };
+}
+
+/** From an hour before the start, as the core has it. */
+const doorOpensMs = 3_600_000;
+
+function lessonFacts(door: Door, { nowMs }: Around): Facts {
+  const { lesson, bookings } = door;
+  const { place, teacher } = lesson;
+  const seated = bookings.filter(({ standing }) => standing === 'seated');
+  const isOver = statusAt(lesson, nowMs) === 'over';
+  return {
+    id: lesson.id,
+    seen: lesson.revision,
+    title: { ...lesson.title },
+    isOpen: lesson.status !== 'cancelled' && !isOver,
+    isDoorOpen: lesson.status !== 'cancelled' && nowMs >= lesson.startsAt - doorOpensMs,
+    isAlone: lesson.series === undefined,
+    told: [
+      phrase('desk-told-lesson', {
+        ...doorValues(door),
+        minutes: lesson.minutes,
+        place: place.en === '' ? null : { ...place },
+        teacher: teacher || null,
+      }),
+      ...(lesson.status === 'cancelled' ? [phrase('desk-told-off', { reason: lesson.reason || null })] : []),
+    ],
+    people: seated.length,
+    concerned: bookings.filter(({ standing }) => standing !== 'left').length,
+  };
+}
+
+function peopleFacts(door: Door): Facts {
+  const people = peopleOf(door);
+  return {
+    items: people.flatMap(({ n, booking: { id, standing, came } }) =>
+      standing === 'seated' ? [{ n, booking: id, came }] : [],
+    ),
+    told: people.map(personPhrase),
+    title: { ...door.lesson.title },
+  };
+}
+
+const itemsIn = (around: Around, name: string): readonly Facts[] =>
+  (around.house?.[name] ?? []) as unknown as readonly Facts[];
+
+function talliesOf(what: string, around: Around): readonly Json[] {
+  return itemsIn(around, 'tallies')
+    .filter((one) => one['what'] === what)
+    .map(({ item = null, count = null }, i) => phrase('desk-told-tally', { n: i + 1, tea: item, count }));
+}
+
+/** Words of the house for what the channel said; anything else is just not possible. */
+const knownReasons = ['could not be reached', 'restored', 'too late'];
+
+function undeliveredFacts(around: Around, zone: string): Facts {
+  const all = itemsIn(around, 'undelivered');
+  return {
+    told: all.map(({ name = null, why = null, at = 0 }) =>
+      phrase('desk-told-undelivered', { name, at: wallAt(Number(at), zone), why: reasonOf(why) }),
+    ),
+    upTo: all.at(-1)?.['id'] ?? 0,
+  };
+}
+
+function reasonOf(why: Json): string {
+  const words = typeof why === 'string' ? why : '';
+  if (words.startsWith('no-such-address') || words === 'address-wrong') return 'address';
+  return knownReasons.includes(words) ? words.replaceAll(' ', '-') : 'other';
+}

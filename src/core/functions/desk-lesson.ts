@@ -1,0 +1,184 @@
+/** What a shopkeeper does with one lesson: tried by the core first, so that what is wrong is told before anything is done. */
+import type { Around, Calls, Outcome } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { addDays, dateOf, instantOf, timeOf, wallAt, weekdayOf, type WallTime } from '../lessons/calendar.ts';
+import {
+  cancelLesson,
+  mistake,
+  moveLesson,
+  retellLesson,
+  type Lesson,
+  type Planned,
+  type Today,
+} from '../lessons/lesson.ts';
+import { doorValues, type Door } from '../lessons/door-list.ts';
+import { draftOf } from '../lessons/lesson-draft.ts';
+import { hearGuest } from '../lessons/mail-guest.ts';
+import { occurrences, type Recurrence } from '../lessons/recurrence.ts';
+import { seatsFree } from '../lessons/roster.ts';
+import { enrol, resizeLesson, tickOff } from '../lessons/seats.ts';
+import { hearLesson } from '../lessons/spoken/spoken.ts';
+import { plain } from '../lessons/spoken/cut.ts';
+import { readSeats } from '../lessons/spoken/amounts.ts';
+import { readNumber } from '../lessons/spoken/numeral.ts';
+import type { Mistake } from '../units.ts';
+import { asFacts, phrase, refused, textOf } from './asked-brew.ts';
+import { onDoor, rosterOf } from './desk-board.ts';
+import { repeatPhrase } from './desk-plan.ts';
+
+export const deskLessonCallNames = [
+  'deskTick',
+  'deskMove',
+  'deskCancel',
+  'deskChange',
+  'deskRepeat',
+  'deskGuest',
+] as const;
+
+type Act = (door: Door, given: Facts, around: Around) => Outcome;
+
+const acts: { readonly [name in (typeof deskLessonCallNames)[number]]: Act } = {
+  deskTick,
+  deskMove,
+  deskCancel,
+  deskChange,
+  deskRepeat,
+  deskGuest,
+};
+
+export const deskLessonCalls: { readonly [name: string]: Calls[string] } = Object.fromEntries(
+  deskLessonCallNames.map((name): [string, Calls[string]] => [
+    name,
+    (given, around) => onDoor(given['lesson'] ?? null, around, (door) => acts[name](door, given, around)),
+  ]),
+);
+
+const todayIn = ({ nowMs, house }: Around): Today => ({ now: nowMs, tzVersion: textOf(house?.['tzVersion']) });
+
+function refusedBy([first]: readonly Mistake[]): Outcome {
+  if (!first) throw new Error('the core refuses with a reason');
+  return refused(first);
+}
+
+/** From unsaid to here, to stayed away, and round again. */
+function deskTick(door: Door, { booking }: Facts, { nowMs }: Around): Outcome {
+  const found = door.bookings.find(({ id }) => id === booking);
+  if (!found) return refused(mistake('booking-unknown', 'booking'));
+  const came = found.came === null ? true : found.came ? false : null;
+  const turn = tickOff(rosterOf(door), found.id, came, nowMs);
+  if ('mistakes' in turn) return refusedBy(turn.mistakes);
+  return { gives: { booking: found.id, came } };
+}
+
+/** "Sunday" keeps the hour, "8 pm" the day. */
+function deskMove(door: Door, { seen, text }: Facts, around: Around): Outcome {
+  const { lesson } = door;
+  const heard = heardTime(textOf(text), lesson, around.nowMs);
+  if ('mistakes' in heard) return refusedBy(heard.mistakes);
+  const { starts, minutes } = heard;
+  const move = { starts, seen: Number(seen), ...(minutes === null ? {} : { minutes }) };
+  const planned = moveLesson(lesson, move, todayIn(around));
+  if ('mistakes' in planned) return refusedBy(planned.mistakes);
+  const was = wallAt(lesson.startsAt, lesson.zone);
+  const told = { ...doorValues(door), was, starts, minutes: planned.lesson.minutes };
+  return { gives: { starts, minutes, told: phrase('desk-told-move', { ...told, count: concerned(door) }) } };
+}
+
+interface HeardTime {
+  readonly starts: WallTime;
+  readonly minutes: number | null;
+}
+
+function heardTime(text: string, lesson: Lesson, now: number): HeardTime | { mistakes: readonly Mistake[] } {
+  const { starts, zone } = lesson;
+  const from = speaksOfToday.test(text) ? now : Math.max(now, weekBegins(lesson));
+  const sentences = [text, `${text} ${timeOf(starts)}`, `${dateOf(starts)} ${text}`];
+  const heard = sentences.map((sentence) => hearLesson(sentence, from, zone));
+  const found = heard.find(({ said, mistakes }) => said.starts !== undefined && mistakes.length === 0);
+  if (found?.said.starts !== undefined) return { starts: found.said.starts, minutes: found.said.minutes ?? null };
+  return { mistakes: heard[0]?.mistakes ?? [] };
+}
+
+const speaksOfToday = /\b(?:to(?:day|night|morrow)|next|this)\b|[今明]|[后後]天|[这這下]/iu;
+
+/** A bare weekday is one of the week the lesson was to be in. */
+function weekBegins({ starts, zone }: Lesson): number {
+  const date = dateOf(starts);
+  return instantOf(`${addDays(date, 1 - weekdayOf(date))}T00:00`, zone);
+}
+
+function deskCancel(door: Door, { seen, reason = null }: Facts, { nowMs }: Around): Outcome {
+  const { lesson } = door;
+  const words = textOf(reason).trim();
+  if (words.length > mostWritten) return refused(mistake('words-too-long', 'reason', { most: mostWritten }));
+  const planned = cancelLesson(lesson, { reason: words, seen: Number(seen) }, nowMs);
+  return allowed(planned, {
+    reason: words,
+    told: phrase('desk-told-cancel', { ...doorValues(door), count: concerned(door) }),
+  });
+}
+
+/** Longer than any reason, shorter than a message Telegram takes. */
+const mostWritten = 1_000;
+
+const concerned = ({ bookings }: Door): number => bookings.filter(({ standing }) => standing !== 'left').length;
+
+function allowed(planned: Planned, gives: Facts): Outcome {
+  return 'mistakes' in planned ? refusedBy(planned.mistakes) : { gives };
+}
+
+type Worded = 'title' | 'place' | 'price' | 'bring';
+
+/** Seats are counted anew; words are said in one language and stand in all. */
+function deskChange(door: Door, { seen, field, text }: Facts, around: Around): Outcome {
+  const { lesson } = door;
+  const words = textOf(text).trim();
+  if (field === 'seats') return resized(door, words, around);
+  if (words.length > mostWritten) return refused(mistake('words-too-long', 'text', { most: mostWritten }));
+  const name = field as Worded | 'teacher';
+  const value = name === 'teacher' ? words : { en: words, 'zh-Hant': words, 'zh-Hans': words };
+  const planned = retellLesson(lesson, { [name]: value }, Number(seen), around.nowMs);
+  return allowed(planned, { retold: { [name]: asJson(value) }, seats: null });
+}
+
+const asJson = (value: object | string): Json => (typeof value === 'string' ? value : { ...value });
+
+function resized(door: Door, words: string, { nowMs }: Around): Outcome {
+  const text = plain(words);
+  const seats = readSeats(text).amount ?? readNumber(text);
+  if (seats === undefined) return refused(mistake('seats-missing', 'seats'));
+  const turn = resizeLesson(rosterOf(door), seats, nowMs);
+  return 'mistakes' in turn ? refusedBy(turn.mistakes) : { gives: { retold: {}, seats } };
+}
+
+/** The lessons after this one, as one series; this one stays what it is. */
+function deskRepeat(door: Door, { every, step }: Facts, around: Around): Outcome {
+  const { lesson } = door;
+  const repeats = { every: every as Recurrence['every'], step: Number(step) };
+  const [, next] = occurrences(lesson.starts, repeats, addDays(dateOf(lesson.starts), 400));
+  if (next === undefined || lesson.series !== undefined) return refused(mistake('repeats-already', 'lesson'));
+  const draft = {
+    ...draftOf(lesson),
+    id: `${lesson.id.slice(0, 18)}-${textOf(around.house?.['event'])}`,
+    starts: next,
+  };
+  return {
+    gives: {
+      series: asFacts({ draft, repeats }),
+      told: [phrase('desk-told-again', { title: { ...lesson.title }, starts: next }), repeatPhrase(repeats)],
+    },
+  };
+}
+
+function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
+  const heard = hearGuest(textOf(text));
+  if ('mistakes' in heard) return refusedBy(heard.mistakes);
+  const { name, mail, seats } = heard.guest;
+  if (around.house?.['mail'] !== true) return refused(mistake('no-mail', 'mail'));
+  const wish = { id: textOf(around.house['event']), person: 'guest', seats };
+  const turn = enrol(rosterOf(door), wish, around.nowMs);
+  if ('mistakes' in turn) return refusedBy(turn.mistakes);
+  const to = seats <= seatsFree(rosterOf(door)) ? 'seated' : 'waiting';
+  const told = phrase(`desk-told-guest-${to}`, { ...doorValues(door), name, mail, count: seats });
+  return { gives: { name, mail, seats, to, told } };
+}

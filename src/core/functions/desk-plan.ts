@@ -1,0 +1,215 @@
+/** A lesson as a shopkeeper tells of it, in one sentence or piece by piece: what is understood so far, and what is asked next. */
+import type { Around, Calls, Outcome } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import {
+  draftMistakes,
+  mistake,
+  planLesson,
+  usual,
+  type LessonDraft,
+  type Today,
+  type Wording,
+} from '../lessons/lesson.ts';
+import type { Recurrence } from '../lessons/recurrence.ts';
+import { lessonsOfSeries } from '../lessons/series.ts';
+import { addDays, dateOf, wallAt } from '../lessons/calendar.ts';
+import { readDuration, readSeats } from '../lessons/spoken/amounts.ts';
+import { plain } from '../lessons/spoken/cut.ts';
+import { readNumber } from '../lessons/spoken/numeral.ts';
+import { hearLesson, type Heard, type SpokenLesson } from '../lessons/spoken/spoken.ts';
+import type { Mistake } from '../units.ts';
+import { asFacts, phrase, textOf } from './asked-brew.ts';
+import { doorsIn } from './desk-board.ts';
+
+/** What is told of it in words of the shop's own. */
+const worded = ['place', 'teacher', 'price', 'bring'] as const;
+
+interface Said extends SpokenLesson {
+  readonly place?: string;
+  readonly teacher?: string;
+  readonly price?: string;
+  readonly bring?: string;
+  readonly tea?: string;
+  /** Half of a time: a day without an hour, or an hour without a day. */
+  readonly half?: string;
+}
+
+interface Understood {
+  readonly said: Said;
+  readonly problem: Mistake | null;
+}
+
+export const deskPlanCallNames = ['planning', 'saidLesson'] as const;
+
+export function deskPlanCalls(zone: string): { readonly [name in (typeof deskPlanCallNames)[number]]: Calls[string] } {
+  return {
+    planning: (given, around) => ({ gives: planning(given, around, zone) }),
+    saidLesson: ({ text }, { nowMs }) => saidLesson(textOf(text), nowMs, zone),
+  };
+}
+
+/** What names neither a day nor an hour is not taken for a lesson, unless one was asked for. */
+function saidLesson(text: string, nowMs: number, zone: string): Outcome {
+  const { said, mistakes } = hearLesson(text, nowMs, zone);
+  const namesNeither = ['lesson-day-missing', 'lesson-time-missing'].every((code) =>
+    mistakes.some((one) => one.code === code),
+  );
+  if (said.starts === undefined && namesNeither) return { wrong: 'lesson-not-said', field: 'text', values: {} };
+  return { gives: true };
+}
+
+/** `field` is what was asked for; none is a whole sentence. */
+function planning({ said = null, text = null, field = null, tea = null }: Facts, around: Around, zone: string): Facts {
+  const before = { ...(said as Said | null), ...(typeof tea === 'string' ? { tea } : {}) };
+  const words = textOf(text).trim();
+  const understood = words === '' ? { said: before, problem: null } : hear(before, { words, field, around, zone });
+  const today = { now: around.nowMs, tzVersion: textOf(around.house?.['tzVersion']) };
+  return answerOf(understood, { around, today, zone });
+}
+
+interface Telling {
+  readonly words: string;
+  readonly field: Json;
+  readonly around: Around;
+  readonly zone: string;
+}
+
+/** A time said in two halves is asked for once more: "Saturday" and then "7 pm". */
+function hear(said: Said, { words, field, around, zone }: Telling): Understood {
+  const wordField = ['title', ...worded].find((name) => name === field);
+  if (wordField !== undefined) return { said: { ...said, [wordField]: words.slice(0, 200) }, problem: null };
+  if (field === 'seats' || field === 'minutes') return { said: withAmount(said, field, words), problem: null };
+  const { half, ...rest } = said;
+  const sentences =
+    half === undefined || field !== 'starts' ? [words] : [words, `${half}, ${words}`, `${words}, ${half}`];
+  const heard = sentences.map((sentence) => hearLesson(sentence, around.nowMs, said.zone ?? zone));
+  const found = heard.find((one) => one.mistakes.length === 0) ?? heard[0]!;
+  return merged(rest, found, { words, field });
+}
+
+function withAmount(said: Said, field: 'seats' | 'minutes', words: string): Said {
+  const text = plain(words);
+  const { amount } = field === 'seats' ? readSeats(text) : readDuration(text);
+  const found = amount ?? readNumber(text);
+  return found === undefined ? said : { ...said, [field]: found };
+}
+
+function merged(
+  said: Said,
+  { said: told, mistakes }: Heard,
+  { words, field }: { words: string; field: Json },
+): Understood {
+  const [problem = null] = mistakes;
+  // Asked for a time, what else stands there is no new name of the lesson.
+  const { title, ...rest } = told;
+  const news = field === 'starts' ? rest : told;
+  const isHalf = problem?.code === 'lesson-time-missing' || problem?.code === 'lesson-day-missing';
+  const nothingSaid = problem?.code === 'lesson-day-missing' && title === words;
+  return {
+    said: { ...said, ...news, ...(isHalf && !nothingSaid ? { half: words } : {}) },
+    problem: problem?.code === 'lesson-ends-before-start' ? { ...problem, field: 'starts' } : problem,
+  };
+}
+
+interface Ground {
+  readonly around: Around;
+  readonly today: Today;
+  readonly zone: string;
+}
+
+function answerOf({ said, problem }: Understood, ground: Ground): Facts {
+  const wrong = problem ?? missing(said)[0] ?? mistakeIn(said, ground);
+  if (wrong === null) return { said: asFacts(said), ask: null, problem: null, ...planned(said, ground) };
+  const ask = wrong.field === 'zone' ? 'starts' : wrong.field;
+  const { [ask as keyof Said]: _, ...kept } = said;
+  return { said: asFacts(kept), ask, problem: phrase(`mistake-${wrong.code}`, asFacts(wrong.values)) };
+}
+
+function missing({ title = '', starts, seats }: Said): readonly Mistake[] {
+  return [
+    ...(title === '' ? [mistake('title-missing', 'title')] : []),
+    ...(starts === undefined ? [mistake('day-missing', 'starts')] : []),
+    ...(seats === undefined ? [mistake('seats-missing', 'seats')] : []),
+  ];
+}
+
+function mistakeIn(said: Said, ground: Ground): Mistake | null {
+  const draft = draftOf(said, ground);
+  const plan = draftMistakes(draft).length > 0 ? { mistakes: draftMistakes(draft) } : planLesson(draft, ground.today);
+  return 'mistakes' in plan ? (plan.mistakes[0] ?? null) : null;
+}
+
+function draftOf(said: Said, { around, zone }: Ground): LessonDraft {
+  const { title = '', starts = '', seats = 0, minutes = usual.minutes } = said;
+  const words = (name: (typeof worded)[number]): Wording => inAll(said[name] ?? '');
+  // Where the next lesson is to be, this one will be as well, unless it is said.
+  const next = doorsIn(around).find(({ lesson }) => lesson.status !== 'cancelled')?.lesson;
+  return {
+    id: `${slugOf(title)}-${textOf(around.house?.['event'])}`,
+    title: inAll(title),
+    level: 'beginner',
+    buildsOn: [],
+    place: said.place === undefined && next ? next.place : words('place'),
+    teacher: said.teacher ?? '',
+    seats,
+    zone: said.zone ?? zone,
+    starts,
+    minutes,
+    price: words('price'),
+    bring: words('bring'),
+    teas: said.tea === undefined ? [] : [said.tea],
+    cancelHours: usual.cancelHours,
+    offerMinutes: usual.offerMinutes,
+  };
+}
+
+const inAll = (words: string): Wording => ({ en: words, 'zh-Hant': words, 'zh-Hans': words });
+
+/** Short enough that a day fits behind it: lessons of a series are called by theirs. */
+const longestSlug = 16;
+
+function slugOf(title: string): string {
+  const plainLetters = title.toLowerCase().replace(/[^a-z0-9]+/g, '-');
+  return plainLetters.slice(0, longestSlug).replace(/^-+|-+$/g, '') || 'lesson';
+}
+
+/** So far ahead is looked for hours the clocks skip or show twice. */
+const notesAheadDays = 400;
+
+function planned(said: Said, ground: Ground): Facts {
+  const draft = draftOf(said, ground);
+  const series = said.repeats === undefined ? null : { draft, repeats: said.repeats };
+  const { starts, minutes, seats, place, teacher, price, bring, teas } = draft;
+  const notes = series ? lessonsOfSeries(series, addDays(dateOf(starts), notesAheadDays), ground.today).notes : [];
+  return {
+    told: [
+      phrase('desk-told-draft', {
+        title: said.title ?? '',
+        starts,
+        year: farYear(starts, ground),
+        minutes,
+        seats,
+        place: place.en === '' ? null : { ...place },
+        teacher: teacher || null,
+        price: price.en || null,
+        bring: bring.en || null,
+        tea: teas[0] ?? null,
+      }),
+      ...(said.repeats ? [repeatPhrase(said.repeats)] : []),
+      ...notes.slice(0, 2).map(({ code, values }) => phrase(`mistake-${code}`, asFacts(values))),
+    ],
+    drafts: series === null ? [asFacts(draft)] : [],
+    series: series === null ? null : asFacts(series),
+  };
+}
+
+/** Said only where the day alone would be taken for a nearer one. */
+function farYear(starts: string, { today, zone }: Ground): string | null {
+  return dateOf(starts) > addDays(dateOf(wallAt(today.now, zone)), farDays) ? starts.slice(0, 4) : null;
+}
+
+const farDays = 300;
+
+export function repeatPhrase({ every, step, times = 0 }: Recurrence): Json {
+  return phrase('desk-told-repeats', { every, step, times });
+}

@@ -1,0 +1,68 @@
+/** Who comes to a lesson, and what a day brings, as sentences not yet in words. Whose names they are is told elsewhere. */
+import type { Instant, Json } from '../units.ts';
+import { dateOf, wallAt } from './calendar.ts';
+import type { Lesson } from './lesson.ts';
+import { seatsTaken, waitingList, type Booking } from './roster.ts';
+
+type Values = { readonly [name: string]: Json };
+type Phrase = { readonly key: string; readonly values: Values };
+
+/** A lesson with everybody on its list; a name stands for words kept with the person. */
+export interface Door {
+  readonly lesson: Lesson;
+  readonly bookings: readonly (Booking & { readonly name: Json })[];
+}
+
+export function doorValues({ lesson, bookings }: Door): Values {
+  const roster = { lesson, bookings };
+  return {
+    title: { ...lesson.title },
+    starts: wallAt(lesson.startsAt, lesson.zone),
+    seats: lesson.seats,
+    taken: seatsTaken(roster),
+    waiting: waitingList(roster).length,
+  };
+}
+
+/** A screen that cannot be overlooked any more is no help at a door. */
+const mostPeople = 40;
+
+export interface Listed {
+  readonly n: number;
+  readonly booking: Door['bookings'][number];
+}
+
+/** Those with a seat first, each in the order they booked. */
+export function peopleOf({ bookings }: Door): readonly Listed[] {
+  const there = bookings.filter(({ standing }) => standing !== 'left');
+  const seated = there.filter(({ standing }) => standing === 'seated');
+  const others = there.filter(({ standing }) => standing !== 'seated');
+  return [...seated, ...others].slice(0, mostPeople).map((booking, i) => ({ n: i + 1, booking }));
+}
+
+export function personPhrase({ n, booking }: Listed): Phrase {
+  const { name, seats } = booking;
+  return { key: 'desk-told-person', values: { n, name, seats, state: stateOf(booking) } };
+}
+
+function stateOf({ standing, answer, came }: Booking): string {
+  if (standing !== 'seated') return standing;
+  if (came !== null) return came ? 'here' : 'away';
+  return answer ?? 'booked';
+}
+
+/** The lessons of this local day, each by the clock of its place, and who comes; empty when there are none. */
+export function dayPhrases(doors: readonly Door[], now: Instant): readonly Phrase[] {
+  return doors
+    .filter(({ lesson }) => isToday(lesson, now))
+    .flatMap((door) => [
+      { key: 'desk-told-day', values: doorValues(door) },
+      ...peopleOf(door)
+        .filter(({ booking }) => booking.standing === 'seated')
+        .map(personPhrase),
+    ]);
+}
+
+function isToday({ status, startsAt, zone }: Lesson, now: Instant): boolean {
+  return status !== 'cancelled' && dateOf(wallAt(startsAt, zone)) === dateOf(wallAt(now, zone));
+}

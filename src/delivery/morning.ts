@@ -1,0 +1,45 @@
+/** Tells shopkeepers each morning what the day brings, at the time the shop has set. */
+import type { Clock } from '../clock.ts';
+import { addDays, dateOf, instantOf, wallAt } from '../core/lessons/calendar.ts';
+import type { Instant } from '../core/units.ts';
+import { errorFields, type Log } from '../log.ts';
+import type { Store } from '../store/contract.ts';
+
+export interface MorningTime {
+  /** "07:30", by the clock of the shop. */
+  readonly time: string;
+  readonly zone: string;
+}
+
+export interface MorningParts {
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly log: Log;
+  /** Null when the shop wants none. */
+  readonly when: MorningTime | null;
+  /** Something is to be sent now. */
+  readonly owed: (due: Instant) => void;
+}
+
+/** Judgement: a list of the day is of use until the early afternoon. */
+const lateForMs = 6 * 60 * 60_000;
+const longestWaitMs = 6 * 60 * 60_000;
+
+export function makeMorning({ store, clock, log, when, owed }: MorningParts) {
+  let cancel: (() => void) | null = null;
+  const look = (): void => {
+    if (when === null) return;
+    const now = clock.now();
+    const today = dateOf(wallAt(now, when.zone));
+    const due = instantOf(`${today}T${when.time}`, when.zone);
+    const next = now < due ? due : instantOf(`${addDays(today, 1)}T${when.time}`, when.zone);
+    cancel = clock.wakeAt(Math.min(next, now + longestWaitMs), look);
+    if (now < due || now > due + lateForMs) return;
+    // The store knows whether this day was told.
+    store
+      .tellMorning(today, now)
+      .then((isTold) => isTold && owed(now))
+      .catch((error: unknown) => log.error('the morning could not be told', errorFields(error)));
+  };
+  return { start: look, stop: () => cancel?.() };
+}

@@ -1,0 +1,77 @@
+/** One commit: the conversation moves on, the event is closed, and every change is written; or nothing of it. */
+import type { Change, Commit, PersonId } from '../contract.ts';
+import type { Instant } from '../../core/units.ts';
+import { applyDeskChange } from './desk-changes.ts';
+import { applyLessonChange, leaveAll } from './lesson-changes.ts';
+import { applyShopChange } from './shop-changes.ts';
+import type { Rows } from './store.ts';
+
+/** Rolls a commit back whose ground has moved. */
+class Moved extends Error {}
+
+export function movedOrThrow(error: unknown): 'moved' {
+  if (error instanceof Moved) return 'moved';
+  throw error;
+}
+
+export function advance(rows: Rows, commit: Commit): 'done' {
+  if (!rows.conversations.advance(commit) || !close(rows, commit)) throw new Moved();
+  for (const change of commit.changes) apply(rows, commit, change);
+  return 'done';
+}
+
+function close({ inbox, wakes }: Rows, { person, event, outcome }: Commit): boolean {
+  return event.kind === 'incoming' ? inbox.close(event.seq, outcome) : wakes.drop(person, event.name);
+}
+
+function apply(rows: Rows, commit: Commit, change: Change): void {
+  const { person, address, language, now } = commit;
+  switch (change.do) {
+    case 'say':
+      return rows.outbox.add({ person, address, ...change });
+    case 'withdraw':
+      rows.wakes.drop(person, change.name);
+      return rows.outbox.withdraw(person, change.name);
+    case 'wake':
+      return rows.wakes.set(person, change.name, change.at);
+    case 'remember':
+      return rows.conversations.remember(person, change.name, change.value);
+    case 'task':
+      return rows.tasks.add({ person, task: change.task, facts: change.values, now });
+    case 'forget':
+      forget(rows, person, now);
+      return rows.outbox.add({ person: null, address, language, saying: change.farewell, due: now, priority: 'reply' });
+    case 'ask':
+    case 'tell-keepers':
+    case 'answer':
+    case 'keep-answer':
+    case 'drop-answer':
+    case 'use-code':
+      if (!applyShopChange(rows, commit, change)) throw new Moved();
+      return;
+    case 'enrol':
+    case 'booking':
+    case 'reseat':
+    case 'tick-off':
+    case 'add-lessons':
+    case 'change-lesson':
+    case 'move-lesson':
+    case 'cancel-lesson':
+    case 'write-to-lesson':
+      if (!applyLessonChange(rows, commit, change)) throw new Moved();
+      return;
+    case 'count':
+    case 'enrol-guest':
+    case 'offer-code':
+    case 'seen-undelivered':
+      if (!applyDeskChange(rows, commit, change)) throw new Moved();
+  }
+}
+
+/** Their seats go on to others. */
+export function forget(rows: Rows, person: PersonId, now: Instant): void {
+  leaveAll(rows, person, now);
+  rows.privacy.forget(person);
+  rows.questions.lookAgain();
+  rows.news.tell();
+}

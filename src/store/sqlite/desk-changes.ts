@@ -1,0 +1,55 @@
+/** The part of a commit that is about the shopkeeper's own side; rights and seats are looked up again in the same transaction. */
+import { enrol } from '../../core/lessons/seats.ts';
+import { enrolledTidings } from '../../core/lessons/tidings.ts';
+import type { Commit } from '../contract.ts';
+import type { DeskChange } from '../desk-contract.ts';
+import type { makeGuests } from './guests.ts';
+import { keepTurn, rosterOf, tell, type RosterRows } from './rosters.ts';
+import type { Shopkeepers } from './shopkeepers.ts';
+import type { Tallies } from './tallies.ts';
+import type { Tasks } from './tasks.ts';
+
+export interface DeskRows extends RosterRows {
+  readonly shopkeepers: Shopkeepers;
+  readonly tallies: Tallies;
+  readonly tasks: Tasks;
+  readonly guests: ReturnType<typeof makeGuests>;
+}
+
+/** False when the ground has moved. */
+export function applyDeskChange(rows: DeskRows, { person, now }: Commit, change: DeskChange): boolean {
+  if (change.do === 'count') {
+    rows.tallies.count(change.what, change.item, now);
+    return true;
+  }
+  if (!rows.shopkeepers.has(person)) return false;
+  switch (change.do) {
+    case 'enrol-guest':
+      return enrolGuest(rows, change, now);
+    case 'offer-code':
+      rows.shopkeepers.openCode(change.code, change.until);
+      return true;
+    case 'seen-undelivered':
+      rows.tasks.closeUndelivered(change.upTo);
+      return true;
+    default:
+      return change satisfies never;
+  }
+}
+
+/** The guest is told by mail, with the day for their calendar: they were not there when it was put down. */
+export function enrolGuest(
+  rows: RosterRows & Pick<DeskRows, 'guests'>,
+  wish: Omit<Extract<DeskChange, { readonly do: 'enrol-guest' }>, 'do'>,
+  now: number,
+): boolean {
+  const before = rosterOf(rows, wish.lesson);
+  if (!before) return false;
+  const guest = String(rows.guests.add({ ...wish, now }));
+  const turn = enrol(before, { id: wish.booking, person: guest, seats: wish.seats }, wish.at);
+  if ('mistakes' in turn || turn.roster.bookings.at(-1)?.standing !== wish.to) return false;
+  if (!keepTurn(rows, turn, { before, now, address: { channel: 'mail', chat: wish.mail } })) return false;
+  const booking = turn.roster.bookings.at(-1)!;
+  tell(rows, booking, { tidings: enrolledTidings(turn.roster.lesson, booking), now });
+  return true;
+}

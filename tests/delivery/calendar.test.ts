@@ -1,0 +1,66 @@
+import ICAL from 'ical.js';
+import { describe, expect, it } from 'vitest';
+import { calendarOf, signOf, type CalendarEntry } from '../../src/delivery/calendar.ts';
+import { plainSay } from '../app/kettle.ts';
+
+const inAll = (words: string) => ({ en: words, 'zh-Hant': `${words} 繁`, 'zh-Hans': `${words} 简` });
+const entry: CalendarEntry = {
+  booking: '17',
+  sequence: 3,
+  startsAtMs: Date.UTC(2026, 11, 6, 2),
+  endsAtMs: Date.UTC(2026, 11, 6, 3, 30),
+  cancelled: false,
+  title: inAll('The first cup'),
+  place: inAll('The long table'),
+  bring: inAll('A cup'),
+  teacher: 'Odalys Wren',
+};
+const fileOf = (more: Partial<CalendarEntry> = {}, from: string | null = 'tea@quillfern.example') =>
+  calendarOf(
+    { ...entry, ...more },
+    {
+      sign: signOf(inAll('Quillfern Tea Room'), from),
+      language: 'zh-Hant',
+      tell: (phrase) => plainSay('zh-Hant', phrase),
+      stampedAt: 0,
+    },
+  );
+const eventOf = (text: string): ICAL.Component => {
+  const event = new ICAL.Component(ICAL.parse(text) as never[]).getFirstSubcomponent('vevent');
+  if (!event) throw new Error('no event');
+  return event;
+};
+
+describe('a booking in the calendar of who booked', () => {
+  it('is in their language, under the shop’s name', () => {
+    const file = fileOf();
+    expect(file).toMatchObject({ name: 'lesson-17.ics', mediaType: 'text/calendar; method=PUBLISH' });
+    expect(file.label).toBe('zh-Hant lesson-calendar');
+    const event = eventOf(file.text);
+    expect(['uid', 'summary', 'location', 'description'].map((name) => event.getFirstPropertyValue(name))).toEqual([
+      '17@quillfern-tea-room.ninthpour.invalid',
+      'The first cup 繁',
+      'The long table 繁',
+      'zh-Hant lesson-calendar-notes teacher=Odalys Wren bring=A cup 繁',
+    ]);
+    const organizer = event.getFirstProperty('organizer');
+    expect([organizer?.getParameter('cn'), organizer?.getFirstValue()]).toEqual([
+      'Quillfern Tea Room 繁',
+      'mailto:tea@quillfern.example',
+    ]);
+  });
+
+  it('goes out of it again, with the same id', () => {
+    const file = fileOf({ cancelled: true, sequence: 4 });
+    expect(file).toMatchObject({
+      mediaType: 'text/calendar; method=CANCEL',
+      label: 'zh-Hant lesson-calendar-cancelled',
+    });
+    expect(eventOf(file.text).getFirstPropertyValue('uid')).toBe('17@quillfern-tea-room.ninthpour.invalid');
+  });
+
+  it('stands there without an address as well', () => {
+    const organizer = eventOf(fileOf({}, null).text).getFirstPropertyValue('organizer');
+    expect(organizer).toBe('https://quillfern-tea-room.ninthpour.invalid/');
+  });
+});

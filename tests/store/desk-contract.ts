@@ -1,0 +1,166 @@
+/** What every store must do for the shopkeeper's own side; called, like the rest of the contract, with a way to make an empty one. */
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import type { Change, Owed, Store, Turn } from '../../src/store/contract.ts';
+import { bookingOf, boardOf, day, denverAt, does, enrols, starts, turnOf, withLesson } from './lesson-samples.ts';
+import { claimAt, commitOf, exchange, incoming, say } from './samples.ts';
+
+const guest = (turn: Turn, more: { seats?: number; to?: 'seated' | 'waiting' } = {}): Change => ({
+  do: 'enrol-guest',
+  booking: bookingOf(turn),
+  lesson: 'white-evening',
+  seats: 1,
+  to: 'seated',
+  name: 'Ah Keong',
+  mail: 'keong@example.org',
+  language: 'zh-Hans',
+  at: day,
+  ...more,
+});
+const code: Change = { do: 'offer-code', code: 'QRST-2345', until: day + 600_000 };
+const letters = (store: Store, now = day): Promise<readonly Owed[]> =>
+  store.claim(claimAt(now, { channels: ['mail'] }));
+
+const counts = (what: 'tea-asked' | 'too-bitter', item: string): Change => ({ do: 'count', what, item });
+
+/** Someone writes the code; what it was found to be. */
+async function tries(store: Store, from: string, now = day): Promise<Turn['desk']['code']> {
+  const { person } = await store.record(incoming(from, 'qrst 2345', { receivedAt: now }));
+  const turn = await store.load(person ?? 0, now);
+  const judged = turn?.desk.code ?? null;
+  const used: Change[] = judged?.right ? [{ do: 'use-code', right: true, tries: judged.tries ?? 0 }] : [];
+  if (turn) await store.commit(commitOf(turn, used, { now }));
+  return judged;
+}
+
+export function deskContract(name: string, make: () => Promise<Store>): void {
+  describe(`${name} keeps the contract of a store behind the counter`, () => {
+    let store: Store;
+    beforeEach(async () => {
+      store = await make();
+      await store.appoint([{ channel: 'web', from: 'mei' }], day);
+      await exchange(store, 'mei', []);
+    });
+    afterEach(() => store.close());
+
+    describe('someone without a chat', () => {
+      test('is put on the list, and told by mail in their language', async () => {
+        await withLesson(store);
+        expect(await does(store, 'mei', (turn) => guest(turn, { seats: 2 }))).toMatchObject({ outcome: 'done' });
+        expect((await boardOf(store, 'mei')).doors).toMatchObject([{ bookings: [{ seats: 2, standing: 'seated' }] }]);
+        expect(await letters(store)).toMatchObject([
+          {
+            address: { channel: 'mail', chat: 'keong@example.org' },
+            language: 'zh-Hans',
+            saying: { phrases: [{ key: 'lesson-told-written-down' }], show: { kind: 'calendar' } },
+          },
+        ]);
+      });
+
+      test('is reminded, and told when the lesson moves, there as well', async () => {
+        await withLesson(store);
+        const { booking } = await does(store, 'mei', guest);
+        for (const { id } of await letters(store)) await store.settle(id, { kind: 'sent', ref: id }, day);
+        const [door] = (await boardOf(store, 'mei')).doors;
+        await does(store, 'mei', () => ({
+          do: 'move-lesson',
+          lesson: 'white-evening',
+          seen: door?.lesson.revision ?? 0,
+          starts: '2026-12-06T19:00',
+          minutes: null,
+        }));
+        const [moved] = await letters(store);
+        expect(moved?.saying.phrases).toMatchObject([{ key: 'lesson-told-moved' }]);
+        await store.settle(moved?.id ?? '', { kind: 'sent', ref: '' }, day);
+        await store.tend(denverAt('2026-12-05T18:00'), 64);
+        const [reminder] = await letters(store, denverAt('2026-12-05T18:00'));
+        expect(reminder?.saying.later?.name).toContain(booking);
+      });
+
+      test('is written down by a shopkeeper only, and gets no seat that is not there', async () => {
+        await withLesson(store);
+        expect((await does(store, 'ann', guest)).outcome).toBe('moved');
+        await enrols(store, 'ann', { seats: 3 });
+        expect((await does(store, 'mei', guest)).outcome).toBe('moved');
+        expect(await letters(store)).toEqual([]);
+        expect((await does(store, 'mei', (turn) => guest(turn, { to: 'waiting' }))).outcome).toBe('done');
+        expect(await letters(store)).toMatchObject([
+          { saying: { phrases: [{ key: 'lesson-told-written-down-waiting' }] } },
+        ]);
+      });
+
+      test('may share an address with another', async () => {
+        await withLesson(store);
+        await does(store, 'mei', guest);
+        expect((await does(store, 'mei', guest)).outcome).toBe('done');
+        expect((await boardOf(store, 'mei')).upcoming).toMatchObject([{ free: 1 }]);
+      });
+    });
+
+    describe('a code for a colleague', () => {
+      test('makes one shopkeeper, once', async () => {
+        expect((await does(store, 'mei', () => code)).outcome).toBe('done');
+        expect((await tries(store, 'tom'))?.right).toBe(true);
+        expect((await turnOf(store, 'tom')).desk.keeper).toBe(true);
+        expect((await tries(store, 'eve'))?.right).toBe(false);
+      });
+
+      test('is worth nothing after its time, and is given by a shopkeeper only', async () => {
+        expect((await does(store, 'eve', () => code)).outcome).toBe('moved');
+        expect((await tries(store, 'eve'))?.right).toBe(false);
+        await does(store, 'mei', () => code);
+        expect((await tries(store, 'tom', day + 600_000))?.right).toBe(false);
+      });
+    });
+
+    test('counts by tea and never by person, shown to a shopkeeper, of the last 30 days', async () => {
+      const monthMs = 30 * 86_400_000;
+      await does(store, 'ann', () => counts('tea-asked', 'keemun'), day - monthMs - 86_400_000);
+      await does(store, 'ann', () => counts('tea-asked', 'longjing'));
+      await does(store, 'ben', () => counts('tea-asked', 'longjing'));
+      await does(store, 'ben', () => counts('tea-asked', 'sencha'));
+      await does(store, 'ben', () => counts('too-bitter', 'sencha'));
+      expect((await turnOf(store, 'mei')).desk.tallies).toEqual([
+        { what: 'tea-asked', item: 'longjing', count: 2 },
+        { what: 'tea-asked', item: 'sencha', count: 1 },
+        { what: 'too-bitter', item: 'sencha', count: 1 },
+      ]);
+      expect((await turnOf(store, 'ann')).desk.tallies).toEqual([]);
+    });
+
+    test('tells a shopkeeper what could not be brought, until they have seen it', async () => {
+      const ann = await exchange(store, 'ann', [say('hello')]);
+      const [owed] = await store.claim(claimAt(day));
+      await store.settle(owed?.id ?? '', { kind: 'give-up', why: 'no-such-address 550' }, day);
+      const turn = await turnOf(store, 'mei');
+      expect(turn.desk.undelivered).toMatchObject([{ person: ann, why: 'no-such-address 550', at: day }]);
+      expect((await turnOf(store, 'ann')).desk.undelivered).toEqual([]);
+      const seen: Change = { do: 'seen-undelivered', upTo: turn.desk.undelivered[0]?.id ?? 0 };
+      await store.commit(commitOf(turn, [seen], { now: day }));
+      expect((await turnOf(store, 'mei')).desk.undelivered).toEqual([]);
+    });
+
+    describe('the morning', () => {
+      const morning = denverAt('2026-12-05T07:30');
+
+      test('is told once a day, with who comes', async () => {
+        await withLesson(store);
+        await enrols(store, 'ann', { seats: 2 });
+        expect(await store.tellMorning('2026-12-05', morning)).toBe(true);
+        expect(await store.tellMorning('2026-12-05', morning + 1)).toBe(false);
+        const [told] = await store.claim(claimAt(morning));
+        expect(told?.address.chat).toBe('chat-of-mei');
+        expect(told?.saying.phrases.map(({ key }) => key)).toEqual([
+          'desk-told-morning',
+          'desk-told-day',
+          'desk-told-person',
+        ]);
+        expect(await store.tellMorning('2026-12-06', starts + 86_400_000)).toBe(false);
+      });
+
+      test('is not told when it brings nothing', async () => {
+        expect(await store.tellMorning('2026-12-05', morning)).toBe(false);
+        expect(await store.claim(claimAt(morning))).toEqual([]);
+      });
+    });
+  });
+}
