@@ -20,6 +20,8 @@ export interface FlowState {
   readonly trail: readonly Spot[];
   /** Conversations left for another subject, to be taken up again, bounded. */
   readonly parked: readonly Parked[];
+  /** Something was said below the message that this place is written on. */
+  readonly aside?: true;
 }
 
 export interface Spot {

@@ -21,6 +21,7 @@ type EventOf<Kind extends FlowEvent['kind']> = Extract<FlowEvent, { kind: Kind }
 export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, around: Around): Stepped {
   const { carried, changed } = carryOver(book, state);
   const turn = new Turn(book, carried, around);
+  turn.isWritten = event.kind === 'text' || event.kind === 'opened';
   if (changed && event.kind !== 'timer') turn.say(turn.frontRules.sentences.flowChanged);
   switch (event.kind) {
     case 'text':
@@ -134,6 +135,8 @@ function onChosen(turn: Turn, event: EventOf<'chosen'>): void {
   if (!place || !line || isForged || (!isHere && (place.once || !(underWay || left)))) {
     return turn.say(turn.frontRules.sentences.staleTap);
   }
+  // What was said below the message of this place is answered below it, as a written line is.
+  if (turn.isAside) turn.heard = { text: '' };
   if (!isHere && left && from.flow !== turn.flow.name) turn.takeUp(left);
   const facts = Object.entries(gives);
   if (!isHere && facts.length > 0 && facts.every(([name, value]) => isSame(value, turn.facts[name] ?? null))) {

@@ -3,7 +3,7 @@ import type { Around, Flow, FlowBook, FrontRules, Move, Place, SayPart, Target, 
 import { flowNamed, frontRules, placeNamed } from './lookup.ts';
 import { openChoices, shownChoices, type OpenChoice } from './choices.ts';
 import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
-import type { Effect, Facts, FlowState, Json, Parked, Phrase, Spot } from './flow.ts';
+import type { Effect, Facts, FlowState, Json, Parked, Phrase, Saying, Spot } from './flow.ts';
 import { learned, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
 import { factsFor, parkedAfter } from './parking.ts';
@@ -22,6 +22,10 @@ export class Turn {
   readonly #effects: Effect[] = [];
   readonly #phrases: Phrase[] = [];
   readonly #began: Spot;
+  readonly #beganSlot: string | null;
+  readonly #wasAside: boolean;
+  /** What is written is answered below it. */
+  isWritten = false;
   #flow: string;
   #place: string;
   #facts: Facts;
@@ -47,6 +51,8 @@ export class Turn {
     this.#trail = state.trail;
     this.#parked = state.parked;
     this.#began = { flow: state.flow, place: state.place };
+    this.#wasAside = state.aside ?? false;
+    this.#beganSlot = this.#slot();
   }
 
   get flow(): Flow {
@@ -59,6 +65,11 @@ export class Turn {
 
   get spot(): Spot {
     return { flow: this.#flow, place: this.#place };
+  }
+
+  /** The message this place is written on has others below it. */
+  get isAside(): boolean {
+    return this.#wasAside && this.#beganSlot !== null;
   }
 
   get facts(): Facts {
@@ -228,6 +239,8 @@ export class Turn {
     const { flow, place } = this.#began;
     const moved = (flow !== this.#flow || place !== this.#place) && !this.#wentBack;
     const trail = moved && place in (this.book.flows[flow]?.places ?? {}) ? [...this.#trail, this.#began] : this.#trail;
+    const saying = this.#phrases.length > 0 ? this.#saying() : null;
+    const isAside = saying ? saying.slot === undefined : this.#wasAside;
     const state: FlowState = {
       flow: this.#flow,
       hash: this.flow.hash,
@@ -235,14 +248,20 @@ export class Turn {
       facts: this.#facts,
       trail: trail.slice(-longestTrail),
       parked: this.#parked,
+      ...(isAside && this.#slot() !== null ? { aside: true } : {}),
     };
-    return { state, effects: this.#phrases.length > 0 ? [...this.#effects, this.#saying()] : this.#effects };
+    return { state, effects: saying ? [...this.#effects, { do: 'say', saying }] : this.#effects };
   }
 
-  #saying(): Effect {
+  #saying(): Saying {
     const show = this.#show ? { show: this.#show } : {};
     const choices = shownChoices(this.openChoices());
-    const inPlace = this.#entered ? slotted(this, this.place.slot) : {};
-    return { do: 'say', saying: { phrases: this.#phrases, choices, ...show, ...inPlace } };
+    const slot = this.#entered ? this.#slot() : null;
+    const isBelow = this.isWritten && slot === this.#beganSlot;
+    return { phrases: this.#phrases, choices, ...show, ...(slot === null || isBelow ? {} : { slot }) };
+  }
+
+  #slot(): string | null {
+    return slotted(this, this.place.slot).slot ?? null;
   }
 }

@@ -226,6 +226,19 @@ describe('fingers', { timeout: 60_000 }, () => {
     ).toEqual([poured.id]);
   });
 
+  it.each(['thanks', '/start', 'how do I store it?'])(
+    'write "%s" in between: what is tapped next goes on below',
+    async (text) => {
+      await atThird();
+      const aside = one(await phone.say(text));
+      expect(aside.id).toBe(phone.messages().at(-1)!.id);
+      const hold = one(await phone.tapOn(aside, label('filled')));
+      expect(hold.id).toBeGreaterThan(aside.id);
+      expect(hold.text).toContain('from your tap');
+      expect(one(await phone.pass(20)).id).toBeGreaterThan(hold.id);
+    },
+  );
+
   it('pause, and come back', async () => {
     await atThird();
     const paused = one(await phone.say('pause'));
