@@ -10,10 +10,10 @@ const allBeginWithinMs = 120_000;
 
 export const interruptedBrews: Fault = {
   id: 'F15',
-  title: `${brews.usual} brews under way, killed half-way`,
+  title: 'brews under way by the thousand, killed half-way',
   unit: 'kills',
-  counts: { few: 1, usual: 5, long: 50 },
-  seconds: 100,
+  counts: { few: 1, usual: 3, long: 50 },
+  seconds: 150,
   async run(trial) {
     const tally = new Tally();
     const lateness: number[] = [];
@@ -24,6 +24,7 @@ export const interruptedBrews: Fault = {
       slowest = Math.max(slowest, found.overdueMs);
     }
     return tally.found({
+      brews: trial.count === 1 ? brews.few : brews.usual,
       'undisturbed, late p99, ms': quantile(lateness, 0.99),
       'undisturbed, late most, ms': quantile(lateness, 1),
       'overdue ones out after the start within, ms': Math.round(slowest),
@@ -42,7 +43,7 @@ async function interrupt(n: number, count: number, { folder, slack }: Trial, tal
   const world = new EchoWorld(join(folder, `${n}.sqlite`), 'web', count);
   const first = world.live();
   await first.ready;
-  const spanMs = Math.max(2_000, 0.6 * count);
+  const spanMs = Math.max(2_000, 3 * count);
   const beginMs = 1_000 + 0.5 * count * Math.min(slack, 3);
   const start = Date.now() + beginMs;
   const dues = Array.from({ length: count }, (_, i) => Math.round(start + (spanMs * i) / count));

@@ -12,7 +12,7 @@ export const wholeKills: Fault = {
   unit: 'kills',
   counts: { few: 6, usual: 300, long: 5_000 },
   seconds: 300,
-  untried: 'mail: there is no such side yet',
+  untried: 'mail: letters go only to students and guests of lessons; a third side would join the list in sides.ts',
   async run(trial) {
     const sides = [await telegramSide(), pageSide()];
     try {

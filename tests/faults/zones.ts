@@ -51,7 +51,8 @@ export const acrossChanges: Fault = {
     usual: homes.length * times.length * 2,
     long: (homes.length + alsoLong.length) * times.length * 2,
   },
-  untried: 'a lesson’s own reminders: they are not in the house yet; what rings here is set by the conversation',
+  untried:
+    'a lesson’s own reminders: what rings here is set by the conversation; tests/lessons/year plays a shop’s year of lessons',
   async run(trial) {
     const tally = new Tally();
     const zones = [...homes, ...alsoLong].slice(0, Math.ceil(trial.count / (times.length * 2)));
@@ -134,8 +135,7 @@ export const changedRules: Fault = {
   title: 'rules of a zone that move by an hour under planned lessons',
   unit: 'lessons',
   counts: { few: 5, usual: 20, long: 200 },
-  untried:
-    'the start of a house with newer rules: the rules that recompute are tried, the house does not hold lessons yet',
+  untried: 'the start of a house with newer rules: tests/lessons/rules.test.ts',
   run({ count, dice }) {
     const tally = new Tally();
     for (let i = 0; i < count; i++) {
