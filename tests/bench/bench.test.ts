@@ -12,7 +12,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 
 function node(...args: readonly string[]): void {
   const done = spawnSync(process.execPath, args, { cwd: root, encoding: 'utf8' });
-  expect(done.stderr + (done.status === 0 ? '' : done.stdout), args.join(' ')).toBe('');
+  expect(done.status, `${args.join(' ')}\n${done.stdout}${done.stderr}`).toBe(0);
 }
 
 test('every row gives figures, and something to compare them with', { timeout: 300_000 }, () => {

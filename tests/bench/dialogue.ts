@@ -50,7 +50,7 @@ async function compare(
   atOnce: number,
   reach: { rival: number; floor: number },
 ): Promise<readonly Figure[]> {
-  const [rounds, people] = size.quick ? [1, 2] : atOnce === 1 ? [7, 60] : [7, 640];
+  const [rounds, people] = size.quick ? [1, 2] : atOnce === 1 ? [5, 60] : [5, 320];
   const { house, grammy, floor } = await inTurns(rounds, {
     house: () => talkOf(openHouse, people, atOnce),
     grammy: () => talkOf(openGrammy, people, atOnce),

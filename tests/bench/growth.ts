@@ -1,7 +1,7 @@
 /** What grows must not slow down: reminders due at once, conversations kept, past events at the start; and what it takes of memory. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -149,8 +149,13 @@ async function conversations({ quick }: Size): Promise<readonly Figure[]> {
       sizes,
       files.map((file) => median(costs[file] ?? [])),
     );
-    const largest = files.at(-1) ?? '';
-    return [...figures, await readyAfter(largest, folder, { events: sizes.at(-1) ?? 0, starts: quick ? 1 : 5 })];
+    const [largest = '', people = 0] = [files.at(-1), sizes.at(-1)];
+    const kilobytes = statSync(largest).size / people / 1024;
+    return [
+      ...figures,
+      { what: 'kept on disk, a person and one exchange', unit: 'kB', ours: kilobytes },
+      await readyAfter(largest, folder, { events: people, starts: quick ? 1 : 5 }),
+    ];
   });
 }
 

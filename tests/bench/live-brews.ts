@@ -154,4 +154,5 @@ async function farEnd(): Promise<FarEnd> {
 process.once('message', (order: Order) => {
   void measure(order).then((told) => process.send?.(told, () => process.exit(0)));
 });
+process.once('disconnect', () => process.exit(1));
 process.send?.('here');

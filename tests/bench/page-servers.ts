@@ -120,14 +120,18 @@ async function closed(server: Server, talk: { close(): Promise<void> }): Promise
 
 const folder = mkdtempSync(join(tmpdir(), 'ninthpour-bench-'));
 const served = await (process.argv[2] === 'house' ? house(folder) : bare(folder));
+function stop(): void {
+  void served.stop().finally(() => {
+    rmSync(folder, { recursive: true });
+    process.exit(0);
+  });
+}
+
 process.on('message', (told: { readonly chats?: readonly string[]; readonly do?: 'fan-out' | 'stop' }) => {
   if (told.chats) chats = told.chats;
   if (told.do === 'fan-out') served.fanOut();
-  if (told.do === 'stop') {
-    void served.stop().finally(() => {
-      rmSync(folder, { recursive: true });
-      process.exit(0);
-    });
-  }
+  if (told.do === 'stop') stop();
 });
+// Whoever measured is gone.
+process.once('disconnect', stop);
 process.send?.({ port: served.port });

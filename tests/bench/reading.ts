@@ -5,7 +5,7 @@ import type { Tea } from '../../src/core/teas/tea.ts';
 import { answers, names, words } from '../reading/content.ts';
 import { catalogueOf } from './catalogue.ts';
 import { less, more, type Figure, type Row, type Size } from './figure.ts';
-import { compareFinders, everySentence, withFuse, withMiniSearch } from './finders.ts';
+import { compareFinders, everySentence, withFuse, withMiniSearch, withOurs } from './finders.ts';
 import { inTurns, median } from './rounds.ts';
 
 type Look = (text: string) => unknown;
@@ -31,15 +31,18 @@ async function among(size: number, { quick }: Size): Promise<readonly Figure[]> 
   // fuse.js walks through every name for every run of words: it gets as few as time allows.
   const fewer = texts.slice(0, Math.max(2, Math.round(800 / teas.length)));
   const times = await inTurns(quick ? 1 : 3, {
+    finder: () => freshTime(withOurs, teas, texts),
     ours: () => freshTime(withReader, teas, texts),
     minisearch: () => freshTime(withMiniSearch, teas, texts),
     fuse: () => freshTime(withFuse, teas, fewer),
   });
-  const figure = { what: `a message, ${teas.length} teas`, unit: 'ms', ours: median(times.ours), atLeast: 1 };
-  return [
-    less({ ...figure, who: 'minisearch, names alone', theirs: median(times.minisearch) }),
-    less({ ...figure, who: 'fuse.js, names alone', theirs: median(times.fuse) }),
-  ];
+  const others = { 'minisearch, names alone': median(times.minisearch), 'fuse.js, names alone': median(times.fuse) };
+  const ours = { 'the tea in': median(times.finder), 'all of': median(times.ours) };
+  return Object.entries(ours).flatMap(([what, time]) =>
+    Object.entries(others).map(([who, theirs]) =>
+      less({ what: `${what} a message, ${teas.length} teas`, unit: 'ms', ours: time, who, theirs, atLeast: 1 }),
+    ),
+  );
 }
 
 function accuracy({ quick }: Size): readonly Figure[] {

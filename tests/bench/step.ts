@@ -39,7 +39,7 @@ export const stepping: Row = {
   about: 'one step of the six questions, no store',
   async measure({ quick }) {
     check();
-    const [rounds, batches, batch] = quick ? [1, 3, 10] : [7, 40, 400];
+    const [rounds, batches, batch] = quick ? [1, 3, 10] : [7, 20, 200];
     const perStep = (dialogue: () => unknown): number => microseconds(dialogue, batches, batch) / messages.length;
     const times = await inTurns(rounds, {
       engine: () => perStep(engine),
