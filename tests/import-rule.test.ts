@@ -61,6 +61,7 @@ const rule: Record<string, readonly string[]> = {
     'messages.ts',
     'store/contract.ts',
     'type store/lesson-contract.ts',
+    'type store/idle-contract.ts',
     'clock.ts',
     'log.ts',
   ],
