@@ -417,6 +417,7 @@ shop-question = They ask, in { $it-language ->
    *[en] English
 }: { $it-question }
 shop-write-answer = Write your answer; it is sent to them word for word.
+shop-which-one = Another question came in while you wrote. Is this meant for “{ $it-question }”?
 shop-left-waiting = It stays among the questions that wait.
 shop-answered = Sent to the customer, in answer to: { $it-question }
 shop-ask-wording = For which question shall I keep this answer? Write it as anyone would ask, without names. Asked was: { $it-question }
@@ -432,6 +433,8 @@ choice-shop-questions = Questions for the shop
     .typed = questions
 choice-shop-question = Answer { $n }
 choice-shop-same = Send that answer again
+choice-shop-send-it = Yes, send it there
+choice-shop-other = No, show the questions
 choice-shop-later = Leave it waiting
 choice-shop-next = Next question
     .typed = next

@@ -407,6 +407,7 @@ shop-question = 客人用{ $it-language ->
    *[en] 英文
 }问：{ $it-question }
 shop-write-answer = 请写下回复，会一字不改地发给客人。
+shop-which-one = 您写的时候又来了一个问题。这是回复“{ $it-question }”吗？
 shop-left-waiting = 它仍留在等待的问题里。
 shop-answered = 已发给客人，回复的是：{ $it-question }
 shop-ask-wording = 这个回复要留给哪个问题？请写成一般人会问的样子，不要写名字。客人问的是：{ $it-question }
@@ -422,6 +423,8 @@ choice-shop-questions = 客人的问题
     .typed = 问题 / 提问
 choice-shop-question = 回复 { $n }
 choice-shop-same = 再发那个回复
+choice-shop-send-it = 是，发给这位
+choice-shop-other = 不是，看看有哪些问题
 choice-shop-later = 先放着
 choice-shop-next = 下一个问题
     .typed = 下一个

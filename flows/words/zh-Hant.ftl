@@ -407,6 +407,7 @@ shop-question = 客人用{ $it-language ->
    *[en] 英文
 }問：{ $it-question }
 shop-write-answer = 請寫下回覆，會一字不改地傳給客人。
+shop-which-one = 您寫的時候又來了一個問題。這是回覆「{ $it-question }」嗎？
 shop-left-waiting = 它仍留在等待的問題裡。
 shop-answered = 已傳給客人，回覆的是：{ $it-question }
 shop-ask-wording = 這個回覆要留給哪個問題？請寫成一般人會問的樣子，不要寫名字。客人問的是：{ $it-question }
@@ -422,6 +423,8 @@ choice-shop-questions = 客人的問題
     .typed = 問題 / 提問
 choice-shop-question = 回覆 { $n }
 choice-shop-same = 再傳那個回覆
+choice-shop-send-it = 是，發給這位
+choice-shop-other = 不是，看看有哪些問題
 choice-shop-later = 先放著
 choice-shop-next = 下一個問題
     .typed = 下一個

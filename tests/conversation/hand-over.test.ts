@@ -84,6 +84,25 @@ describe('an answer', () => {
     expect(both.filter(Boolean)).toHaveLength(1);
   });
 
+  test('written when another question has come in between is sent only when it is said for whom', async () => {
+    await house.asks('ben', 'Do you sell honey?');
+    expect(await house.does('mei', 'Yes, on a lead.')).toMatch(/Is this meant for “May I bring my dog into the shop\?”/);
+    expect(house.told('ann')).not.toContain('on a lead');
+    await house.tap('mei', 'Yes, send it there');
+    expect(house.told('ann')).toMatch(/The shop writes: Yes, on a lead\.$/);
+    expect(house.told('ben')).not.toContain('on a lead');
+  });
+
+  test('meant for the other is not sent to the first', async () => {
+    await house.asks('ben', 'Do you sell honey?');
+    await house.does('mei', 'Yes, from the hive behind the house.');
+    expect(await house.tap('mei', 'No, show the questions')).toMatch(/Do you sell honey/);
+    await house.does('mei', 'answer 2');
+    await house.does('mei', 'Yes, from the hive behind the house.');
+    expect(house.told('ben')).toMatch(/The shop writes: Yes, from the hive/);
+    expect(house.told('ann')).not.toContain('hive');
+  });
+
   test('may be any text: what means something elsewhere is sent as it is', async () => {
     const words = 'In English please: forget me not, talk to the shop, start over at 2,000 m with 90 °F, my data, 1';
     await house.does('mei', words);
