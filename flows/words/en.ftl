@@ -377,6 +377,9 @@ mistake-lesson-door-closed = People can be ticked off from an hour before the le
 
 # content: what is wrong in a table of lessons or bookings
 lesson-table-place = Line { $line }, { $column }: { $mistake }
+lesson-table-there = { $file } is there already. Please name another file.
+lesson-table-series = A series is planned in data/shop/lessons.yaml or in the chat; here each lesson stands by itself.
+mistake-lesson-table-tea = “{ $words }” is no tea of the catalogue.
 mistake-lesson-table-empty = This table is empty; it needs a line that names its columns.
 mistake-lesson-table-line-unreadable = This line cannot be read: it has too few or too many cells, or a quotation mark is not closed.
 mistake-lesson-table-column-missing = This column is missing.

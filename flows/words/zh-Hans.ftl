@@ -370,6 +370,9 @@ mistake-lesson-door-closed = 开课前一小时起才能点名。
 
 # content: 课程或报名表格里的错误
 lesson-table-place = 第 { $line } 行，{ $column }：{ $mistake }
+lesson-table-there = 已经有 { $file } 了，请换个文件名。
+lesson-table-series = 定期课程请写在 data/shop/lessons.yaml 或在聊天里排；这里一堂一堂写。
+mistake-lesson-table-tea = 茶目里没有“{ $words }”。
 mistake-lesson-table-empty = 表格是空的；第一行须写栏位名称。
 mistake-lesson-table-line-unreadable = 这一行读不出来：格数太少或太多，或引号没有关上。
 mistake-lesson-table-column-missing = 缺少这一栏。

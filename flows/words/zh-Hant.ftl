@@ -370,6 +370,9 @@ mistake-lesson-door-closed = 開課前一小時起才能點名。
 
 # content: 課程或報名表格裡的錯誤
 lesson-table-place = 第 { $line } 行，{ $column }：{ $mistake }
+lesson-table-there = 已經有 { $file } 了，請換個檔名。
+lesson-table-series = 定期課程請寫在 data/shop/lessons.yaml 或在聊天裡排；這裡一堂一堂寫。
+mistake-lesson-table-tea = 茶目裡沒有「{ $words }」。
 mistake-lesson-table-empty = 表格是空的；第一行須寫欄位名稱。
 mistake-lesson-table-line-unreadable = 這一行讀不出來：格數太少或太多，或引號沒有關上。
 mistake-lesson-table-column-missing = 缺少這一欄。

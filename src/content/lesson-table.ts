@@ -29,7 +29,10 @@ export const lessonColumns: readonly string[] = [
   'offer minutes',
 ];
 
-export type ReadLessons = { readonly drafts: readonly LessonDraft[] } | { readonly mistakes: readonly LineMistake[] };
+/** `lines` tells where each draft stands. */
+export type ReadLessons =
+  | { readonly drafts: readonly LessonDraft[]; readonly lines: readonly number[] }
+  | { readonly mistakes: readonly LineMistake[] };
 
 export function writeLessons(drafts: readonly LessonDraft[]): string {
   return writeTable(lessonColumns, drafts.map(cellsOfDraft));
@@ -61,7 +64,7 @@ export function readLessonTable(text: string): ReadLessons {
   const mistakes = [...read.flatMap((one) => one.mistakes), ...twice(read)];
   return mistakes.length > 0
     ? { mistakes: mistakes.toSorted((a, b) => a.line - b.line) }
-    : { drafts: read.map((one) => one.draft) };
+    : { drafts: read.map(({ draft }) => draft), lines: read.map(({ line }) => line) };
 }
 
 interface ReadRow {
