@@ -5,6 +5,7 @@ import type { Effect, Facts, FlowEvent, FlowState, Phrase, Saying } from '../../
 import { rests } from '../../src/core/flow/check.ts';
 import { step, type Stepped } from '../../src/core/flow/step.ts';
 import { languages, type Language } from '../../src/core/units.ts';
+import { bookingWith, lessonWith } from '../core/lessons/lesson-drafts.ts';
 
 const { book, words } = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
 
@@ -18,8 +19,27 @@ interface Walker {
   readonly nowMs: number;
 }
 
+/** A lesson with seats, one that is full, and one this customer has booked. */
+const lessons = (['2023-11-25', '2023-12-02', '2023-12-09'] as const).map((day, n) => {
+  const name = ['White tea', 'Old puer', 'Green morning'][n] ?? '';
+  const title = { en: name, 'zh-Hant': name, 'zh-Hans': name };
+  const lesson = lessonWith({ id: `lesson-${n}`, title, starts: `${day}T19:00` });
+  return { ...lesson, free: n === 1 ? 0 : 3, waiting: n };
+});
+const booked = { ...bookingWith({ id: '70', person: '7' }), lesson: lessons[2]! };
+
 /** What the house tells of a customer. */
-const customer: Facts = { channel: 'terminal', staffed: true, asked: 0, everything: 'all of it', standing: [] };
+const customer = {
+  channel: 'terminal',
+  staffed: true,
+  asked: 0,
+  everything: 'all of it',
+  standing: [],
+  lessons,
+  bookings: [booked],
+  event: '77',
+  tzVersion: '2025c',
+} as unknown as Facts;
 
 const asked = (id: number, text: string): Facts => ({
   id,
@@ -39,7 +59,9 @@ const keeper: Facts = {
   answered: [{ ...asked(3, 'can I bring a dog into the shop'), answer: 'Yes.' }],
   standing: [{ id: 1, question: 'do you sell ribbons', answer: 'No.' }],
   kept: [asked(1, 'do you sell ribbons')],
-};
+  freshCode: 'QRST-2345',
+  doors: lessons.map((lesson, n) => ({ lesson, bookings: n === 2 ? [{ ...booked, name: 'Ann' }] : [] })),
+} as unknown as Facts;
 
 function walk(
   from: Walker | null,
@@ -177,6 +199,11 @@ function everyPlace(): ReadonlyMap<string, Walker> {
     'other language',
     'forget me',
     'do you have classes',
+    'do you teach children in your lessons',
+    'my lessons',
+    'book 1 seat in white tea',
+    'book 2 seats in old puer',
+    'cancel my booking for green morning',
     'storing umbrellas',
   ];
   for (let walker = queue.shift(); walker; walker = queue.shift()) {
@@ -294,7 +321,7 @@ describe('every place', { timeout: 60_000 }, () => {
       Object.values(flow.places).flatMap((place) => (rests(place) ? [`${flow.name}/${place.name}`] : [])),
     );
     expect([...places.keys()].toSorted()).toEqual(resting.toSorted());
-    expect(places.size).toBe(52);
+    expect(places.size).toBe(88);
   });
 
   it.each(languages)('answers every kind of message, in %s', (language) => {
