@@ -28,6 +28,21 @@ async function measured(name: string, size: string): Promise<Measured> {
   return result;
 }
 
+async function toldOf(name: string, size: string): Promise<Measured> {
+  const began = performance.now();
+  const result = await measured(name, size);
+  const seconds = ((performance.now() - began) / 1000).toFixed(0);
+  process.stdout.write(`\n${lines(result).join('\n')}\n  (${seconds} s)\n`);
+  return result;
+}
+
+/** One after another: each has the machine for itself. */
+async function inOrder(names: readonly string[]): Promise<readonly Measured[]> {
+  const all: Measured[] = [];
+  for (const name of names) all.push(await toldOf(name, 'whole'));
+  return all;
+}
+
 function machine(): string {
   const [first] = cpus();
   const load = loadavg()[0]?.toFixed(1);
@@ -39,14 +54,8 @@ const { values } = parseArgs({
 });
 const about = machine();
 process.stdout.write(`${about}\n`);
-const all: Measured[] = [];
-for (const name of values.only === undefined ? Object.keys(rows) : [values.only]) {
-  const began = performance.now();
-  const result = await measured(name, values.quick ? 'quick' : 'whole');
-  all.push(result);
-  const seconds = ((performance.now() - began) / 1000).toFixed(0);
-  process.stdout.write(`\n${lines(result).join('\n')}\n  (${seconds} s)\n`);
-}
+const names = values.only === undefined ? Object.keys(rows) : [values.only];
+const all = values.quick ? await Promise.all(names.map((name) => toldOf(name, 'quick'))) : await inOrder(names);
 const folder = values.out ?? join(root, 'var');
 mkdirSync(folder, { recursive: true });
 writeFileSync(join(folder, 'bench.json'), `${JSON.stringify({ about, rows: all }, null, 1)}\n`);
