@@ -885,6 +885,7 @@ choice-desk-asked = What is asked for
     .typed = what is asked for
 choice-desk-undelivered = What could not be brought
 choice-desk-code = A code for a colleague
+desk-what-next = What next?
 choice-desk-done = That is all
 choice-desk-back = To the lessons
 choice-desk-this = To this lesson

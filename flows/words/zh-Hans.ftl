@@ -823,6 +823,7 @@ choice-desk-asked = 大家问什么茶
     .typed = 大家问什么
 choice-desk-undelivered = 没送到的消息
 choice-desk-code = 给同事的代码
+desk-what-next = 接下来呢？
 choice-desk-done = 好了
 choice-desk-back = 回课程表
 choice-desk-this = 回这堂课

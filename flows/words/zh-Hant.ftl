@@ -823,6 +823,7 @@ choice-desk-asked = 大家問什麼茶
     .typed = 大家問什麼
 choice-desk-undelivered = 沒送到的訊息
 choice-desk-code = 給同事的代碼
+desk-what-next = 接下來呢？
 choice-desk-done = 好了
 choice-desk-back = 回課程表
 choice-desk-this = 回這堂課
