@@ -117,7 +117,8 @@ async function close({ app, channel }: House, sent: Map<string, string[]>): Prom
   await app.stop();
   for (const message of channel.sent) {
     const own = sent.get(message.chat) ?? [];
-    own.push(wordsOf([message])[0] ?? '');
+    // On a busy machine it may come a second late, and say so.
+    own.push((wordsOf([message])[0] ?? '').replace(/ lateS=\d+/, ''));
     sent.set(message.chat, own);
   }
 }
