@@ -56,7 +56,9 @@ export function readReadingWords(dataDir: string): ReadingWords {
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
     subjects: readYaml(join(dataDir, 'reading', 'subjects.yaml'), subjectsSchema).value,
     alike: readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value,
-    common: readFileSync(join(dataDir, 'reading', 'common-words.txt'), 'utf8').split('\n').filter(Boolean),
+    common: readFileSync(join(dataDir, 'reading', 'common-words.txt'), 'utf8')
+      .split('\n')
+      .filter(Boolean),
     weights: weightsOf(join(dataDir, 'reading', 'weights.txt')),
     cues: readYaml(join(dataDir, 'reading', 'cues.yaml'), cuesSchema).value,
   };

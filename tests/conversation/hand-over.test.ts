@@ -86,7 +86,9 @@ describe('an answer', () => {
 
   test('written when another question has come in between is sent only when it is said for whom', async () => {
     await house.asks('ben', 'Do you sell honey?');
-    expect(await house.does('mei', 'Yes, on a lead.')).toMatch(/Is this meant for “May I bring my dog into the shop\?”/);
+    expect(await house.does('mei', 'Yes, on a lead.')).toMatch(
+      /Is this meant for “May I bring my dog into the shop\?”/,
+    );
     expect(house.told('ann')).not.toContain('on a lead');
     await house.tap('mei', 'Yes, send it there');
     expect(house.told('ann')).toMatch(/The shop writes: Yes, on a lead\.$/);

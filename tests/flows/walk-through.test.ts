@@ -51,7 +51,7 @@ const asked = (id: number, text: string): Facts => ({
 });
 
 /** … and of a shopkeeper for whom two questions wait. */
-const keeper: Facts = {
+const keeper = {
   ...customer,
   keeper: true,
   waitingCount: 2,
