@@ -8,17 +8,19 @@ import { makeWords } from '../../../src/core/words/words.ts';
 import { languages } from '../../../src/core/units.ts';
 import { denverAt, draft } from './lesson-drafts.ts';
 
-const folders = ['src/core/lessons', 'src/content'];
-const sources = folders.flatMap((folder) =>
+const folders = ['src/core/lessons', 'src/core/functions', 'src/content'];
+const files = folders.flatMap((folder) =>
   readdirSync(folder, { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith('.ts'))
-    .map((name) => readFileSync(join(folder, name), 'utf8')),
+    .map((name) => join(folder, name)),
 );
-const codes = sources.flatMap((text) =>
-  [...text.matchAll(/\b(?:mistake|lineMistake)\(\s*['`]([a-z-]+)(\$\{shown\})?['`]/g)].flatMap(
+const sources = [...files, 'src/commands/lessons.ts'].map((file) => readFileSync(file, 'utf8'));
+const codes = sources.flatMap((text) => [
+  ...[...text.matchAll(/\b(?:wrong|code): 'lesson-([a-z-]+)'/g)].map(([, code = '']) => code),
+  ...[...text.matchAll(/\b(?:mistake|lineMistake)\(\s*['`]([a-z-]+)(\$\{shown\})?['`]/g)].flatMap(
     ([, code = '', shown]) => (shown === undefined ? [code] : [`${code}never`, `${code}twice`]),
   ),
-);
+]);
 
 it('has a sentence for each mistake and a mistake for each sentence', () => {
   const keys = makeWords(readWordFiles('flows').sources, () => null).keys();
