@@ -7,8 +7,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     env: { TZ: 'UTC' },
     pool: 'forks',
-    // One more than cores there are at least: many tests wait, for a browser, a process or a clock.
-    maxWorkers: 3,
+    // The usual number leaves one core of two idle; three were no faster.
+    maxWorkers: 2,
     // What hangs is found; what is merely slow on a busy machine is no failure.
     testTimeout: 120_000,
     hookTimeout: 120_000,

@@ -46,8 +46,9 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
     const recorded = house.recorded.length;
     await page.getByRole('button', { name: 'Why these numbers' }).click();
     await write(page, 'Is it strong?');
-    await page.reload();
     const waiting = page.locator('.own.waiting');
+    await waiting.nth(1).waitFor();
+    await page.reload();
     await waiting.nth(1).waitFor();
     expect(await waiting.count()).toBe(2);
     expect(await barriers(page)).toEqual([]);
