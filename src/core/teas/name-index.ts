@@ -1,4 +1,6 @@
 /** Finds known names in plain text, in Latin letters and in Han, exactly or nearly. Knows nothing of what the names mean. */
+import { makeHanNames } from './han-names.ts';
+import { runsOf, wordsOf, type Word } from './latin-words.ts';
 import { editDistance, soundOf, withOneLeftOut } from './spelling.ts';
 
 export interface Name<T> {
@@ -28,14 +30,6 @@ interface Known<T> extends Name<T> {
   readonly cuts: Set<string>;
 }
 
-interface Word {
-  readonly text: string;
-  /** Only a hyphen or an apostrophe stands before it: "ch'i-men" is one word cut in three. */
-  readonly glued: boolean;
-  readonly start: number;
-  readonly end: number;
-}
-
 /** Shorter names are only found as they are written. */
 const shortestNear = 6;
 /** What a person wrote may be a letter short of that. */
@@ -49,9 +43,6 @@ const mostKept = 5000;
 /** Beyond so many words, and in runs that are longer, only exact names are looked for: it keeps the cost of any text small. */
 const wordsReadNearly = 50;
 
-/** A shorter Han name with one character wrong is another word. */
-const shortestHanNear = 3;
-
 /**
  * `ordinary` are everyday words that are never a misspelt name ("match", "taiwan", "me");
  * `alike` groups of plain Han characters one of which is often written for another.
@@ -64,17 +55,12 @@ export function makeNameIndex<T>(
   const latin = new Map<string, Known<T>>();
   const sounds = new Map<string, Known<T>[]>();
   const nearby = new Map<string, Known<T>[]>();
-  const han = new Map<string, Name<T>>();
-  /** A name with one character wrong → the name, or null where it is two's. */
-  const hanNear = new Map<string, Name<T> | null>();
-  const mistaken = mistakenFor(alike);
-  /** First character → longest Han name that begins with it. */
-  const reach = new Map<string, number>();
+  const han = makeHanNames<T>(alike);
   let longestKey = 0;
   for (const name of names) learn(name);
 
   function learn(name: Name<T>): void {
-    if (!/[a-z]/.test(name.text)) return learnHan(name);
+    if (!/[a-z]/.test(name.text)) return han.learn(name);
     const words = wordsOf(name.text).map((word) => word.text);
     const key = words.join('');
     const before = latin.get(key);
@@ -85,25 +71,6 @@ export function makeNameIndex<T>(
     if (known.key.length < shortestNear) return;
     add(sounds, soundOf(known.key), known);
     for (const form of withOneLeftOut(known.key)) add(nearby, form, known);
-  }
-
-  function learnHan(name: Name<T>): void {
-    han.set(name.text, name);
-    reachTo(name.text);
-    if (name.text.length < shortestHanNear) return;
-    for (const [i, character] of name.text.split('').entries()) {
-      for (const other of mistaken.get(character) ?? []) {
-        const slip = name.text.slice(0, i) + other + name.text.slice(i + 1);
-        const before = hanNear.get(slip);
-        hanNear.set(slip, before === undefined || before?.id === name.id ? name : null);
-        reachTo(slip);
-      }
-    }
-  }
-
-  function reachTo(text: string): void {
-    const first = text.charAt(0);
-    reach.set(first, Math.max(reach.get(first) ?? 0, text.length));
   }
 
   /** The longest name of the words from i up to `end`. */
@@ -223,24 +190,8 @@ export function makeNameIndex<T>(
     return mentions;
   }
 
-  function hanMentions(plain: string): Mention<T>[] {
-    const mentions: Mention<T>[] = [];
-    for (let i = 0; i < plain.length; i++) {
-      for (let length = Math.min(reach.get(plain.charAt(i)) ?? 0, plain.length - i); length > 0; length--) {
-        const written = plain.slice(i, i + length);
-        const exact = han.get(written);
-        const known = exact ?? hanNear.get(written);
-        if (!known) continue;
-        mentions.push({ meaning: known.meaning, id: known.id, start: i, end: i + length, exact: exact !== undefined });
-        i += length - 1;
-        break;
-      }
-    }
-    return mentions;
-  }
-
   return {
-    mentions: (plain) => [...latinMentions(plain), ...hanMentions(plain)].toSorted((a, b) => a.start - b.start),
+    mentions: (plain) => [...latinMentions(plain), ...han.mentions(plain)].toSorted((a, b) => a.start - b.start),
   };
 }
 
@@ -258,35 +209,4 @@ function holds<T>(known: Known<T>, word: string): boolean {
 function firstTaken(taken: ReadonlySet<number>, from: number, length: number): number {
   for (let i = from; i < length; i++) if (taken.has(i)) return i;
   return length;
-}
-
-function wordsOf(plain: string): Word[] {
-  return [...plain.matchAll(/[a-z]+/g)].map((m) => ({
-    text: m[0],
-    glued: /[a-z]['-]$/.test(plain.slice(Math.max(0, m.index - 2), m.index)),
-    start: m.index,
-    end: m.index + m[0].length,
-  }));
-}
-
-/** Character → those it may stand for. */
-function mistakenFor(alike: readonly string[]): ReadonlyMap<string, readonly string[]> {
-  const others = new Map<string, string[]>();
-  for (const group of alike) {
-    for (const one of group) for (const other of group) if (one !== other) add(others, one, other);
-  }
-  return others;
-}
-
-/** Words that follow one another with nothing but a space, a hyphen or an apostrophe between them. */
-function runsOf(plain: string): Word[][] {
-  const runs: Word[][] = [];
-  let last: Word | null = null;
-  for (const word of wordsOf(plain)) {
-    const joined = last !== null && /^[ '\-_]{1,3}$/.test(plain.slice(last.end, word.start));
-    if (joined) runs.at(-1)?.push(word);
-    else runs.push([word]);
-    last = word;
-  }
-  return runs;
 }
