@@ -18,7 +18,6 @@ export const lessonCallNames = [
   'answerBooking',
   'ownLessons',
   'teaFamily',
-  'nameSaid',
 ] as const;
 
 interface Listed extends Lesson {
@@ -38,7 +37,6 @@ export const lessonCalls = ({ teas }: Pick<CoreContent, 'teas'>): LessonCalls =>
   enrolling: (given, around) => enrolling(given, around),
   answerBooking: ({ booking, answer }, around) => answerBooking(textOf(booking), textOf(answer), around),
   ownLessons: (_, around) => ({ gives: ownLessons(around) }),
-  nameSaid: ({ text }) => nameSaid(textOf(text)),
   teaFamily: ({ tea }) => ({ gives: teas.find(({ id }) => id === tea)?.family ?? null }),
 });
 
@@ -46,16 +44,6 @@ export const lessonCalls = ({ teas }: Pick<CoreContent, 'teas'>): LessonCalls =>
 export function isLessonWish(text: string, house: Facts | undefined): boolean {
   const known = [...upcomingIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
   return known.length > 0 && isAboutLessons(text, known);
-}
-
-/** A list at a door has no room for more. */
-const longestName = 60;
-
-function nameSaid(text: string): Outcome {
-  const name = text.normalize('NFC').replace(/\s+/gu, ' ').trim();
-  const wrong = (code: string): Outcome => ({ wrong: code, field: 'name', values: { most: longestName } });
-  if (!/\p{L}/u.test(name)) return wrong('name-without-letters');
-  return name.length > longestName ? wrong('name-too-long') : { gives: name };
 }
 
 /** So many fit a screen. */

@@ -1,10 +1,10 @@
-/** The functions of "my tea": a person's vessels, brews and tastes, as memory keeps them. */
-import type { Calls } from '../flow/book.ts';
+/** What memory keeps of a person, by functions: their name, vessels, brews and tastes. */
+import type { Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { phrase, tastesOf, textOf } from './asked-brew.ts';
 import { usualTaste, type Taste } from '../brewing/taste.ts';
 
-const names = ['keepVessel', 'nameVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste'] as const;
+const names = ['keepVessel', 'nameVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste', 'nameSaid'] as const;
 export const ownCallNames: readonly string[] = names;
 
 /** The last used first. */
@@ -12,7 +12,9 @@ const mostVessels = 8;
 const mostBrews = 10;
 const dayMs = 86_400_000;
 /** Fits on a button beside the size. */
-const longestName = 24;
+const longestVesselName = 24;
+/** A list at a door has no room for more. */
+const longestName = 60;
 
 const listOf = (value: Json | undefined): readonly Facts[] => (Array.isArray(value) ? (value as readonly Facts[]) : []);
 const isSameVessel = (a: Facts, b: Facts): boolean => a['vessel'] === b['vessel'] && a['volumeMl'] === b['volumeMl'];
@@ -46,6 +48,7 @@ export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string
       again: listOf(memory['brews']).filter(isFirstOfItsKind),
     },
   }),
+  nameSaid: ({ text = null }) => nameSaid(textOf(text)),
   dropTaste: ({ family }, { memory }) => {
     const { [family as string]: _, ...others } = (memory['taste'] ?? {}) as Facts;
     return { gives: others };
@@ -56,22 +59,44 @@ const called = (vessel: Facts): string => textOf(vessel['called'] ?? null);
 
 /** What was heard, with the vessel meant by its own name; of several, the longest name. Naming it asks how to brew in it. */
 export function withOwnVessel(heard: Facts, text: string, memory: Facts): Facts {
-  const said = text.normalize('NFKC').toLowerCase();
+  const said = tidy(text).toLowerCase();
   const [own] = listOf(memory['vessels'])
-    .filter((one) => called(one) !== '' && said.includes(called(one).toLowerCase()))
+    .filter((one) => called(one) !== '' && standsIn(said, called(one).toLowerCase()))
     .toSorted((a, b) => called(b).length - called(a).length);
   if (!own) return heard;
   const kind = heard['kind'] === 'offtopic' ? 'brew' : (heard['kind'] ?? null);
   return { ...heard, kind, vessel: own['vessel'] ?? null, volumeMl: heard['volumeMl'] ?? own['volumeMl'] ?? null };
 }
 
-function ownName(text: Json): string | null {
-  const name = textOf(text)
-    .normalize('NFKC')
+const joins = (a: string, b: string): boolean => /^[\p{L}\p{N}]{2}$/u.test(a + b) && !/\p{Script=Han}/u.test(a + b);
+
+/** As a word of its own: a pot called "red" is not meant by "bored". Han has no spaces to go by. */
+function standsIn(said: string, name: string): boolean {
+  for (let at = said.indexOf(name); at >= 0; at = said.indexOf(name, at + 1)) {
+    const end = at + name.length;
+    const before = joins(said.charAt(at - 1), name.charAt(0));
+    if (!before && !joins(name.charAt(name.length - 1), said.charAt(end))) return true;
+  }
+  return false;
+}
+
+/** As it may be shown to others: nothing invisible, no line of its own. */
+const tidy = (name: string): string =>
+  name
+    .normalize('NFC')
     .replace(/[\p{C}\s]+/gu, ' ')
     .trim();
-  const letters = [...new Intl.Segmenter().segment(name)].slice(0, longestName).map(({ segment }) => segment);
-  return letters.join('').trim() || null;
+
+function ownName(text: Json): string | null {
+  const letters = [...new Intl.Segmenter().segment(tidy(textOf(text)))].map(({ segment }) => segment);
+  return letters.slice(0, longestVesselName).join('').trim() || null;
+}
+
+function nameSaid(text: string): Outcome {
+  const name = tidy(text);
+  const wrong = (code: string): Outcome => ({ wrong: code, field: 'name', values: { most: longestName } });
+  if (!/\p{L}/u.test(name)) return wrong('name-without-letters');
+  return name.length > longestName ? wrong('name-too-long') : { gives: name };
 }
 
 /** The same tea in the same vessel twice is one choice. */

@@ -67,8 +67,7 @@ function mistakenFor(alike: readonly string[]): ReadonlyMap<string, readonly str
   const others = new Map<string, string[]>();
   for (const group of alike) {
     for (const one of group) {
-      const rest = [...group].filter((other) => other !== one);
-      others.set(one, [...(others.get(one) ?? []), ...rest]);
+      for (const other of group) if (other !== one) others.set(one, [...(others.get(one) ?? []), other]);
     }
   }
   return others;
