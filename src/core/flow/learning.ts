@@ -14,3 +14,8 @@ export function learned(facts: Facts, told: Facts, listens: Listening['facts']):
   const fallen = changed.flatMap((name) => listens[name]?.clears ?? []);
   return withFacts(facts, { ...Object.fromEntries(fallen.map((name) => [name, null])), ...told });
 }
+
+/** What a message holds of the facts a flow listens for. */
+export function toldOf(heard: Facts, listens: Listening['facts']): Facts {
+  return Object.fromEntries(Object.entries(heard).filter(([name, value]) => name in listens && isKnown(value)));
+}

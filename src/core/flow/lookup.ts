@@ -1,4 +1,4 @@
-/** Finds flows and places by name; a name that is not there is a programmer's mistake. */
+/** Finds flows, places and functions by name; a name that is not there is a programmer's mistake. */
 import type { Flow, FlowBook, FrontRules, Place } from './book.ts';
 
 export function flowNamed(book: FlowBook, name: string): Flow {
@@ -17,4 +17,10 @@ export function frontRules(book: FlowBook): FrontRules {
   const { front } = flowNamed(book, book.front);
   if (!front) throw new Error(`"${book.front}" has no front rules`);
   return front;
+}
+
+export function callNamed(book: FlowBook, name: string): FlowBook['calls'][string] {
+  const call = book.calls[name];
+  if (!call) throw new Error(`no function is called "${name}"`);
+  return call;
 }

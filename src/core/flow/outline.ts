@@ -56,10 +56,11 @@ const wakeLines = (wakes: Flow['wakes'], path: Path, place: string | null): read
 
 const here = (place: string): Target => ({ flow: null, place });
 
-/** Names of all timers and later sayings a flow may set. */
-export const timersOf = (flow: Flow): readonly string[] => [
-  ...new Set(linesOf(flow).flatMap(({ line }) => [line.wake?.name ?? [], line.later?.name ?? []].flat())),
-];
+/** Names of all timers and later sayings a flow may set, as they are kept: with the flow's own before them. */
+export const timersOf = (flow: Flow): readonly string[] => {
+  const names = linesOf(flow).flatMap(({ line }) => [line.wake?.name ?? [], line.later?.name ?? []].flat());
+  return [...new Set(names)].map((name) => `${flow.name}/${name}`);
+};
 
 export function targetsOf(flow: Flow): readonly PlacedTarget[] {
   return [

@@ -1,8 +1,12 @@
-/** Conversations left for another subject: which are kept, and what goes along. */
+/** What was left behind: places of this conversation, and conversations left for another subject; how much is kept, and what goes along. */
 import type { Flow } from './book.ts';
-import type { Facts, Parked } from './flow.ts';
+import type { Facts, Parked, Spot } from './flow.ts';
 
 const mostParked = 3;
+const longestTrail = 20;
+
+/** The way back, with one more place on it. */
+export const trailWith = (trail: readonly Spot[], spot: Spot): readonly Spot[] => [...trail, spot].slice(-longestTrail);
 
 /** The parked after leaving one flow for another; a passing flow and the front are not kept. */
 export function parkedAfter(

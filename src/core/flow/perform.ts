@@ -3,6 +3,7 @@ import type { CallLine, Line, Values } from './book.ts';
 import { shownChoices } from './choices.ts';
 import { factsOf, holds, valueOf } from './evaluate.ts';
 import type { Json } from './flow.ts';
+import { spoken } from './phrases.ts';
 import { slotted } from './scope.ts';
 import type { Turn } from './turn.ts';
 
@@ -21,8 +22,8 @@ export function performFirst(turn: Turn, lines: readonly Line[]): boolean {
 function performLine(turn: Turn, line: Line): boolean {
   if (line.set) turn.setFacts(factsOf(line.set, turn.lookup));
   if (line.call && performCall(turn, line.call)) return true;
-  for (const part of line.say) turn.sayPart(part, line.with);
-  if (line.show) turn.show(factsOf(line.show, turn.lookup));
+  for (const part of line.say) turn.say(part, line.with);
+  if (line.show) turn.show = factsOf(line.show, turn.lookup);
   remember(turn, line.remember);
   if (line.tellShop) {
     turn.add({ do: 'task', task: line.tellShop.task, values: factsOf(line.tellShop.values, turn.lookup) });
@@ -62,7 +63,7 @@ function schedule(turn: Turn, line: Line): void {
   if (line.later) {
     const { name, at, say, slot, offers } = line.later;
     const later = { name: `${flow}/${name}`, atMs: instant(turn, valueOf(at, turn.lookup), name) };
-    const phrases = say.flatMap((part) => turn.spoken(part, line.with));
+    const phrases = say.flatMap((part) => spoken(turn.book.words, part, line.with, turn.lookup));
     const choices = offers ? shownChoices(turn.openChoices()) : [];
     turn.add({ do: 'say', saying: { phrases, choices, later, ...slotted(turn, slot) } });
   }

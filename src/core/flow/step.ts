@@ -3,7 +3,7 @@ import type { Around, FlowBook } from './book.ts';
 import { choiceByLabel, choiceByNumber, choiceLine, type OpenChoice } from './choices.ts';
 import { isSame } from './evaluate.ts';
 import type { Effect, Facts, FlowEvent, FlowState } from './flow.ts';
-import { flowNamed } from './lookup.ts';
+import { flowNamed, frontRules } from './lookup.ts';
 import { perform, performFirst } from './perform.ts';
 import { Turn } from './turn.ts';
 
@@ -22,7 +22,7 @@ export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, 
   const { carried, changed } = carryOver(book, state);
   const turn = new Turn(book, carried, around);
   turn.isWritten = event.kind === 'text' || event.kind === 'opened';
-  if (changed && event.kind !== 'timer') turn.say(turn.frontRules.sentences.flowChanged);
+  if (changed && event.kind !== 'timer') turn.say({ key: frontRules(turn.book).sentences.flowChanged });
   switch (event.kind) {
     case 'text':
       onText(turn, event);
@@ -31,9 +31,9 @@ export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, 
       onChosen(turn, event);
       break;
     case 'opened':
-      hear(turn, turn.frontRules.opens, { payload: event.payload });
-      perform(turn, turn.frontRules.notices);
-      if (!route(turn)) performFirst(turn, turn.frontRules.otherwise);
+      hear(turn, frontRules(turn.book).opens, { payload: event.payload });
+      perform(turn, frontRules(turn.book).notices);
+      if (!route(turn)) performFirst(turn, frontRules(turn.book).otherwise);
       break;
     case 'timer':
       onTimer(turn, event, around.nowMs);
@@ -72,10 +72,10 @@ function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
   const open = turn.openChoices();
   const labelled = choiceByLabel(open, text, turn.book.words);
   const older = labelled ? null : olderChoice(turn, text);
-  hear(turn, turn.frontRules.reads, { text, language, asked: turn.place.asks });
+  hear(turn, frontRules(turn.book).reads, { text, language, asked: turn.place.asks });
   // Words we gave tell nothing of who repeats them, but the language when it is another than ours.
   if (!choiceByLabel([...open, ...olderChoices(turn)], text, turn.book.words, { by: 'labels', languages: [language] }))
-    perform(turn, turn.frontRules.notices);
+    perform(turn, frontRules(turn.book).notices);
   if (labelled || older) turn.heard = { text };
   if (labelled) return take(turn, labelled);
   if (older) return onChosen(turn, older);
@@ -84,7 +84,7 @@ function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
     if (numbered) take(turn, numbered);
     return numbered !== null;
   };
-  if (!route(turn, byNumber)) performFirst(turn, turn.frontRules.otherwise);
+  if (!route(turn, byNumber)) performFirst(turn, frontRules(turn.book).otherwise);
 }
 
 /** The label of a choice further up, or of one of the front's, typed: the same as a tap on it, which can be made as well. */
@@ -103,7 +103,7 @@ function olderChoices(turn: Turn): readonly OpenChoice[] {
 function route(turn: Turn, byNumber: () => boolean = () => false): boolean {
   const front = turn.book.flows[turn.book.front];
   return (
-    performFirst(turn, turn.frontRules.always) ||
+    performFirst(turn, frontRules(turn.book).always) ||
     performFirst(turn, turn.place.hears) ||
     goOnFilled(turn) ||
     byNumber() ||
@@ -133,14 +133,14 @@ function onChosen(turn: Turn, event: EventOf<'chosen'>): void {
   const left = turn.parked.find((p) => p.flow === from.flow);
   const isForged = Object.keys(gives).some((name) => !line || !(name in line.gives));
   if (!place || !line || isForged || (!isHere && (place.once || !(underWay || left)))) {
-    return turn.say(turn.frontRules.sentences.staleTap);
+    return turn.say({ key: frontRules(turn.book).sentences.staleTap });
   }
   // What was said below the message of this place is answered below it, as a written line is.
   if (turn.isAside) turn.heard = { text: '' };
   if (!isHere && left && from.flow !== turn.flow.name) turn.takeUp(left);
   const facts = Object.entries(gives);
   if (!isHere && facts.length > 0 && facts.every(([name, value]) => isSame(value, turn.facts[name] ?? null))) {
-    return turn.say(turn.frontRules.sentences.alreadySo);
+    return turn.say({ key: frontRules(turn.book).sentences.alreadySo });
   }
   turn.learn(gives);
   if (!perform(turn, [line.line])) {

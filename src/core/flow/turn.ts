@@ -1,17 +1,16 @@
 /** One turn of a conversation while it is worked out: what is known, what will be said and done. Lives only within one step. */
-import type { Around, Flow, FlowBook, FrontRules, Move, Place, SayPart, Target, Values } from './book.ts';
-import { flowNamed, frontRules, placeNamed } from './lookup.ts';
+import type { Around, Flow, FlowBook, Move, Outcome, Place, SayPart, Target, Values } from './book.ts';
+import { callNamed, flowNamed, frontRules, placeNamed } from './lookup.ts';
 import { openChoices, shownChoices, type OpenChoice } from './choices.ts';
 import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Saying, Spot } from './flow.ts';
-import { learned, withFacts } from './learning.ts';
+import { learned, toldOf, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
-import { factsFor, parkedAfter } from './parking.ts';
+import { factsFor, parkedAfter, trailWith } from './parking.ts';
 import { perform } from './perform.ts';
 import { spoken } from './phrases.ts';
 import { scopeOf, slotted } from './scope.ts';
 
-const longestTrail = 20;
 /** More places in one turn than any flow has: a circle without a question. */
 const mostPlaces = 60;
 
@@ -31,11 +30,12 @@ export class Turn {
   #facts: Facts;
   #trail: readonly Spot[];
   #parked: readonly Parked[];
-  #show: Facts | null = null;
   #entered = false;
   #wentBack = false;
   #places = 0;
   #filled = false;
+  /** What is drawn with what is said. */
+  show: Facts | null = null;
   heard: Facts = {};
   timer: Facts = {};
   memory: Facts;
@@ -84,27 +84,12 @@ export class Turn {
     return this.#parked;
   }
 
-  call(name: string, given: Facts): ReturnType<FlowBook['calls'][string]> {
-    const call = this.book.calls[name];
-    if (!call) throw new Error(`no function is called "${name}"`);
-    return call(given, { ...this.around, memory: this.memory });
+  call(name: string, given: Facts): Outcome {
+    return callNamed(this.book, name)(given, { ...this.around, memory: this.memory });
   }
 
-  /** Says a sentence of the words. */
-  say(key: string): void {
-    this.sayPart({ key }, {});
-  }
-
-  sayPart(part: SayPart, values: Values): void {
-    this.#phrases.push(...this.spoken(part, values));
-  }
-
-  spoken(part: SayPart, values: Values): readonly Phrase[] {
-    return spoken(this.book.words, part, values, this.lookup);
-  }
-
-  show(what: Facts): void {
-    this.#show = what;
+  say(part: SayPart, values: Values = {}): void {
+    this.#phrases.push(...spoken(this.book.words, part, values, this.lookup));
   }
 
   add(effect: Effect): void {
@@ -130,7 +115,7 @@ export class Turn {
   fill(): boolean {
     const { when, facts } = this.flow.listens;
     if (!holds(when, this.lookup)) return false;
-    const told = Object.fromEntries(Object.entries(this.heard).filter(([name, v]) => name in facts && isKnown(v)));
+    const told = toldOf(this.heard, facts);
     this.learn(told);
     this.#filled = Object.keys(told).length > 0;
     return this.#filled;
@@ -177,7 +162,7 @@ export class Turn {
   #goBack(): void {
     const spot = this.#trail.at(-1);
     if (!spot || !this.book.flows[spot.flow]) {
-      this.say(this.frontRules.sentences.nothingBefore);
+      this.say({ key: frontRules(this.book).sentences.nothingBefore });
       return this.#enter(this.#place, true);
     }
     this.#trail = this.#trail.slice(0, -1);
@@ -188,16 +173,14 @@ export class Turn {
 
   /** Nothing is kept, and nothing that was to be said later is said. */
   #startOver(): void {
-    for (const name of [this.#flow, ...this.#parked.map((left) => left.flow)]) {
-      for (const timer of timersOf(flowNamed(this.book, name))) this.add({ do: 'withdraw', name: `${name}/${timer}` });
-    }
-    const front = flowNamed(this.book, this.book.front);
-    this.#flow = front.name;
+    const left = [this.#flow, ...this.#parked.map(({ flow }) => flow)].map((name) => flowNamed(this.book, name));
+    left.flatMap(timersOf).forEach((name) => this.add({ do: 'withdraw', name }));
+    this.#flow = this.book.front;
     this.#facts = {};
     this.#trail = [];
     this.#parked = [];
     this.#wentBack = true;
-    this.#enter(front.starts);
+    this.#enter(this.flow.starts);
   }
 
   /** Takes up what was left; an open question is asked again, anything else just lies where it was. */
@@ -225,10 +208,6 @@ export class Turn {
     this.fill();
   }
 
-  get frontRules(): FrontRules {
-    return frontRules(this.book);
-  }
-
   /** The choices of a place, of the present one unless told. */
   openChoices(from: Spot = this.spot): readonly OpenChoice[] {
     return openChoices(placeNamed(flowNamed(this.book, from.flow), from.place), from, this.lookup, this.book.words);
@@ -237,8 +216,8 @@ export class Turn {
   /** The new state, and everything said in this turn as one message with the choices of where it came to rest. */
   finish(): { state: FlowState; effects: readonly Effect[] } {
     const { flow, place } = this.#began;
-    const moved = (flow !== this.#flow || place !== this.#place) && !this.#wentBack;
-    const trail = moved && place in (this.book.flows[flow]?.places ?? {}) ? [...this.#trail, this.#began] : this.#trail;
+    const isThere = place in (this.book.flows[flow]?.places ?? {});
+    const isLeft = isThere && !this.#wentBack && (flow !== this.#flow || place !== this.#place);
     const saying = this.#phrases.length > 0 ? this.#saying() : null;
     const isAside = saying ? saying.slot === undefined : this.#wasAside;
     const state: FlowState = {
@@ -246,7 +225,7 @@ export class Turn {
       hash: this.flow.hash,
       place: this.#place,
       facts: this.#facts,
-      trail: trail.slice(-longestTrail),
+      trail: isLeft ? trailWith(this.#trail, this.#began) : this.#trail,
       parked: this.#parked,
       ...(isAside && this.#slot() !== null ? { aside: true } : {}),
     };
@@ -254,11 +233,15 @@ export class Turn {
   }
 
   #saying(): Saying {
-    const show = this.#show ? { show: this.#show } : {};
     const choices = shownChoices(this.openChoices());
     const slot = this.#entered ? this.#slot() : null;
     const isBelow = this.isWritten && slot === this.#beganSlot;
-    return { phrases: this.#phrases, choices, ...show, ...(slot === null || isBelow ? {} : { slot }) };
+    return {
+      phrases: this.#phrases,
+      choices,
+      ...(this.show ? { show: this.show } : {}),
+      ...(slot === null || isBelow ? {} : { slot }),
+    };
   }
 
   #slot(): string | null {
