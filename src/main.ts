@@ -1,5 +1,5 @@
 /** The entrance: reads the settings, starts, stops on a signal. */
-import { makeService } from './app.ts';
+import { makeService } from './service.ts';
 import { systemClock } from './clock.ts';
 import { readConfig } from './config.ts';
 import { errorFields, makeLog } from './log.ts';

@@ -93,6 +93,7 @@ const rule: Record<string, readonly string[]> = {
   content: ['core', 'node:fs', 'node:path', 'node:url', 'node:crypto', 'yaml', 'zod', 'csv-parse', '@fluent/syntax'],
   'content.ts': ['content', 'core', 'node:fs', 'node:path'],
   'app.ts': ['*'],
+  'service.ts': ['*'],
   'distant-channels.ts': ['*'],
   'label-page.ts': ['core', 'content.ts', 'content', 'delivery/render.ts', 'messages.ts', 'store/contract.ts'],
   'main.ts': ['*'],

@@ -1,6 +1,7 @@
 /** What a flow may know of the house in a turn, as `house.`; words of others are handed on as quotes, never as text to keep. */
 import type { Facts, Json } from '../core/flow/flow.ts';
-import { everythingKept, type PersonId, type Question, type Quote, type Turn } from '../store/contract.ts';
+import { everythingKept, type PersonId, type Quote, type Turn } from '../store/contract.ts';
+import type { Question } from '../store/desk-contract.ts';
 import type { LessonBoard } from '../store/lesson-contract.ts';
 
 /** What the house can do, whoever asks. */

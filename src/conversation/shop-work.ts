@@ -1,7 +1,8 @@
 /** What a flow tells the shop, as changes: a question, an answer, a standing answer, the wish to be forgotten. Pure. */
 import type { Effect, Facts, Saying } from '../core/flow/flow.ts';
 import type { Language } from '../core/units.ts';
-import type { Change, Question, Turn } from '../store/contract.ts';
+import type { Change, Turn } from '../store/contract.ts';
+import type { Question } from '../store/desk-contract.ts';
 import { deskWork } from './desk-work.ts';
 import { quote } from './house-facts.ts';
 import { lessonWork } from './lesson-work.ts';

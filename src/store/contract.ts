@@ -2,7 +2,7 @@
 import type { Facts, FlowState, Json, Saying, SayingChoice } from '../core/flow/flow.ts';
 import type { Instant, Language } from '../core/units.ts';
 import type { ChannelName, Incoming } from '../messages.ts';
-import type { DeskChange, Mornings, Tally, Undelivered } from './desk-contract.ts';
+import type { Desk, DeskChange, Mornings, QuestionId } from './desk-contract.ts';
 import type { Idle } from './idle-contract.ts';
 import type { LessonBoard, LessonChange, Lessons } from './lesson-contract.ts';
 import type { Vitals } from './vitals.ts';
@@ -107,49 +107,6 @@ export type TurnEvent =
 export interface Keeper {
   readonly channel: ChannelName;
   readonly from: string;
-}
-
-/** A question's number: that of the incoming it came with. */
-export type QuestionId = number;
-
-/** What stands between this person and the shop as the turn begins. */
-export interface Desk {
-  readonly keeper: boolean;
-  /** Set when the text is shaped like a one-time code; `tries` is null when no code was ever given out. */
-  readonly code: { readonly right: boolean; readonly tries: number | null } | null;
-  /** Whether any shopkeeper can be told. */
-  readonly staffed: boolean;
-  /** How many questions of this person wait. */
-  readonly asked: number;
-  /** For a shopkeeper, oldest first, the first 50. */
-  readonly waiting: readonly Question[];
-  readonly waitingCount: number;
-  /** For a shopkeeper, latest first, the last 200. */
-  readonly answered: readonly AnsweredQuestion[];
-  /** The same list until it changes. */
-  readonly standing: readonly KeptAnswer[];
-  /** For a shopkeeper: what was asked for lately, and what could not be brought and was not seen yet. */
-  readonly tallies: readonly Tally[];
-  readonly undelivered: readonly Undelivered[];
-}
-
-export interface Question {
-  readonly id: QuestionId;
-  readonly person: PersonId;
-  readonly language: Language;
-  readonly text: string;
-  readonly askedAt: Instant;
-}
-
-export interface AnsweredQuestion extends Question {
-  readonly answer: string;
-}
-
-/** What the shop keeps as a standing answer. */
-export interface KeptAnswer {
-  readonly id: number;
-  readonly question: string;
-  readonly answer: string;
 }
 
 /**

@@ -1,6 +1,49 @@
-/** What the house keeps for the shopkeeper's own side: whom they write down, what is asked for, what could not be brought. */
+/** What stands between customers and the shop: questions and their answers, and the shopkeeper's own side of the house. */
 import type { Instant, Language } from '../core/units.ts';
 import type { PersonId } from './contract.ts';
+
+/** A question's number: that of the incoming it came with. */
+export type QuestionId = number;
+
+/** What stands between this person and the shop as the turn begins. */
+export interface Desk {
+  readonly keeper: boolean;
+  /** Set when the text is shaped like a one-time code; `tries` is null when no code was ever given out. */
+  readonly code: { readonly right: boolean; readonly tries: number | null } | null;
+  /** Whether any shopkeeper can be told. */
+  readonly staffed: boolean;
+  /** How many questions of this person wait. */
+  readonly asked: number;
+  /** For a shopkeeper, oldest first, the first 50. */
+  readonly waiting: readonly Question[];
+  readonly waitingCount: number;
+  /** For a shopkeeper, latest first, the last 200. */
+  readonly answered: readonly AnsweredQuestion[];
+  /** The same list until it changes. */
+  readonly standing: readonly KeptAnswer[];
+  /** For a shopkeeper: what was asked for lately, and what could not be brought and was not seen yet. */
+  readonly tallies: readonly Tally[];
+  readonly undelivered: readonly Undelivered[];
+}
+
+export interface Question {
+  readonly id: QuestionId;
+  readonly person: PersonId;
+  readonly language: Language;
+  readonly text: string;
+  readonly askedAt: Instant;
+}
+
+export interface AnsweredQuestion extends Question {
+  readonly answer: string;
+}
+
+/** What the shop keeps as a standing answer. */
+export interface KeptAnswer {
+  readonly id: number;
+  readonly question: string;
+  readonly answer: string;
+}
 
 /** What is counted, by tea and day; never of whom. */
 export const countedThings = ['tea-asked', 'too-bitter'] as const;

@@ -5,7 +5,7 @@ import { loadavg, tmpdir } from 'node:os';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { makeService } from '../../dist/app.js';
+import { makeService } from '../../dist/service.js';
 import { systemClock } from '../../dist/clock.js';
 import { readConfig } from '../../dist/config.js';
 import { makeLog } from '../../dist/log.js';

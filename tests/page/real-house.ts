@@ -3,7 +3,7 @@ import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { makeService } from '../../src/app.ts';
+import { makeService } from '../../src/service.ts';
 import { systemClock } from '../../src/clock.ts';
 import { databaseFile, projectRoot, readConfig } from '../../src/config.ts';
 import { makeLog } from '../../src/log.ts';

@@ -1,6 +1,7 @@
 /** What stands between a person and the shop, gathered for one turn. */
 import type { Instant } from '../../core/units.ts';
-import type { Desk, PersonId } from '../contract.ts';
+import type { PersonId } from '../contract.ts';
+import type { Desk } from '../desk-contract.ts';
 import type { Questions } from './questions.ts';
 import type { Shopkeepers } from './shopkeepers.ts';
 import type { Tallies } from './tallies.ts';

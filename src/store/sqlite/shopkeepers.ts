@@ -2,7 +2,8 @@
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import type { Instant } from '../../core/units.ts';
-import type { Address, Desk, Keeper, PersonId } from '../contract.ts';
+import type { Address, Keeper, PersonId } from '../contract.ts';
+import type { Desk } from '../desk-contract.ts';
 import { codeIn } from '../shop-code.ts';
 
 export interface Shopkeepers {
