@@ -1,28 +1,21 @@
 /// <reference lib="dom" />
 /** One guided brew on the page with the real house behind it: a tap an infusion, a call on time, a reload in the middle. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
-import { openRealHouse, type RealHouse } from './real-house.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { browserPath, openPage, patienceMs } from './browser.ts';
+import { sideBySide } from './side-by-side.ts';
+import { openRealHouse } from './real-house.ts';
 
 const tap = (page: Page, label: string): Promise<void> =>
   page.getByRole('button', { name: label, exact: true }).last().click();
 const shown = (page: Page, text: string | RegExp): Promise<void> => page.getByText(text).last().waitFor();
 
 describe.skipIf(browserPath === null)('a guided brew on the page', { timeout: patienceMs }, () => {
-  let browser: Browser;
-  let service: RealHouse;
-  beforeAll(async () => {
-    [browser, service] = await Promise.all([openBrowser(), openRealHouse()]);
-  }, patienceMs);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-  }, patienceMs);
+  const at = sideBySide(openRealHouse);
 
   it('is written on one message, counts down through a reload, calls on time, and ends', async () => {
-    const { page, complaints } = await openPage(browser);
-    await page.goto(service.address());
+    const { page, complaints } = await openPage(at.browser);
+    await page.goto(at.house.address());
     await page.waitForSelector('.entry');
     await page.fill('textarea', 'rou gui in a 110 ml gaiwan');
     await page.press('textarea', 'Enter');

@@ -1,48 +1,40 @@
 /// <reference lib="dom" />
 /** The page and a line that breaks: what is written waits and goes out once, what is said is missed never. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browserPath, openBrowser, patienceMs, soon } from './browser.ts';
-import { pageWords, type FakeHouse } from './fake-house.ts';
+import { describe, expect, it } from 'vitest';
+import { browserPath, patienceMs, soon } from './browser.ts';
+import { sideBySide } from './side-by-side.ts';
+import { pageWords } from './fake-house.ts';
 import { openGenerousHouse, planOn, write } from './sheet.ts';
 
 describe.skipIf(browserPath === null)('the line', { timeout: patienceMs }, () => {
-  let browser: Browser;
-  let house: FakeHouse;
-  beforeAll(async () => {
-    [browser, house] = await Promise.all([openBrowser(), openGenerousHouse()]);
-  }, patienceMs);
-  afterAll(async () => {
-    await browser.close();
-    await house.stop();
-  }, patienceMs);
+  const at = sideBySide(openGenerousHouse);
 
-  const withPlan = () => planOn(browser, house);
+  const withPlan = () => planOn(at.browser, at.house);
 
   it('keeps what is written without a connection, shows it waiting, and sends it once', async () => {
     const { page } = await withPlan();
-    const recorded = house.recorded.length;
+    const recorded = at.house.recorded.length;
     await page.context().setOffline(true);
     await write(page, 'Is it strong?');
     await page.waitForSelector('.own.waiting');
     expect(await page.locator('.own.waiting .quiet').last().textContent()).toBe(pageWords('en')['page-waiting']);
-    expect(house.recorded).toHaveLength(recorded);
+    expect(at.house.recorded).toHaveLength(recorded);
     await page.context().setOffline(false);
     await page.waitForSelector('.own.waiting', { state: 'detached' });
-    expect(house.recorded.slice(recorded).map((one) => one.what)).toEqual([{ kind: 'text', text: 'Is it strong?' }]);
+    expect(at.house.recorded.slice(recorded).map((one) => one.what)).toEqual([{ kind: 'text', text: 'Is it strong?' }]);
     await page.context().close();
   });
 
   it('sends what was waiting when the page itself was closed', async () => {
     const { page } = await withPlan();
-    const recorded = house.recorded.length;
+    const recorded = at.house.recorded.length;
     await page.route('**/sheet', (route) => route.abort());
     await write(page, 'before closing');
     await page.waitForSelector('.own.waiting');
     await page.unroute('**/sheet');
     await page.reload();
     await expect
-      .poll(() => house.recorded.slice(recorded).map((one) => one.what), soon)
+      .poll(() => at.house.recorded.slice(recorded).map((one) => one.what), soon)
       .toEqual([{ kind: 'text', text: 'before closing' }]);
     await page.context().close();
   });
@@ -54,7 +46,7 @@ describe.skipIf(browserPath === null)('the line', { timeout: patienceMs }, () =>
     // An open stream outlives the emulated loss: break it as a real one would.
     await page.route('**/stream*', (route) => route.abort());
     await page.evaluate(() => window.dispatchEvent(new Event('online')));
-    await house.say({ chat: house.chat(), paragraphs: ['said meanwhile'] });
+    await at.house.say({ chat: at.house.chat(), paragraphs: ['said meanwhile'] });
     await page.context().setOffline(false);
     await page.unroute('**/stream*');
     await page.getByText('said meanwhile').waitFor();
@@ -64,11 +56,15 @@ describe.skipIf(browserPath === null)('the line', { timeout: patienceMs }, () =>
 
   it('a replaced message changes where it stands, and its taps leave no lines', async () => {
     const { page } = await withPlan();
-    const id = await house.say({ chat: house.chat(), paragraphs: ['Fill.'], choices: [{ key: 'a', label: 'Filled' }] });
+    const id = await at.house.say({
+      chat: at.house.chat(),
+      paragraphs: ['Fill.'],
+      choices: [{ key: 'a', label: 'Filled' }],
+    });
     await page.getByRole('button', { name: 'Filled' }).click();
     await page.getByText('Fill.').waitFor();
-    await house.say({
-      chat: house.chat(),
+    await at.house.say({
+      chat: at.house.chat(),
       paragraphs: ['Hold.'],
       choices: [{ key: 'b', label: 'Poured' }],
       replaces: id,

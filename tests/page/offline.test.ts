@@ -1,9 +1,10 @@
 /// <reference lib="dom" />
 /** The page loaded anew without a connection: the last sheet stands, a brew goes on, and what is done waits its turn. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { barriers, browserPath, openBrowser, patienceMs, soon } from './browser.ts';
-import { hold, pageWords, type FakeHouse } from './fake-house.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { barriers, browserPath, patienceMs, soon } from './browser.ts';
+import { sideBySide } from './side-by-side.ts';
+import { hold, pageWords } from './fake-house.ts';
 import { openGenerousHouse, planOn, write } from './sheet.ts';
 
 const words = pageWords('en');
@@ -19,18 +20,10 @@ const isKept = (page: Page): Promise<boolean> =>
   });
 
 describe.skipIf(browserPath === null)('without a connection', { timeout: patienceMs }, () => {
-  let browser: Browser;
-  let house: FakeHouse;
-  beforeAll(async () => {
-    [browser, house] = await Promise.all([openBrowser(), openGenerousHouse()]);
-  }, patienceMs);
-  afterAll(async () => {
-    await browser.close();
-    await house.stop();
-  }, patienceMs);
+  const at = sideBySide(openGenerousHouse);
 
   const cutOff = async () => {
-    const { page, complaints } = await planOn(browser, house);
+    const { page, complaints } = await planOn(at.browser, at.house);
     await expect.poll(() => isKept(page), soon).toBe(true);
     await page.context().setOffline(true);
     return { page, complaints };
@@ -43,7 +36,7 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
     await page.waitForSelector('.ladder');
     expect(await page.getByText('Tieguanyin in a gaiwan of 110 ml', { exact: false }).count()).toBe(1);
     await page.getByText(words['page-lost'] ?? '').waitFor();
-    const recorded = house.recorded.length;
+    const recorded = at.house.recorded.length;
     await page.getByRole('button', { name: 'Why these numbers' }).click();
     await write(page, 'Is it strong?');
     const waiting = page.locator('.own.waiting');
@@ -52,12 +45,12 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
     await waiting.nth(1).waitFor();
     expect(await waiting.count()).toBe(2);
     expect(await barriers(page)).toEqual([]);
-    expect(house.recorded).toHaveLength(recorded);
+    expect(at.house.recorded).toHaveLength(recorded);
 
     await page.context().setOffline(false);
     await waiting.first().waitFor({ state: 'detached' });
     await expect.poll(() => waiting.count(), soon).toBe(0);
-    const what = house.recorded.slice(recorded).map((one) => one.what);
+    const what = at.house.recorded.slice(recorded).map((one) => one.what);
     expect(what).toEqual([
       { kind: 'tap', key: 'more.1' },
       { kind: 'text', text: 'Is it strong?' },
@@ -67,14 +60,14 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
     await page.locator('.own', { hasText: 'Is it strong?' }).waitFor();
     expect(await page.locator('.own', { hasText: 'Is it strong?' }).count()).toBe(1);
     expect(await page.locator('.own', { hasText: 'Why these numbers' }).count()).toBe(1);
-    expect(house.recorded).toHaveLength(recorded + 2);
+    expect(at.house.recorded).toHaveLength(recorded + 2);
     await page.context().close();
   });
 
   it('a hold goes on through a reload and is called at its end', async () => {
     const { page } = await cutOff();
     await page.context().setOffline(false);
-    await house.say({ chat: house.chat(), ...hold('en', 12_000) });
+    await at.house.say({ chat: at.house.chat(), ...hold('en', 12_000) });
     const endsAt = Date.now() + 12_000;
     await page.waitForSelector('.digits');
     await page.context().setOffline(true);
@@ -107,8 +100,8 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
   });
 
   it('what is forgotten is forgotten on every device at once', async () => {
-    const { page } = await planOn(browser, house);
-    await house.say({ chat: house.chat(), paragraphs: ['All of it is gone.'], last: true });
+    const { page } = await planOn(at.browser, at.house);
+    await at.house.say({ chat: at.house.chat(), paragraphs: ['All of it is gone.'], last: true });
     await page.locator('.ladder').waitFor({ state: 'detached' });
     await page.getByText('All of it is gone.').waitFor();
     await expect.poll(() => page.evaluate(() => Object.values(localStorage).join()), soon).not.toContain('110 ml');

@@ -1,10 +1,11 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 /** The page in a real browser: asked, answered, held, cut off, come back, in three languages and two lights. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { barriers, browserPath, openBrowser, openPage, patienceMs, soon } from './browser.ts';
-import { hold, pageWords, plan, type FakeHouse, type Language } from './fake-house.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { barriers, browserPath, openPage, patienceMs, soon } from './browser.ts';
+import { sideBySide } from './side-by-side.ts';
+import { hold, pageWords, plan, type Language } from './fake-house.ts';
 import { locales, openGenerousHouse, planOn, write } from './sheet.ts';
 
 const firstWords: Record<Language, string> = {
@@ -20,23 +21,15 @@ const shown = (page: Page): Promise<readonly string[]> =>
   );
 
 describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () => {
-  let browser: Browser;
-  let house: FakeHouse;
-  beforeAll(async () => {
-    [browser, house] = await Promise.all([openBrowser(), openGenerousHouse()]);
-  }, patienceMs);
-  afterAll(async () => {
-    await browser.close();
-    await house.stop();
-  }, patienceMs);
+  const at = sideBySide(openGenerousHouse);
 
-  const withPlan = (language: Language = 'en', options = {}) => planOn(browser, house, { language, options });
+  const withPlan = (language: Language = 'en', options = {}) => planOn(at.browser, at.house, { language, options });
 
   it.each(['en', 'zh-Hant', 'zh-Hans'] as const)(
     'asks, answers and is reachable for everybody: %s',
     async (language) => {
-      const { page, complaints } = await openPage(browser, { locale: locales[language] });
-      await page.goto(house.url);
+      const { page, complaints } = await openPage(at.browser, { locale: locales[language] });
+      await page.goto(at.house.url);
       await page.waitForSelector('.entry');
       expect(await page.title()).toBe(pageWords(language)['page-title']);
       await write(page, firstWords[language]);
@@ -47,7 +40,7 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
       expect(await page.locator('.rung').count()).toBe(8);
       expect(await page.locator('.entry').last().getAttribute('lang')).toBe(language);
       expect(await page.locator('.choices').count()).toBe(1);
-      await house.say({ chat: house.chat(), ...hold(language, 60_000) });
+      await at.house.say({ chat: at.house.chat(), ...hold(language, 60_000) });
       await page.waitForSelector('.digits');
       await page.emulateMedia({ colorScheme: 'dark' });
       expect(await barriers(page)).toEqual([]);
@@ -66,7 +59,7 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     const before = await heights();
     expect(before.length).toBeGreaterThan(7);
     expect(Math.min(...before)).toBeGreaterThanOrEqual(44);
-    await house.say({ chat: house.chat(), ...hold('en', 60_000) });
+    await at.house.say({ chat: at.house.chat(), ...hold('en', 60_000) });
     await page.waitForSelector('.digits');
     expect(await wide()).toBe(320);
     expect(Math.min(...(await heights()))).toBeGreaterThanOrEqual(44);
@@ -78,7 +71,7 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
   it('hands over the file of a message, and breaks no rule by it', async () => {
     const { page } = await withPlan();
     const file = { name: 'first-cup.ics', mediaType: 'text/calendar', text: 'BEGIN', label: 'For your calendar' };
-    await house.say({ chat: house.chat(), paragraphs: ['You are coming.'], file });
+    await at.house.say({ chat: at.house.chat(), paragraphs: ['You are coming.'], file });
     const link = page.getByRole('link', { name: file.label });
     await link.waitFor();
     expect(await barriers(page)).toEqual([]);
@@ -91,32 +84,32 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
   it('is whole again after it is loaded anew, and greets only once', async () => {
     const { page } = await withPlan();
     const before = await shown(page);
-    const recorded = house.recorded.length;
+    const recorded = at.house.recorded.length;
     expect(before).toHaveLength(3);
     await page.reload();
     await page.waitForSelector('.ladder');
     expect(await shown(page)).toEqual(before);
-    expect(house.recorded).toHaveLength(recorded);
+    expect(at.house.recorded).toHaveLength(recorded);
     await page.context().close();
   });
 
   it('opens at a label: the plan stands before any script, then the conversation takes over', async () => {
-    const { page } = await openPage(browser, { javaScriptEnabled: false });
-    await page.goto(`${house.url}/tea/tieguanyin`);
+    const { page } = await openPage(at.browser, { javaScriptEnabled: false });
+    await page.goto(`${at.house.url}/tea/tieguanyin`);
     expect(await page.locator('.rung').count()).toBe(8);
     await page.context().close();
-    const { page: live, complaints } = await openPage(browser);
-    await live.goto(`${house.url}/tea/tieguanyin`);
+    const { page: live, complaints } = await openPage(at.browser);
+    await live.goto(`${at.house.url}/tea/tieguanyin`);
     await live.waitForSelector('.choices');
-    expect(house.recorded.at(-1)?.what).toEqual({ kind: 'open', payload: 'tea-tieguanyin' });
+    expect(at.house.recorded.at(-1)?.what).toEqual({ kind: 'open', payload: 'tea-tieguanyin' });
     expect(await live.locator('.ladder').count()).toBe(1);
-    const recorded = house.recorded.length;
+    const recorded = at.house.recorded.length;
     await live.reload();
     await live.waitForSelector('.choices');
-    expect(house.recorded).toHaveLength(recorded);
+    expect(at.house.recorded).toHaveLength(recorded);
     await live.goto('about:blank');
-    await live.goto(`${house.url}/tea/tieguanyin`);
-    await expect.poll(() => house.recorded.length, soon).toBe(recorded + 1);
+    await live.goto(`${at.house.url}/tea/tieguanyin`);
+    await expect.poll(() => at.house.recorded.length, soon).toBe(recorded + 1);
     expect(complaints).toEqual([]);
     await live.context().close();
   });
@@ -125,7 +118,7 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     const { page } = await withPlan();
     await page.getByRole('link', { name: '繁體中文' }).click();
     await expect.poll(() => page.title(), soon).toBe(pageWords('zh-Hant')['page-title']);
-    await expect.poll(() => house.recorded.at(-1)?.what, soon).toEqual({ kind: 'text', text: '繁體中文' });
+    await expect.poll(() => at.house.recorded.at(-1)?.what, soon).toEqual({ kind: 'text', text: '繁體中文' });
     await page.reload();
     await page.waitForSelector('.ladder');
     expect(await page.getAttribute('html', 'lang')).toBe('zh-Hant');
@@ -134,18 +127,18 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
 
   it('follows the conversation into another language', async () => {
     const { page } = await withPlan();
-    await house.say({ chat: house.chat(), language: 'zh-Hans', ...plan['zh-Hans'] });
+    await at.house.say({ chat: at.house.chat(), language: 'zh-Hans', ...plan['zh-Hans'] });
     await expect.poll(() => page.title(), soon).toBe(pageWords('zh-Hans')['page-title']);
     await page.context().close();
   });
 
   it('a fresh sheet shows nothing of the last person, and is another chat', async () => {
     const { page } = await withPlan();
-    const before = house.chat();
+    const before = at.house.chat();
     const { 'page-fresh': fresh = '', 'page-fresh-confirm': confirm = '' } = pageWords('en');
     await page.locator('summary', { hasText: fresh }).click();
     await page.getByRole('button', { name: confirm }).click();
-    await expect.poll(() => house.chat(), soon).not.toBe(before);
+    await expect.poll(() => at.house.chat(), soon).not.toBe(before);
     await page.waitForSelector('.entry');
     expect(await page.getByText('110 ml').count()).toBe(0);
     expect(await page.evaluate(() => Object.values(localStorage).join())).not.toContain('110 ml');
@@ -154,7 +147,7 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
 
   it('can be used by keys alone, and a word being composed is not sent by Enter', async () => {
     const { page } = await withPlan();
-    const recorded = house.recorded.length;
+    const recorded = at.house.recorded.length;
     await page.evaluate(() => {
       const field = document.querySelector('textarea');
       field?.dispatchEvent(
@@ -169,14 +162,14 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     const outline = await page.evaluate(() => getComputedStyle(document.activeElement ?? document.body).outlineStyle);
     expect(outline).toBe('solid');
     await page.keyboard.press('Enter');
-    await expect.poll(() => house.recorded.slice(recorded).map((one) => one.what.kind), soon).toEqual(['tap']);
+    await expect.poll(() => at.house.recorded.slice(recorded).map((one) => one.what.kind), soon).toEqual(['tap']);
     expect(await page.evaluate(() => document.activeElement?.classList[0])).toBe('entry');
     await page.context().close();
   });
 
   it('prints the newest plan alone, as a card', async () => {
     const { page } = await withPlan();
-    await house.say({ chat: house.chat(), paragraphs: ['Anything else?'] });
+    await at.house.say({ chat: at.house.chat(), paragraphs: ['Anything else?'] });
     await page.getByText('Anything else?').waitFor();
     await page.emulateMedia({ media: 'print' });
     const seen = await page.$$eval('.lines > li, button, .masthead, .foot, .writing', (all) =>
@@ -187,14 +180,14 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
   });
 
   it('is no more than 60 kB of scripts and styles, packed', async () => {
-    const { page } = await openPage(browser);
+    const { page } = await openPage(at.browser);
     const session = await page.context().newCDPSession(page);
     await session.send('Network.enable');
     let packed = 0;
     session.on('Network.loadingFinished', (one) => (packed += one.encodedDataLength));
     const assets: string[] = [];
     page.on('response', (answer) => void (answer.url().includes('/assets/') && assets.push(answer.url())));
-    await page.goto(house.url);
+    await page.goto(at.house.url);
     await page.waitForSelector('.entry');
     // Fetched a second time for when there is no connection: that counts as well.
     for (const part of [/\/main-.*\.js$/, /\/page-.*\.css$/]) {

@@ -6,9 +6,10 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
-import type { FakeHouse, Language } from './fake-house.ts';
+import { describe, expect, it } from 'vitest';
+import { browserPath, openPage, patienceMs } from './browser.ts';
+import { sideBySide } from './side-by-side.ts';
+import type { Language } from './fake-house.ts';
 import { locales, openGenerousHouse, planOn } from './sheet.ts';
 
 const kept = (name: string): string => fileURLToPath(new URL(`kept/${name}`, import.meta.url));
@@ -65,33 +66,25 @@ async function cellsOf(browser: Browser, page: Page): Promise<readonly string[]>
 }
 
 describe.skipIf(browserPath === null)('the picture of a plan', { timeout: patienceMs }, () => {
-  let browser: Browser;
-  let house: FakeHouse;
-  beforeAll(async () => {
-    [browser, house] = await Promise.all([openBrowser(), openGenerousHouse()]);
-  }, patienceMs);
-  afterAll(async () => {
-    await browser.close();
-    await house.stop();
-  }, patienceMs);
+  const at = sideBySide(openGenerousHouse);
 
   it.each(Object.keys(locales) as Language[])(
     'is drawn alike by the server and by the page, to the letter: %s',
     async (language) => {
-      const { page } = await openPage(browser, { locale: locales[language], javaScriptEnabled: false });
-      await page.goto(`${house.url}/tea/tieguanyin`);
+      const { page } = await openPage(at.browser, { locale: locales[language], javaScriptEnabled: false });
+      await page.goto(`${at.house.url}/tea/tieguanyin`);
       const served = await drawing(page);
       await page.context().close();
       await expect(served).toMatchFileSnapshot(kept(`ladder-${language}.svg`));
-      const { page: live } = await planOn(browser, house, { language });
+      const { page: live } = await planOn(at.browser, at.house, { language });
       expect(shapes(await drawing(live))).toEqual(shapes(served));
       await live.context().close();
     },
   );
 
   it.each(['light', 'dark'] as const)('looks as it was kept, cell by cell, in %s', async (colorScheme) => {
-    const { page } = await planOn(browser, house, { options: { colorScheme } });
-    const cells = await cellsOf(browser, page);
+    const { page } = await planOn(at.browser, at.house, { options: { colorScheme } });
+    const cells = await cellsOf(at.browser, page);
     const file = kept(`ladder-${colorScheme}.txt`);
     if (!existsSync(file) && process.env['NINTHPOUR_KEEP_PICTURES'] === '1')
       writeFileSync(file, `${cells.join('\n')}\n`);

@@ -1,8 +1,8 @@
 /** The page and the real house behind it: a question typed in each language is answered with a computed plan. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { barriers, browserPath, openBrowser, openPage, patienceMs } from './browser.ts';
-import { openRealHouse, type RealHouse } from './real-house.ts';
+import { describe, expect, it } from 'vitest';
+import { barriers, browserPath, openPage, patienceMs } from './browser.ts';
+import { sideBySide } from './side-by-side.ts';
+import { openRealHouse } from './real-house.ts';
 
 const asked = [
   ['en-US', 'en', 'Tieguanyin in my 110 ml gaiwan'],
@@ -11,19 +11,11 @@ const asked = [
 ] as const;
 
 describe.skipIf(browserPath === null)('the page and its house', { timeout: patienceMs }, () => {
-  let browser: Browser;
-  let service: RealHouse;
-  beforeAll(async () => {
-    [browser, service] = await Promise.all([openBrowser(), openRealHouse()]);
-  }, patienceMs);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-  }, patienceMs);
+  const at = sideBySide(openRealHouse);
 
   it.each(asked)('answers in %s', async (locale, language, question) => {
-    const { page, complaints } = await openPage(browser, { locale });
-    await page.goto(service.address());
+    const { page, complaints } = await openPage(at.browser, { locale });
+    await page.goto(at.house.address());
     await page.waitForSelector('.entry');
     await page.fill('textarea', question);
     await page.press('textarea', 'Enter');
@@ -41,12 +33,12 @@ describe.skipIf(browserPath === null)('the page and its house', { timeout: patie
   });
 
   it('shows a lesson without scripts, and gives a seat in it with them', async () => {
-    const address = `${service.address()}lesson/${service.lesson()}`;
-    const { page: bare } = await openPage(browser, { javaScriptEnabled: false });
+    const address = `${at.house.address()}lesson/${at.house.lesson()}`;
+    const { page: bare } = await openPage(at.browser, { javaScriptEnabled: false });
     await bare.goto(address);
     await bare.getByText(/seats are free/).waitFor();
     await bare.context().close();
-    const { page, complaints } = await openPage(browser);
+    const { page, complaints } = await openPage(at.browser);
     await page.goto(address);
     await page.getByRole('button', { name: 'Book seats', exact: true }).click();
     await page.getByRole('button', { name: '1', exact: true }).click();
@@ -59,12 +51,12 @@ describe.skipIf(browserPath === null)('the page and its house', { timeout: patie
   });
 
   it('shows what a label leads to without scripts, and takes it up with them', async () => {
-    const { page: bare } = await openPage(browser, { javaScriptEnabled: false });
-    await bare.goto(`${service.address()}tea/sencha`);
+    const { page: bare } = await openPage(at.browser, { javaScriptEnabled: false });
+    await bare.goto(`${at.house.address()}tea/sencha`);
     expect(await bare.locator('main .entry p').count()).toBeGreaterThan(0);
     await bare.context().close();
-    const { page, complaints } = await openPage(browser);
-    await page.goto(`${service.address()}tea/sencha`);
+    const { page, complaints } = await openPage(at.browser);
+    await page.goto(`${at.house.address()}tea/sencha`);
     await page.waitForSelector('.choices');
     // The shop's plan stands above the question for the customer's own vessel.
     expect(await page.locator('.ladder').count()).toBe(1);

@@ -1,9 +1,10 @@
 /// <reference lib="dom" />
 /** One brew on two devices: a code brings the second to the first one's sheet, and a tap on both counts once. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { barriers, browserPath, openBrowser, openPage, patienceMs, soon } from './browser.ts';
-import { openRealHouse, type RealHouse } from './real-house.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { barriers, browserPath, openPage, patienceMs, soon } from './browser.ts';
+import { sideBySide } from './side-by-side.ts';
+import { openRealHouse } from './real-house.ts';
 import { write } from './sheet.ts';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).last();
@@ -15,19 +16,11 @@ async function join(page: Page, code: string): Promise<void> {
 }
 
 describe.skipIf(browserPath === null)('a second device', { timeout: patienceMs }, () => {
-  let browser: Browser;
-  let service: RealHouse;
-  beforeAll(async () => {
-    [browser, service] = await Promise.all([openBrowser(), openRealHouse()]);
-  }, patienceMs);
-  afterAll(async () => {
-    await browser.close();
-    await service.stop();
-  }, patienceMs);
+  const at = sideBySide(openRealHouse);
 
   const visitor = async () => {
-    const opened = await openPage(browser);
-    await opened.page.goto(service.address());
+    const opened = await openPage(at.browser);
+    await opened.page.goto(at.house.address());
     await opened.page.waitForSelector('.entry');
     return opened;
   };
