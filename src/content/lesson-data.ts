@@ -15,7 +15,11 @@ export interface LessonData {
 
 const text = z.string().trim().min(1);
 const wording = z.strictObject({ en: text, 'zh-Hant': text, 'zh-Hans': text });
-const id = z.string().regex(/^[a-z][a-z0-9-]{0,28}$/, 'expected at most 29 small letters, figures and hyphens');
+const id = z.string().regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected at most 40 small letters, figures and hyphens');
+/** A day such as "-2026-12-05" goes behind it. */
+const longestSeriesId = 29;
+/** What is not said is not written. */
+const unsaid = { en: '', 'zh-Hant': '', 'zh-Hans': '' };
 const whole = z.number().int();
 const date = z.string().refine(isWallDate, 'expected a day such as 2026-12-05');
 
@@ -35,15 +39,15 @@ const lessonSchema = z.strictObject({
   title: wording,
   level: z.enum(levels),
   buildsOn: z.array(id).default([]),
-  place: wording,
-  teacher: text,
+  place: wording.default(unsaid),
+  teacher: text.default(''),
   seats: whole.min(1).max(mostSeats),
   zone: text,
   starts: text,
   minutes: whole.min(1).max(mostMinutes).default(usual.minutes),
-  price: wording,
-  bring: wording,
-  teas: z.array(text),
+  price: wording.default(unsaid),
+  bring: wording.default(unsaid),
+  teas: z.array(text).default([]),
   cancelHours: whole.min(0).max(720).default(usual.cancelHours),
   offerMinutes: whole.min(1).max(10_080).default(usual.offerMinutes),
   repeats: repeats.optional(),
@@ -81,6 +85,9 @@ function problemsOf(entry: Entry, n: number, { file, teas, before }: Surrounding
     );
   return [
     ...(ids.indexOf(entry.id) < n ? [`${file.at([n, 'id'])} id: "${entry.id}" is there twice`] : []),
+    ...(entry.repeats && entry.id.length > longestSeriesId
+      ? [`${file.at([n, 'id'])} id: expected at most ${longestSeriesId} letters for a lesson that repeats`]
+      : []),
     ...unknown('teas', teas),
     ...unknown('buildsOn', new Set([...before, ...ids.slice(0, n)])),
     ...draftMistakes(draftOf(entry)).map((one) => {

@@ -42,7 +42,8 @@ describe('a file with mistakes', () => {
     ['seats: 8', 'seats: 0', /lessons\.yaml:\d+:10 0\.seats: /],
     ['every: week }', 'every: weak }', /lessons\.yaml:\d+:\d+ 0\.repeats\.every: /],
     ['every: week }', 'every: week, step: 0 }', /lessons\.yaml:\d+:\d+ 0\.repeats\.step: /],
-    ['teacher: Odalys', 'teecher: Odalys', /lessons\.yaml:\d+:\d+ 0\.teacher: /],
+    ['teacher: Odalys', 'teecher: Odalys', /lessons\.yaml:\d+:\d+ 0: Unrecognized key: "teecher"/],
+    ['seats: 8', 'saets: 8', /lessons\.yaml:\d+:\d+ 0\.seats: /],
     ['title: { en: The first cup,', 'title: { en: "",', /lessons\.yaml:\d+:\d+ 0\.title\.en: /],
   ])('%s → %s', (from, to, expected) => {
     expect(good).toContain(from);

@@ -4,6 +4,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { wallAt } from '../lessons/calendar.ts';
 import { dayPhrases, doorValues, peopleOf, personPhrase, type Door } from '../lessons/door-list.ts';
 import { statusAt } from '../lessons/lesson.ts';
+import { lessonValues } from '../lessons/tidings.ts';
 import type { Roster } from '../lessons/roster.ts';
 import { phrase } from './asked-brew.ts';
 
@@ -58,27 +59,18 @@ const doorOpensMs = 3_600_000;
 
 function lessonFacts(door: Door, { nowMs }: Around): Facts {
   const { lesson, bookings } = door;
-  const { place, teacher } = lesson;
   const seated = bookings.filter(({ standing }) => standing === 'seated');
   const isOver = statusAt(lesson, nowMs) === 'over';
   return {
-    id: lesson.id,
     seen: lesson.revision,
-    title: { ...lesson.title },
     isOpen: lesson.status !== 'cancelled' && !isOver,
     isDoorOpen: lesson.status !== 'cancelled' && nowMs >= lesson.startsAt - doorOpensMs,
     isAlone: lesson.series === undefined,
     told: [
-      phrase('desk-told-lesson', {
-        ...doorValues(door),
-        minutes: lesson.minutes,
-        place: place.en === '' ? null : { ...place },
-        teacher: teacher || null,
-      }),
+      phrase('desk-told-lesson', { ...lessonValues(lesson), ...doorValues(door) }),
       ...(lesson.status === 'cancelled' ? [phrase('desk-told-off', { reason: lesson.reason || null })] : []),
     ],
     people: seated.length,
-    concerned: bookings.filter(({ standing }) => standing !== 'left').length,
   };
 }
 
@@ -103,7 +95,7 @@ function talliesOf(what: string, around: Around): readonly Json[] {
 }
 
 /** Words of the house for what the channel said; anything else is just not possible. */
-const knownReasons = ['could not be reached', 'restored', 'too late'];
+const knownReasons = ['could not be reached', 'restored'];
 
 function undeliveredFacts(around: Around, zone: string): Facts {
   const all = itemsIn(around, 'undelivered');

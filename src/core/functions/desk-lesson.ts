@@ -23,8 +23,8 @@ import { readSeats } from '../lessons/spoken/amounts.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
 import { asFacts, phrase, refused, textOf } from './asked-brew.ts';
-import { onDoor, rosterOf } from './desk-board.ts';
-import { repeatPhrase } from './desk-plan.ts';
+import { doorsIn, onDoor, rosterOf } from './desk-board.ts';
+import { mostWritten, notesAheadDays, repeatPhrase } from './desk-plan.ts';
 
 export const deskLessonCallNames = [
   'deskTick',
@@ -118,9 +118,6 @@ function deskCancel(door: Door, { seen, reason = null }: Facts, { nowMs }: Aroun
   });
 }
 
-/** Longer than any reason, shorter than a message Telegram takes. */
-const mostWritten = 1_000;
-
 const concerned = ({ bookings }: Door): number => bookings.filter(({ standing }) => standing !== 'left').length;
 
 function allowed(planned: Planned, gives: Facts): Outcome {
@@ -133,7 +130,7 @@ type Worded = 'title' | 'place' | 'price' | 'bring';
 function deskChange(door: Door, { seen, field, text }: Facts, around: Around): Outcome {
   const { lesson } = door;
   const words = textOf(text).trim();
-  if (field === 'seats') return resized(door, words, around);
+  if (field === 'seats') return resized(door, { words, seen: Number(seen) }, around);
   if (words.length > mostWritten) return refused(mistake('words-too-long', 'text', { most: mostWritten }));
   const name = field as Worded | 'teacher';
   const value = name === 'teacher' ? words : { en: words, 'zh-Hant': words, 'zh-Hans': words };
@@ -143,7 +140,9 @@ function deskChange(door: Door, { seen, field, text }: Facts, around: Around): O
 
 const asJson = (value: object | string): Json => (typeof value === 'string' ? value : { ...value });
 
-function resized(door: Door, words: string, { nowMs }: Around): Outcome {
+function resized(door: Door, { words, seen }: { words: string; seen: number }, { nowMs }: Around): Outcome {
+  const planned = retellLesson(door.lesson, {}, seen, nowMs);
+  if ('mistakes' in planned) return refusedBy(planned.mistakes);
   const text = plain(words);
   const seats = readSeats(text).amount ?? readNumber(text);
   if (seats === undefined) return refused(mistake('seats-missing', 'seats'));
@@ -155,13 +154,12 @@ function resized(door: Door, words: string, { nowMs }: Around): Outcome {
 function deskRepeat(door: Door, { every, step }: Facts, around: Around): Outcome {
   const { lesson } = door;
   const repeats = { every: every as Recurrence['every'], step: Number(step) };
-  const [, next] = occurrences(lesson.starts, repeats, addDays(dateOf(lesson.starts), 400));
-  if (next === undefined || lesson.series !== undefined) return refused(mistake('repeats-already', 'lesson'));
-  const draft = {
-    ...draftOf(lesson),
-    id: `${lesson.id.slice(0, 18)}-${textOf(around.house?.['event'])}`,
-    starts: next,
-  };
+  const [, next] = occurrences(lesson.starts, repeats, addDays(dateOf(lesson.starts), notesAheadDays));
+  const id = seriesIdOf(lesson);
+  const isRepeated = doorsIn(around).some(({ lesson: { series } }) => series === id);
+  if (next === undefined || lesson.series !== undefined || isRepeated)
+    return refused(mistake('repeats-already', 'lesson'));
+  const draft = { ...draftOf(lesson), id, starts: next };
   return {
     gives: {
       series: asFacts({ draft, repeats }),
@@ -169,6 +167,14 @@ function deskRepeat(door: Door, { every, step }: Facts, around: Around): Outcome
     },
   };
 }
+
+/** Always the same for the same lesson, so that it is repeated once. Its end tells it apart, if it is too long. */
+function seriesIdOf({ id }: Lesson): string {
+  return `${id.slice(-longestRepeated).replace(/^[^a-z]+/, '') || 'lesson'}-on`;
+}
+
+/** With "-on" and a day such as "-2026-12-05" behind it: the 40 letters an id may have. */
+const longestRepeated = 26;
 
 function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
   const heard = hearGuest(textOf(text));

@@ -60,7 +60,9 @@ function saidLesson(text: string, nowMs: number, zone: string): Outcome {
 
 /** `field` is what was asked for; none is a whole sentence. */
 function planning({ said = null, text = null, field = null, tea = null }: Facts, around: Around, zone: string): Facts {
-  const before = { ...(said as Said | null), ...(typeof tea === 'string' ? { tea } : {}) };
+  // A tea is what the lesson is about only where it may be named: not in the place or what to bring.
+  const isNamed = typeof tea === 'string' && (field === null || field === 'title');
+  const before = { ...(said as Said | null), ...(isNamed ? { tea } : {}) };
   const words = textOf(text).trim();
   const understood = words === '' ? { said: before, problem: null } : hear(before, { words, field, around, zone });
   const today = { now: around.nowMs, tzVersion: textOf(around.house?.['tzVersion']) };
@@ -74,10 +76,15 @@ interface Telling {
   readonly zone: string;
 }
 
+/** Longer than any reason or place, shorter than a message Telegram takes. */
+export const mostWritten = 1_000;
+
 /** A time said in two halves is asked for once more: "Saturday" and then "7 pm". */
 function hear(said: Said, { words, field, around, zone }: Telling): Understood {
   const wordField = ['title', ...worded].find((name) => name === field);
-  if (wordField !== undefined) return { said: { ...said, [wordField]: words.slice(0, 200) }, problem: null };
+  if (wordField !== undefined && words.length > mostWritten)
+    return { said, problem: mistake('words-too-long', wordField, { most: mostWritten }) };
+  if (wordField !== undefined) return { said: { ...said, [wordField]: words }, problem: null };
   if (field === 'seats' || field === 'minutes') return { said: withAmount(said, field, words), problem: null };
   const { half, ...rest } = said;
   const sentences =
@@ -174,7 +181,7 @@ function slugOf(title: string): string {
 }
 
 /** So far ahead is looked for hours the clocks skip or show twice. */
-const notesAheadDays = 400;
+export const notesAheadDays = 400;
 
 function planned(said: Said, ground: Ground): Facts {
   const draft = draftOf(said, ground);
