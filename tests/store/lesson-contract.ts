@@ -348,5 +348,29 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
       const [roster] = await store.rosters(day);
       expect(roster?.bookings).toMatchObject([{ standing: 'offered' }]);
     });
+
+    describe('of someone who booked and gave back more than thirty times since', () => {
+      beforeEach(async () => {
+        await withLesson(store, { seats: 1 });
+        await withLesson(store, { id: 'green-evening' });
+        await enrols(store, 'ann');
+        await enrols(store, 'ben', { to: 'waiting' });
+        for (let n = 0; n < 31; n += 1) {
+          const booking = await enrols(store, 'ann', { lesson: 'green-evening' });
+          await does(store, 'ann', () => act(booking, 'leave'));
+        }
+      });
+
+      test('the seat that still stands is on the board, after the newer ones', async () => {
+        const { own } = await boardOf(store, 'ann');
+        expect(own).toHaveLength(30);
+        expect(own.at(-1)).toMatchObject({ standing: 'seated', lesson: { id: 'white-evening' } });
+      });
+
+      test('it is offered on when they are forgotten', async () => {
+        await store.forget((await store.find('web', 'ann')) ?? 0, day);
+        expect(told(await sent(store, day))).toEqual(['ben offer']);
+      });
+    });
   });
 }

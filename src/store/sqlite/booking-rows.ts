@@ -16,8 +16,10 @@ export interface Booked {
 export interface BookingRows {
   of(id: string): Booked | undefined;
   ofLesson(lesson: string): readonly Booking[];
-  /** The last enrolled first, the last 30. */
+  /** The last enrolled first, 30 at most; what was given back goes short before what stands. */
   ofPerson(person: PersonId): readonly Booked[];
+  /** All that were not given back. */
+  standingOf(person: PersonId): readonly Booked[];
   add(lesson: string, booking: Booking, address: Address): void;
   put(booking: Booking): void;
   /** Lessons where the time of an offer is up. */
@@ -38,7 +40,12 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
   const of = db.prepare<[string], BookingRow>(`SELECT ${columns} FROM booking WHERE id = ?`);
   const ofLesson = db.prepare<[string], BookingRow>(`SELECT ${columns} FROM booking WHERE lesson = ? ORDER BY place`);
   const ofPerson = db.prepare<[PersonId], BookingRow>(
-    `SELECT ${columns} FROM booking WHERE person = ? ORDER BY place DESC LIMIT 30`,
+    `SELECT ${columns} FROM
+       (SELECT * FROM booking WHERE person = ? ORDER BY standing = 'left', place DESC LIMIT 30)
+     ORDER BY place DESC`,
+  );
+  const standingOf = db.prepare<[PersonId], BookingRow>(
+    `SELECT ${columns} FROM booking WHERE person = ? AND standing <> 'left'`,
   );
   const add = db.prepare(
     `INSERT INTO booking (id, lesson, person, channel, chat, seats, standing, enrolled_at, offer_until, answer, came,
@@ -68,6 +75,7 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
     },
     ofLesson: (lesson) => ofLesson.all(lesson).map(toBooking),
     ofPerson: (person) => ofPerson.all(person).map(toBooked),
+    standingOf: (person) => standingOf.all(person).map(toBooked),
     add(lesson, booking, { channel, chat }) {
       news.tell();
       add.run({ ...toRow(booking), lesson, person: Number(booking.person), channel, chat });

@@ -118,7 +118,7 @@ function addLessons({ lessons }: RosterRows, { drafts, series }: Do<'add-lessons
 
 /** All seats of a person are given back, whatever the time for leaving. */
 export function leaveAll(rows: RosterRows, person: PersonId, now: Instant): void {
-  for (const { booking, lesson } of rows.bookings.ofPerson(person)) {
+  for (const { booking, lesson } of rows.bookings.standingOf(person)) {
     const before = rosterOf(rows, lesson);
     if (!before || booking.standing === 'left') continue;
     const act = { seated: acts.absent, offered: acts.decline, waiting: acts.leave }[booking.standing];
