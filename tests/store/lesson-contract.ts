@@ -349,6 +349,18 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
       expect(roster?.bookings).toMatchObject([{ standing: 'offered' }]);
     });
 
+    test('an offer of theirs that ended, though nobody looked meanwhile, goes to others as well', async () => {
+      await withLesson(store, { seats: 1 });
+      const ann = await enrols(store, 'ann');
+      await enrols(store, 'ben', { to: 'waiting' });
+      await enrols(store, 'cho', { to: 'waiting' });
+      await does(store, 'ann', () => act(ann, 'leave'));
+      expect(told(await sent(store, day))).toEqual(['ben offer']);
+      const late = day + 2 * hour;
+      await store.forget((await store.find('web', 'ben')) ?? 0, late);
+      expect(told(await sent(store, late))).toEqual(['cho offer']);
+    });
+
     describe('of someone who booked and gave back more than thirty times since', () => {
       beforeEach(async () => {
         await withLesson(store, { seats: 1 });

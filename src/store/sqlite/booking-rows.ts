@@ -16,7 +16,7 @@ export interface Booked {
 export interface BookingRows {
   of(id: string): Booked | undefined;
   ofLesson(lesson: string): readonly Booking[];
-  /** The last enrolled first, 30 at most; what was given back goes short before what stands. */
+  /** The last enrolled first, 30 at most: those given back are left out before those that stand. */
   ofPerson(person: PersonId): readonly Booked[];
   /** All that were not given back. */
   standingOf(person: PersonId): readonly Booked[];

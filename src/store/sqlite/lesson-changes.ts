@@ -7,6 +7,7 @@ import {
   changeSeats,
   declineOffer,
   enrol,
+  lapseOffers,
   leave,
   tickOff,
 } from '../../core/lessons/seats.ts';
@@ -16,7 +17,7 @@ import type { Commit, PersonId } from '../contract.ts';
 import type { BookingAct, LessonChange } from '../lesson-contract.ts';
 import { cancel, move, retell, write } from './lesson-keeping.ts';
 import { horizonOf } from './lesson-planning.ts';
-import { keepTurn, rosterOf, type RosterRows } from './rosters.ts';
+import { keepRoster, keepTurn, rosterOf, type RosterRows } from './rosters.ts';
 import type { Shopkeepers } from './shopkeepers.ts';
 
 export interface LessonChangeRows extends RosterRows {
@@ -119,9 +120,18 @@ function addLessons({ lessons }: RosterRows, { drafts, series }: Do<'add-lessons
 /** All seats of a person are given back, whatever the time for leaving. */
 export function leaveAll(rows: RosterRows, person: PersonId, now: Instant): void {
   for (const { booking, lesson } of rows.bookings.standingOf(person)) {
-    const before = rosterOf(rows, lesson);
-    if (!before || booking.standing === 'left') continue;
-    const act = { seated: acts.absent, offered: acts.decline, waiting: acts.leave }[booking.standing];
-    keepTurn(rows, act(before, booking.id, now), { before, now });
+    const kept = rosterOf(rows, lesson);
+    if (!kept) continue;
+    // Kept by itself: an offer that ended is offered on, though there is nothing left to give back.
+    const lapsed = lapseOffers(kept, now);
+    keepRoster(rows, lapsed, { before: kept, now });
+    giveBack(rows, lapsed.roster, booking.id, now);
   }
+}
+
+function giveBack(rows: RosterRows, before: Roster, id: string, now: Instant): void {
+  const standing = before.bookings.find((one) => one.id === id)?.standing ?? 'left';
+  if (standing === 'left') return;
+  const act = { seated: acts.absent, offered: acts.decline, waiting: acts.leave }[standing];
+  keepTurn(rows, act(before, id, now), { before, now });
 }
