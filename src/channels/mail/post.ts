@@ -14,7 +14,7 @@ export interface MailServer {
 }
 
 export interface PostLimits {
-  /** For finding, reaching and greeting the server. */
+  /** For finding, reaching and greeting the server, and for the login. */
   readonly connectMs: number;
   /** For one letter, however slowly the server answers. */
   readonly letterMs: number;
@@ -24,8 +24,11 @@ export interface PostLimits {
   readonly idleMs: number;
 }
 
-/** Together they stay under the minute after which delivery takes a letter for lost. */
+/** Waiting, connecting and sending stay under the minute after which delivery takes a letter for lost, agreeing anew included. */
 export const usualLimits: PostLimits = { connectMs: 10_000, letterMs: 25_000, queueMs: 20_000, idleMs: 20_000 };
+
+/** For agreeing anew after a refused letter; a new line costs no more. */
+const resetMs = 2_000;
 
 export interface Post {
   send(envelope: Envelope, letter: () => Promise<Buffer>): Promise<Sent>;
@@ -52,7 +55,15 @@ export function makePost(server: MailServer, now: () => number, limits: PostLimi
     line?.close();
     line = null;
   };
+  const sayGoodBye = (): void => {
+    line?.quit();
+    line = null;
+  };
+  const rest = (): void => {
+    idle = setTimeout(sayGoodBye, limits.idleMs).unref();
+  };
   const connected = async (): Promise<SMTPConnection> => {
+    clearTimeout(idle);
     if (line !== null) return line;
     const opened = await connect(server, limits);
     opened.once('end', () => {
@@ -61,18 +72,13 @@ export function makePost(server: MailServer, now: () => number, limits: PostLimi
     line = opened;
     return opened;
   };
-  const sayGoodBye = (): void => {
-    line?.quit();
-    line = null;
-  };
   const deliver = async (envelope: Envelope, letter: Buffer): Promise<Sent> => {
-    clearTimeout(idle);
     const failed = await connected().then(
       (connection) => attempt(connection, { envelope, letter, letterMs: limits.letterMs }),
       (error: MailError): Attempt => ({ error, begun: false }),
     );
     if (failed !== null && !(await isReset(failed.error, line))) hangUp();
-    idle = setTimeout(sayGoodBye, limits.idleMs).unref();
+    rest();
     return failed === null ? { outcome: 'sent', ref: '' } : outcomeOf(failed, now());
   };
   return {
@@ -86,10 +92,12 @@ export function makePost(server: MailServer, now: () => number, limits: PostLimi
     },
     check: () =>
       inTurn(() =>
-        connected().then(
-          () => null,
-          (error: MailError) => error,
-        ),
+        connected()
+          .then(
+            () => null,
+            (error: MailError) => error,
+          )
+          .finally(rest),
       ),
     async close() {
       closed = true;
@@ -100,7 +108,9 @@ export function makePost(server: MailServer, now: () => number, limits: PostLimi
   };
 }
 
-function connect({ host, port, secure, login }: MailServer, { connectMs }: PostLimits): Promise<SMTPConnection> {
+const tooSlow = (): MailError => Object.assign(new Error('the server is too slow'), { code: 'ETIMEDOUT' });
+
+function connect({ host, port, secure, login }: MailServer, limits: PostLimits): Promise<SMTPConnection> {
   const isHere = ['localhost', '127.0.0.1', '::1'].includes(host);
   const connection = new SMTPConnection({
     host,
@@ -108,17 +118,20 @@ function connect({ host, port, secure, login }: MailServer, { connectMs }: PostL
     secure,
     // A password is never sent in the clear, except to this very machine.
     ...(isHere ? { ignoreTLS: true } : { requireTLS: !secure && login !== null }),
-    connectionTimeout: connectMs,
-    greetingTimeout: connectMs,
-    socketTimeout: connectMs,
+    connectionTimeout: limits.connectMs,
+    // A silence ends the line only when it is longer than any of ours: the answer to a letter may take long.
+    socketTimeout: Math.max(limits.letterMs, limits.idleMs) + 1_000,
     allowInternalNetworkInterfaces: true,
   });
   return new Promise((resolve, reject) => {
     const done = (error?: MailError | null): void => {
+      clearTimeout(patience);
       if (!error) return resolve(connection);
       connection.close();
       reject(error);
     };
+    // The client's own limit ends with the greeting.
+    const patience = setTimeout(() => done(tooSlow()), limits.connectMs);
     // Later ones end the connection, and the letter under way is told by itself.
     connection.on('error', done);
     connection.connect((error?: MailError | null) => {
@@ -150,9 +163,8 @@ function attempt(connection: SMTPConnection, { envelope, letter, letterMs }: Err
       clearTimeout(patience);
       resolve(error && { error, begun });
     };
-    const tooSlow = Object.assign(new Error('the server is too slow'), { code: 'ETIMEDOUT' });
     const patience = setTimeout(() => {
-      give(tooSlow);
+      give(tooSlow());
       connection.close();
     }, letterMs);
     connection.send({ from: envelope.from, to: [envelope.to] }, source, give);
@@ -163,7 +175,12 @@ function attempt(connection: SMTPConnection, { envelope, letter, letterMs }: Err
 function isReset({ code = '', responseCode = 421 }: MailError, line: SMTPConnection | null): Promise<boolean> {
   if (line === null || responseCode === 421 || !['EENVELOPE', 'EMESSAGE'].includes(code)) return Promise.resolve(false);
   return new Promise((resolve) => {
-    line.once('end', () => resolve(false));
-    line.reset((error) => resolve(!error));
+    const give = (isAgreed: boolean): void => {
+      clearTimeout(patience);
+      resolve(isAgreed);
+    };
+    const patience = setTimeout(() => give(false), resetMs);
+    line.once('end', () => give(false));
+    line.reset((error) => give(!error));
   });
 }
