@@ -116,7 +116,6 @@ const quiet: ReadonlySet<Change['do']> = new Set([
 const followed: ReadonlySet<Change['do']> = new Set([
   'enrol',
   'booking',
-  'reseat',
   'change-lesson',
   'move-lesson',
   'cancel-lesson',

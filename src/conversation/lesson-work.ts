@@ -33,12 +33,6 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonCh
     act: oneOf(values, 'act', bookingActs),
     at: when(turn),
   }),
-  reseat: (values, turn) => ({
-    do: 'reseat',
-    booking: textOf(values, 'booking'),
-    seats: numberOf(values, 'seats'),
-    at: when(turn),
-  }),
   'tick-off': (values, turn) => ({
     do: 'tick-off',
     booking: textOf(values, 'booking'),

@@ -98,7 +98,6 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
       test.each<readonly [string, (booking: string) => Change]>([
         ['gives back', (booking) => act(booking, 'leave')],
         ['answers for', (booking) => act(booking, 'absent')],
-        ['changes', (booking) => ({ do: 'reseat', booking, seats: 1, at: day })],
       ])('is its person’s: nobody else %s it', async (_, change) => {
         await withLesson(store);
         const booking = await enrols(store, 'ann', { seats: 2 });

@@ -4,7 +4,6 @@ import type { Roster, Turn } from '../../core/lessons/roster.ts';
 import {
   acceptOffer,
   answerReminder,
-  changeSeats,
   declineOffer,
   enrol,
   lapseOffers,
@@ -35,10 +34,6 @@ export function applyLessonChange(rows: LessonChangeRows, commit: Commit, change
       return applyEnrolment(rows, commit, change);
     case 'booking':
       return onOwn(rows, commit, change.booking, (roster) => acts[change.act](roster, change.booking, change.at));
-    case 'reseat':
-      return onOwn(rows, commit, change.booking, (roster) =>
-        changeSeats(roster, { id: change.booking, seats: change.seats }, change.at),
-      );
     case 'tick-off':
     case 'add-lessons':
     case 'change-lesson':
