@@ -3,8 +3,7 @@ import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Facts } from '../core/flow/flow.ts';
 import type { Instant } from '../core/units.ts';
-import { channelNames } from '../messages.ts';
-import type { Address, Turn } from '../store/contract.ts';
+import type { Turn } from '../store/contract.ts';
 import { bookingActs, type LessonChange } from '../store/lesson-contract.ts';
 import { numberOf, oneOf, optionalNumber, optionalText, textOf } from './task-values.ts';
 
@@ -24,7 +23,6 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonCh
     lesson: textOf(values, 'lesson'),
     seats: numberOf(values, 'seats'),
     to: oneOf(values, 'to', ['seated', 'waiting']),
-    address: addressOf(values['address']),
     at: when(turn),
   }),
   booking: (values, turn) => ({
@@ -75,10 +73,4 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonCh
 function bookingId({ event }: Turn): string {
   if (event.kind === 'wake') throw new Error('a booking comes from a person, not from a timer');
   return String(event.seq);
-}
-
-function addressOf(value: Facts[string] | undefined): Address | null {
-  if (value === null || value === undefined) return null;
-  const address = value as Facts;
-  return { channel: oneOf(address, 'channel', channelNames), chat: textOf(address, 'chat') };
 }

@@ -4,7 +4,6 @@ import type { Lesson, LessonDraft, Retold } from '../core/lessons/lesson.ts';
 import type { Booking, Roster } from '../core/lessons/roster.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Instant, Mistake } from '../core/units.ts';
-import type { Address } from './contract.ts';
 
 /** Part of the store. Seats, offers and reminders are judged by core/lessons where the rows are locked. */
 export interface Lessons {
@@ -78,8 +77,6 @@ export type LessonChange =
       readonly seats: number;
       /** What the person was told. */
       readonly to: 'seated' | 'waiting';
-      /** Where they are told more; where the turn came from when null. */
-      readonly address: Address | null;
       readonly at: Instant;
     }
   /** Of one's own booking. */

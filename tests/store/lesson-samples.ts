@@ -66,7 +66,7 @@ export function enrolment(
   turn: Turn,
   { seats = 1, to = 'seated', lesson = 'white-evening', now = day }: Enrolment = {},
 ): Change {
-  return { do: 'enrol', booking: bookingOf(turn), lesson, seats, to, address: null, at: now };
+  return { do: 'enrol', booking: bookingOf(turn), lesson, seats, to, at: now };
 }
 
 export const act = (booking: string, what: BookingAct, at = day): Change => ({ do: 'booking', booking, act: what, at });

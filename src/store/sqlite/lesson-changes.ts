@@ -59,7 +59,7 @@ function applyEnrolment(rows: RosterRows, { person, address, now }: Commit, wish
   if (!before) return false;
   const turn = enrol(before, { id: wish.booking, person: String(person), seats: wish.seats }, wish.at);
   if ('mistakes' in turn || turn.roster.bookings.at(-1)?.standing !== wish.to) return false;
-  return keepTurn(rows, turn, { before, now, address: wish.address ?? address });
+  return keepTurn(rows, turn, { before, now, address });
 }
 
 function onOwn(rows: RosterRows, { person, now }: Commit, id: string, act: (roster: Roster) => Turn): boolean {
