@@ -38,7 +38,7 @@ export function applyDeskChange(rows: DeskRows, { person, now }: Commit, change:
 }
 
 /** The guest is told by mail, with the day for their calendar: they were not there when it was put down. */
-export function enrolGuest(
+function enrolGuest(
   rows: RosterRows & Pick<DeskRows, 'guests'>,
   wish: Omit<Extract<DeskChange, { readonly do: 'enrol-guest' }>, 'do'>,
   now: number,

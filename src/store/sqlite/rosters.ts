@@ -1,8 +1,7 @@
 /** Writes what came of a lesson's list: the rows that changed, the reminders that follow, and what others are told. */
-import { replanReminders, type Purpose } from '../../core/lessons/reminders.ts';
+import { purposes, replanReminders, type Purpose } from '../../core/lessons/reminders.ts';
 import type { Booking, Roster, Turn, Turned } from '../../core/lessons/roster.ts';
 import { lapsedTidings, offerTidings, type Tidings } from '../../core/lessons/tidings.ts';
-import { purposes } from '../../core/lessons/reminders.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Address } from '../contract.ts';
 import type { BookingRows } from './booking-rows.ts';
