@@ -1,8 +1,8 @@
 /** What a flow may know of the house in a turn, as `house.`; words of others are handed on as quotes, never as text to keep. */
 import type { Facts, Json } from '../core/flow/flow.ts';
-import { everythingKept, type PersonId, type Quote, type Turn } from '../store/contract.ts';
+import { everythingKept, nameQuote, type Quote, type Turn } from '../store/contract.ts';
 import type { Question } from '../store/desk-contract.ts';
-import type { LessonBoard } from '../store/lesson-contract.ts';
+import { namedDoor } from '../store/lesson-contract.ts';
 
 /** What the house can do, whoever asks. */
 export interface Means {
@@ -35,27 +35,15 @@ export function houseFacts({ desk, address, lessons, event }: Known, { mail, fre
     everything: everythingKept,
     lessons: lessons.upcoming as unknown as Json,
     bookings: lessons.own as unknown as Json,
-    doors: doorsOf(lessons.doors),
+    doors: lessons.doors.map(namedDoor) as unknown as Json,
     tzVersion: lessons.tzVersion,
     mail,
     freshCode: keeper ? freshCode() : null,
     tallies: desk.tallies.map((tally) => ({ ...tally })),
-    undelivered: desk.undelivered.map(({ id, person, why, at }) => ({ id, why, at, name: nameOf(person) })),
+    undelivered: desk.undelivered.map(({ id, person, why, at }) => ({ id, why, at, name: nameQuote(person) })),
     // A booking is known by the number of the message it was made with.
     event: event.kind === 'wake' ? null : String(event.seq),
   };
-}
-
-/** Names are someone's words: they are kept once, with their person. */
-const doorsOf = (doors: LessonBoard['doors']): Json =>
-  doors.map(({ lesson, bookings }) => ({
-    lesson: lesson as unknown as Json,
-    bookings: bookings.map((booking) => ({ ...booking, name: nameOf(Number(booking.person)) })),
-  }));
-
-function nameOf(person: PersonId): Json {
-  const name: Quote = { quoteOf: person, part: 'name', gone: { key: 'lesson-told-nameless', values: {} } };
-  return { ...name };
 }
 
 const askedFacts = ({ id, person, language, text }: Question): Facts => ({

@@ -120,6 +120,12 @@ export interface Quote {
   readonly gone: Json;
 }
 
+/** A person's name, as a value of a sentence: it is someone's words, and is kept once, with the person. */
+export function nameQuote(person: PersonId): Json {
+  const name: Quote = { quoteOf: person, part: 'name', gone: { key: 'lesson-told-nameless', values: {} } };
+  return { ...name };
+}
+
 /** A value of a sentence that stands for all that is kept of the person it is said to. */
 export const everythingKept = { exportOf: 'person' } as const;
 

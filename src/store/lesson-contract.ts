@@ -1,9 +1,11 @@
 /** What the house keeps of lessons: what a turn sees of them, what it may change, and what is done without anyone's word. */
 import type { WallTime } from '../core/lessons/calendar.ts';
+import type { Door } from '../core/lessons/door-list.ts';
 import type { Lesson, LessonDraft, Retold } from '../core/lessons/lesson.ts';
 import type { Booking, Roster } from '../core/lessons/roster.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Instant, Mistake } from '../core/units.ts';
+import { nameQuote } from './contract.ts';
 
 /** Part of the store. Seats, offers and reminders are judged by core/lessons where the rows are locked. */
 export interface Lessons {
@@ -50,6 +52,11 @@ export interface OwnBooking extends Booking {
 export interface DoorList {
   readonly lesson: ListedLesson;
   readonly bookings: readonly Booking[];
+}
+
+/** With everybody's name, said from where it is kept. */
+export function namedDoor({ lesson, bookings }: DoorList): Door {
+  return { lesson, bookings: bookings.map((booking) => ({ ...booking, name: nameQuote(Number(booking.person)) })) };
 }
 
 /** What a turn sees of lessons. */

@@ -1,9 +1,8 @@
 /** What a day brings, told to every shopkeeper once. */
 import type { Database } from 'better-sqlite3';
-import { dayPhrases, type Door } from '../../core/lessons/door-list.ts';
-import type { Instant, Json } from '../../core/units.ts';
-import type { Quote } from '../contract.ts';
-import type { LessonBoard } from '../lesson-contract.ts';
+import { dayPhrases } from '../../core/lessons/door-list.ts';
+import type { Instant } from '../../core/units.ts';
+import { namedDoor, type LessonBoard } from '../lesson-contract.ts';
 import type { Outbox } from './outbox.ts';
 import type { Questions } from './questions.ts';
 import type { Shopkeepers } from './shopkeepers.ts';
@@ -23,7 +22,7 @@ export function makeMornings(db: Database, { doors, shopkeepers, questions, outb
     tell(day: string, now: Instant): boolean {
       if (tell.run(day).changes === 0) return false;
       forget.run(day);
-      const lessons = dayPhrases(doors(now).map(named), now);
+      const lessons = dayPhrases(doors(now).map(namedDoor), now);
       const waiting = questions.waitingCount();
       if (lessons.length === 0 && waiting === 0) return false;
       const questionsWait = waiting === 0 ? [] : [{ key: 'desk-told-waiting', values: { count: waiting } }];
@@ -34,14 +33,4 @@ export function makeMornings(db: Database, { doors, shopkeepers, questions, outb
       return true;
     },
   };
-}
-
-/** A name is someone's words: said from where it is kept. */
-function named({ lesson, bookings }: LessonBoard['doors'][number]): Door {
-  return { lesson, bookings: bookings.map((booking) => ({ ...booking, name: quoteOf(booking.person) })) };
-}
-
-function quoteOf(person: string): Json {
-  const name: Quote = { quoteOf: Number(person), part: 'name', gone: { key: 'lesson-told-nameless', values: {} } };
-  return { ...name };
 }
