@@ -6,6 +6,7 @@ import type { Clock } from './clock.ts';
 import { databaseFile, type Config } from './config.ts';
 import type { Content } from './content.ts';
 import { morningOf } from './content/shop-data.ts';
+import { codeMinutes } from './conversation/desk-work.ts';
 import { languageOfDevice } from './conversation/device-language.ts';
 import type { Language } from './core/units.ts';
 import { signOf } from './delivery/calendar.ts';
@@ -114,8 +115,6 @@ async function keptOf(store: Store, { channel, chat }: Address): Promise<string 
   const person = await store.find(channel, chat);
   return person === null ? null : JSON.stringify(await store.exportOf(person), null, 1);
 }
-
-const codeMinutes = 10;
 
 interface CodeOffer {
   readonly store: Store;

@@ -3,9 +3,9 @@ import type { Facts } from '../core/flow/flow.ts';
 import type { Language } from '../core/units.ts';
 import type { Turn } from '../store/contract.ts';
 import { countedThings, type DeskChange } from '../store/desk-contract.ts';
-import { numberOf, oneOf, textOf } from './task-values.ts';
+import { bookingId, numberOf, oneOf, textOf, whenDone } from './task-values.ts';
 
-/** How long a code for a colleague is worth something. */
+/** How long a one-time code is worth something. */
 export const codeMinutes = 10;
 
 /** Null when the task is about something else. */
@@ -23,7 +23,7 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn, language: L
   count: (values) => ({ do: 'count', what: oneOf(values, 'what', countedThings), item: textOf(values, 'item') }),
   'enrol-guest': (values, turn, language) => ({
     do: 'enrol-guest',
-    booking: String(sequenceOf(turn)),
+    booking: bookingId(turn),
     lesson: textOf(values, 'lesson'),
     seats: numberOf(values, 'seats'),
     to: oneOf(values, 'to', ['seated', 'waiting']),
@@ -40,12 +40,3 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn, language: L
   }),
   'seen-undelivered': (values) => ({ do: 'seen-undelivered', upTo: numberOf(values, 'upTo') }),
 };
-
-function sequenceOf({ event }: Turn): number {
-  if (event.kind === 'wake') throw new Error('a booking comes from a person, not from a timer');
-  return event.seq;
-}
-
-function whenDone({ receivedAt, event }: Turn): number {
-  return receivedAt ?? (event.kind === 'wake' ? event.at : 0);
-}

@@ -2,19 +2,15 @@
 import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Facts } from '../core/flow/flow.ts';
-import type { Instant } from '../core/units.ts';
 import type { Turn } from '../store/contract.ts';
 import { bookingActs, type LessonChange } from '../store/lesson-contract.ts';
-import { numberOf, oneOf, optionalNumber, optionalText, textOf } from './task-values.ts';
+import { bookingId, numberOf, oneOf, optionalNumber, optionalText, textOf, whenDone } from './task-values.ts';
 
 /** Null when the task is about something else. */
 export function lessonWork(task: string, values: Facts, turn: Turn): readonly LessonChange[] | null {
   const change = makers[task];
   return change ? [change(values, turn)] : null;
 }
-
-/** When the person did it, or the timer fell due. */
-const when = ({ receivedAt, event }: Turn): Instant => receivedAt ?? (event.kind === 'wake' ? event.at : 0);
 
 const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonChange } = {
   enrol: (values, turn) => ({
@@ -23,19 +19,19 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonCh
     lesson: textOf(values, 'lesson'),
     seats: numberOf(values, 'seats'),
     to: oneOf(values, 'to', ['seated', 'waiting']),
-    at: when(turn),
+    at: whenDone(turn),
   }),
   booking: (values, turn) => ({
     do: 'booking',
     booking: textOf(values, 'booking'),
     act: oneOf(values, 'act', bookingActs),
-    at: when(turn),
+    at: whenDone(turn),
   }),
   'tick-off': (values, turn) => ({
     do: 'tick-off',
     booking: textOf(values, 'booking'),
     came: typeof values['came'] === 'boolean' ? values['came'] : null,
-    at: when(turn),
+    at: whenDone(turn),
   }),
   'add-lessons': (values) => ({
     do: 'add-lessons',
@@ -68,9 +64,3 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonCh
     text: textOf(values, 'text'),
   }),
 };
-
-/** One message makes one booking at most. */
-function bookingId({ event }: Turn): string {
-  if (event.kind === 'wake') throw new Error('a booking comes from a person, not from a timer');
-  return String(event.seq);
-}

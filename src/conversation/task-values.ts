@@ -1,5 +1,7 @@
-/** Reads the values a flow hands to the shop. Throws when a flow hands what its own checks should have ruled out. */
+/** Reads the values a flow hands to the shop, and what the turn itself adds. Throws when a flow hands what its own checks should have ruled out. */
 import type { Facts } from '../core/flow/flow.ts';
+import type { Instant } from '../core/units.ts';
+import type { Turn } from '../store/contract.ts';
 
 export function textOf(values: Facts, name: string): string {
   const value = values[name];
@@ -23,4 +25,13 @@ export function oneOf<Word extends string>(values: Facts, name: string, words: r
   const found = words.find((word) => word === values[name]);
   if (found === undefined) throw new Error(`"${name}" must be one of ${words.join(', ')} to be told to the shop`);
   return found;
+}
+
+/** When the person did it, or the timer fell due. */
+export const whenDone = ({ receivedAt, event }: Turn): Instant => receivedAt ?? (event.kind === 'wake' ? event.at : 0);
+
+/** One message makes one booking at most. */
+export function bookingId({ event }: Turn): string {
+  if (event.kind === 'wake') throw new Error('a booking comes from a person, not from a timer');
+  return String(event.seq);
 }
