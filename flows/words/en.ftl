@@ -454,7 +454,7 @@ choice-shop-drop = Drop { $n }
 my-data-page = Everything kept about you is in one file: “What is kept of me”, at the foot of this page.
 my-data-why = What for: what you write and what I answer, { $messageDays } days, so that nothing is lost or said twice. Your vessels, taste and last brews, so that I needn't ask again. Your questions and bookings, so that the shop can answer and keep your seat; the shop sees these, and I give nothing to anyone else. { $idleDays ->
         [0] It stays until you say “forget me”.
-       *[other] Who hasn't written for { $idleDays } days is forgotten; say “forget me” and it is at once.
+       *[other] Anyone who hasn't written for { $idleDays } days is forgotten; say “forget me” and it happens at once.
     } Backups go after { $backupDays } more days.
 my-data-here = This is everything kept about you:
     { $everything }
@@ -716,10 +716,10 @@ lesson-told-offer = { $seats ->
     [1] A seat has come free: { lesson-told-head }. It is kept for you until { WHEN($until) }.
    *[other] { $seats } seats have come free: { lesson-told-head }. They are kept for you until { WHEN($until) }.
  }
-lesson-told-lapsed = The time to take the seat is over, and it has gone on to the next: { lesson-told-head }. You may put yourself on the list again.
+lesson-told-lapsed = The time to take the seat has passed, and it has gone on to the next: { lesson-told-head }. You may put yourself on the list again.
 lesson-told-moved = Your lesson has been moved. It was to be { WHEN($was) }; now it is { lesson-told-head }. If the new time does not suit you, you may give your seat back.
-lesson-told-cancelled = Your lesson does not take place: { lesson-told-head }. We are sorry.
-lesson-told-cancelled-because = Your lesson does not take place: { lesson-told-head }. The shop writes: { $reason }
+lesson-told-cancelled = Your lesson will not take place: { lesson-told-head }. We are sorry.
+lesson-told-cancelled-because = Your lesson will not take place: { lesson-told-head }. The shop writes: { $reason }
 lesson-told-changed = Something has changed about your lesson. This is how it is now: { lesson-told-head }{ $teacher ->
     [none] { "" }
    *[other] , with { $teacher }
@@ -734,7 +734,7 @@ choice-lesson-decline = Leave it to others
 choice-lesson-brew = Brew { TEA($tea) }
 
 # flows/lesson.yaml and core/functions: lessons as students see them
-lesson-list = These lessons are to come.
+lesson-list = These lessons are coming up.
 lesson-more = { $count ->
     [1] And one more later.
    *[other] And { $count } more later.
@@ -874,7 +874,7 @@ desk-told-taken = { $taken } of { $seats } seats taken{ $waiting ->
     [0] { "" }
    *[other] , { $waiting } waiting
  }
-desk-undelivered-hint = Some messages could not be brought.
+desk-undelivered-hint = Some messages could not be delivered.
 choice-desk-lesson = { $n }. { $title }
 choice-desk-later = Later ones
 choice-desk-add = Add a lesson
@@ -883,7 +883,7 @@ choice-desk-today = Today
     .typed = today's list / who comes today
 choice-desk-asked = What is asked for
     .typed = what is asked for
-choice-desk-undelivered = What could not be brought
+choice-desk-undelivered = What could not be delivered
 choice-desk-code = A code for a colleague
 desk-what-next = What next?
 choice-desk-done = That is all
@@ -1019,24 +1019,24 @@ desk-told-guest-seated = { $name } gets { $count ->
     [1] one seat
    *[other] { $count } seats
  } in “{ $title }”, { WHEN($starts) }, and a letter to { $mail }. Shall I write them down?
-desk-told-guest-waiting = “{ $title }” has not that many seats free. { $name } would go on the waiting list, with a letter to { $mail }. Shall I write them down?
+desk-told-guest-waiting = “{ $title }” does not have that many seats free. { $name } would go on the waiting list, with a letter to { $mail }. Shall I write them down?
 desk-guest-down = Written down; the letter is on its way.
 desk-ask-move = To when? A day keeps the hour, an hour keeps the day.
 desk-told-move = “{ $title }” moves from { WHEN($was) } to { WHEN($starts) }. { $count ->
     [0] Nobody has booked.
-    [1] One booking is told.
-   *[other] { $count } bookings are told.
+    [1] One booking will be told.
+   *[other] { $count } bookings will be told.
  } Shall I move it?
 desk-moved = Moved, and everybody who booked is being told.
 desk-ask-reason = Why? What you write goes to everybody who booked, word for word.
-desk-told-cancel = “{ $title }”, { WHEN($starts) }, would not take place. { $count ->
+desk-told-cancel = “{ $title }”, { WHEN($starts) }, will not take place. { $count ->
     [0] Nobody has booked.
-    [1] One booking is told.
-   *[other] { $count } bookings are told.
+    [1] One booking will be told.
+   *[other] { $count } bookings will be told.
  } Shall I cancel it?
 desk-cancelled = Cancelled, and everybody who booked is being told.
 desk-ask-alter = What shall be different?
-desk-altered = Changed. Who booked is told if it concerns them.
+desk-altered = Changed. Those who booked are told if it concerns them.
 desk-ask-repeat = How often?
 desk-ask-write = What shall I tell them? It goes out word for word.
 desk-write-sure = “{ $text }” goes to { $count ->
@@ -1055,7 +1055,7 @@ desk-nothing-asked = Nobody has asked for a tea in the last 30 days.
 desk-asked = Asked for most in the last 30 days:
 desk-bitter = “Too bitter” was said of:
 desk-told-tally = { $n }. { TEA($tea) } – { $count }
-desk-undelivered = These messages could not be brought:
+desk-undelivered = These messages could not be delivered:
 desk-told-undelivered = { $name }, { WHEN($at) } – { $why ->
     [address] the mail address does not work
     [could-not-be-reached] they could not be reached

@@ -331,7 +331,7 @@ mail-login-refused = 邮件服务器不接受这组登录，信会等到 NINTHPO
 mail-foot = 有变动的话，直接回复这封邮件就好，店里会有人看。
 
 # core/lessons: 课程里的错误
-mistake-lesson-title-missing = 这堂课叫什么名字？
+mistake-lesson-title-missing = 这节课叫什么名字？
 mistake-lesson-past = { $starts } 已经过了，请给一个之后的时间。
 mistake-lesson-day-missing = 是哪一天？
 mistake-lesson-time-missing = 几点开始？
@@ -350,14 +350,14 @@ mistake-lesson-date-unclear = “{ $words }”可以是两个不同的日子。�
 mistake-lesson-weekday-differs = { $date } 不是那个星期几。哪一个才对？
 mistake-lesson-zone-unknown = 没有叫“{ $zone }”的时区。写法像 Asia/Shanghai 这样。
 mistake-lesson-sentence-too-long = 请用一句话说，最多 { $most } 个字。
-mistake-lesson-changed-meanwhile = 刚才有人改了这堂课，现在是 { $starts } 开始。请再看一次。
-mistake-lesson-cancelled = 这堂课已经取消了。
-mistake-lesson-over = 这堂课已经结束了。
-mistake-lesson-started = 这堂课已经开始了。
-mistake-lesson-already-booked = 您已经报名这堂课了。
-mistake-lesson-booking-unknown = 没有找到这笔报名。
-mistake-lesson-booking-left = 这笔报名已经退掉了。
-mistake-lesson-booking-not-seated = 这笔报名还没有座位。
+mistake-lesson-changed-meanwhile = 刚才有人改了这节课，现在是 { $starts } 开始。请再看一次。
+mistake-lesson-cancelled = 这节课已经取消了。
+mistake-lesson-over = 这节课已经结束了。
+mistake-lesson-started = 这节课已经开始了。
+mistake-lesson-already-booked = 您已经报名这节课了。
+mistake-lesson-booking-unknown = 没有找到这个报名。
+mistake-lesson-booking-left = 这个报名已经退掉了。
+mistake-lesson-booking-not-seated = 这个报名还没有座位。
 mistake-lesson-leave-closed = 座位可以退到 { $until } 为止。如果不能来，请跟店里说一声。
 mistake-lesson-offer-gone = 保留的时间已过，座位已经让给下一位。
 mistake-lesson-offer-open = 请先决定要不要为您保留的座位。
@@ -696,7 +696,7 @@ lesson-told-cancelled = 这节课取消了：{ lesson-told-head }。很抱歉。
 lesson-told-cancelled-because = 这节课取消了：{ lesson-told-head }。店家说：{ $reason }
 lesson-told-changed = 您的课有些变动，现在是：{ lesson-told-head }{ $teacher ->
     [none] { "" }
-   *[other] ，由 { $teacher } 上课
+   *[other] ，由 { $teacher } 授课
  }。{ lesson-told-to-bring }
 lesson-told-recomputed = 时钟的规定变了。您的课在店里的时间不变：{ lesson-told-head }。这样您的日历就对了。
 lesson-told-written = 店家关于“{ $title }”（{ WHEN($starts) }）的消息：{ $text }
@@ -732,7 +732,7 @@ lesson-told-state-short = { $state ->
  }
 lesson-told-one = { lesson-told-head }。{ $minutes } 分钟{ $teacher ->
     [none] { "" }
-   *[other] ，由 { $teacher } 上课
+   *[other] ，由 { $teacher } 授课
  }，{ $level ->
     [advanced] 适合已经懂不少的人
     [intermediate] 适合有些基础的人
@@ -806,17 +806,17 @@ choice-lesson-done = 就这样
 choice-lesson-desk = 课程管理
     .typed = 排课 / 管理课程
 desk-lessons = 已排的课程：
-desk-none = 还没有排课。直接写一句话，或点“加一堂课”。
+desk-none = 还没有排课。直接写一句话，或点“加一节课”。
 desk-told-line = { $n }. “{ $title }”{ WHEN($starts) }，{ desk-told-taken }
 desk-told-taken = { $seats } 个座位已订 { $taken } 个{ $waiting ->
     [0] { "" }
-   *[other] ，候补 { $waiting } 笔
+   *[other] ，候补 { $waiting } 个
  }
 desk-undelivered-hint = 有些消息没能送到。
 choice-desk-lesson = { $n }. { $title }
 choice-desk-later = 更后面的
-choice-desk-add = 加一堂课
-    .typed = 加课 / 新增课程
+choice-desk-add = 加一节课
+    .typed = 加课 / 新增课程 / 加一堂课
 choice-desk-today = 今天
     .typed = 今天的名单 / 今天谁来
 choice-desk-asked = 大家问什么茶
@@ -826,7 +826,7 @@ choice-desk-code = 给同事的代码
 desk-what-next = 接下来呢？
 choice-desk-done = 好了
 choice-desk-back = 回课程表
-choice-desk-this = 回这堂课
+choice-desk-this = 回这节课
 choice-desk-steps = 一步一步来
 choice-desk-drop = 不要了
 choice-desk-leave = 先不用
@@ -843,7 +843,7 @@ choice-desk-alter = 改别的
 choice-desk-repeat = 定期开课
     .typed = 重复
 choice-desk-write = 写给所有会来的人
-choice-desk-cancel = 取消这堂课
+choice-desk-cancel = 取消这节课
 choice-desk-tick = 签到：{ $n }
 choice-desk-guest-yes = 好，记下来
     .typed = 好
@@ -928,12 +928,12 @@ desk-told-lesson = “{ $title }”{ WHEN($starts) }，{ $minutes } 分钟{ $pla
     [none] { "" }
    *[other] ，{ $teacher }带课
  }。{ desk-told-taken }。
-desk-told-off = 这堂课已取消。{ $reason ->
+desk-told-off = 这节课已取消。{ $reason ->
     [none] { "" }
    *[other] 您写的是：{ $reason }
  }
 desk-people = “{ $title }”的名单：
-desk-nobody = 还没有人订位。
+desk-nobody = 还没有人预订。
 desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
     [coming] ，说会来
     [here] ，到了
@@ -952,21 +952,21 @@ desk-told-guest-waiting = “{ $title }”没有那么多空位。{ $name }会�
 desk-guest-down = 记下来了，邮件在路上。
 desk-ask-move = 改到什么时候？只说日子，时间不变；只说几点，日子不变。
 desk-told-move = “{ $title }”从 { WHEN($was) } 改到 { WHEN($starts) }。{ $count ->
-    [0] 还没有人订位。
-   *[other] 会通知 { $count } 笔订位。
+    [0] 还没有人预订。
+   *[other] 会通知 { $count } 个预订。
  }要改吗？
-desk-moved = 改好了，正在通知订位的人。
-desk-ask-reason = 为什么？您写的话会一字不改地传给所有订位的人。
+desk-moved = 改好了，正在通知预订的人。
+desk-ask-reason = 为什么？您写的话会一字不改地传给所有预订的人。
 desk-told-cancel = “{ $title }”{ WHEN($starts) } 就不上了。{ $count ->
-    [0] 还没有人订位。
-   *[other] 会通知 { $count } 笔订位。
+    [0] 还没有人预订。
+   *[other] 会通知 { $count } 个预订。
  }要取消吗？
-desk-cancelled = 取消了，正在通知订位的人。
+desk-cancelled = 取消了，正在通知预订的人。
 desk-ask-alter = 要改哪一项？
-desk-altered = 改好了。跟订位的人有关的，会通知他们。
+desk-altered = 改好了。跟预订的人有关的，会通知他们。
 desk-ask-repeat = 多久一次？
 desk-ask-write = 要告诉他们什么？会一字不改地发出。
-desk-write-sure = “{ $text }”会发给 { $count } 笔订位。要发出吗？
+desk-write-sure = “{ $text }”会发给 { $count } 个预订。要发出吗？
 desk-written = 在路上了。
 desk-nothing-today = 今天没有课。
 desk-told-day = 今天：“{ $title }”{ WHEN($starts) }，{ desk-told-taken }
@@ -996,4 +996,4 @@ mistake-lesson-guest-no-name = 这一行里找不到名字。
 mistake-lesson-guest-name-long = 名字最多 { $most } 个字。
 mistake-lesson-words-too-long = 请在 { $most } 个字以内说完。
 mistake-lesson-not-said = 这里没听懂。要排课请说日子和时间，或从下面选。
-mistake-lesson-repeats-already = 这堂课已经是定期课程了。
+mistake-lesson-repeats-already = 这节课已经是定期课程了。

@@ -178,7 +178,7 @@ lesson-calendar-notes = { $teacher ->
    *[other] 帶課：{ $teacher }。
  }{ $bring ->
     [none] { "" }
-   *[other] 請帶：{ $bring }。
+   *[other] 攜帶物品：{ $bring }。
  }
 
 
@@ -896,7 +896,7 @@ desk-told-draft = 「{ $title }」{ WHEN($starts) }{ $year ->
    *[other] { $price }。
  }{ $bring ->
     [none] { "" }
-   *[other] 請帶：{ $bring }。
+   *[other] 攜帶物品：{ $bring }。
  }{ $tea ->
     [none] { "" }
    *[other] 會泡{ TEA($tea) }。

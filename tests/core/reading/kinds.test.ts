@@ -31,6 +31,23 @@ test.each([
 });
 
 test.each([
+  ['is my 20 year old puer still good to drink', 'children'],
+  ['does a 5 year old white tea have more caffeine', 'children'],
+  ['I am expecting guests, how much tea', 'pregnancy'],
+  ['my chest of tea smells, is it ok', 'blood-pressure-heart'],
+])('%s is not answered by %s', (text, answer) => {
+  expect(read(text, nothing).answer).not.toBe(answer);
+});
+
+test.each([
+  ['is tea ok for my 6 year old', 'children'],
+  ['tea makes my chest tight', 'blood-pressure-heart'],
+  ["I'm expecting, which teas are fine", 'pregnancy'],
+])('%s is still answered by %s', (text, answer) => {
+  expect(read(text, nothing).answer).toBe(answer);
+});
+
+test.each([
   ['hello! how long for sencha', 'brew'],
   ['tastes like grass', 'taste'],
   ['brew zorblax tea', 'brew'],
