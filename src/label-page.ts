@@ -3,7 +3,8 @@ import type { Content } from './content.ts';
 import { atTheShop } from './content/shop-data.ts';
 import type { Json } from './core/flow/flow.ts';
 import { step } from './core/flow/step.ts';
-import { seatsFree, waitingList, type Roster } from './core/lessons/roster.ts';
+import { listed, type Roster } from './core/lessons/roster.ts';
+import { lapseOffers } from './core/lessons/seats.ts';
 import type { Instant, Language } from './core/units.ts';
 import { render } from './delivery/render.ts';
 import type { Outgoing } from './messages.ts';
@@ -23,7 +24,9 @@ interface Label {
  * kept nowhere. Null for a tea unknown, and for a lesson that is not to come.
  */
 export function labelPage(content: Content, { payload, language, now, rosters }: Label): Outgoing | null {
-  const lessons = rosters.filter(({ lesson }) => lesson.status !== 'cancelled' && lesson.startsAt > now).map(listed);
+  const lessons = rosters
+    .filter(({ lesson }) => lesson.status !== 'cancelled' && lesson.startsAt > now)
+    .map((roster) => listed(lapseOffers(roster, now).roster));
   const known = [...content.teas.map(({ id }) => `tea-${id}`), ...lessons.map(({ id }) => `lesson-${id}`)];
   if (!known.includes(payload)) return null;
   const event = { kind: 'opened', payload } as const;
@@ -46,10 +49,3 @@ export function labelPage(content: Content, { payload, language, now, rosters }:
   };
   return render((as, phrase) => content.words.say(as, phrase), owed);
 }
-
-/** As a turn sees it. */
-const listed = (roster: Roster) => ({
-  ...roster.lesson,
-  free: seatsFree(roster),
-  waiting: waitingList(roster).length,
-});

@@ -1,8 +1,8 @@
 /** What the house keeps of lessons: what a turn sees of them, what it may change, and what is done without anyone's word. */
 import type { WallTime } from '../core/lessons/calendar.ts';
 import type { Door } from '../core/lessons/door-list.ts';
-import type { Lesson, LessonDraft, Retold } from '../core/lessons/lesson.ts';
-import type { Booking, Roster } from '../core/lessons/roster.ts';
+import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
+import type { Booking, ListedLesson, OwnBooking, Roster } from '../core/lessons/roster.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Instant, Mistake } from '../core/units.ts';
 import { nameQuote } from './contract.ts';
@@ -37,16 +37,6 @@ export interface WrongLesson {
   /** Which of those given, from 0. */
   readonly n: number;
   readonly mistakes: readonly Mistake[];
-}
-
-export interface ListedLesson extends Lesson {
-  readonly free: number;
-  /** How many bookings wait. */
-  readonly waiting: number;
-}
-
-export interface OwnBooking extends Booking {
-  readonly lesson: ListedLesson;
 }
 
 export interface DoorList {

@@ -3,7 +3,14 @@ import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { wallAt } from '../lessons/calendar.ts';
 import { mistake, statusAt, type Lesson } from '../lessons/lesson.ts';
-import { leaveUntil, type Booking, type Roster, type Turn } from '../lessons/roster.ts';
+import {
+  leaveUntil,
+  type Booking,
+  type ListedLesson,
+  type OwnBooking,
+  type Roster,
+  type Turn,
+} from '../lessons/roster.ts';
 import { acceptOffer, answerReminder, declineOffer, enrol, leave } from '../lessons/seats.ts';
 import { hearWish, isAboutLessons, meantLessons } from '../lessons/spoken/wish.ts';
 import { calendarEntry, lessonValues } from '../lessons/tidings.ts';
@@ -19,14 +26,6 @@ export const lessonCallNames = [
   'ownLessons',
   'teaFamily',
 ] as const;
-
-interface Listed extends Lesson {
-  readonly free: number;
-  readonly waiting: number;
-}
-interface Own extends Booking {
-  readonly lesson: Listed;
-}
 
 type LessonCalls = { readonly [name in (typeof lessonCallNames)[number]]: Calls[string] };
 
@@ -50,16 +49,17 @@ export function isLessonWish(text: string, house: Facts | undefined): boolean {
 const mostListed = 8;
 
 type InHouse = { readonly house?: Facts | undefined };
-const upcomingIn = ({ house }: InHouse): readonly Listed[] =>
-  (house?.['lessons'] ?? []) as unknown as readonly Listed[];
-const ownIn = ({ house }: InHouse): readonly Own[] => (house?.['bookings'] ?? []) as unknown as readonly Own[];
+const upcomingIn = ({ house }: InHouse): readonly ListedLesson[] =>
+  (house?.['lessons'] ?? []) as unknown as readonly ListedLesson[];
+const ownIn = ({ house }: InHouse): readonly OwnBooking[] =>
+  (house?.['bookings'] ?? []) as unknown as readonly OwnBooking[];
 const stands = ({ standing }: Booking): boolean => standing !== 'left';
 
 function wishOf(text: string, guests: Json, around: Around): Facts {
   const upcoming = upcomingIn(around);
   const wish = hearWish(text, around.nowMs, upcoming[0]?.zone ?? 'UTC');
   const own = ownIn(around).filter((one) => stands(one) && one.lesson.endsAt > around.nowMs);
-  const isOwn = ({ id }: Listed): boolean => own.some(({ lesson }) => lesson.id === id);
+  const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.
   const among =
     wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : upcoming;
@@ -97,14 +97,14 @@ const itemOf = ({ id, title, startsAt, zone }: Lesson): Facts => ({
 });
 
 /** How it stands for this person: their own booking first, then what is free. */
-function stateOf(lesson: Listed, around: Around): Facts {
+function stateOf(lesson: ListedLesson, around: Around): Facts {
   const own = ownBooking(lesson.id, around);
   const { free, waiting } = lesson;
   if (own) return { state: own.standing, seats: own.seats, free, waiting };
   return { state: free === 0 ? 'full' : 'free', seats: 0, free, waiting };
 }
 
-function ownBooking(lesson: string, around: Around): Own | undefined {
+function ownBooking(lesson: string, around: Around): OwnBooking | undefined {
   return ownIn(around).find((one) => one.lesson.id === lesson && stands(one));
 }
 
@@ -235,7 +235,7 @@ function ownLessons(around: Around): Facts {
   };
 }
 
-function mineOf({ lesson, standing, seats, answer }: Own): Facts {
+function mineOf({ lesson, standing, seats, answer }: OwnBooking): Facts {
   const state =
     lesson.status === 'cancelled' ? 'cancelled' : standing === 'seated' && answer === 'coming' ? 'coming' : standing;
   return asFacts({ state, seats });

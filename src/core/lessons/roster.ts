@@ -28,6 +28,18 @@ export interface Roster {
   readonly bookings: readonly Booking[];
 }
 
+/** A lesson as whoever asks for it sees it. */
+export interface ListedLesson extends Lesson {
+  readonly free: number;
+  /** How many bookings wait. */
+  readonly waiting: number;
+}
+
+/** A person's booking with its lesson. */
+export interface OwnBooking extends Booking {
+  readonly lesson: ListedLesson;
+}
+
 export type Why = 'enrolled' | 'freed' | 'accepted' | 'declined' | 'lapsed' | 'left' | 'absent' | 'reseated' | 'moved';
 
 /** What happened to one booking, for those who tell people and keep reminders. */
@@ -57,6 +69,11 @@ export function seatsFree(roster: Roster): number {
 
 export function waitingList({ bookings }: Roster): readonly Booking[] {
   return bookings.filter((one) => one.standing === 'waiting');
+}
+
+/** Offers whose time is up are to be ended before (`lapseOffers`). */
+export function listed(roster: Roster): ListedLesson {
+  return { ...roster.lesson, free: seatsFree(roster), waiting: waitingList(roster).length };
 }
 
 /** Those a move, a cancellation or a message to all concerns. */

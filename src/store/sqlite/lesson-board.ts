@@ -1,10 +1,10 @@
 /** What a turn sees of lessons. What does not differ from person to person is gathered once, until something changes. */
 import { lapseOffers } from '../../core/lessons/seats.ts';
-import { nextOfferEnd, seatsFree, waitingList, type Roster } from '../../core/lessons/roster.ts';
+import { listed, nextOfferEnd, type ListedLesson, type OwnBooking, type Roster } from '../../core/lessons/roster.ts';
 import type { Lesson } from '../../core/lessons/lesson.ts';
 import type { Instant } from '../../core/units.ts';
 import type { PersonId } from '../contract.ts';
-import type { DoorList, LessonBoard, ListedLesson, OwnBooking } from '../lesson-contract.ts';
+import type { DoorList, LessonBoard } from '../lesson-contract.ts';
 import type { Booked, BookingRows } from './booking-rows.ts';
 import type { LessonRows } from './lesson-rows.ts';
 import type { News } from './news.ts';
@@ -68,10 +68,6 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
       tzVersion,
     };
   };
-}
-
-function listed(roster: Roster): ListedLesson {
-  return { ...roster.lesson, free: seatsFree(roster), waiting: waitingList(roster).length };
 }
 
 function asPast(lesson: Lesson | undefined): ListedLesson | undefined {
