@@ -1,5 +1,5 @@
 /** `npm run lessons`: the lessons to come; `-- out FILE` writes them down, `-- in FILE` takes a changed file in, all of it or nothing. */
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { extname } from 'node:path';
 import { contentOf } from '../app.ts';
 import { databaseFile, readConfig, type Config } from '../config.ts';
@@ -12,7 +12,7 @@ import { writeLessonYaml } from '../content/lesson-yaml.ts';
 import { languageOfDevice } from '../conversation/device-language.ts';
 import { draftOf } from '../core/lessons/lesson-draft.ts';
 import type { LessonDraft } from '../core/lessons/lesson.ts';
-import { seatsTaken } from '../core/lessons/roster.ts';
+import { seatsTaken, type Roster } from '../core/lessons/roster.ts';
 import type { Language } from '../core/units.ts';
 import { PlainMistake, requireUtc, toldPlainly } from '../start.ts';
 import type { Store } from '../store/contract.ts';
@@ -41,18 +41,24 @@ async function listed({ store, now, language }: Desk): Promise<string> {
 }
 
 async function written({ store, now, content, language }: Desk, file: string): Promise<string> {
-  const rosters = await store.rosters(now);
-  const drafts = rosters.filter(({ lesson }) => lesson.status !== 'cancelled').map(({ lesson }) => draftOf(lesson));
-  const text = /(^|[\\/])bookings[^\\/]*\.csv$/.test(file)
-    ? writeBookings(rosters)
-    : kindOf(file) === 'csv'
-      ? writeLessons(drafts)
-      : writeLessonYaml(drafts);
-  // Never over a file that is there: it may hold what was not taken in yet.
-  if (existsSync(file))
+  const { text, count } = tableFor(file, await store.rosters(now));
+  try {
+    // Never over a file that is there: it may hold what was not taken in yet.
+    writeFileSync(file, text, { flag: 'wx' });
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
     throw new PlainMistake(content.words.say(language, { key: 'lesson-table-there', values: { file } }));
-  writeFileSync(file, text, { flag: 'wx' });
-  return `${file}: ${rosters.length}`;
+  }
+  return `${file}: ${count}`;
+}
+
+/** Which table it is, its name tells. */
+function tableFor(file: string, rosters: readonly Roster[]): { readonly text: string; readonly count: number } {
+  if (/(^|[\\/])bookings[^\\/]*\.csv$/.test(file)) {
+    return { text: writeBookings(rosters), count: rosters.flatMap(({ bookings }) => bookings).length };
+  }
+  const drafts = rosters.filter(({ lesson }) => lesson.status !== 'cancelled').map(({ lesson }) => draftOf(lesson));
+  return { text: kindOf(file) === 'csv' ? writeLessons(drafts) : writeLessonYaml(drafts), count: drafts.length };
 }
 
 interface Given {
@@ -63,28 +69,25 @@ interface Given {
 
 async function taken(desk: Desk, file: string): Promise<string> {
   const { drafts, lines } = await given(desk, file);
-  const teas = new Set(desk.content.teas.map(({ id }) => id));
-  const unknown = drafts.flatMap((draft, n) =>
-    draft.teas.filter((tea) => !teas.has(tea)).map((words) => wrongCell(lines[n] ?? n + 1, words)),
-  );
-  if (unknown.length > 0) throw new PlainMistake(told(unknown, desk));
   const wrong = await desk.store.putLessons(drafts, desk.now);
   const mistakes = wrong.flatMap(({ n, mistakes: of }) => of.map((one) => ({ ...one, line: lines[n] ?? n + 1 })));
   if (mistakes.length > 0) throw new PlainMistake(told(mistakes, desk));
   return `${file}: ${drafts.length}`;
 }
 
-const wrongCell = (line: number, words: string): LineMistake => ({
-  code: 'lesson-table-tea',
-  field: 'teas',
-  values: { words },
-  line,
-});
+function unknownTeas({ drafts, lines }: Given, teas: ReadonlySet<string>): readonly LineMistake[] {
+  return drafts.flatMap((draft, n) =>
+    draft.teas
+      .filter((tea) => !teas.has(tea))
+      .map((words) => ({ code: 'lesson-table-tea', field: 'teas', values: { words }, line: lines[n] ?? n + 1 })),
+  );
+}
 
 async function given(desk: Desk, file: string): Promise<Given> {
+  const teas = new Set(desk.content.teas.map(({ id }) => id));
   if (kindOf(file) === 'yaml') {
     const known = (await desk.store.rosters(0)).flatMap(({ lesson: { id, series = id } }) => [id, series]);
-    const { lessons, series } = readLessonFile(file, new Set(desk.content.teas.map(({ id }) => id)), known);
+    const { lessons, series } = readLessonFile(file, teas, known);
     if (series.length > 0)
       throw new PlainMistake(desk.content.words.say(desk.language, { key: 'lesson-table-series', values: {} }));
     const text = readFileSync(file, 'utf8').split('\n');
@@ -92,6 +95,8 @@ async function given(desk: Desk, file: string): Promise<Given> {
   }
   const read = readLessonTable(readFileSync(file, 'utf8'));
   if ('mistakes' in read) throw new PlainMistake(told(read.mistakes, desk));
+  const unknown = unknownTeas(read, teas);
+  if (unknown.length > 0) throw new PlainMistake(told(unknown, desk));
   return read;
 }
 

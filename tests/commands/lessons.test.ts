@@ -7,6 +7,8 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { contentOf } from '../../src/app.ts';
 import { databaseFile, projectRoot, readConfig } from '../../src/config.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
+import { does, enrols } from '../store/lesson-samples.ts';
+import { exchange } from '../store/samples.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'ninthpour-lessons-'));
 const config = readConfig({ NINTHPOUR_FOLDER: folder });
@@ -54,5 +56,28 @@ test('a file with a mistake is told by its line, and nothing of it is taken in',
   expect(await run('in', path('wrong.csv'))).toMatch(/^Line 3, starts: /);
   writeFileSync(path('wrong.csv'), [header, moved, second.replace(/,(6|8|10),/, ',10000,'), ...rest].join('\r\n'));
   expect(await run('in', path('wrong.csv'))).toMatch(/^Line 3, seats: 10,?000 seats cannot be/);
+  writeFileSync(path('wrong.csv'), [header, moved.replace('longjing', 'longjink'), second, ...rest].join('\r\n'));
+  expect(await run('in', path('wrong.csv'))).toBe('Line 2, teas: “longjink” is no tea of the catalogue.');
   expect(await kept()).toBe(before);
+});
+
+test('what is written down is counted, and goes over no file', { timeout: 120_000 }, async () => {
+  const store = openSqliteStore(databaseFile(config));
+  const now = Date.now();
+  const [first, second, ...others] = (await store.rosters(now)).map(({ lesson: { id } }) => id);
+  if (first === undefined || second === undefined) throw new Error('two lessons are needed');
+  for (const from of ['ann', 'ben']) await enrols(store, from, { lesson: first, now });
+  await store.appoint([{ channel: 'web', from: 'mei' }], now);
+  await exchange(store, 'mei', []);
+  const cancel = { do: 'cancel-lesson', lesson: second, seen: 0, reason: '' } as const;
+  expect(await does(store, 'mei', () => cancel, now)).toMatchObject({ outcome: 'done' });
+  await store.close();
+  const lines = (name: string): number => readFileSync(path(name), 'utf8').trimEnd().split('\r\n').length;
+  expect(await run('out', path('bookings.csv'))).toBe(`${path('bookings.csv')}: 2`);
+  expect(lines('bookings.csv')).toBe(1 + 2);
+  expect(await run('out', path('left.csv'))).toBe(`${path('left.csv')}: ${1 + others.length}`);
+  expect(lines('left.csv')).toBe(2 + others.length);
+  writeFileSync(path('left.csv'), 'mine');
+  expect(await run('out', path('left.csv'))).toBe(`${path('left.csv')} is there already. Please name another file.`);
+  expect(readFileSync(path('left.csv'), 'utf8')).toBe('mine');
 });
