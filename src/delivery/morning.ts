@@ -12,7 +12,7 @@ export interface MorningTime {
 }
 
 export interface MorningParts {
-  readonly store: Store;
+  readonly store: Pick<Store, 'tellMorning'>;
   readonly clock: Clock;
   readonly log: Log;
   /** Null when the shop wants none. */
@@ -24,22 +24,38 @@ export interface MorningParts {
 /** Judgement: a list of the day is of use until the early afternoon. */
 const lateForMs = 6 * 60 * 60_000;
 const longestWaitMs = 6 * 60 * 60_000;
+const afterFailureMs = 60_000;
 
 export function makeMorning({ store, clock, log, when, owed }: MorningParts) {
+  /** Null when stopped. */
   let cancel: (() => void) | null = null;
+  const lookAt = (at: Instant): void => {
+    cancel?.();
+    cancel = clock.wakeAt(at, look);
+  };
+  const failed = (error: unknown): void => {
+    log.error('the morning could not be told', errorFields(error));
+    if (cancel !== null) lookAt(clock.now() + afterFailureMs);
+  };
   const look = (): void => {
     if (when === null) return;
     const now = clock.now();
     const today = dateOf(wallAt(now, when.zone));
     const due = instantOf(`${today}T${when.time}`, when.zone);
     const next = now < due ? due : instantOf(`${addDays(today, 1)}T${when.time}`, when.zone);
-    cancel = clock.wakeAt(Math.min(next, now + longestWaitMs), look);
+    lookAt(Math.min(next, now + longestWaitMs));
     if (now < due || now > due + lateForMs) return;
     // The store knows whether this day was told.
     store
       .tellMorning(today, now)
       .then((isTold) => isTold && owed(now))
-      .catch((error: unknown) => log.error('the morning could not be told', errorFields(error)));
+      .catch(failed);
   };
-  return { start: look, stop: () => cancel?.() };
+  return {
+    start: look,
+    stop() {
+      cancel?.();
+      cancel = null;
+    },
+  };
 }
