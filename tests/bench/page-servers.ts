@@ -9,8 +9,7 @@ import { getRequestListener } from '@hono/node-server';
 import { Hono } from 'hono';
 import { streamSSE, type SSEStreamingApi } from 'hono/streaming';
 import { makeApp } from '../../src/app.ts';
-import { pageWordKeys } from '../../src/channels/web/page/wire.ts';
-import { makeWebChannel } from '../../src/channels/web/web-channel.ts';
+import { muteWeb } from '../channels/web/mute-web.ts';
 import { systemClock } from '../../src/clock.ts';
 import { step } from '../../src/core/flow/step.ts';
 import { makeLog } from '../../src/log.ts';
@@ -38,17 +37,8 @@ const paragraphs = ['Pour off now.', 'The next one takes twenty seconds.'];
 
 async function house(folder: string): Promise<Served> {
   const log = makeLog('warn');
-  const web = makeWebChannel({
-    host: '127.0.0.1',
-    port: 0,
-    clock: systemClock,
+  const web = muteWeb({
     log,
-    passed: () => Promise.resolve([]),
-    lineOf: (updateId) => updateId,
-    label: () => Promise.resolve(null),
-    pageWords: () => Object.fromEntries(pageWordKeys.map((key) => [key, key])),
-    secureCookies: false,
-    publicOrigin: null,
     limits: open,
     pageFolder: fileURLToPath(new URL('../../../page', import.meta.url)),
   });

@@ -3,8 +3,7 @@ import { join } from 'node:path';
 import { contentOf, makeApp, sayIn, stepIn } from '../../src/app.ts';
 import { incomingOf, tapIdOf } from '../../src/channels/telegram/incoming.ts';
 import { makeWebhookHandler } from '../../src/channels/telegram/webhook.ts';
-import { pageWordKeys } from '../../src/channels/web/page/wire.ts';
-import { makeWebChannel } from '../../src/channels/web/web-channel.ts';
+import { muteWeb } from '../channels/web/mute-web.ts';
 import { systemClock } from '../../src/clock.ts';
 import { readConfig } from '../../src/config.ts';
 import type { Step } from '../../src/conversation/answer.ts';
@@ -56,17 +55,8 @@ async function openHouse({ folder }: Trial) {
   const content = contentOf(readConfig({}));
   const log = keptLog();
   const timed = timedStep(stepIn(content));
-  const web = makeWebChannel({
-    host: '127.0.0.1',
-    port: 0,
-    clock: systemClock,
+  const web = muteWeb({
     log,
-    passed: () => Promise.resolve([]),
-    lineOf: (updateId) => updateId,
-    label: () => Promise.resolve(null),
-    pageWords: () => Object.fromEntries(pageWordKeys.map((key) => [key, key])),
-    secureCookies: false,
-    publicOrigin: null,
     pageFolder: emptyPage(),
     limits: { postsPerAddress: unlimited, postsPerSheet: unlimited, pagesPerAddress: unlimited },
   });

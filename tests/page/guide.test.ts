@@ -35,7 +35,7 @@ describe.skipIf(browserPath === null)('a guided brew on the page', { timeout: pa
     await shown(page, /^Infusion 2: fill from high/);
     await tap(page, 'Poured');
     await shown(page, /^Infusion 3, \d+ s: fill with/);
-    // Eight taps, and still the one message.
+    // Six taps, and still the one message.
     expect(await page.locator('.entry').count()).toBe(entries);
 
     await tap(page, 'Filled');

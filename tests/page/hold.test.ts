@@ -1,9 +1,10 @@
 /// <reference lib="dom" />
 /** A hold in a real browser: exact by the house's clock, called once, through reloads and a hidden page. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { browserPath, openBrowser, openPage, patienceMs, soon } from './browser.ts';
-import { builtPage, hold, openHouse, pageWords, type FakeHouse } from './fake-house.ts';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { browserPath, openPage, patienceMs, soon } from './browser.ts';
+import { builtPage, hold, openHouse, pageWords } from './fake-house.ts';
+import { sideBySide } from './side-by-side.ts';
 
 /** The house's clock runs this far ahead of the device's. */
 const aheadMs = 90_000;
@@ -14,7 +15,7 @@ const pourNow = pageWords('en')['page-pour-now'];
 /** Collects when each call was announced. The device's clock is this process's own. */
 async function listenForCalls(on: Page): Promise<number[]> {
   const calls: number[] = [];
-  await on.exposeFunction('called', (at: number) => void calls.push(at));
+  await on.exposeFunction('called', (atMs: number) => void calls.push(atMs));
   await on.evaluate(() => {
     const region = document.querySelector('[role=alert]');
     const { called } = window as unknown as { readonly called: (at: number) => void };
@@ -29,19 +30,13 @@ async function listenForCalls(on: Page): Promise<number[]> {
 }
 
 describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
-  let browser: Browser;
-  let house: FakeHouse;
+  const clock = { now: () => Date.now() + aheadMs };
+  const at = sideBySide(async () => openHouse({ pageFolder: await builtPage(), clock }));
   let page: Page;
   beforeAll(async () => {
-    const clock = { now: () => Date.now() + aheadMs };
-    [browser, house] = await Promise.all([openBrowser(), openHouse({ pageFolder: await builtPage(), clock })]);
-    ({ page } = await openPage(browser));
-    await page.goto(house.url);
+    ({ page } = await openPage(at.browser));
+    await page.goto(at.house.url);
     await page.waitForSelector('.entry');
-  }, patienceMs);
-  afterAll(async () => {
-    await browser.close();
-    await house.stop();
   }, patienceMs);
 
   const digits = () => page.locator('.digits').last();
@@ -51,7 +46,7 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
     if (countdown === undefined) throw new Error('a hold counts down');
     const { startedAt, endsAt, label } = countdown;
     const ahead = { startedAt: startedAt + aheadMs, endsAt: endsAt + aheadMs, label };
-    return house.say({ chat: house.chat(), ...rest, countdown: ahead, ...part });
+    return at.house.say({ chat: at.house.chat(), ...rest, countdown: ahead, ...part });
   };
   it('counts by the house’s clock, not the device’s, and calls at the end, once', async () => {
     const calls = await listenForCalls(page);
@@ -92,7 +87,7 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
 
   it('stays in sight on a small screen however far the sheet is rolled', async () => {
     await page.setViewportSize({ width: 320, height: 568 });
-    for (let n = 0; n < 8; n++) await house.say({ chat: house.chat(), paragraphs: ['A word more.\n'.repeat(6)] });
+    for (let n = 0; n < 8; n++) await at.house.say({ chat: at.house.chat(), paragraphs: ['A word more.\n'.repeat(6)] });
     await page.getByText('A word more.').nth(7).waitFor();
     await begin(60_000);
     await digits()
@@ -109,21 +104,21 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
   });
 
   it('rings and buzzes only after consent, and at the end', async () => {
-    const { page: ringing } = await openPage(browser);
+    const { page: ringing } = await openPage(at.browser);
     await ringing.addInitScript(() => {
       const heard = { buzzed: [] as number[], struck: [] as number[] };
       Object.assign(window, { heard });
       navigator.vibrate = () => heard.buzzed.push(Date.now()) > 0;
       window.OscillatorNode = class extends OscillatorNode {
-        override start(at = 0): void {
-          heard.struck.push(Date.now() + (at - this.context.currentTime) * 1000);
-          super.start(at);
+        override start(when = 0): void {
+          heard.struck.push(Date.now() + (when - this.context.currentTime) * 1000);
+          super.start(when);
         }
       };
     });
     const heard = () =>
       ringing.evaluate(() => (window as unknown as { heard: { buzzed: number[]; struck: number[] } }).heard);
-    await ringing.goto(house.url);
+    await ringing.goto(at.house.url);
     await ringing.waitForSelector('.entry');
     await begin(300);
     await ringing.waitForSelector('.digits.pour');
@@ -144,9 +139,9 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
     ['two minutes', 120_000, 1],
     ['an hour', 3_600_000, 0],
   ])('a device that slept for %s over the end calls rightly when it wakes', async (_, sleptMs, times) => {
-    const { page: asleep } = await openPage(browser);
+    const { page: asleep } = await openPage(at.browser);
     await asleep.clock.install();
-    await asleep.goto(house.url);
+    await asleep.goto(at.house.url);
     await asleep.waitForSelector('.entry');
     const calls = await listenForCalls(asleep);
     await begin(60_000);
@@ -162,13 +157,13 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
 
   // As in a tab behind another, where a page's timers are late by up to a minute (`tests/bench/hidden-tab.mjs` measures).
   it('calls when the browser holds the page’s own timers back', async () => {
-    const { page: behind } = await openPage(browser);
+    const { page: behind } = await openPage(at.browser);
     await behind.addInitScript(() => {
       const own = window.setTimeout;
       const held = ((run: () => void, ms = 0) => (ms < 1_000 ? own(run, ms) : 0)) as typeof window.setTimeout;
       window.setTimeout = held;
     });
-    await behind.goto(house.url);
+    await behind.goto(at.house.url);
     await behind.waitForSelector('.entry');
     const endsAt = Date.now() + 3_000;
     await begin(3_000);
@@ -181,7 +176,7 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
   });
 
   it('keeps the screen lit while it runs, and lets it go', async () => {
-    const { page: lit } = await openPage(browser);
+    const { page: lit } = await openPage(at.browser);
     await lit.addInitScript(() => {
       const lamp = { asked: 0, released: 0 };
       Object.assign(window, { lamp });
@@ -191,12 +186,12 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
       };
     });
     const lamp = () => lit.evaluate(() => (window as unknown as { lamp: { asked: number; released: number } }).lamp);
-    await lit.goto(house.url);
+    await lit.goto(at.house.url);
     await lit.waitForSelector('.entry');
     expect(await lamp()).toEqual({ asked: 0, released: 0 });
     const id = await begin(30_000);
     await expect.poll(lamp, soon).toEqual({ asked: 1, released: 0 });
-    await house.say({ chat: house.chat(), paragraphs: ['Poured.'], replaces: id });
+    await at.house.say({ chat: at.house.chat(), paragraphs: ['Poured.'], replaces: id });
     await expect.poll(lamp, soon).toEqual({ asked: 1, released: 1 });
     await lit.context().close();
   });

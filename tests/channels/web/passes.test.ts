@@ -13,7 +13,9 @@ describe('a code', () => {
     const made = passes();
     const codes = Array.from({ length: 2_000 }, () => made.offer(newSession()).code);
     expect(codes.filter((code) => !/^\d{4} \d{4}$/.test(code))).toEqual([]);
-    expect(new Set(codes).size).toBe(2_000);
+    // Of those good at once none is another's; over time one may come again, one pair in a hundred million.
+    expect(new Set(codes.slice(-500)).size).toBe(500);
+    expect(new Set(codes).size).toBeGreaterThan(1_990);
     const counts = Array.from({ length: 10 }, (_, digit) => codes.join('').split(String(digit)).length - 1);
     // 16,000 digits: 1,600 of each, 38 the standard deviation; six of those either way.
     expect(Math.min(...counts)).toBeGreaterThan(1_370);
