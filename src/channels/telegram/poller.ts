@@ -47,10 +47,7 @@ export interface Poller {
 }
 
 /** What only a person can mend. */
-const graverWords: { readonly [state in PollState]?: string } = {
-  'second-copy': 'another copy of this program takes the updates of the same bot; only one may run',
-  'token-refused': 'Telegram does not accept the token any more; it is needed from where the bot was made',
-};
+const graver: readonly PollState[] = ['second-copy', 'token-refused'];
 
 /** An answer later than this after the long poll's own end is taken for a dead connection. */
 const graceMs = 10_000;
@@ -109,9 +106,7 @@ export function makePoller(deps: PollerDeps): Poller {
     const { meaning, why } = meaningOf(fault);
     if (meaning === 'stopped') return Promise.resolve();
     const [next, waitMs] = afterFault(meaning, fault);
-    const graver = graverWords[next];
-    if (graver === undefined) deps.log.warn('a poll of Telegram failed', { why, state: next, waitMs });
-    else deps.log.error(graver, { why, state: next, waitMs });
+    deps.log[graver.includes(next) ? 'error' : 'warn']('a poll of Telegram failed', { why, state: next, waitMs });
     return rest(next, waitMs, stop);
   }
 

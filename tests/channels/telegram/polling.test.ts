@@ -125,7 +125,9 @@ describe('polling', () => {
       () => null,
     );
     await until(() => channel.health().state === 'second-copy');
-    expect(log.lines).toContainEqual(expect.stringContaining('"why":"second-copy"'));
+    expect(log.lines).toContainEqual(
+      expect.stringMatching(/^error a poll of Telegram failed \{"why":"second-copy","state":"second-copy",/),
+    );
     await until(() => server.record.of('getUpdates').length === 3);
     server.people.say(1, 'a');
     await until(() => memory.kept.length === 1 && channel.health().state === 'polling');
