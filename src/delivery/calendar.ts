@@ -6,7 +6,11 @@ import type { Enclosure, Phrase } from '../messages.ts';
 /** Under which name a shop's entries stand in other people's calendars. */
 export interface Sign {
   readonly name: InWords;
-  /** Makes an entry's id unlike any other shop's; must stay the same for good, or a moved lesson would stand there twice. */
+  /**
+   * Tells an entry's id from another shop's. It is made of the shop's mail address, which nobody else has; without one, of
+   * its English name, which somebody may. When that changes, or a first address is set, entries given out before can no
+   * longer be replaced: a lesson moved then stands there twice.
+   */
   readonly host: string;
   /** The address of its mail as a URI; null when it has none. */
   readonly mail: string | null;
@@ -55,11 +59,17 @@ export function calendarOf(entry: CalendarEntry, { sign, language, tell, stamped
   return { ...calendarEnclosure(event, `lesson-${booking.replace(/[^\w-]/g, '-')}.ics`), label };
 }
 
-/** A name on the net that nobody else can have: the top-level domain "invalid" is no one's (RFC 2606). */
 export function signOf(name: InWords, from: string | null): Sign {
-  const slug = name.en
+  // The top-level domain "invalid" is no one's (RFC 2606), so that no stranger's site is named.
+  if (from === null) return { name, host: `${slugOf(name.en) || 'shop'}.ninthpour.invalid`, mail: null };
+  const [box = '', domain = ''] = from.toLowerCase().split('@');
+  // With the box: the domain alone may be that of a provider with many shops.
+  return { name, host: `${slugOf(box) || 'shop'}.${domain}`, mail: `mailto:${from}` };
+}
+
+function slugOf(words: string): string {
+  return words
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');
-  return { name, host: `${slug || 'shop'}.ninthpour.invalid`, mail: from === null ? null : `mailto:${from}` };
 }

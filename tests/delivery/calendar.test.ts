@@ -30,6 +30,26 @@ const eventOf = (text: string): ICAL.Component => {
   if (!event) throw new Error('no event');
   return event;
 };
+const hostOf = (name: string, from: string | null): string => signOf(inAll(name), from).host;
+
+describe('the host of an entry', () => {
+  it('is the shop’s by its address, whatever it calls itself', () => {
+    expect(hostOf('Another name', 'Tea@quillfern.example')).toBe(hostOf('Quillfern Tea Room', 'tea@quillfern.example'));
+  });
+
+  it('is another for shops of one name, or at one provider', () => {
+    const hosts = ['tea@quillfern.example', 'tea@alder.example', 'fern@alder.example'].map((from) =>
+      hostOf('Tea', from),
+    );
+    expect(new Set(hosts).size).toBe(3);
+    for (const host of hosts) expect(host).toMatch(/^[a-z0-9-]+(\.[a-z0-9-]+)+$/);
+  });
+
+  it('is the name on a domain of nobody’s without an address', () => {
+    expect(hostOf('Quillfern Tea Room', null)).toBe('quillfern-tea-room.ninthpour.invalid');
+    expect(hostOf('羽蕨茶室', null)).toBe('shop.ninthpour.invalid');
+  });
+});
 
 describe('a booking in the calendar of who booked', () => {
   it('is in their language, under the shop’s name', () => {
@@ -38,7 +58,7 @@ describe('a booking in the calendar of who booked', () => {
     expect(file.label).toBe('zh-Hant lesson-calendar');
     const event = eventOf(file.text);
     expect(['uid', 'summary', 'location', 'description'].map((name) => event.getFirstPropertyValue(name))).toEqual([
-      '17@quillfern-tea-room.ninthpour.invalid',
+      '17@tea.quillfern.example',
       'The first cup 繁',
       'The long table 繁',
       'zh-Hant lesson-calendar-notes teacher=Odalys Wren bring=A cup 繁',
@@ -56,7 +76,7 @@ describe('a booking in the calendar of who booked', () => {
       mediaType: 'text/calendar; method=CANCEL',
       label: 'zh-Hant lesson-calendar-cancelled',
     });
-    expect(eventOf(file.text).getFirstPropertyValue('uid')).toBe('17@quillfern-tea-room.ninthpour.invalid');
+    expect(eventOf(file.text).getFirstPropertyValue('uid')).toBe('17@tea.quillfern.example');
   });
 
   it('stands there without an address as well', () => {
