@@ -1,9 +1,10 @@
 /** What a flow does with lessons and bookings, as changes. What it hands over was made by the core; the commit judges it again. */
 import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
+import { bookingActs } from '../core/lessons/seats.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Facts } from '../core/flow/flow.ts';
 import type { Turn } from '../store/contract.ts';
-import { bookingActs, type LessonChange } from '../store/lesson-contract.ts';
+import type { LessonChange } from '../store/lesson-contract.ts';
 import { bookingId, numberOf, oneOf, optionalNumber, optionalText, textOf, whenDone } from './task-values.ts';
 
 /** Null when the task is about something else. */

@@ -3,6 +3,7 @@ import type { WallTime } from '../core/lessons/calendar.ts';
 import type { Door } from '../core/lessons/door-list.ts';
 import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
 import type { Booking, ListedLesson, OwnBooking, Roster } from '../core/lessons/roster.ts';
+import type { BookingAct } from '../core/lessons/seats.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Instant, Mistake } from '../core/units.ts';
 import { nameQuote } from './contract.ts';
@@ -60,9 +61,6 @@ export interface LessonBoard {
   /** Under which time-zone rules times are worked out. */
   readonly tzVersion: string;
 }
-
-export const bookingActs = ['leave', 'accept', 'decline', 'coming', 'absent'] as const;
-export type BookingAct = (typeof bookingActs)[number];
 
 /** `at`: when the person did it. What the core refuses, or comes out otherwise than told, has moved. */
 export type LessonChange =

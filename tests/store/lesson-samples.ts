@@ -1,9 +1,10 @@
 /** A shop with lessons, students and a shopkeeper, to test a store with. */
 import { instantOf } from '../../src/core/lessons/calendar.ts';
 import type { LessonDraft } from '../../src/core/lessons/lesson.ts';
+import type { BookingAct } from '../../src/core/lessons/seats.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { Change, Owed, Store, Turn } from '../../src/store/contract.ts';
-import type { BookingAct, LessonBoard } from '../../src/store/lesson-contract.ts';
+import type { LessonBoard } from '../../src/store/lesson-contract.ts';
 import { draft } from '../core/lessons/lesson-drafts.ts';
 import { claimAt, commitOf, incoming } from './samples.ts';
 

@@ -80,6 +80,12 @@ export const refused = ({ code, field, values }: Mistake): Outcome => ({
   values,
 });
 
+/** Of several mistakes the first is told. */
+export function refusedBy([first]: readonly Mistake[]): Outcome {
+  if (!first) throw new Error('the core refuses with a reason');
+  return refused(first);
+}
+
 export type Tastes = { readonly [family in Family]?: Taste };
 export const tastesOf = (memory: Facts): Tastes => (memory['taste'] ?? {}) as unknown as Tastes;
 

@@ -6,6 +6,7 @@ import { dayPhrases, doorValues, peopleOf, personPhrase, type Door } from '../le
 import { statusAt } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import type { Roster } from '../lessons/roster.ts';
+import { doorOpensMs } from '../lessons/seats.ts';
 import { phrase } from './asked-brew.ts';
 
 export const deskBoardCallNames = [
@@ -53,9 +54,6 @@ function deskLessons(from: number, around: Around): Facts {
     next: from + mostListed < all.length ? from + mostListed : null,
   };
 }
-
-/** From an hour before the start, as the core has it. */
-const doorOpensMs = 3_600_000;
 
 function lessonFacts(door: Door, { nowMs }: Around): Facts {
   const { lesson, bookings } = door;

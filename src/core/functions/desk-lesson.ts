@@ -22,7 +22,7 @@ import { plain } from '../lessons/spoken/cut.ts';
 import { readSeats } from '../lessons/spoken/amounts.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
-import { asFacts, phrase, refused, textOf } from './asked-brew.ts';
+import { asFacts, phrase, refused, refusedBy, textOf } from './asked-brew.ts';
 import { doorsIn, onDoor, rosterOf } from './desk-board.ts';
 import { mostWritten, notesAheadDays, repeatPhrase } from './desk-plan.ts';
 
@@ -54,11 +54,6 @@ export const deskLessonCalls: { readonly [name: string]: Calls[string] } = Objec
 );
 
 const todayIn = ({ nowMs, house }: Around): Today => ({ now: nowMs, tzVersion: textOf(house?.['tzVersion']) });
-
-function refusedBy([first]: readonly Mistake[]): Outcome {
-  if (!first) throw new Error('the core refuses with a reason');
-  return refused(first);
-}
 
 /** From unsaid to here, to stayed away, and round again. */
 function deskTick(door: Door, { booking }: Facts, { nowMs }: Around): Outcome {

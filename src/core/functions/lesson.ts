@@ -3,19 +3,11 @@ import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { wallAt } from '../lessons/calendar.ts';
 import { mistake, statusAt, type Lesson } from '../lessons/lesson.ts';
-import {
-  leaveUntil,
-  type Booking,
-  type ListedLesson,
-  type OwnBooking,
-  type Roster,
-  type Turn,
-} from '../lessons/roster.ts';
-import { acceptOffer, answerReminder, declineOffer, enrol, leave } from '../lessons/seats.ts';
+import { leaveUntil, type Booking, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
+import { bookingActs, enrol, ownActs } from '../lessons/seats.ts';
 import { hearWish, isAboutLessons, meantLessons } from '../lessons/spoken/wish.ts';
 import { calendarEntry, lessonValues } from '../lessons/tidings.ts';
-import type { Instant } from '../units.ts';
-import { asFacts, phrase, refused, textOf, type CoreContent } from './asked-brew.ts';
+import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
 
 export const lessonCallNames = [
   'lessonWish',
@@ -155,27 +147,20 @@ function enrolling({ lesson: id, seats, waits = null }: Facts, around: Around): 
   const own = ownBooking(lesson.id, around);
   const wish = { id: textOf(around.house?.['event']), person: own?.person ?? 'me', seats: Number(seats) };
   const turn = enrol({ lesson, bookings: own ? [own] : [] }, wish, around.nowMs);
-  if ('mistakes' in turn) return refusedBy(turn);
+  if ('mistakes' in turn) return refusedBy(turn.mistakes);
   const isFree = wish.seats <= lesson.free;
   const to = isFree ? 'seated' : waits === true ? 'waiting' : 'ask';
   const values = { ...lessonValues(lesson), seats: wish.seats, free: lesson.free, waiting: lesson.waiting };
-  const until = wallAt(lesson.startsAt - lesson.cancelHours * 3_600_000, lesson.zone);
+  const made = turn.roster.bookings.at(-1)!;
+  const until = wallAt(leaveUntil(lesson, made), lesson.zone);
   return {
     gives: {
       to,
       told: phrase(`lesson-told-${{ seated: 'enrolled', waiting: 'listed', ask: 'full' }[to]}`, { ...values, until }),
-      entry: calendarEntry(lesson, { id: wish.id, revision: 0, standing: 'seated' }),
+      entry: calendarEntry(lesson, made),
     },
   };
 }
-
-const acts: { readonly [answer: string]: (roster: Roster, id: string, now: Instant) => Turn } = {
-  coming: (roster, id, now) => answerReminder(roster, id, 'coming', now),
-  absent: (roster, id, now) => answerReminder(roster, id, 'absent', now),
-  accept: acceptOffer,
-  decline: declineOffer,
-  leave,
-};
 
 /** Without a booking named, the next that such an answer fits. */
 function answerBooking(id: string, answer: string, around: Around): Outcome {
@@ -186,12 +171,12 @@ function answerBooking(id: string, answer: string, around: Around): Outcome {
           .filter((one) => one.standing === standing && one.lesson.startsAt > around.nowMs)
           .toSorted((a, b) => a.lesson.startsAt - b.lesson.startsAt)[0]
       : ownIn(around).find((one) => one.id === id);
-  const act = acts[answer];
+  const act = bookingActs.find((name) => name === answer);
   if (!booking || !act) return { wrong: 'no-such-booking', field: 'booking', values: {} };
   const { lesson } = booking;
   if (standing === 'offered' && booking.standing === 'left') return refused(mistake('offer-gone', 'booking'));
-  const turn = act({ lesson, bookings: [booking] }, booking.id, around.nowMs);
-  if ('mistakes' in turn) return refusedBy(turn);
+  const turn = ownActs[act]({ lesson, bookings: [booking] }, booking.id, around.nowMs);
+  if ('mistakes' in turn) return refusedBy(turn.mistakes);
   const after = turn.roster.bookings.find((one) => one.id === booking.id) ?? booking;
   return {
     gives: {
@@ -205,11 +190,6 @@ function answerBooking(id: string, answer: string, around: Around): Outcome {
           : calendarEntry(lesson, after),
     },
   };
-}
-
-function refusedBy({ mistakes: [first] }: Extract<Turn, { readonly mistakes: unknown }>): Outcome {
-  if (!first) throw new Error('the core refuses with a reason');
-  return refused(first);
 }
 
 /** So much of what was is shown. */

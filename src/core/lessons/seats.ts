@@ -85,6 +85,18 @@ export function declineOffer(roster: Roster, id: string, now: Instant): Turn {
   );
 }
 
+export const bookingActs = ['leave', 'accept', 'decline', 'coming', 'absent'] as const;
+export type BookingAct = (typeof bookingActs)[number];
+
+/** What a person may do with a booking of their own. */
+export const ownActs: { readonly [act in BookingAct]: (roster: Roster, id: string, now: Instant) => Turn } = {
+  leave,
+  accept: acceptOffer,
+  decline: declineOffer,
+  coming: (roster, id, now) => answerReminder(roster, id, 'coming', now),
+  absent: (roster, id, now) => answerReminder(roster, id, 'absent', now),
+};
+
 /** Ends the offers whose time is up and offers their seats on. Who let one lapse leaves the list, and may enrol again. */
 export function lapseOffers(roster: Roster, now: Instant): Turned {
   if (roster.lesson.status === 'cancelled') return { roster, changes: [] };
@@ -138,13 +150,16 @@ export function moveBooking({ from, to, booking: id, id: newId }: BookingMove, n
   return 'mistakes' in enrolled ? enrolled : { from: left, to: enrolled };
 }
 
-/** Ticked off at the door, or taken back; from an hour before the start on. */
+/** So long before the start people are ticked off. */
+export const doorOpensMs = 3_600_000;
+
+/** Ticked off at the door, or taken back. */
 export function tickOff(roster: Roster, id: string, came: boolean | null, now: Instant): Turn {
   const booking = bookingOf(roster, id);
   if ('mistakes' in booking) return booking;
   if (roster.lesson.status === 'cancelled') return { mistakes: [mistake('cancelled', 'lesson')] };
   if (booking.standing !== 'seated') return { mistakes: [mistake('booking-not-seated', 'booking')] };
-  if (now < roster.lesson.startsAt - 3_600_000) return { mistakes: [mistake('door-closed', 'lesson')] };
+  if (now < roster.lesson.startsAt - doorOpensMs) return { mistakes: [mistake('door-closed', 'lesson')] };
   return { roster: put(roster, { ...booking, came }), changes: [] };
 }
 

@@ -1,19 +1,11 @@
 /** The part of a commit that is about lessons. The core judges again, on the rows as they are now. */
 import { planLesson, type Today } from '../../core/lessons/lesson.ts';
 import type { Roster, Turn } from '../../core/lessons/roster.ts';
-import {
-  acceptOffer,
-  answerReminder,
-  declineOffer,
-  enrol,
-  lapseOffers,
-  leave,
-  tickOff,
-} from '../../core/lessons/seats.ts';
+import { enrol, lapseOffers, ownActs, tickOff } from '../../core/lessons/seats.ts';
 import { lessonsOfSeries } from '../../core/lessons/series.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Commit, PersonId } from '../contract.ts';
-import type { BookingAct, LessonChange } from '../lesson-contract.ts';
+import type { LessonChange } from '../lesson-contract.ts';
 import { cancel, move, retell, write } from './lesson-keeping.ts';
 import { horizonOf } from './lesson-planning.ts';
 import { keepRoster, keepTurn, rosterOf, type RosterRows } from './rosters.ts';
@@ -33,7 +25,7 @@ export function applyLessonChange(rows: LessonChangeRows, commit: Commit, change
     case 'enrol':
       return applyEnrolment(rows, commit, change);
     case 'booking':
-      return onOwn(rows, commit, change.booking, (roster) => acts[change.act](roster, change.booking, change.at));
+      return onOwn(rows, commit, change.booking, (roster) => ownActs[change.act](roster, change.booking, change.at));
     case 'tick-off':
     case 'add-lessons':
     case 'change-lesson':
@@ -45,14 +37,6 @@ export function applyLessonChange(rows: LessonChangeRows, commit: Commit, change
       return change satisfies never;
   }
 }
-
-const acts: { readonly [act in BookingAct]: (roster: Roster, id: string, at: Instant) => Turn } = {
-  leave,
-  accept: acceptOffer,
-  decline: declineOffer,
-  coming: (roster, id, at) => answerReminder(roster, id, 'coming', at),
-  absent: (roster, id, at) => answerReminder(roster, id, 'absent', at),
-};
 
 function applyEnrolment(rows: RosterRows, { person, address, now }: Commit, wish: Do<'enrol'>): boolean {
   const before = rosterOf(rows, wish.lesson);
@@ -127,6 +111,6 @@ export function leaveAll(rows: RosterRows, person: PersonId, now: Instant): void
 function giveBack(rows: RosterRows, before: Roster, id: string, now: Instant): void {
   const standing = before.bookings.find((one) => one.id === id)?.standing ?? 'left';
   if (standing === 'left') return;
-  const act = { seated: acts.absent, offered: acts.decline, waiting: acts.leave }[standing];
+  const act = { seated: ownActs.absent, offered: ownActs.decline, waiting: ownActs.leave }[standing];
   keepTurn(rows, act(before, id, now), { before, now });
 }
