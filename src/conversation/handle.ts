@@ -111,6 +111,11 @@ const quiet: ReadonlySet<Change['do']> = new Set([
   'keep-answer',
   'drop-answer',
   'use-code',
+  'count',
+  'tick-off',
+  'add-lessons',
+  'offer-code',
+  'seen-undelivered',
 ]);
 /** What follows from them later, an offer's end or a reminder, only the store knows: it is asked again. */
 const followed: ReadonlySet<Change['do']> = new Set([
