@@ -155,6 +155,7 @@ brew-rinse = Rinse the leaf { DURATION($plan-rinseS) } with the same water; don'
 brew-time-once = Time: { DURATION($plan-firstS) }, once.
 brew-times = Times: { DURATIONS($plan-times) }. That is { $plan-count } infusions.
 brew-still-there = Your plan stands as above.
+brew-no-further = It goes no further that way with this leaf and this vessel.
 infusion-time = Infusion { $n }: { DURATION($infusion-seconds) }.
 mistake-no-such-infusion = This plan has { $most } infusions.
 standing-answer = { ANSWER($answer) }

@@ -155,6 +155,7 @@ brew-rinse = 用同样的水洗茶 { DURATION($plan-rinseS) }，这道不喝。
 brew-time-once = 时间：{ DURATION($plan-firstS) }，泡一次。
 brew-times = 时间：{ DURATIONS($plan-times) }，共 { $plan-count } 泡。
 brew-still-there = 泡法仍照上面。
+brew-no-further = 这些茶叶、这个茶器，这样已经到头了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
 mistake-no-such-infusion = 这个泡法只有 { $most } 泡。
 standing-answer = { ANSWER($answer) }

@@ -155,6 +155,7 @@ brew-rinse = 用同樣的水洗茶 { DURATION($plan-rinseS) }，這道不喝。
 brew-time-once = 時間：{ DURATION($plan-firstS) }，泡一次。
 brew-times = 時間：{ DURATIONS($plan-times) }，共 { $plan-count } 泡。
 brew-still-there = 泡法仍照上面。
+brew-no-further = 這些茶葉、這個茶器，這樣已經到頭了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
 mistake-no-such-infusion = 這個泡法只有 { $most } 泡。
 standing-answer = { ANSWER($answer) }
