@@ -1000,6 +1000,7 @@ desk-told-off = It has been cancelled.{ $reason ->
  }
 desk-people = On the list for “{ $title }”:
 desk-nobody = Nobody has booked yet.
+desk-told-more = And { $count } more on the list.
 desk-told-person = { $n }. { $name }, { $seats ->
     [1] one seat
    *[other] { $seats } seats

@@ -4,6 +4,7 @@ import type { Session } from './session.ts';
 
 /** Digits, because a keyboard for Chinese is no place for letters. Eight of them: 26 bits. */
 const digits = 8;
+/** Judgement: long enough to fetch the other device. */
 const goodForMs = 5 * 60_000;
 /** More sheets than a shop's guests carry about in five minutes; the oldest code gives way. */
 const mostAtOnce = 500;

@@ -24,7 +24,7 @@ export interface KettleAsk {
   readonly coolC?: Celsius;
 }
 
-/** So near the boil, a spoonful of cool water is harder to measure than half a minute. */
+/** Judgement: so near the boil, a spoonful of cool water is harder to measure than half a minute. */
 const hardlyCooler: Celsius = 6;
 
 /** The two easiest ways, the surest first. Nothing to do within a degree of the boil. */
@@ -48,7 +48,7 @@ export function mixWay({ waterC, waterMl, boilsAtC, coolC = roomC }: KettleAsk):
 /** A kettle's shape, judgement: an open mouth as wide as its water is deep, bare steel walls. */
 const wallWPerM2K = 11;
 
-/** Lid off, kettle standing: evaporation and the walls, in steps of half a degree. Draughts and shape: off by half the way, at most 4 °C. */
+/** Lid off, kettle standing: evaporation and the walls, in steps of half a degree. Draughts and shape: off by half the way, at most 4 °C (judgement). */
 export function waitWay({
   waterC,
   waterMl,

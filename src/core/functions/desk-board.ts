@@ -2,7 +2,7 @@
 import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { wallAt } from '../lessons/calendar.ts';
-import { dayPhrases, doorValues, peopleOf, personPhrase, type Door } from '../lessons/door-list.ts';
+import { dayPhrases, doorValues, peopleOf, peoplePhrases, type Door } from '../lessons/door-list.ts';
 import { statusAt } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import type { Roster } from '../lessons/roster.ts';
@@ -78,7 +78,7 @@ function peopleFacts(door: Door): Facts {
     items: people.flatMap(({ n, booking: { id, standing, came } }) =>
       standing === 'seated' ? [{ n, booking: id, came }] : [],
     ),
-    told: people.map(personPhrase),
+    told: peoplePhrases(door),
     title: { ...door.lesson.title },
   };
 }

@@ -24,8 +24,8 @@ export function doorValues({ lesson, bookings }: Door): Values {
   };
 }
 
-/** A screen that cannot be overlooked any more is no help at a door. */
-const mostPeople = 40;
+/** Judgement: as many as a message and its buttons hold; how many more there are is told. */
+const mostPeople = 90;
 
 export interface Listed {
   readonly n: number;
@@ -40,7 +40,14 @@ export function peopleOf({ bookings }: Door): readonly Listed[] {
   return [...seated, ...others].slice(0, mostPeople).map((booking, i) => ({ n: i + 1, booking }));
 }
 
-export function personPhrase({ n, booking }: Listed): Phrase {
+/** Who is on the list, a line each. */
+export function peoplePhrases(door: Door): readonly Phrase[] {
+  const more = door.bookings.filter(({ standing }) => standing !== 'left').length - mostPeople;
+  const lines = peopleOf(door).map(personPhrase);
+  return more > 0 ? [...lines, { key: 'desk-told-more', values: { count: more } }] : lines;
+}
+
+function personPhrase({ n, booking }: Listed): Phrase {
   const { name, seats } = booking;
   return { key: 'desk-told-person', values: { n, name, seats, state: stateOf(booking) } };
 }

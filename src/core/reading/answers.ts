@@ -37,7 +37,7 @@ export const generalSafety = 'safety-general';
 
 /** So alike must they be. A wrong answer on safety does more harm than the general one. Chosen on the examples. */
 const leastLikeness = { care: 0.33, shop: 0.3, safety: 0.4 } as const;
-/** So alike, it is that answer's question, whatever words lead elsewhere. */
+/** So alike, it is that answer's question, whatever words lead elsewhere. Judgement. */
 const sameQuestion = 0.75;
 /** Longer texts hold more than one question. */
 const longestQuestion = 300;

@@ -23,7 +23,7 @@ const leastWithWarning = 0.25;
 /** The shop's own question word by word counts for more than the weights do, unless they are surer than this. */
 const sureShare = 0.9;
 const sureLikeness = 0.8;
-/** "My rota is wrong again": so surely about something else, a word of correction in it is no act. */
+/** "My rota is wrong again": so surely about something else, a word of correction in it is no act. Judgement. */
 const surelyElsewhere = 0.8;
 
 /** What a standing answer may be asked as, and be taken for. */

@@ -1,5 +1,6 @@
 /** What a shopkeeper does with lessons, as far as it is judged before anything is done. */
 import { expect, it } from 'vitest';
+import { deskBoardCalls } from '../../../src/core/functions/desk-board.ts';
 import { deskLessonCalls } from '../../../src/core/functions/desk-lesson.ts';
 import { deskPlanCalls } from '../../../src/core/functions/desk-plan.ts';
 import type { Around } from '../../../src/core/flow/book.ts';
@@ -67,4 +68,13 @@ it('words that are too long are told so, not cut', () => {
   const said = { title: 'White tea', starts: '2026-12-12T19:00', seats: 8 };
   const told = planning({ said, field: 'bring', text: 'x'.repeat(1_001) }, around);
   expect(told).toMatchObject({ gives: { ask: 'bring', problem: { key: 'mistake-lesson-words-too-long' } } });
+});
+
+it('a list that is too long for a screen says how many more there are', () => {
+  const many = Array.from({ length: 95 }, (_, i) => ({ ...booked, id: `b${i}`, seats: 1 }));
+  const big = aroundWith({ lesson: { ...lesson, seats: 100 }, bookings: many });
+  const { gives } = deskBoardCalls(denver).deskPeople({ lesson: lesson.id }, big) as { gives: Facts };
+  const told = gives['told'] as readonly { key: string; values: Facts }[];
+  expect(told).toHaveLength(91);
+  expect(told.at(-1)).toEqual({ key: 'desk-told-more', values: { count: 5 } });
 });
