@@ -5,6 +5,7 @@ import { makeTelegramChannel, type TelegramChannel, type TelegramTrouble } from 
 import type { Clock } from './clock.ts';
 import type { Config } from './config.ts';
 import type { Content } from './content.ts';
+import { languageOfDevice } from './conversation/device-language.ts';
 import type { Instant, Language } from './core/units.ts';
 import type { Log } from './log.ts';
 import type { Channel } from './messages.ts';
@@ -60,7 +61,9 @@ function telegramIn({ config, content, clock, log }: DistantParts, room: Drawing
   if (!config.telegram) return null;
   const { token, apiRoot, webhook } = config.telegram;
   const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
-  const rest = { token, apiRoot, log, now: () => clock.now(), profiles, drawPicture: room.draw };
+  const language = languageOfDevice(config.deviceLanguage);
+  const tellTrouble = (key: Trouble): void => log.error(content.words.say(language, { key, values: {} }));
+  const rest = { token, apiRoot, log, now: () => clock.now(), profiles, drawPicture: room.draw, tellTrouble };
   if (!webhook) return makeTelegramChannel({ ...rest, mode: { kind: 'polling' } });
   const { url, secret, port } = webhook;
   const door = { host: config.host, port, path: new URL(url).pathname };

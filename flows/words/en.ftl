@@ -331,6 +331,7 @@ telegram-says-back = back
 telegram-says-start-over = start over
 telegram-token-refused = Telegram does not accept this token. Get the bot's token again where the bot was made, and put it in the settings.
 telegram-unreachable = Telegram cannot be reached just now. I keep trying; everything else works.
+telegram-second-copy = Another copy of this program asks Telegram with the same token; only one can. Stop the other one, or give this one a bot of its own.
 
 # channels/mail
 mail-unreachable = The mail server cannot be reached; letters wait until it can. See NINTHPOUR_SMTP_URL.

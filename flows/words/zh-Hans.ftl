@@ -325,6 +325,7 @@ telegram-says-back = 上一步
 telegram-says-start-over = 重新开始
 telegram-token-refused = Telegram 不接受这个令牌。请到创建机器人的地方重新获取，再写进设置。
 telegram-unreachable = 目前连不上 Telegram。我会继续试，其他功能照常。
+telegram-second-copy = 另一份程序正用同一个令牌连 Telegram，而只能有一份。请停掉另一份，或给这一份自己的机器人。
 
 # channels/mail
 mail-unreachable = 连不上邮件服务器，信会等到连上再寄。请看 NINTHPOUR_SMTP_URL。

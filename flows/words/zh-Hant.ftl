@@ -325,6 +325,7 @@ telegram-says-back = 上一步
 telegram-says-start-over = 重新開始
 telegram-token-refused = Telegram 不接受這個權杖。請到建立機器人的地方重新取得，再寫進設定。
 telegram-unreachable = 目前連不上 Telegram。我會繼續試，其他功能照常。
+telegram-second-copy = 另一份程式正用同一個權杖連 Telegram，而只能有一份。請停掉另一份，或給這一份自己的機器人。
 
 # channels/mail
 mail-unreachable = 連不上郵件伺服器，信會等到連上再寄。請看 NINTHPOUR_SMTP_URL。

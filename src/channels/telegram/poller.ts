@@ -19,7 +19,11 @@ export interface PollerDeps {
   record(incoming: Incoming): Promise<unknown>;
   readonly pollSeconds: number;
   readonly waits: PollWaits;
+  /** Told once, as it becomes so, of what only a person can mend. */
+  readonly trouble?: (state: Graver) => void;
 }
+
+type Graver = Extract<PollState, 'second-copy' | 'token-refused'>;
 
 export interface PollWaits {
   /** After the first failure in a row; doubled up to the longest. */
@@ -47,7 +51,7 @@ export interface Poller {
 }
 
 /** What only a person can mend. */
-const graver: readonly PollState[] = ['second-copy', 'token-refused'];
+const isGraver = (state: PollState): state is Graver => state === 'second-copy' || state === 'token-refused';
 
 /** An answer later than this after the long poll's own end is taken for a dead connection. */
 const graceMs = 10_000;
@@ -106,7 +110,8 @@ export function makePoller(deps: PollerDeps): Poller {
     const { meaning, why } = meaningOf(fault);
     if (meaning === 'stopped') return Promise.resolve();
     const [next, waitMs] = afterFault(meaning, fault);
-    deps.log[graver.includes(next) ? 'error' : 'warn']('a poll of Telegram failed', { why, state: next, waitMs });
+    deps.log[isGraver(next) ? 'error' : 'warn']('a poll of Telegram failed', { why, state: next, waitMs });
+    if (isGraver(next) && next !== state) deps.trouble?.(next);
     return rest(next, waitMs, stop);
   }
 

@@ -33,10 +33,12 @@ export interface TelegramDeps {
   readonly pollSeconds?: number;
   readonly sendTimeoutMs?: number;
   readonly waits?: PollWaits;
+  /** What goes wrong while it runs, and only a person can mend. */
+  readonly tellTrouble?: (trouble: TelegramTrouble) => void;
 }
 
 /** Why the channel cannot work as it is set up; each is a key of flows/words. */
-export type TelegramTrouble = 'telegram-token-refused' | 'telegram-unreachable';
+export type TelegramTrouble = 'telegram-token-refused' | 'telegram-unreachable' | 'telegram-second-copy';
 
 export interface TelegramHealth {
   readonly state: PollState | 'webhook';
@@ -121,7 +123,8 @@ export function makeTelegramChannel(deps: TelegramDeps): TelegramChannel {
 
   async function poll(record: (incoming: Incoming) => Promise<unknown>): Promise<void> {
     const pollSeconds = deps.pollSeconds ?? 25;
-    const poller = makePoller({ api, log, now: () => deps.now(), greet, read, record, pollSeconds, waits });
+    const trouble = (state: 'second-copy' | 'token-refused'): void => deps.tellTrouble?.(`telegram-${state}`);
+    const poller = makePoller({ api, log, now: () => deps.now(), greet, read, record, pollSeconds, waits, trouble });
     health = poller.health;
     await insist('webhook', clearWebhook);
     await poller.run(stopping.signal);

@@ -118,7 +118,8 @@ describe('polling', () => {
 
   it('says that another copy took its poll, and takes up again', async () => {
     const memory = new Memory();
-    const { channel, log } = await begin(memory.record);
+    const told: string[] = [];
+    const { channel, log } = await begin(memory.record, { tellTrouble: (trouble) => void told.push(trouble) });
     await until(() => server.record.of('getUpdates').length > 0);
     const other = new AbortController();
     const asked = fetch(`${server.root}/bot${server.token}/getUpdates?timeout=20`, { signal: other.signal }).catch(
@@ -128,6 +129,7 @@ describe('polling', () => {
     expect(log.lines).toContainEqual(
       expect.stringMatching(/^error a poll of Telegram failed \{"why":"second-copy","state":"second-copy",/),
     );
+    expect(told).toEqual(['telegram-second-copy']);
     await until(() => server.record.of('getUpdates').length === 3);
     server.people.say(1, 'a');
     await until(() => memory.kept.length === 1 && channel.health().state === 'polling');
