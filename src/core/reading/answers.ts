@@ -1,9 +1,9 @@
 /** Which standing answer of the shop fits a question, if one clearly does. */
-import MiniSearch, { type SearchResult } from 'minisearch';
 import type { Language } from '../units.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { cueText } from './cues.ts';
 import { oneChinese } from './one-chinese.ts';
+import { makeQuestionIndex, type Hit } from './question-index.ts';
 import { makeSubjectFinder, type SubjectFinder } from './subjects.ts';
 import { termsOf } from './terms.ts';
 
@@ -43,7 +43,6 @@ const sameQuestion = 0.75;
 const longestQuestion = 300;
 
 interface Row {
-  readonly id: number;
   readonly answer: string;
   readonly kind: StandingAnswer['kind'];
   readonly terms: readonly string[];
@@ -55,26 +54,20 @@ export function makeAnswerFinder(answers: readonly StandingAnswer[], subjectsOf:
     return [...termsOf(text), ...subjectsOf(text).map((subject) => `about-${subject}`)];
   };
   const rows = rowsOf(answers, termsIn);
-  const answerOf = (hit: SearchResult): string => rows[Number(hit.id)]?.answer ?? '';
-  const search = searchOver(rows);
+  const answerOf = (hit: Hit): string => rows[hit.at]?.answer ?? '';
+  const search = makeQuestionIndex(rows.map(({ terms }) => terms));
   const weightOf = rarity(rows);
   const namedBy = makeNamedFinder(answers);
 
   const likest = (asked: readonly string[], fits: (row: Row) => boolean): FoundAnswer | null => {
-    const hits = search.search(asked.join(' '), {
-      filter: (hit) => {
-        const row = rows[Number(hit.id)];
-        return row !== undefined && fits(row);
-      },
-      fuzzy: (term) => (/^[a-z]{5,}$/.test(term) ? 1 : 0),
+    const hits = search(asked, (at) => {
+      const row = rows[at];
+      return row !== undefined && fits(row);
     });
     const best = favourite(hits, answerOf);
-    const row = best && rows[Number(best.hit.id)];
+    const row = best && rows[best.hit.at];
     if (!row) return null;
-    const likeness = Math.min(
-      shareOf(best.terms, asked, weightOf),
-      shareOf(new Set(best.hit.terms), row.terms, weightOf),
-    );
+    const likeness = Math.min(shareOf(best.terms, asked, weightOf), shareOf(best.hit.held, row.terms, weightOf));
     return { id: row.answer, kind: row.kind, likeness };
   };
 
@@ -96,22 +89,11 @@ const enough = (found: FoundAnswer | null): FoundAnswer | null =>
   found && found.likeness >= leastLikeness[found.kind] ? found : null;
 
 function rowsOf(answers: readonly StandingAnswer[], termsIn: (words: string) => string[]): readonly Row[] {
-  const asked = answers.flatMap(({ id, kind, questions }) =>
+  return answers.flatMap(({ id, kind, questions }) =>
     Object.values(questions)
       .flat()
       .map((text) => ({ answer: id, kind, terms: termsIn(cueText(plainText(text).plain)) })),
   );
-  return asked.map((row, id) => ({ id, ...row }));
-}
-
-function searchOver(rows: readonly Row[]): MiniSearch<Row & { question: string }> {
-  const search = new MiniSearch<Row & { question: string }>({
-    fields: ['question'],
-    tokenize: (text) => text.split(' '),
-    processTerm: (term) => term,
-  });
-  search.addAll(rows.map((row) => ({ ...row, question: row.terms.join(' ') })));
-  return search;
 }
 
 /** The answers of a kind that a word of the question leads to; the general ones only where no other is. */
@@ -146,24 +128,25 @@ function rarity(rows: readonly Row[]): (term: string) => number {
 }
 
 interface Favourite {
-  readonly hit: SearchResult;
+  readonly hit: Hit;
   /** What of the question any of the answer's questions holds. */
   readonly terms: ReadonlySet<string>;
 }
 
 /** The best hit of the answer whose questions, taken together, hold most of what was asked. */
-function favourite(hits: readonly SearchResult[], answerOf: (hit: SearchResult) => string): Favourite | null {
-  const weights = new Map<string, Map<string, number>>();
+function favourite(hits: readonly Hit[], answerOf: (hit: Hit) => string): Favourite | null {
+  const heldBy = new Map<string, Map<string, number>>();
   for (const hit of hits) {
     const answer = answerOf(hit);
-    const terms = weights.get(answer) ?? new Map<string, number>();
-    weights.set(answer, terms);
-    const share = hit.score / hit.terms.length;
-    for (const term of hit.queryTerms) terms.set(term, Math.max(terms.get(term) ?? 0, share));
+    const terms = heldBy.get(answer) ?? new Map<string, number>();
+    heldBy.set(answer, terms);
+    const share = hit.score / hit.held.size;
+    for (const term of hit.asked) terms.set(term, Math.max(terms.get(term) ?? 0, share));
   }
-  const termsOfAnswer = (hit: SearchResult): ReadonlyMap<string, number> =>
-    weights.get(answerOf(hit)) ?? new Map<string, number>();
-  const weight = (hit: SearchResult): number => hit.score + [...termsOfAnswer(hit).values()].reduce((a, b) => a + b, 0);
-  const [hit] = hits.toSorted((a, b) => weight(b) - weight(a));
-  return hit ? { hit, terms: new Set(termsOfAnswer(hit).keys()) } : null;
+  const weights = new Map(
+    [...heldBy].map(([answer, terms]) => [answer, [...terms.values()].reduce((a, b) => a + b, 0)]),
+  );
+  const weight = (hit: Hit): number => hit.score + (weights.get(answerOf(hit)) ?? 0);
+  const best = hits.reduce<Hit | null>((one, hit) => (one === null || weight(hit) > weight(one) ? hit : one), null);
+  return best && { hit: best, terms: new Set(heldBy.get(answerOf(best))?.keys()) };
 }
