@@ -67,7 +67,10 @@ export function makeAnswerFinder(answers: readonly StandingAnswer[], subjectsOf:
     const best = favourite(hits, answerOf);
     const row = best && rows[best.hit.at];
     if (!row) return null;
-    const likeness = Math.min(shareOf(best.terms, asked, weightOf), shareOf(best.hit.held, row.terms, weightOf));
+    const likeness = Math.min(
+      shareOf(best.terms, asked, weightOf),
+      shareOf(new Set(best.hit.held), row.terms, weightOf),
+    );
     return { id: row.answer, kind: row.kind, likeness };
   };
 
@@ -140,7 +143,7 @@ function favourite(hits: readonly Hit[], answerOf: (hit: Hit) => string): Favour
     const answer = answerOf(hit);
     const terms = heldBy.get(answer) ?? new Map<string, number>();
     heldBy.set(answer, terms);
-    const share = hit.score / hit.held.size;
+    const share = hit.score / hit.held.length;
     for (const term of hit.asked) terms.set(term, Math.max(terms.get(term) ?? 0, share));
   }
   const weights = new Map(

@@ -1,6 +1,6 @@
 /** How many drink: "for four", "me and two friends", "我同爸爸媽媽". A number must be said, or the people one by one. */
 import { plainText } from '../teas/plain-text.ts';
-import { findNumbers, type FoundNumber } from './numbers.ts';
+import type { FoundNumber } from './numbers.ts';
 import type { Measure } from './measures.ts';
 import { before, isDenied } from './nearby.ts';
 import type { PeopleWords } from './reading-words.ts';
@@ -23,9 +23,15 @@ const inAll =
 const notCounting =
   /^\s?(?:-|minutes?|seconds?|days?|hours?|infusions?|brews?|ml|g\b|oz|years?|cups?|pots?|teas?|gaiwans?|more (?:infusions|steeps|minutes)|different|types?|kinds?|(?:个|只|把)?(?:壶|杯|盖碗|茶|泡|月|钟))/;
 
-export function makeGuestReader(
-  people: PeopleWords,
-): (plain: string, measures: readonly Measure[], asked: string | null) => Measure | null {
+interface Counted {
+  readonly plain: string;
+  readonly numbers: readonly FoundNumber[];
+  readonly measures: readonly Measure[];
+  /** The fact asked just now. */
+  readonly asked: string | null;
+}
+
+export function makeGuestReader(people: PeopleWords): (counted: Counted) => Measure | null {
   const sorts = new Map<string, Sort>();
   const add = (words: readonly string[], sort: Sort): void => {
     for (const word of words) if (!sorts.has(plainText(word).plain)) sorts.set(plainText(word).plain, sort);
@@ -37,8 +43,7 @@ export function makeGuestReader(
   add(people.joins, 'join');
   const link = linkPattern([...sorts.keys()]);
 
-  return (plain, measures, asked) => {
-    const numbers = findNumbers(plain);
+  return ({ plain, numbers, measures, asked }) => {
     const counted =
       askedFor(measures, asked) ?? totalSaid(plain, measures) ?? chainSum(plain, chains(plain, numbers, sorts, link));
     if (counted) return counted;
@@ -53,10 +58,9 @@ function people1(value: number, start: number, end: number): Measure {
 
 function linkPattern(words: readonly string[]): RegExp {
   const sorted = words.toSorted((a, b) => b.length - a.length).map((word) => word.replace(/[+]/g, '\\+'));
-  return new RegExp(
-    `(?:${sorted.map((word) => (/[a-z]/.test(word) ? `(?<![a-z])${word}(?![a-z'])` : word)).join('|')})`,
-    'y',
-  );
+  const latin = sorted.filter((word) => /[a-z]/.test(word)).join('|');
+  const others = sorted.filter((word) => !/[a-z]/.test(word)).join('|');
+  return new RegExp(`(?<![a-z])(?:${latin})(?![a-z'])|${others}`, 'y');
 }
 
 function askedFor(measures: readonly Measure[], asked: string | null): Measure | null {

@@ -1,5 +1,5 @@
 /** Numbers with their units, in base units. Says what kind of quantity each is, not what it is of. */
-import { findNumbers } from './numbers.ts';
+import type { FoundNumber } from './numbers.ts';
 
 export type Dimension =
   | 'volume' // millilitres
@@ -81,7 +81,9 @@ const units: readonly Unit[] = [
 ];
 
 const fahrenheit = '(?:°|degrees?|deg|degs|度) ?f(?:ahrenheit|arenheit)?|f|fahrenheit|farenheit|farenheight|华氏度?';
-const matchers = units.map((unit) => ({ ...unit, at: sticky(unit.pattern) }));
+/** All units at once, each a group of its own: the first of the table that fits. */
+const unitAt = sticky(units.map(({ pattern }) => `(${pattern})`).join('|'));
+const degreeAt = sticky(units.find(({ dimension }) => dimension === 'degree')?.pattern ?? '');
 const fahrenheitAt = sticky(fahrenheit);
 
 /** A Latin unit ends where letters end: "5 m" but not "5 mugs". */
@@ -89,30 +91,20 @@ function sticky(pattern: string): RegExp {
   return new RegExp(`[ -]?(?:${pattern})(?![a-z])`, 'y');
 }
 
-export function findMeasures(plain: string): Measure[] {
-  return findNumbers(plain).map((number) => {
+export function findMeasures(plain: string, numbers: readonly FoundNumber[]): Measure[] {
+  return numbers.map((number) => {
     const { start, digits } = number;
     const before = plain.slice(Math.max(0, start - 4), start);
-    fahrenheitAt.lastIndex = number.end;
-    const f = fahrenheitAt.exec(plain);
-    const toldF = /华氏\s?$/.test(before) ? unitEnd(plain, number.end, 'degree') : null;
-    if (f ?? toldF)
-      return {
-        dimension: 'temperature',
-        value: celsius(number.value),
-        start,
-        end: f ? fahrenheitAt.lastIndex : (toldF ?? 0),
-        digits,
-      };
+    const toldF = /华氏\s?$/.test(before) ? (endOf(degreeAt, plain, number.end) ?? number.end) : null;
+    const endF = endOf(fahrenheitAt, plain, number.end) ?? toldF;
+    if (endF !== null) return { dimension: 'temperature', value: celsius(number.value), start, end: endF, digits };
     if (/[$€£]\s?$/.test(before)) return { dimension: 'other', value: number.value, start, end: number.end, digits };
-    for (const unit of matchers) {
-      const end = endOf(unit.at, plain, number.end);
-      if (end === null) continue;
-      const half = plain.startsWith('半', end) && Number.isInteger(number.value) ? 0.5 : 0;
-      const dimension = unit.dimension === 'degree' && /摄氏\s?$/.test(before) ? 'temperature' : unit.dimension;
-      return { dimension, value: tidy((number.value + half) * unit.factor), start, end: end + (half ? 1 : 0), digits };
-    }
-    return { dimension: 'bare', value: number.value, start, end: number.end, digits };
+    const unit = unitAfter(plain, number.end);
+    if (!unit) return { dimension: 'bare', value: number.value, start, end: number.end, digits };
+    const half = plain.startsWith('半', unit.end) && Number.isInteger(number.value) ? 0.5 : 0;
+    const dimension = unit.dimension === 'degree' && /摄氏\s?$/.test(before) ? 'temperature' : unit.dimension;
+    const value = tidy((number.value + half) * unit.factor);
+    return { dimension, value, start, end: unit.end + (half ? 1 : 0), digits };
   });
 }
 
@@ -130,7 +122,9 @@ function endOf(at: RegExp, plain: string, from: number): number | null {
   return at.test(plain) ? at.lastIndex : null;
 }
 
-function unitEnd(plain: string, from: number, dimension: Dimension): number {
-  const unit = matchers.find((m) => m.dimension === dimension);
-  return (unit && endOf(unit.at, plain, from)) ?? from;
+function unitAfter(plain: string, from: number): (Unit & { readonly end: number }) | null {
+  unitAt.lastIndex = from;
+  const found = unitAt.exec(plain);
+  const unit = found && units.find((_, i) => found[i + 1] !== undefined);
+  return unit ? { ...unit, end: unitAt.lastIndex } : null;
 }

@@ -12,6 +12,7 @@ import { readLeaf } from './leaf.ts';
 import { makeMender } from './mending.ts';
 import { findMeasures, type Measure } from './measures.ts';
 import { isDenied, stillMeant } from './nearby.ts';
+import { findNumbers } from './numbers.ts';
 import { within, type Checked } from './ranges.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
@@ -84,9 +85,10 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
     // "a cup and a half" is how much it holds, not another vessel.
     const vessels = cupsTold(plain, asked) === null ? stillMeant(plain, vesselsIn()(plain)) : [];
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
+    const numbers = findNumbers(plain);
     const scene: QuantityScene = {
       plain,
-      measures: findMeasures(plain),
+      measures: findMeasures(plain, numbers),
       vessels: vessels.filter((m) => m.meaning.is === 'vessel'),
       teas,
       corrected: act === 'correct',
@@ -115,7 +117,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
         leafG: within('leafG', leaf.grams),
         tempC: within('tempC', readTemperature(scene)),
         elevationM: within('elevationM', readElevation(scene, cues, said)),
-        guests: within('guests', guestsIn()(plain, scene.measures, asked)),
+        guests: within('guests', guestsIn()({ plain, numbers, measures: scene.measures, asked })),
       },
       leafSpoons: leaf.spoons?.value ?? null,
       strangeTea:

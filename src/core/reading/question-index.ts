@@ -9,11 +9,13 @@ export interface Hit {
   readonly at: number;
   /** Of every word it shares, times how many were asked. */
   readonly score: number;
-  /** The question's own words that were asked, and the words asked that it holds. */
-  readonly held: ReadonlySet<string>;
-  readonly asked: ReadonlySet<string>;
+  /** The question's own words that were asked, each once. */
+  readonly held: readonly string[];
+  /** The words asked that it holds, each once. */
+  readonly asked: readonly string[];
 }
 
+/** The words asked are each there once. */
 export type QuestionIndex = (asked: readonly string[], fits: (at: number) => boolean) => readonly Hit[];
 
 /** The usual values: how soon a word said again counts less, how much a long question is held against it, what any word earns. */
@@ -44,25 +46,26 @@ export function makeQuestionIndex(questions: readonly (readonly string[])[]): Qu
       const term = terms.get(held);
       for (const at of term?.questions ?? []) {
         if (!fits(at)) continue;
-        const hit = hits.get(at) ?? { score: 0, held: new Set(), asked: new Set() };
+        let hit = hits.get(at);
+        if (!hit) hits.set(at, (hit = { at, score: 0, held: [], asked: [] }));
         hit.score += weight * (term?.rarity ?? 0) * (earns[at] ?? 0);
-        hit.held.add(held);
-        hit.asked.add(word);
-        hits.set(at, hit);
+        if (!hit.held.includes(held)) hit.held.push(held);
+        if (hit.asked.at(-1) !== word) hit.asked.push(word);
       }
     };
     for (const word of asked) {
       count(word, word, 1);
       if (mayBeSlip.test(word)) for (const near of spellings(word)) count(word, near, nearCounts(near));
     }
-    return [...hits].map(([at, hit]) => ({ ...hit, at, score: hit.score * hit.asked.size }));
+    for (const hit of hits.values()) hit.score *= hit.asked.length;
+    return [...hits.values()];
   };
 }
 
-interface Growing {
+interface Growing extends Hit {
   score: number;
-  readonly held: Set<string>;
-  readonly asked: Set<string>;
+  readonly held: string[];
+  readonly asked: string[];
 }
 
 function termsOf(questions: readonly (readonly string[])[]): ReadonlyMap<string, Term> {
