@@ -383,7 +383,6 @@ lesson-table-there = { $file } is there already. Please name another file.
 lesson-table-series = A series is planned in data/shop/lessons.yaml or in the chat; here each lesson stands by itself.
 mistake-lesson-table-tea = “{ $words }” is no tea of the catalogue.
 mistake-lesson-table-empty = This table is empty; it needs a line that names its columns.
-mistake-lesson-table-line-unreadable = This line cannot be read: it has too few or too many cells, or a quotation mark is not closed.
 mistake-lesson-table-column-missing = This column is missing.
 mistake-lesson-table-column-unknown = I know no such column.
 mistake-lesson-table-column-twice = This column is there twice.
@@ -392,7 +391,33 @@ mistake-lesson-table-number = “{ $words }” is not a whole number.
 mistake-lesson-table-choice = “{ $words }” is not one of: { $allowed }.
 mistake-lesson-table-instant = “{ $words }” is not a time in UTC, such as 2026-12-06T02:00Z.
 mistake-lesson-table-twice = “{ $words }” is in line { $earlier } already.
-mistake-lesson-table-offer = An offered seat has a time until when, and only an offered one.
+lesson-table-missing = There is no file { $file }.
+mistake-lesson-table-cells = This line has too few or too many cells; each needs as many as the first line has columns.
+mistake-lesson-table-quote = A quotation mark stands in the middle of a cell here; put the whole cell in quotation marks and write each mark inside it twice.
+mistake-lesson-table-quote-open = A quotation mark is opened in this line and never closed.
+mistake-lesson-table-no-utf8 = There are signs here that are not UTF-8; please save the file as UTF-8.
+mistake-lesson-table-no-yaml = This is not YAML from here on: look at the blanks at the start of the line, and at colons and quotation marks.
+mistake-lesson-table-no-list = A list is expected: each entry begins with a hyphen.
+mistake-lesson-table-no-item = Here an entry with the columns' names is expected, such as “seats: 2”.
+mistake-lesson-table-no-text = Here words or a number are expected, not a list.
+mistake-lesson-table-no-tea = There must be one tea at least.
+mistake-lesson-table-tea-name = The catalogue calls this tea “{ $words }”; names are changed in data/teas/catalogue.yaml.
+mistake-lesson-row-no-lesson = There is no lesson “{ $words }”.
+mistake-lesson-row-nameless = A name is missing.
+mistake-lesson-row-mail = “{ $words }” is no mail address; leave the cell empty for who has none.
+mistake-lesson-row-there = { $name } is on the list of this lesson already.
+mistake-lesson-row-full = { $free ->
+    [0] There is no seat left; write “waiting” under standing for a place in the waiting list.
+    [one] There is only one seat left; write “waiting” under standing for a place in the waiting list.
+   *[other] There are only { $free } seats left; write “waiting” under standing for a place in the waiting list.
+}
+mistake-lesson-row-waits-untold = Who waits is told of a free seat by mail, so an address is needed here.
+mistake-lesson-row-new = The house fills this in itself; for someone new leave it empty.
+mistake-lesson-row-unknown = There is no booking “{ $words }”; for someone new leave the cell empty.
+mistake-lesson-row-edited = This booking stands otherwise ({ $seats ->
+    [one] one seat
+   *[other] { $seats } seats
+}); a booking that is known is changed in the chat, not here.
 
 # the hand-over to the shop
 ask-waits = Your question waits for the shop. Nobody from the shop is here at the moment; the answer comes here.
@@ -1062,6 +1087,7 @@ desk-undelivered = These messages could not be delivered:
 desk-told-undelivered = { $name }, { WHEN($at) } – { $why ->
     [address] the mail address does not work
     [could-not-be-reached] they could not be reached
+    [no-address] they left no address; please tell them yourself
     [restored] not sent after a backup was restored
     [too-late] it would have come too late
    *[other] the channel would not take it

@@ -376,7 +376,6 @@ lesson-table-there = 已经有 { $file } 了，请换个文件名。
 lesson-table-series = 定期课程请写在 data/shop/lessons.yaml 或在聊天里排；这里一堂一堂写。
 mistake-lesson-table-tea = 茶目里没有“{ $words }”。
 mistake-lesson-table-empty = 表格是空的；第一行须写栏位名称。
-mistake-lesson-table-line-unreadable = 这一行读不出来：格数太少或太多，或引号没有关上。
 mistake-lesson-table-column-missing = 缺少这一栏。
 mistake-lesson-table-column-unknown = 没有这一栏。
 mistake-lesson-table-column-twice = 这一栏出现两次。
@@ -385,7 +384,29 @@ mistake-lesson-table-number = “{ $words }”不是整数。
 mistake-lesson-table-choice = “{ $words }”不是以下之一：{ $allowed }。
 mistake-lesson-table-instant = “{ $words }”不是 UTC 时间，写法像 2026-12-06T02:00Z。
 mistake-lesson-table-twice = “{ $words }”在第 { $earlier } 行已经有了。
-mistake-lesson-table-offer = 保留的座位须有期限，也只有保留的座位才有。
+lesson-table-missing = 没有 { $file } 这个文件。
+mistake-lesson-table-cells = 这一行的格数太少或太多；每一行要和第一行的栏数一样。
+mistake-lesson-table-quote = 这里的引号夹在格子中间；请把整格放进引号，里面的引号写两次。
+mistake-lesson-table-quote-open = 这一行开了引号，后面一直没有关上。
+mistake-lesson-table-no-utf8 = 这里有不是 UTF-8 的字符；请用 UTF-8 重新保存。
+mistake-lesson-table-no-yaml = 从这里起不是 YAML：请看看行首的空格、冒号和引号。
+mistake-lesson-table-no-list = 这里应该是一份清单：每一项以连字符开头。
+mistake-lesson-table-no-item = 这里应该写出各栏，像“seats: 2”。
+mistake-lesson-table-no-text = 这里应该是文字或数字，不是清单。
+mistake-lesson-table-no-tea = 至少要有一款茶。
+mistake-lesson-table-tea-name = 茶目里这款茶叫“{ $words }”；名称请在 data/teas/catalogue.yaml 里改。
+mistake-lesson-row-no-lesson = 没有“{ $words }”这节课。
+mistake-lesson-row-nameless = 缺少名字。
+mistake-lesson-row-mail = “{ $words }”不是邮箱地址；没有地址的人请留空。
+mistake-lesson-row-there = { $name } 已经在这节课的名单上了。
+mistake-lesson-row-full = { $free ->
+    [0] 已经没有座位了；要候补请在 standing 栏写“waiting”。
+   *[other] 只剩 { $free } 个座位；要候补请在 standing 栏写“waiting”。
+}
+mistake-lesson-row-waits-untold = 候补的人是用邮件通知空位的，这里需要地址。
+mistake-lesson-row-new = 这一格由系统填写；新报名的人请留空。
+mistake-lesson-row-unknown = 没有“{ $words }”这个报名；新报名的人请留空。
+mistake-lesson-row-edited = 这个报名现在不是这样（{ $seats } 个座位）；已有的报名请在聊天里改，不在这里改。
 
 # the hand-over to the shop
 ask-waits = 您的问题已留给店家。店里现在没有人在线上，回复会发到这里。
@@ -983,6 +1004,7 @@ desk-undelivered = 这些消息没能送到：
 desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
     [address] 邮箱地址不对
     [could-not-be-reached] 联系不上
+    [no-address] 没有留下地址；请亲自告诉他们
     [restored] 恢复备份后没有再发
     [too-late] 送到也太晚了
    *[other] 对方的渠道不收

@@ -376,7 +376,6 @@ lesson-table-there = 已經有 { $file } 了，請換個檔名。
 lesson-table-series = 定期課程請寫在 data/shop/lessons.yaml 或在聊天裡排；這裡一堂一堂寫。
 mistake-lesson-table-tea = 茶目裡沒有「{ $words }」。
 mistake-lesson-table-empty = 表格是空的；第一行須寫欄位名稱。
-mistake-lesson-table-line-unreadable = 這一行讀不出來：格數太少或太多，或引號沒有關上。
 mistake-lesson-table-column-missing = 缺少這一欄。
 mistake-lesson-table-column-unknown = 沒有這一欄。
 mistake-lesson-table-column-twice = 這一欄出現兩次。
@@ -385,7 +384,29 @@ mistake-lesson-table-number = 「{ $words }」不是整數。
 mistake-lesson-table-choice = 「{ $words }」不是以下之一：{ $allowed }。
 mistake-lesson-table-instant = 「{ $words }」不是 UTC 時間，寫法像 2026-12-06T02:00Z。
 mistake-lesson-table-twice = 「{ $words }」在第 { $earlier } 行已經有了。
-mistake-lesson-table-offer = 保留的座位須有期限，也只有保留的座位才有。
+lesson-table-missing = 沒有 { $file } 這個檔案。
+mistake-lesson-table-cells = 這一行的格數太少或太多；每一行要和第一行的欄數一樣。
+mistake-lesson-table-quote = 這裡的引號夾在格子中間；請把整格放進引號，裡面的引號寫兩次。
+mistake-lesson-table-quote-open = 這一行開了引號，後面一直沒有關上。
+mistake-lesson-table-no-utf8 = 這裡有不是 UTF-8 的字元；請用 UTF-8 重新存檔。
+mistake-lesson-table-no-yaml = 從這裡起不是 YAML：請看看行首的空格、冒號和引號。
+mistake-lesson-table-no-list = 這裡應該是一份清單：每一項以連字號開頭。
+mistake-lesson-table-no-item = 這裡應該寫出各欄，像「seats: 2」。
+mistake-lesson-table-no-text = 這裡應該是文字或數字，不是清單。
+mistake-lesson-table-no-tea = 至少要有一款茶。
+mistake-lesson-table-tea-name = 茶目裡這款茶叫「{ $words }」；名稱請在 data/teas/catalogue.yaml 裡改。
+mistake-lesson-row-no-lesson = 沒有「{ $words }」這堂課。
+mistake-lesson-row-nameless = 缺少名字。
+mistake-lesson-row-mail = 「{ $words }」不是電子郵件地址；沒有地址的人請留空。
+mistake-lesson-row-there = { $name } 已經在這堂課的名單上了。
+mistake-lesson-row-full = { $free ->
+    [0] 已經沒有座位了；要候補請在 standing 欄寫「waiting」。
+   *[other] 只剩 { $free } 個座位；要候補請在 standing 欄寫「waiting」。
+}
+mistake-lesson-row-waits-untold = 候補的人是用郵件通知空位的，這裡需要地址。
+mistake-lesson-row-new = 這一格由系統填寫；新報名的人請留空。
+mistake-lesson-row-unknown = 沒有「{ $words }」這筆報名；新報名的人請留空。
+mistake-lesson-row-edited = 這筆報名現在不是這樣（{ $seats } 個座位）；已有的報名請在聊天裡改，不在這裡改。
 
 # the hand-over to the shop
 ask-waits = 您的問題已留給店家。店裡現在沒有人在線上，回覆會傳到這裡。
@@ -983,6 +1004,7 @@ desk-undelivered = 這些訊息沒能送到：
 desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
     [address] 電子郵件地址不對
     [could-not-be-reached] 聯絡不上
+    [no-address] 沒有留下地址；請親自告訴他們
     [restored] 還原備份後沒有再送
     [too-late] 送到也太晚了
    *[other] 對方的管道不收

@@ -19,9 +19,9 @@ export interface Cells {
 
 const idPattern = /^[A-Za-z0-9._-]{1,40}$/;
 
-export function cellsOf({ line, cells }: Row): Cells {
+export function cellsOf({ line, cells, lines = {} }: Row): Cells {
   const mistakes: LineMistake[] = [];
-  const blame = (problem: Mistake): void => void mistakes.push({ ...problem, line });
+  const blame = (problem: Mistake): void => void mistakes.push({ ...problem, line: lines[problem.field] ?? line });
   const text = (column: string): string => (cells[column] ?? '').trim();
   const asId = (column: string, id: string): string => {
     if (!idPattern.test(id)) blame(mistake('table-id', column, { words: id }));

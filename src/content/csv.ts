@@ -10,6 +10,8 @@ export interface LineMistake extends Mistake {
 
 export interface Row {
   readonly line: number;
+  /** Where a cell has a line of its own. */
+  readonly lines?: { readonly [column: string]: number };
   readonly cells: { readonly [column: string]: string };
 }
 
@@ -36,14 +38,17 @@ function readCell(cell: string): string {
   return cell.startsWith("'") && formula.test(cell.slice(1)) ? cell.slice(1) : cell;
 }
 
-/** Every column must be there and no other. Parted by comma, semicolon or tab, whichever the header shows. */
-export function readTable(text: string, columns: readonly string[]): Table {
+/** Every column that is needed must be there, and none that is not known. Parted by comma, semicolon or tab, whichever the header shows. */
+export function readTable(text: string, needed: readonly string[], more: readonly string[] = []): Table {
   const mistakes: LineMistake[] = [];
   const body = text.startsWith(byteOrderMark) ? text.slice(1) : text;
+  const strange = body.search(/[\0\uFFFD]/u);
+  if (strange >= 0)
+    return { mistakes: [lineMistake('table-no-utf8', lineBreaksIn([body.slice(0, strange)]) + 1, 'table')] };
   const [header, ...records] = recordsOf(body, mistakes);
-  if (header === undefined) mistakes.push(lineMistake('table-empty', 1, 'table'));
+  if (header === undefined && mistakes.length === 0) mistakes.push(lineMistake('table-empty', 1, 'table'));
   const found = (header?.cells ?? []).map((cell) => cell.trim());
-  if (header !== undefined) mistakes.push(...headerMistakes(header.line, found, columns));
+  if (header !== undefined) mistakes.push(...headerMistakes({ line: header.line, found }, needed, more));
   if (mistakes.length > 0) return { mistakes: mistakes.toSorted((a, b) => a.line - b.line) };
   const rows = records.map(({ line, cells }) => ({
     line,
@@ -58,24 +63,42 @@ interface TextRecord {
 }
 
 function recordsOf(body: string, mistakes: LineMistake[]): readonly TextRecord[] {
-  const tell = (error: CsvError | undefined): undefined => {
-    mistakes.push(lineMistake('table-line-unreadable', Number(error?.['lines'] ?? 1), 'table'));
-  };
+  const skipped: CsvError[] = [];
   try {
     const records = parse(body, {
       delimiter: delimiterOf(body),
       info: true,
       skip_empty_lines: true,
       skip_records_with_error: true,
-      on_skip: tell,
+      on_skip: (error) => void (error && skipped.push(error)),
     }) as unknown as readonly { readonly record: readonly string[]; readonly info: { readonly lines: number } }[];
+    const read = Math.max(0, ...records.map(({ info }) => info.lines));
+    mistakes.push(...trusted(skipped).map((error) => unreadable(error, skipped, read)));
     // The reader counts to a record's last line; a cell may hold several.
     return records.map(({ record, info }) => ({ line: info.lines - lineBreaksIn(record), cells: record }));
   } catch (error) {
     if (!(error instanceof CsvError)) throw error;
-    tell(error);
+    mistakes.push(unreadable(error, [], 0));
     return [];
   }
+}
+
+const isOfCells = ({ code }: CsvError): boolean => code === 'CSV_RECORD_INCONSISTENT_FIELDS_LENGTH';
+
+/** Behind a wrong quotation mark the reader takes cells for what they are not. */
+function trusted(skipped: readonly CsvError[]): readonly CsvError[] {
+  const quote = skipped.findIndex((error) => !isOfCells(error));
+  return quote < 0 ? skipped : skipped.slice(0, quote + 1);
+}
+
+const lineOf = (error: CsvError): number => Number(error['lines'] ?? 1);
+
+/** A quotation mark that is not closed is noticed at the end of the file; it stands in the first line that was not read. */
+function unreadable(error: CsvError, skipped: readonly CsvError[], read: number): LineMistake {
+  if (isOfCells(error)) return lineMistake('table-cells', lineOf(error), 'table');
+  if (error.code !== 'CSV_QUOTE_NOT_CLOSED') return lineMistake('table-quote', lineOf(error), 'table');
+  const before = Math.max(read, ...skipped.filter((one) => one !== error).map(lineOf));
+  return lineMistake('table-quote-open', before + 1, 'table');
 }
 
 function delimiterOf(body: string): string {
@@ -87,10 +110,20 @@ function lineBreaksIn(cells: readonly string[]): number {
   return cells.join('').match(/\r\n|\r|\n/g)?.length ?? 0;
 }
 
-function headerMistakes(line: number, found: readonly string[], wanted: readonly string[]): readonly LineMistake[] {
+interface Header {
+  readonly line: number;
+  readonly found: readonly string[];
+}
+
+function headerMistakes(
+  { line, found }: Header,
+  needed: readonly string[],
+  more: readonly string[],
+): readonly LineMistake[] {
+  const known = [...needed, ...more];
   return [
-    ...wanted.filter((one) => !found.includes(one)).map((one) => lineMistake('table-column-missing', line, one)),
-    ...found.filter((one) => !wanted.includes(one)).map((one) => lineMistake('table-column-unknown', line, one)),
+    ...needed.filter((one) => !found.includes(one)).map((one) => lineMistake('table-column-missing', line, one)),
+    ...found.filter((one) => !known.includes(one)).map((one) => lineMistake('table-column-unknown', line, one)),
     ...found.filter((one, n) => found.indexOf(one) < n).map((one) => lineMistake('table-column-twice', line, one)),
   ];
 }

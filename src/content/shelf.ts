@@ -4,9 +4,15 @@ import { z } from 'zod';
 import type { Tea } from '../core/teas/tea.ts';
 import { ContentMistake, readYaml } from './yaml-file.ts';
 
-/** In the order of the file. Throws ContentMistake, also for a tea the catalogue doesn't have or that is there twice. */
+export const shelfFile = (shopDir: string): string => join(shopDir, 'shelf.yaml');
+
 export function readShelf(shopDir: string, teas: readonly Tea[]): readonly Tea[] {
-  const file = readYaml(join(shopDir, 'shelf.yaml'), z.array(z.string()).min(1, 'expected a tea at least'));
+  return readShelfFile(shelfFile(shopDir), teas);
+}
+
+/** In the order of the file. Throws ContentMistake, also for a tea the catalogue doesn't have or that is there twice. */
+export function readShelfFile(path: string, teas: readonly Tea[]): readonly Tea[] {
+  const file = readYaml(path, z.array(z.string()).min(1, 'expected a tea at least'));
   const { value } = file;
   const wrong = value.flatMap((id, i) => {
     if (!teas.some((tea) => tea.id === id)) return [`${file.at([i])} expected the id of a tea, not "${id}"`];

@@ -2,10 +2,11 @@
 import type { WallTime } from '../core/lessons/calendar.ts';
 import type { Door } from '../core/lessons/door-list.ts';
 import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
+import type { BookingDraft, NamedBooking } from '../core/lessons/booking-draft.ts';
 import type { Booking, ListedLesson, OwnBooking, Roster } from '../core/lessons/roster.ts';
 import type { BookingAct } from '../core/lessons/seats.ts';
 import type { Series } from '../core/lessons/series.ts';
-import type { Instant, Mistake } from '../core/units.ts';
+import type { Instant, Language, Mistake } from '../core/units.ts';
 import { nameQuote } from './contract.ts';
 
 /** Part of the store. Seats, offers and reminders are judged by core/lessons where the rows are locked. */
@@ -24,9 +25,16 @@ export interface Lessons {
    * Adds the lessons that are new and changes those that are known as a shopkeeper would, with everybody told; all, or
    * none and what is wrong with which.
    */
-  putLessons(drafts: readonly LessonDraft[], now: Instant): Promise<readonly WrongLesson[]>;
+  putLessons(drafts: readonly LessonDraft[], now: Instant): Promise<readonly WrongRow[]>;
   /** The lessons that end after this instant, by their start, with everybody on their lists. */
   rosters(since: Instant): Promise<readonly Roster[]>;
+  /** Everybody on the lists of those lessons, by name. */
+  bookings(since: Instant): Promise<readonly NamedBooking[]>;
+  /**
+   * Enrols those who are new, each as someone without a chat, told in this language; all, or none and what is wrong with
+   * which. What is known stays as it is.
+   */
+  putBookings(drafts: readonly BookingDraft[], language: Language, now: Instant): Promise<readonly WrongRow[]>;
 }
 
 export interface LessonPlan {
@@ -34,7 +42,7 @@ export interface LessonPlan {
   readonly series: readonly Series[];
 }
 
-export interface WrongLesson {
+export interface WrongRow {
   /** Which of those given, from 0. */
   readonly n: number;
   readonly mistakes: readonly Mistake[];

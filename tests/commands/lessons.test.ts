@@ -81,3 +81,55 @@ test('what is written down is counted, and goes over no file', { timeout: 120_00
   expect(await run('out', path('left.csv'))).toBe(`${path('left.csv')} is there already. Please name another file.`);
   expect(readFileSync(path('left.csv'), 'utf8')).toBe('mine');
 });
+
+const first = async (): Promise<string> => {
+  const store = openSqliteStore(databaseFile(config));
+  const [roster] = await store.rosters(Date.now());
+  await store.close();
+  return roster?.lesson.id ?? '';
+};
+const give = (name: string, text: string): Promise<string> => {
+  writeFileSync(path(name), text);
+  return run('in', path(name));
+};
+
+test(
+  'bookings go in by a few columns, come out by name, and change nothing when they come in again',
+  { timeout: 120_000 },
+  async () => {
+    const lesson = await first();
+    expect(await give('bookings-new.csv', `\uFEFFlesson;name;mail;seats\r\n${lesson};"Ah, Keong";;1\r\n`)).toMatch(
+      /: 1$/,
+    );
+    const before = await kept();
+    for (const name of ['bookings-out.csv', 'bookings-out.yaml']) {
+      expect(await run('out', path(name))).toMatch(/: 3$/);
+      expect(readFileSync(path(name), 'utf8')).toMatch(/Ah, Keong/);
+      expect(await run('in', path(name))).toMatch(/: 0$/);
+    }
+    expect(await kept()).toBe(before);
+  },
+);
+
+test(
+  'of bookings with a mistake none is taken in, and each mistake is told by its line',
+  { timeout: 120_000 },
+  async () => {
+    const lesson = await first();
+    const before = await kept();
+    const table = `lesson,name,mail,seats\n${lesson},Mei,,1\nno-such,Tom,,1\n${lesson},Eve,,10000\n${lesson},"Ah, Keong",,1\n`;
+    expect((await give('bookings-wrong.csv', table)).split('\n')).toEqual([
+      'Line 3, lesson: There is no lesson “no-such”.',
+      expect.stringMatching(/^Line 4, seats: 10,?000 seats cannot be/),
+      'Line 5, name: Ah, Keong is on the list of this lesson already.',
+    ]);
+    expect(
+      await give('bookings-mail.yaml', `- lesson: ${lesson}\n  name: Mei\n  mail: mei@example.org\n  seats: 1\n`),
+    ).toBe('Line 1, mail: Letters cannot be sent yet: whoever runs the house has to name a mail server.');
+    expect(await give('bookings-open.csv', `lesson,name,mail,seats\n${lesson},"Mei,,1\n`)).toBe(
+      'Line 2, table: A quotation mark is opened in this line and never closed.',
+    );
+    expect(await run('in', path('bookings-none.csv'))).toBe(`There is no file ${path('bookings-none.csv')}.`);
+    expect(await kept()).toBe(before);
+  },
+);

@@ -1,10 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readBookingTable, writeBookings } from '../../src/content/booking-table.ts';
 import { readTable, writeTable } from '../../src/content/csv.ts';
 import { lessonColumns, readLessonTable, writeLessons } from '../../src/content/lesson-table.ts';
 import type { LessonDraft } from '../../src/core/lessons/lesson.ts';
-import type { Booking } from '../../src/core/lessons/roster.ts';
 
 const draft: LessonDraft = {
   id: 'white-evening',
@@ -24,7 +22,7 @@ const draft: LessonDraft = {
   offerMinutes: 120,
 };
 
-const told = (read: ReturnType<typeof readLessonTable> | ReturnType<typeof readBookingTable>) =>
+const told = (read: ReturnType<typeof readLessonTable>) =>
   'mistakes' in read ? read.mistakes.map((one) => `${one.line} ${one.field} ${one.code}`) : [];
 
 describe('any table', () => {
@@ -79,9 +77,16 @@ describe('any table', () => {
     ['', ['1 table lesson-table-empty']],
     ['a,c\n1,2\n', ['1 b lesson-table-column-missing', '1 c lesson-table-column-unknown']],
     ['a,b,a\n1,2,3\n', ['1 a lesson-table-column-twice']],
-    ['a,b\n1\n1,2\n1,2,3\n', ['2 table lesson-table-line-unreadable', '4 table lesson-table-line-unreadable']],
-    ['a,b\n1,"2\n3,4\n', ['3 table lesson-table-line-unreadable']],
-    ['a,b\n1,x"2\n', ['2 table lesson-table-line-unreadable']],
+    ['\uFEFF\r\n', ['1 table lesson-table-empty']],
+    ['a,b\n1\n1,2\n1,2,3\n', ['2 table lesson-table-cells', '4 table lesson-table-cells']],
+    ['a;b\n1,2\n', ['2 table lesson-table-cells']],
+    ['a,b\n1,"2\n3,4\n', ['2 table lesson-table-quote-open']],
+    ['a,b\r\n1,2\r\n"1,2\r\n3,4\r\n5,6\r\n', ['3 table lesson-table-quote-open']],
+    ['"a,b\n1,2\n', ['1 table lesson-table-quote-open']],
+    ['a,b\n1,x"2\n', ['2 table lesson-table-quote']],
+    ['a,b\n"1"x,2\n', ['2 table lesson-table-quote']],
+    ['a,b\n1,2\nOdalys \uFFFD,2\n', ['3 table lesson-table-no-utf8']],
+    ['\uFFFD\uFFFDa\0,\0b\0', ['1 table lesson-table-no-utf8']],
   ])('is refused with its lines: %j', (text, expected) => {
     const read = readTable(text, ['a', 'b']);
     expect('mistakes' in read && read.mistakes.map((one) => `${one.line} ${one.field} ${one.code}`)).toEqual(expected);
@@ -125,48 +130,5 @@ describe('lessons as a table', () => {
     expect(told(readLessonTable(writeTable(lessonColumns, rows)))).toEqual(
       expected.map((one) => one.replace('3', '4')),
     );
-  });
-});
-
-describe('bookings as a table', () => {
-  const booking: Booking = {
-    id: 'b1',
-    person: '+1 555 0100',
-    seats: 2,
-    standing: 'seated',
-    enrolledAt: Date.UTC(2026, 11, 1, 17, 0, 0, 123),
-    offerUntil: null,
-    answer: 'coming',
-    came: true,
-    moves: 1,
-    revision: 3,
-  };
-  const offered: Booking = {
-    ...booking,
-    id: 'b2',
-    standing: 'offered',
-    offerUntil: Date.UTC(2026, 11, 1, 19),
-    answer: null,
-    came: null,
-  };
-  const text = writeBookings([{ lesson: { id: 'white-evening' }, bookings: [booking, offered] }]);
-
-  it('come back as they were', () => {
-    expect(readBookingTable(text)).toEqual({
-      bookings: [
-        { lesson: 'white-evening', booking },
-        { lesson: 'white-evening', booking: offered },
-      ],
-    });
-  });
-
-  it.each<[string, string, string, string[]]>([
-    ['a standing there is not', ',seated,', ',standing,', ['2 standing lesson-table-choice']],
-    ['an offer without end', '2026-12-01T19:00:00.000Z', '', ['3 offered until lesson-table-offer']],
-    ['a local time', '2026-12-01T19:00:00.000Z', '2026-12-01 12:00', ['3 offered until lesson-table-instant']],
-    ['no day', '2026-12-01T19:00:00.000Z', '2026-13-01T12:00Z', ['3 offered until lesson-table-instant']],
-    ['no enrolment', '2026-12-01T17:00:00.123Z', '', ['2 enrolled lesson-table-instant']],
-  ])('are refused for %s', (_, from, to, expected) => {
-    expect(told(readBookingTable(text.replace(from, to)))).toEqual(expected);
   });
 });

@@ -9,6 +9,7 @@ import { assertPragmas, explained, openDatabase } from '../../src/store/sqlite/d
 import { migrate, migrationsFolder } from '../../src/store/sqlite/migrate.ts';
 import { makeSqliteStore, openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { storeContract } from './contract.ts';
+import { bookingContract } from './booking-contract.ts';
 import { deskContract } from './desk-contract.ts';
 import { lessonContract } from './lesson-contract.ts';
 import { commitOf, exchange, incoming, loaded, noon, say } from './samples.ts';
@@ -23,6 +24,7 @@ storeContract('SQLite', async () => openSqliteStore(fresh()));
 shopContract('SQLite', async () => openSqliteStore(fresh()));
 lessonContract('SQLite', async () => openSqliteStore(fresh()));
 deskContract('SQLite', async () => openSqliteStore(fresh()));
+bookingContract('SQLite', async () => openSqliteStore(fresh()));
 
 describe('the database file', () => {
   test('is opened with a sync at every commit, also the second time', () => {

@@ -1,5 +1,6 @@
 /** Bookings as rows, in the order of each lesson's list. */
 import type { Database } from 'better-sqlite3';
+import type { NamedBooking } from '../../core/lessons/booking-draft.ts';
 import type { Booking } from '../../core/lessons/roster.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Address, PersonId } from '../contract.ts';
@@ -16,6 +17,7 @@ export interface Booked {
 export interface BookingRows {
   of(id: string): Booked | undefined;
   ofLesson(lesson: string): readonly Booking[];
+  namedOfLesson(lesson: string): readonly NamedBooking[];
   /** The last enrolled first, 30 at most: those given back are left out before those that stand. */
   ofPerson(person: PersonId): readonly Booked[];
   /** All that were not given back. */
@@ -39,6 +41,10 @@ const columns = `id, lesson, person, channel, chat, seats, standing, enrolled_at
 export function makeBookingRows(db: Database, news: News): BookingRows {
   const of = db.prepare<[string], BookingRow>(`SELECT ${columns} FROM booking WHERE id = ?`);
   const ofLesson = db.prepare<[string], BookingRow>(`SELECT ${columns} FROM booking WHERE lesson = ? ORDER BY place`);
+  const namesOf = db.prepare<[string], { id: string; name: string | null; mail: string | null }>(
+    `SELECT id, memory.value ->> '$' AS name, iif(channel = 'mail', nullif(chat, ''), NULL) AS mail
+     FROM booking LEFT JOIN memory ON memory.person = booking.person AND memory.name = 'name' WHERE lesson = ?`,
+  );
   const ofPerson = db.prepare<[PersonId], BookingRow>(
     `SELECT ${columns} FROM
        (SELECT * FROM booking WHERE person = ? ORDER BY standing = 'left', place DESC LIMIT 30)
@@ -74,6 +80,13 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
       return row && toBooked(row);
     },
     ofLesson: (lesson) => ofLesson.all(lesson).map(toBooking),
+    namedOfLesson(lesson) {
+      const names = new Map(namesOf.all(lesson).map((one) => [one.id, one]));
+      return ofLesson.all(lesson).map((row) => {
+        const { name = null, mail = null } = names.get(row.id) ?? {};
+        return { ...toBooking(row), lesson, name, mail };
+      });
+    },
     ofPerson: (person) => ofPerson.all(person).map(toBooked),
     standingOf: (person) => standingOf.all(person).map(toBooked),
     add(lesson, booking, { channel, chat }) {

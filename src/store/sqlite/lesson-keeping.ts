@@ -21,7 +21,7 @@ import {
   type Tidings,
 } from '../../core/lessons/tidings.ts';
 import type { Instant, Mistake } from '../../core/units.ts';
-import type { WrongLesson } from '../lesson-contract.ts';
+import type { WrongRow } from '../lesson-contract.ts';
 import { keepRoster, rosterOf, tell, type RosterRows } from './rosters.ts';
 
 /** What hindered it; nothing when it is done. */
@@ -84,7 +84,7 @@ export function write(rows: RosterRows, { lesson, bookings }: Roster, text: stri
 }
 
 /** Nothing is undone here: whoever calls it drops everything when anything is wrong. */
-export function putAll(rows: RosterRows, drafts: readonly LessonDraft[], today: Today): readonly WrongLesson[] {
+export function putAll(rows: RosterRows, drafts: readonly LessonDraft[], today: Today): readonly WrongRow[] {
   return drafts
     .map((draft, n) => ({ n, mistakes: put(rows, draft, today) }))
     .filter(({ mistakes }) => mistakes.length > 0);

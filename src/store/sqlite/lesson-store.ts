@@ -1,38 +1,41 @@
 /** The lessons' part of the contract. */
-import type { LessonDraft, Today } from '../../core/lessons/lesson.ts';
-import type { Lessons, WrongLesson } from '../lesson-contract.ts';
+import type { Lessons, WrongRow } from '../lesson-contract.ts';
 import type { Write } from './commits.ts';
+import { putBookings, type GuestRows } from './booking-keeping.ts';
 import { putAll } from './lesson-keeping.ts';
 import { isAnythingDue, planAll, tendLessons } from './lesson-planning.ts';
 import type { RosterRows } from './rosters.ts';
 
-export function makeLessons(rows: RosterRows, write: Write, tzVersion: string): Lessons {
+export function makeLessons(rows: RosterRows & GuestRows, write: Write, tzVersion: string): Lessons {
   return {
     // Asked at every look: a transaction is opened only when there is something to do.
     tend: async (now, limit) => (isAnythingDue(rows, now) ? write(() => tendLessons(rows, now, limit)) : 0),
     planLessons: (plan, now) => write(() => planAll(rows, plan, { now, tzVersion })),
-    putLessons: (drafts, now) => write(() => putOrThrow(rows, drafts, { now, tzVersion })).catch(wrongOrThrow),
+    putLessons: (drafts, now) =>
+      write(() => rightOrThrow(putAll(rows, drafts, { now, tzVersion }))).catch(wrongOrThrow),
     rosters: async (since) =>
       rows.lessons.endingAfter(since).map((lesson) => ({ lesson, bookings: rows.bookings.ofLesson(lesson.id) })),
+    bookings: async (since) => rows.lessons.endingAfter(since).flatMap(({ id }) => rows.bookings.namedOfLesson(id)),
+    putBookings: (drafts, language, now) =>
+      write(() => rightOrThrow(putBookings(rows, drafts, { language, now }))).catch(wrongOrThrow),
   };
 }
 
 /** Rolls a table back that is wrong anywhere. */
 class Wrong extends Error {
-  readonly lessons: readonly WrongLesson[];
-  constructor(lessons: readonly WrongLesson[]) {
-    super('a table of lessons is wrong');
-    this.lessons = lessons;
+  readonly rows: readonly WrongRow[];
+  constructor(rows: readonly WrongRow[]) {
+    super('a table is wrong');
+    this.rows = rows;
   }
 }
 
-function putOrThrow(rows: RosterRows, drafts: readonly LessonDraft[], today: Today): readonly WrongLesson[] {
-  const wrong = putAll(rows, drafts, today);
+function rightOrThrow(wrong: readonly WrongRow[]): readonly WrongRow[] {
   if (wrong.length > 0) throw new Wrong(wrong);
   return wrong;
 }
 
-function wrongOrThrow(error: unknown): readonly WrongLesson[] {
-  if (error instanceof Wrong) return error.lessons;
+function wrongOrThrow(error: unknown): readonly WrongRow[] {
+  if (error instanceof Wrong) return error.rows;
   throw error;
 }

@@ -9,6 +9,7 @@ import type { Claims } from './claims.ts';
 import type { LessonRows } from './lesson-rows.ts';
 import type { Outbox } from './outbox.ts';
 import { reminderName, type ReminderRows } from './reminder-rows.ts';
+import type { Tasks } from './tasks.ts';
 
 export interface RosterRows {
   readonly lessons: LessonRows;
@@ -16,6 +17,7 @@ export interface RosterRows {
   readonly reminders: ReminderRows;
   readonly outbox: Outbox;
   readonly claims: Claims;
+  readonly tasks: Tasks;
 }
 
 export function rosterOf({ lessons, bookings }: RosterRows, id: string): Roster | undefined {
@@ -55,7 +57,9 @@ export function keepRoster(rows: RosterRows, { roster, changes }: Turned, { befo
 }
 
 /** Plans the reminders of one booking anew, and takes back what was handed over and is not true any more. */
-function remindAnew({ reminders, outbox }: RosterRows, { lesson }: Roster, booking: Booking, now: Instant): void {
+function remindAnew(all: RosterRows, { lesson }: Roster, booking: Booking, now: Instant): void {
+  const { bookings, reminders, outbox } = all;
+  if (bookings.of(booking.id)?.address.chat === nowhere) return;
   const rows = replanReminders(reminders.of(booking.id), lesson, booking, now);
   const person = Number(booking.person);
   const stale = booking.standing !== 'seated' || lesson.status === 'cancelled' ? purposes : rows.map(purposeOf);
@@ -72,10 +76,17 @@ export interface Told {
   readonly reminder?: { readonly name: string; readonly until: Instant };
 }
 
+/** The chat of who left no address: the shop tells them itself, and gets a task for it. */
+export const nowhere = '';
+
 /** Where the booking was made, unless its person is forgotten. */
-export function tell({ bookings, outbox }: RosterRows, { id }: Booking, { tidings, now, reminder }: Told): void {
+export function tell({ bookings, outbox, tasks }: RosterRows, { id }: Booking, { tidings, now, reminder }: Told): void {
   const booked = bookings.of(id);
   if (!booked) return;
+  if (booked.address.chat === nowhere) {
+    tasks.add({ person: booked.person, task: 'undelivered', facts: { why: 'no address' }, now });
+    return;
+  }
   outbox.add({
     person: booked.person,
     address: booked.address,
