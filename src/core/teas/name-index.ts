@@ -55,6 +55,8 @@ export function makeNameIndex<T>(
   const latin = new Map<string, Known<T>>();
   const sounds = new Map<string, Known<T>[]>();
   const nearby = new Map<string, Known<T>[]>();
+  /** The words of any name. */
+  const nameWords = new Set<string>();
   const han = makeHanNames<T>(alike);
   let longestKey = 0;
   for (const name of names) learn(name);
@@ -63,6 +65,7 @@ export function makeNameIndex<T>(
     if (!/[a-z]/.test(name.text)) return han.learn(name);
     const words = wordsOf(name.text).map((word) => word.text);
     const key = words.join('');
+    for (const word of words) nameWords.add(word);
     const before = latin.get(key);
     if (before) return void before.cuts.add(words.join(' '));
     const known: Known<T> = { ...name, key, cuts: new Set([words.join(' ')]) };
@@ -93,13 +96,18 @@ export function makeNameIndex<T>(
     return known.cuts.has(written) || known.cuts.has(written.replace(/s$/, ''));
   }
 
+  /** An everyday word of no name at all is no part of a misspelt one: most words of a text are such. */
+  const parts = ({ text }: Word): boolean => ordinary.has(text) && !nameWords.has(text);
+
   function nearAt(run: readonly Word[], i: number, end: number): { known: Known<T>; count: number } | null {
-    for (let count = end - i; count > 0; count--) {
-      const window = run.slice(i, i + count);
+    const ahead = run.slice(i, end);
+    const parting = ahead.findIndex(parts);
+    for (let count = parting < 0 ? ahead.length : parting; count > 0; count--) {
+      const window = ahead.slice(0, count);
+      const key = keyOf(window);
+      if (key.length < shortestWritten || key.length > longestNear) continue;
       const everyday = window.filter((word) => ordinary.has(word.text));
       if (everyday.length === window.length) continue;
-      const key = window.map((word) => word.text).join('');
-      if (key.length < shortestWritten || key.length > longestNear) continue;
       const known = nearest(key);
       if (known && everyday.every((word) => holds(known, word.text))) return { known, count };
     }
@@ -148,8 +156,8 @@ export function makeNameIndex<T>(
       for (let from = Math.max(0, i - extra); from <= i; from++) {
         const window = run.slice(from, from + count + extra);
         if (window.length < count + extra) continue;
-        const key = window.map((word) => word.text).join('');
-        if (key.length > longestNear || key.length < found.key.length + 2) continue;
+        const key = keyOf(window);
+        if (key.length > longestNear || key.length < found.key.length + 2 || window.some(parts)) continue;
         const known = nearest(key);
         if (!known || known.id === found.id || known.key.length <= found.key.length) continue;
         const everyday = window.filter((word) => ordinary.has(word.text));
@@ -193,6 +201,12 @@ export function makeNameIndex<T>(
   return {
     mentions: (plain) => [...latinMentions(plain), ...han.mentions(plain)].toSorted((a, b) => a.start - b.start),
   };
+}
+
+function keyOf(words: readonly Word[]): string {
+  let key = '';
+  for (const { text } of words) key += text;
+  return key;
 }
 
 function add<T>(map: Map<string, T[]>, key: string, value: T): void {
