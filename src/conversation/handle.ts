@@ -83,8 +83,11 @@ async function handleAll(parts: HandlingParts, person: PersonId): Promise<void> 
 async function handleOne(parts: HandlingParts, turn: Turn, stumbles: number): Promise<'done' | 'moved' | 'failed'> {
   const commit = await decide(parts, turn, stumbles);
   if (!commit) return 'failed';
-  const outcome = await parts.store.commit(commit);
-  if (outcome === 'done') announce(parts, commit);
+  const dues = duesOf(commit);
+  const outcome = parts.store.commit(commit);
+  // What may go at once is taken for sending in the same transaction; when it comes to nothing, nothing is found.
+  for (const due of dues) if (due <= commit.now) parts.owed(due);
+  if ((await outcome) === 'done') for (const due of dues) if (due > commit.now) parts.owed(due);
   return outcome;
 }
 
@@ -127,11 +130,12 @@ const followed: ReadonlySet<Change['do']> = new Set([
   'forget',
 ]);
 
-function announce({ owed }: HandlingParts, { changes, now }: Commit): void {
+/** When something is to be told or done because of it. */
+function duesOf({ changes, now }: Commit): ReadonlySet<Instant> {
   const dues = changes.flatMap((change) => {
     if (change.do === 'say') return [change.due];
     if (change.do === 'wake') return [change.at];
     return [...(quiet.has(change.do) ? [] : [now]), ...(followed.has(change.do) ? [now + 1] : [])];
   });
-  for (const due of new Set(dues)) owed(due);
+  return new Set(dues);
 }

@@ -1,4 +1,7 @@
-/** The way in: what arrived is kept first, acknowledged, and then handled. */
+/**
+ * The way in: what arrived is kept first, out of reach of a process that dies of handling it, then handled; and acknowledged
+ * once it is on the disk, for which handling it mostly needs a sync anyway.
+ */
 import type { Incoming } from '../messages.ts';
 import type { PersonId, Store } from '../store/contract.ts';
 
@@ -13,6 +16,7 @@ export function makeRecord({ store, take, troubled }: RecordParts): (incoming: I
   return async (incoming) => {
     const { outcome, person } = await store.record(incoming);
     if (outcome === 'new' && person !== null) take(person).catch(troubled);
+    await store.synced();
     return outcome;
   };
 }

@@ -17,8 +17,13 @@ export interface Address {
 }
 
 export interface Store extends Lessons, Mornings, Idle {
-  /** Keeps what arrived, once, and the person it came from. Resolved means durable. A repeat changes nothing. */
+  /**
+   * Keeps what arrived, once, and the person it came from. A repeat changes nothing. Resolved means that it outlives the
+   * process; only once `synced` resolves may anyone be told that it is kept.
+   */
   record(incoming: Incoming): Promise<Recorded>;
+  /** Resolves when all that was written before is on the disk: shares the sync of what is written meanwhile. */
+  synced(): Promise<void>;
   /**
    * At start: sendings cut off half-way become doubtful, or simply wait again where a repeat does no harm; and what
    * waits unhandled is marked as tried once.

@@ -12,6 +12,8 @@ export interface Claims {
   isAnyExpired(now: Instant): boolean;
   /** Gives it up; returns the names of those that had one. */
   expire(now: Instant): readonly string[];
+  /** Cheaper than to find nothing. */
+  isAnyDue(now: Instant): boolean;
   claim(claim: Claim): readonly Owed[];
   history(address: Address, after: string | null): readonly Owed[];
   choice(person: PersonId, key: string): SayingChoice | null;
@@ -65,6 +67,15 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
     `SELECT seq FROM outbox WHERE channel = @channel AND chat = @chat AND slot = @slot AND status = 'waiting'
        AND next_at <= @now ORDER BY due DESC, seq DESC`,
   );
+  const anyDue = db.prepare<{ now: Instant }, { priority: number }>(
+    [...priorities.keys()]
+      .map(
+        (n) => `SELECT ${n} AS priority WHERE EXISTS
+         (SELECT 1 FROM outbox WHERE status = 'waiting' AND priority = ${n} AND due <= @now)`,
+      )
+      .join(' UNION ALL ')
+      .concat(' ORDER BY priority'),
+  );
   const expired = db.prepare<[Instant], { one: 1 }>(
     `SELECT 1 AS one FROM outbox WHERE status = 'waiting' AND until <= ? LIMIT 1`,
   );
@@ -108,7 +119,7 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
   };
   const choose = ({ channels, bulkHeld, now, limit, held }: Claim): readonly Candidate[] => {
     const chosen = new Map<string, Candidate>();
-    for (const priority of priorities.keys()) {
+    for (const { priority } of anyDue.all({ now })) {
       if (chosen.size === limit) break;
       const free = priority < firstBulk ? channels : channels.filter((name) => !bulkHeld.includes(name));
       const rows = priority === timer ? dueTimers : dueOthers;
@@ -124,6 +135,7 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
   return {
     isAnyExpired: (now) => expired.get(now) !== undefined,
     expire: (now) => expire.all(now, now).flatMap(({ name }) => (name === null ? [] : [name])),
+    isAnyDue: (now) => anyDue.get({ now }) !== undefined,
     claim: (claim) =>
       choose(claim).map((first) => {
         const seq = latestOfSlot(first, claim.now);

@@ -48,6 +48,16 @@ export function assertPragmas(db: Database.Database): void {
   }
 }
 
+/** What `work` commits is written to the log and not waited for: it goes to the disk with the next commit that is. */
+export function unsynced<T>(db: Database.Database, work: () => T): T {
+  db.exec('PRAGMA synchronous = 1');
+  try {
+    return work();
+  } finally {
+    db.exec(`PRAGMA synchronous = ${asserted.synchronous}`);
+  }
+}
+
 /** A lock or a read-only file shows only when something is written. */
 function assertWritable(db: Database.Database): void {
   db.exec('BEGIN IMMEDIATE');

@@ -20,8 +20,8 @@ interface InboxRow extends Omit<Arrived, 'what'> {
 }
 
 export interface Inbox {
-  seen(incoming: Incoming): { readonly person: PersonId | null } | undefined;
-  add(person: PersonId, incoming: Incoming): void;
+  seen(key: Buffer): { readonly person: PersonId | null } | undefined;
+  add(person: PersonId, key: Buffer, incoming: Incoming): void;
   oldest(person: PersonId): Arrived | undefined;
   /** What came by this channel since a message was sent, or all of it; the last few hundred, oldest first. */
   heard(person: PersonId, channel: ChannelName, after: string | null): readonly Heard[];
@@ -65,12 +65,12 @@ export function makeInbox(db: Database): Inbox {
   );
 
   return {
-    seen: (incoming) => seen.get(updateKey(incoming)),
-    add: (person, incoming) => {
+    seen: (key) => seen.get(key),
+    add: (person, updateKey, incoming) => {
       const { channel, chat, receivedAt, what } = incoming;
       add.run({
         channel,
-        updateKey: updateKey(incoming),
+        updateKey,
         person,
         chat,
         receivedAt,
@@ -100,4 +100,4 @@ export function makeInbox(db: Database): Inbox {
 }
 
 /** Channels may put a chat's name into their update ids: a digest lets a repeat be seen after the person is forgotten. */
-const updateKey = (incoming: Incoming): Buffer => Buffer.from(lineOf(incoming), 'base64url');
+export const updateKey = (incoming: Incoming): Buffer => Buffer.from(lineOf(incoming), 'base64url');

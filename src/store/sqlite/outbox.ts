@@ -1,10 +1,9 @@
 /** Messages owed: put in, withdrawn, and what became of each. Taking them out is in claims.ts. */
-import { randomBytes } from 'node:crypto';
 import type { Database } from 'better-sqlite3';
 import type { Saying } from '../../core/flow/flow.ts';
 import type { Instant, Language } from '../../core/units.ts';
 import { priorities, type Address, type PersonId, type Priority, type Settlement } from '../contract.ts';
-import { idParts } from './message-id.ts';
+import { idParts, makeTags } from './message-id.ts';
 
 export interface Owing {
   /** Null for a last word: it is dropped once settled. */
@@ -52,6 +51,7 @@ export interface Outbox {
 const cutOff = 'cut off while sending';
 
 export function makeOutbox(db: Database): Outbox {
+  const freshTag = makeTags();
   const add = db.prepare(
     `INSERT INTO outbox (tag, person, channel, chat, saying, slot, name, lasting, language, until, priority, due, next_at,
        status)
@@ -133,7 +133,7 @@ export function makeOutbox(db: Database): Outbox {
         due,
         name: later?.name ?? null,
         saying: JSON.stringify(saying),
-        tag: randomBytes(6).toString('base64url'),
+        tag: freshTag(),
         priority: priorities.indexOf(priority),
       });
     },

@@ -11,7 +11,7 @@ import { makeConversations } from './conversations.ts';
 import { openDatabase } from './database.ts';
 import { makeGuests } from './guests.ts';
 import { makeIdle } from './idle.ts';
-import { makeInbox } from './inbox.ts';
+import { makeInbox, updateKey } from './inbox.ts';
 import { makeLessonBoard } from './lesson-board.ts';
 import { makeLessonRows } from './lesson-rows.ts';
 import { makeLessons } from './lesson-store.ts';
@@ -38,7 +38,7 @@ export function openSqliteStore(file: string, tzVersion?: string): Store {
 /** `tzVersion` is that of the rules times are worked out by: those this program runs with. */
 export function makeSqliteStore(db: Database, tzVersion = process.versions['tz'] ?? 'unknown'): Store {
   const commits = makeCommits(db);
-  const { write } = commits;
+  const { write, writeLast, note } = commits;
   const rows = makeRows(db, tzVersion);
   const turns = makeTurns(db, rows);
   const wiping = makeWiping(commits, rows.privacy);
@@ -47,7 +47,8 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
   const idle = makeIdle(db);
 
   return {
-    record: (incoming) => write(() => record(rows, incoming)),
+    record: (incoming) => note(() => record(rows, incoming)),
+    synced: () => commits.synced(),
     async recover(channels, harmless, now) {
       const found = await write(() => recover(rows, { channels, harmless, now }));
       await commits.drained();
@@ -61,10 +62,15 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
       if (outcome === 'done' && commit.changes.some((change) => change.do === 'forget')) await wiping.soon();
       return outcome;
     },
-    tried: (person, event) => write(() => tried(rows, person, event)),
-    claim: (claim) => write(() => rows.claims.claim(claim)),
+    tried: (person, event) => note(() => tried(rows, person, event)),
+    claim: async (claim) => {
+      const some = (): boolean => rows.claims.isAnyDue(claim.now);
+      return commits.isQuiet() && !some() ? [] : writeLast(() => (some() ? rows.claims.claim(claim) : []));
+    },
     async settle(id, settlement, now) {
-      const wasLastWord = await write(() => settle(rows, { id, settlement, now }));
+      // Lost with the machine, it is in doubt, as anything that was under way.
+      const keep = settlement.kind === 'sent' ? note : write;
+      const wasLastWord = await keep(() => settle(rows, { id, settlement, now }));
       if (wasLastWord) await wiping.soon();
     },
     nextDue: async (channels, after) => turns.nextDue(JSON.stringify(channels), after),
@@ -91,6 +97,7 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
     vitals: async (channels, now) => vitals(JSON.stringify(channels), now),
     async close() {
       await commits.drained();
+      await commits.synced();
       db.close();
     },
   };
@@ -130,10 +137,11 @@ function makeRows(db: Database, tzVersion: string) {
 }
 
 function record({ inbox, people, outbox }: Rows, incoming: Incoming): Recorded {
-  const seen = inbox.seen(incoming);
+  const key = updateKey(incoming);
+  const seen = inbox.seen(key);
   if (seen) return { outcome: 'seen', person: seen.person };
   const { person, moved } = people.meet(incoming);
-  inbox.add(person, incoming);
+  inbox.add(person, key, incoming);
   if (moved === 'gone') outbox.hold(incoming);
   if (moved === 'back') outbox.release(incoming, incoming.receivedAt);
   return { outcome: 'new', person };
