@@ -45,10 +45,17 @@ export function factsOf(seen: Observation, kind: Kind): Facts {
 }
 
 /** "my cup" in a question of safety is no vessel to plan for, nor the pot that is to be washed. */
-function namesVessel(kind: Kind, { vessel, quantities, plain }: Observation): boolean {
-  if (kind === 'offtopic') return false;
+function namesVessel(kind: Kind, seen: Observation): boolean {
+  const { vessel, quantities, plain } = seen;
+  if (kind === 'offtopic' || (kind !== 'brew' && isCounted(seen))) return false;
   if (kind === 'brew' || !vessel.faint || quantities.volumeMl.value !== null) return true;
   return vessel.material !== null || ((kind === 'taste' || kind === 'care') && /\btea ?pots?\b|茶壶/.test(plain));
+}
+
+/** "six mugs a day" are drunk, not brewed in. */
+function isCounted({ vessels, measures }: Observation): boolean {
+  const counted = measures.filter(({ dimension }) => dimension === 'other');
+  return vessels.length > 0 && vessels.every((v) => counted.some((m) => m.start < v.start && v.end <= m.end));
 }
 
 /** Who is talked of elsewhere doesn't drink along. */

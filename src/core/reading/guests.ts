@@ -90,6 +90,9 @@ const isCount = (value: number): boolean => Number.isInteger(value * 2);
 /** There must be enough for those who may come. */
 const seatsFor = (value: number): number => Math.ceil(value);
 
+/** "one of the children" counts nobody. */
+const someOf = /^(?:one|1) of\b/;
+
 /** Runs of people and what joins them. */
 function chains(
   plain: string,
@@ -105,12 +108,12 @@ function chains(
     chain = [];
   };
   for (let i = 0; i < plain.length;) {
-    const number = numberAt.get(i);
+    const number = someOf.test(plain.slice(i, i + 12)) ? undefined : numberAt.get(i);
     const word = insideWord(plain, i) ? undefined : linkAt(link, plain, i);
     if (word && (!number || word.length > number.end - number.start)) {
       chain.push({ sort: sorts.get(word) ?? 'join', text: word, value: 0, start: i, end: i + word.length });
       i += word.length;
-    } else if (number && isCount(number.value)) {
+    } else if (number && number.end > i && isCount(number.value)) {
       chain.push({ sort: 'number', text: '', value: seatsFor(number.value), start: i, end: number.end });
       i = number.end;
     } else {
@@ -166,6 +169,9 @@ function sumOf(plain: string, chain: readonly Link[]): number | null {
       if (count !== null && kin && isTotal(chain, l)) return count;
       const each = l.sort === 'two' ? 2 : 1;
       if (l.sort === 'many' && count === null) {
+        // 我和同事四個人: all are counted at once.
+        const [total, counted] = people.slice(i + 1);
+        if (total?.sort === 'number' && counted && isTotal(chain, counted)) return total.value;
         // "friends" alone says no number, and then neither does the whole.
         if (i > 0 || people.length > 1) return null;
         continue;

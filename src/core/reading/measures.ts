@@ -49,6 +49,9 @@ const units: readonly Unit[] = [
   },
   { dimension: 'volume', factor: 473.176, pattern: 'pints?' },
   { dimension: 'volume', factor: 946.353, pattern: 'quarts?|qts?' },
+  // As the mainland counts water; of leaf it is stock.
+  { dimension: 'volume', factor: 500, pattern: '斤(?=(?:的|热|滚|开|清)?水)' },
+  { dimension: 'volume', factor: 50, pattern: '两(?=(?:的|热|滚|开|清)?水)' },
   { dimension: 'ounce', factor: 1, pattern: 'ozs?\\.?|ounces?|onces?|安士|盎司|安司' },
   { dimension: 'mass', factor: 1, pattern: 'g|gs|gr|grs|gms?|grams?|grammes?|gramms?|garms?|grms?|克|公克' },
   { dimension: 'mass', factor: 1000, pattern: 'kgs?|kilos?|kilograms?|公斤|千克' },
@@ -100,13 +103,19 @@ export function findMeasures(plain: string, numbers: readonly FoundNumber[]): Me
     if (endF !== null) return { dimension: 'temperature', value: celsius(number.value), start, end: endF, digits };
     if (/[$€£]\s?$/.test(before)) return { dimension: 'other', value: number.value, start, end: number.end, digits };
     const unit = unitAfter(plain, number.end);
-    if (!unit) return { dimension: 'bare', value: number.value, start, end: number.end, digits };
+    if (!unit || isNamed(plain, number, unit.end))
+      return { dimension: 'bare', value: number.value, start, end: number.end, digits };
     const half = plain.startsWith('半', unit.end) && Number.isInteger(number.value) ? 0.5 : 0;
     const dimension = unit.dimension === 'degree' && /摄氏\s?$/.test(before) ? 'temperature' : unit.dimension;
     const value = tidy((number.value + half) * unit.factor);
     return { dimension, value, start, end: unit.end + (half ? 1 : 0), digits };
   });
 }
+
+/** So many of one vessel are none: "350 mug" is a mug of 350. */
+const leastSize = 30;
+const isNamed = (plain: string, { value, end }: FoundNumber, unitEnd: number): boolean =>
+  value >= leastSize && /^[ -]?(?:pot|cup|mug|壶|杯)$/.test(plain.slice(end, unitEnd));
 
 export function celsius(degreesF: number): number {
   return Math.round(((degreesF - 32) / 1.8) * 10) / 10;

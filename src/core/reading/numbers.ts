@@ -82,17 +82,18 @@ const englishPattern = new RegExp(
   'g',
 );
 
+/** "a litre and a half", "pint and a half" */
+const oneAndHalf = /(?:\b(?:a|one) |(?<![a-z\d] ?))(?=(?:lit(?:re|er)|pint|quart|cup|spoon|teaspoon)s? and a half\b)/g;
 /** "a litre": one; "half a litre" is no such. */
-/** "a litre and a half" */
-const oneAndHalf = /\b(?:a|one) (?=(?:lit(?:re|er)|pint|quart|cup|spoon|teaspoon)s? and a half\b)/g;
-const oneOf = /(?<!\bhalf |quarter |quarters )\ba (?=(?:lit(?:re|er)|pint|quart)\b(?! and a half))/g;
+const oneOf =
+  /(?<!\bhalf |quarter |quarters )\ba (?=(?:lit(?:re|er)|pint|quart|(?:level |heaped )?(?:tea|table)?spoon|tsp|tbsp)\b(?! and a half))/g;
 
 function englishNumbers(plain: string): FoundNumber[] {
   const ones = [...plain.matchAll(oneOf)].map((m) => ({ value: 1, start: m.index, end: m.index + 1, digits: false }));
   const halves = [...plain.matchAll(oneAndHalf)].map((m) => ({
     value: 1.5,
     start: m.index,
-    end: m.index + m[0].length - 1,
+    end: m.index + Math.max(0, m[0].length - 1),
     digits: false,
   }));
   return [...ones, ...halves, ...countedInEnglish(plain)];
@@ -144,7 +145,20 @@ const hanDigits: { readonly [character: string]: number } = {
 };
 const hanScales: { readonly [character: string]: number } = { 十: 10, 百: 100, 千: 1000, 万: 10_000 };
 
+/** 四分之三 */
+const hanFraction = /([二三四五六八])分之([一二两三四五])/g;
+
 function hanNumbers(plain: string): FoundNumber[] {
+  const parts = [...plain.matchAll(hanFraction)].map((m) => ({
+    value: (hanValue(m[2] ?? '') ?? 0) / (hanValue(m[1] ?? '') ?? 1),
+    start: m.index,
+    end: m.index + m[0].length,
+    digits: false,
+  }));
+  return [...parts, ...countedInHan(plain)];
+}
+
+function countedInHan(plain: string): FoundNumber[] {
   return [...plain.matchAll(/[零〇一二两三四五六七八九十百千万半]+/g)].flatMap((m) => {
     // 三兩: the last 兩 is a weight.
     const text = m[0].length > 1 && m[0].endsWith('两') ? m[0].slice(0, -1) : m[0];
@@ -210,6 +224,7 @@ function joinRanges(plain: string, numbers: readonly FoundNumber[]): FoundNumber
       last.value < number.value &&
       number.value <= last.value * 3 &&
       (/^\s?(?:-|~|to|至|到)\s?$/.test(between) ||
+        (/^\s?(?:and|和|跟)\s?$/.test(between) && /\bbetween $|介于$/.test(plain.slice(0, last.start))) ||
         (number.value <= largestEither && /^\s?(?:or|或|或者|、)\s?$/.test(between)));
     if (range) joined[joined.length - 1] = { ...last, value: (last.value + number.value) / 2, end: number.end };
     else joined.push(number);

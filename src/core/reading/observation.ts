@@ -132,7 +132,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
 function withAsked(found: Found, plain: string, asked: string | null, finder: TeaFinder): Found {
   if (found.best || found.family !== null || found.other) return found;
   const bare =
-    /^(?:no[, ]+)?(?:the )?(ripe|raw|cooked|shou|sheng|shu)(?: one| kind| puer)?(?: please| then)?(?:, not the [a-z]+(?: one)?)?[.!?]?$|^(?:唔系[,，]?|不是[,，]?)?(?:要)?(熟|生)(?:的|嘅|个|那个|嗰个|那款|嗰款|茶|款)?[。！]?$/.exec(
+    /^(?:no[, ]+)?(?:the )?(ripe|raw|cooked|shou|sheng|shu)(?: one| kind| puer)?(?: please| then)?(?:, not the [a-z]+(?: one)?)?[.!?]?$|^(?:(?:唔系|不是|不要|唔要)(?:[生熟](?:的|嘅|个|那个|嗰个|那款|嗰款|茶|款)?)?[,，、 ]*)?(?:要|是|系)?(熟|生)(?:的|嘅|个|那个|嗰个|那款|嗰款|茶|款)?[。！]?$/.exec(
       plain.trim(),
     );
   const meant = asked === 'tea' || /one|kind|的|嘅|个|款|^no/.test(plain);

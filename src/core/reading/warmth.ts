@@ -32,13 +32,17 @@ function degreesOf(scene: QuantityScene, m: Measure): number | null {
   return m.value >= certainlyFahrenheit ? celsius(m.value) : m.value;
 }
 
+/** With one of these, "at 65" is no hour. */
+const waterTalk = /\b(?:wa?te?r|temp\w*|cool|hot|steep\w*|brew\w*|boil\w*)\b/;
+
 function besideWater(plain: string, m: Measure): boolean {
   const ahead = before(plain, m.start);
   const named =
     /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\bkettle (?:is |set )?(?:at|to)|水温|温度|调到|设到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
       ahead,
     );
-  return named && m.value >= 30 && m.value <= 212;
+  const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && waterTalk.test(plain);
+  return (named && m.value >= 30 && m.value <= 212) || (talkedOf && m.value <= 100);
 }
 
 const places = /(?:elevation|altitude|height|海拔|高度)(?: of| is| at|:|系|是|大概|约|大约|about|around| )*$/;

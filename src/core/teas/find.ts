@@ -111,7 +111,11 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
 
 type FamilyMention = Mention<Extract<Meaning, { is: 'family' }>>;
 
+/** 生熟普洱 tells of both kinds, not of the one that touches. */
+const both = /[生熟][、和与及跟]?[生熟]/;
+
 function kindsBeside(plain: string, mention: FamilyMention): string[] {
+  if (both.test(plain.slice(Math.max(0, mention.start - 3), mention.end + 3))) return [];
   const around = `${plain.slice(Math.max(0, mention.start - 40), mention.start)} | ${plain.slice(mention.end, mention.end + 40)}`;
   return Object.entries(mention.meaning.words.kinds)
     .filter(([, words]) => words.some((word) => holdsWord(around, word)))
