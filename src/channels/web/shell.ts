@@ -1,6 +1,7 @@
 /** The page before its scripts run: the frame, the plan of a label, and what the scripts need to begin. */
 import { html, raw } from 'hono/html';
 import { drawLadder, ladderWidth } from './page/ladder-drawing.ts';
+import { wholes } from './page/whole.ts';
 import { pageLanguages, type Boot, type PageLanguage, type PageWords, type Said } from './page/wire.ts';
 import type { Assets } from './assets.ts';
 
@@ -75,10 +76,14 @@ function masthead(words: PageWords, language: PageLanguage, path: string): Html 
 
 function label(said: Said, words: PageWords): Html {
   return html`<section class="entry" lang="${said.language}" aria-label="${words['page-from-label']}">
-    ${said.paragraphs.map((paragraph) => html`<p>${paragraph}</p>`)}
+    ${said.paragraphs.map((paragraph) => html`<p>${inWholes(paragraph)}</p>`)}
     ${said.ladder === undefined ? '' : ladder(said.ladder)}
   </section>`;
 }
+
+/** As the page shows it: nothing may move when its scripts take over. */
+const inWholes = (text: string): readonly Html[] =>
+  wholes(text).map((part, n) => (n % 2 === 0 ? html`${part}` : html`<span class="whole">${part}</span>`));
 
 function ladder(of: NonNullable<Said['ladder']>): Html {
   const drawn = drawLadder(of);

@@ -15,7 +15,8 @@ describe('the page before its scripts', () => {
   it('shows the plan of a label with its ladder', async () => {
     const { body } = await knock(house.url, '/tea/tieguanyin', { headers: { 'accept-language': 'zh-HK' } });
     expect(body).toContain('<html lang="zh-Hant">');
-    expect(body).toContain('110 毫升蓋碗泡鐵觀音');
+    expect(body.replaceAll(/<\/?span[^>]*>/g, '')).toContain('110 毫升蓋碗泡鐵觀音');
+    expect(body).toContain('<span class="whole">6.5 克</span>');
     expect(body.match(/class="rung"/g)).toHaveLength(8);
     expect(body).toContain('各道時間: 1 – 6 秒; 2 – 5 秒');
   });

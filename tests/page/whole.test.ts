@@ -1,0 +1,27 @@
+/** Where a line may not break: between a number and what it counts. */
+import { describe, expect, it } from 'vitest';
+import { breadth, wholes } from '../../src/channels/web/page/whole.ts';
+
+describe('a number stays with what it counts', () => {
+  it.each([
+    ['Leaf: 6.5 g, about 7½ level tsp', ['6.5 g']],
+    ['1 min 40 s, then 12 s', ['1 min', '40 s', '12 s']],
+    ['97 °C; 33 % of it', ['97 °C', '33 %']],
+    ['8 seats free at 10:30 am', ['10:30 am']],
+    ['12月5日（星期六）10:30', ['12月', '5日']],
+    ['第 3 泡：1 分 10 秒', ['第 3 泡', '1 分', '10 秒']],
+    ['94 毫升，茶葉 6.5 克', ['94 毫', '6.5 克']],
+    ['nothing counted', []],
+    ['', []],
+  ])('%j', (text, expected) => {
+    const parts = wholes(text);
+    expect(parts.filter((_, n) => n % 2 === 1)).toEqual(expected);
+    expect(parts.join('')).toBe(text);
+  });
+
+  it.each([
+    ['Change something', 16],
+    ['出湯了，下一泡也注好水', 22],
+    ['', 0],
+  ])('%j is as broad as %i letters', (text, letters) => expect(breadth(text)).toBe(letters));
+});
