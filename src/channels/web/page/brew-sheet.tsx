@@ -30,6 +30,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
   useWakeLock(sheet.entries.some(isHolding));
   useScrolling(sheet);
   const calledFrom = placeOfCalled(sheet);
+  const callId = useCallId(sheet);
   const label = boot.label !== null && !isAnswered(sheet, boot) ? boot.label : null;
 
   return (
@@ -42,6 +43,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
               entry={{ place: 'label', said: label, first: 0, last: 0 }}
               open={false}
               called={false}
+              silent={false}
               card={card === null}
               words={words}
               ring={false}
@@ -61,6 +63,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
                   entry={line.entry}
                   open={line.open}
                   called={line.entry.place === calledFrom}
+                  silent={line.entry.said.id === callId}
                   card={line.entry.place === card}
                   words={words}
                   ring={bell.wanted && bell.awake}
@@ -88,11 +91,24 @@ function isHolding({ said }: Entry): boolean {
   return said.countdown !== undefined && said.countdown.endsAt + staleMs > houseNow();
 }
 
+const endedHold = ({ entries }: Sheet): Entry | undefined =>
+  entries.findLast(({ said }) => said.countdown !== undefined && isOver(said.countdown));
+
 /** The hold whose end has been called, if it was the last. */
-function placeOfCalled({ entries }: Sheet): string | null {
-  const hold = entries.findLast(({ said }) => said.countdown !== undefined && isOver(said.countdown));
+function placeOfCalled(sheet: Sheet): string | null {
+  const { entries } = sheet;
+  const hold = endedHold(sheet);
   const isCalled = hold !== undefined && entries.some(({ said, last }) => last > hold.last && said.choices.length > 0);
   return isCalled ? hold.place : null;
+}
+
+/** The message with which the house calls the end of a hold: the page has called it by itself, and once is heard better than twice. */
+function useCallId(sheet: Sheet): string | null {
+  const before = useRef(0);
+  if (endedHold(sheet) === undefined || !sheet.caughtUp) before.current = sheet.known.size;
+  const call = sheet.entries.find(({ first, said }) => first > before.current && said.choices.length > 0);
+  // Written on, it has something new to tell.
+  return call !== undefined && call.first === call.last ? call.said.id : null;
 }
 
 /** The label's plan stands until the conversation has one of its own; what is no plan, until it has any answer. */
@@ -145,6 +161,8 @@ function useScrolling(sheet: Sheet): void {
   const begun = useRef(false);
   useEffect(() => {
     if (!sheet.caughtUp && sheet.entries.length === 0) return;
+    // Whoever is at the foot or the head just now stays there.
+    if (document.activeElement?.closest('.foot, .masthead')) return;
     const newest = document.querySelector('.lines > li:last-child');
     // A sheet opened anew begins where it was left off, a bare or labelled one at its head.
     if (begun.current || sheet.entries.length > 1) {

@@ -33,7 +33,7 @@ export function Hold({ id, of, words, ring, call }: Props): JSX.Element | null {
   if (left < -staleMs) return null;
   const share = Math.min(1, Math.max(0, (now - of.startedAt) / Math.max(1, of.endsAt - of.startedAt)));
   return (
-    <div class={left > 0 ? 'hold' : 'hold over'}>
+    <div class={left > 0 ? 'hold' : 'hold over'} aria-live="off">
       <p class="hold-label">{of.label}</p>
       {left > 0 ? (
         <p class="digits" role="timer" aria-label={`${words['page-left']} ${digitsOf(left)}`}>

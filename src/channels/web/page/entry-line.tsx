@@ -4,7 +4,12 @@ import { useRef } from 'preact/hooks';
 import { Hold } from './countdown.tsx';
 import { LadderFigure } from './ladder.tsx';
 import type { Entry } from './sheet-state.ts';
+import { breadth } from './whole.ts';
 import type { PageWords } from './wire.ts';
+import { Words } from './words.tsx';
+
+/** Labels broader than this, in letters, stand below each other where the column is narrow. */
+const broad = 20;
 
 interface Props {
   readonly entry: Entry;
@@ -12,6 +17,8 @@ interface Props {
   readonly open: boolean;
   /** A hold whose end has been called: what can be done now stands with the call. */
   readonly called: boolean;
+  /** Has been announced otherwise. */
+  readonly silent: boolean;
   /** The newest plan: it prints as a card. */
   readonly card: boolean;
   readonly words: PageWords;
@@ -20,7 +27,7 @@ interface Props {
   readonly call: (text: string) => void;
 }
 
-export function EntryLine({ entry, open, called, card, words, ring, tap, call }: Props): JSX.Element {
+export function EntryLine({ entry, open, called, silent, card, words, ring, tap, call }: Props): JSX.Element {
   const { said, place } = entry;
   const self = useRef<HTMLLIElement>(null);
   const isCard = card && said.ladder !== undefined;
@@ -28,11 +35,15 @@ export function EntryLine({ entry, open, called, card, words, ring, tap, call }:
     <li
       class={`entry${isCard ? ' card' : ''}${said.countdown ? ' holding' : ''}${called ? ' called' : ''}`}
       lang={said.language}
+      aria-live={silent ? 'off' : undefined}
       tabIndex={-1}
       ref={self}
     >
       {said.paragraphs.map((paragraph, n) => (
-        <p key={n}>{paragraph}</p>
+        // One that says something else is another, so that it is read out whole.
+        <p key={`${n} ${paragraph}`}>
+          <Words of={paragraph} />
+        </p>
       ))}
       {said.file !== undefined && (
         <p class="file">
@@ -44,7 +55,11 @@ export function EntryLine({ entry, open, called, card, words, ring, tap, call }:
       {said.ladder && <LadderFigure of={said.ladder} />}
       {said.countdown && <Hold id={place} of={said.countdown} words={words} ring={ring} call={call} />}
       {open && !called && said.choices.length > 0 && (
-        <div class="choices" role="group" aria-label={words['page-choices']}>
+        <div
+          class={said.choices.some(({ label }) => breadth(label) > broad) ? 'choices broad' : 'choices'}
+          role="group"
+          aria-label={words['page-choices']}
+        >
           {said.choices.map((choice) => (
             <button
               key={choice.key}
@@ -55,7 +70,9 @@ export function EntryLine({ entry, open, called, card, words, ring, tap, call }:
                 tap(place, choice.key, choice.label);
               }}
             >
-              {choice.label}
+              <span>
+                <Words of={choice.label} />
+              </span>
             </button>
           ))}
         </div>
