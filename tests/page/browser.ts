@@ -48,14 +48,30 @@ export async function openPage(browser: Browser, options: BrowserContextOptions 
 /** The page's own policy lets no script in from outside; the debugger's door is not bound by it. */
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+const everything = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+/** All that another light can change. */
+const inAnotherLight = ['color-contrast', 'link-in-text-block'];
+
+/** What of a page is looked at: all of it, or what was added last and the line beneath. */
+const parts = { page: ['html'], newest: ['.lines > li:nth-last-child(-n + 2)', '.writing', 'main > .quiet'] };
+
+export interface Looked {
+  readonly at?: keyof typeof parts;
+  readonly for?: 'everything' | 'light';
+}
+
 /** What axe-core finds against WCAG 2.2 A and AA and its own best practices, each as "rule: where". */
-export async function barriers(page: Page): Promise<readonly string[]> {
-  await page.evaluate(axe);
-  return page.evaluate(async () => {
-    const { axe: checker } = window as unknown as { axe: typeof axeCore };
-    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    const found = await checker.run(document, { runOnly: tags });
-    if (found.passes.length < 10) return ['axe looked at next to nothing'];
-    return found.violations.flatMap((one) => one.nodes.map((node) => `${one.id}: ${node.html}`));
-  });
+export async function barriers(page: Page, looked: Looked = {}): Promise<readonly string[]> {
+  if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axe);
+  const runOnly = looked.for === 'light' ? inAnotherLight : everything;
+  return page.evaluate(
+    async ([rules, include, least]) => {
+      const { axe: checker } = window as unknown as { axe: typeof axeCore };
+      const there = include.filter((part) => document.querySelector(part) !== null);
+      const found = await checker.run({ include: there }, { runOnly: rules, resultTypes: ['violations'] });
+      if (found.passes.length < least) return ['axe looked at next to nothing'];
+      return found.violations.flatMap((one) => one.nodes.map((node) => `${one.id}: ${node.html}`));
+    },
+    [runOnly, parts[looked.at ?? 'page'], looked.for === 'light' ? 1 : 8] as const,
+  );
 }

@@ -12,6 +12,8 @@ export interface RealHouse {
   address(): string;
   /** The next lesson there is. */
   lesson(): string;
+  /** What makes who writes it the shopkeeper. */
+  shopCode(): Promise<string>;
   stop(): Promise<void>;
 }
 
@@ -34,6 +36,9 @@ export async function openRealHouse(): Promise<RealHouse> {
       const next = rows.prepare<[], { id: string }>('SELECT id FROM lesson ORDER BY starts_at LIMIT 1').get();
       rows.close();
       return next?.id ?? 'none';
+    },
+    async shopCode() {
+      return /[A-Z0-9]{4}-[A-Z0-9]{4}/.exec((await service.shopCode()) ?? '')?.[0] ?? 'none';
     },
     async stop() {
       await service.stop();

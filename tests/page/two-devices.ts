@@ -1,10 +1,10 @@
 /// <reference lib="dom" />
 /** One brew on two devices: a code brings the second to the first one's sheet, and a tap on both counts once. */
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
-import { barriers, browserPath, openPage, patienceMs, soon } from './browser.ts';
-import { sideBySide } from './side-by-side.ts';
-import { openRealHouse } from './real-house.ts';
+import { expect, it } from 'vitest';
+import { barriers, openPage, soon } from './browser.ts';
+import type { SideBySide } from './side-by-side.ts';
+import type { RealHouse } from './real-house.ts';
 import { write } from './sheet.ts';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).last();
@@ -15,16 +15,14 @@ async function join(page: Page, code: string): Promise<void> {
   await button(page, 'Open that sheet here').click();
 }
 
-describe.skipIf(browserPath === null)('a second device', { timeout: patienceMs }, () => {
-  const at = sideBySide(openRealHouse);
-
+export function twoDevices(at: SideBySide<RealHouse>): void {
   const visitor = async () => {
     const opened = await openPage(at.browser);
     await opened.page.goto(at.house.address());
     await opened.page.waitForSelector('.entry');
     return opened;
   };
-  it('opens the running brew by a code, shows the same, and a tap on both at once counts once', async () => {
+  it.concurrent('opens the running brew by a code, shows the same, and a tap on both at once counts once', async () => {
     const { page: kitchen, complaints } = await visitor();
     await write(kitchen, 'rou gui in a 110 ml gaiwan');
     await kitchen.waitForSelector('.ladder');
@@ -65,4 +63,4 @@ describe.skipIf(browserPath === null)('a second device', { timeout: patienceMs }
     // A refused code is told to the page by its status, and a browser writes that down.
     expect(others.filter((one) => !one.includes('404'))).toEqual([]);
   });
-});
+}
