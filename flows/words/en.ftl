@@ -34,6 +34,8 @@ page-not-found = There is no such sheet here. The label may be an old one.
 page-failed = Something went wrong on our side. Please try again in a moment.
 page-too-fast = That was a little too fast. Please wait a few seconds.
 page-back = To an empty sheet
+page-earlier = What was said before this is no longer shown here. “What is kept of me”, at the foot, has all that is kept.
+page-file-gone = This file is no longer kept here. Ask for it again on the sheet.
 
 # Mistakes of a brewing request
 mistake-tea-missing = Say which tea, or at least which family.
@@ -485,6 +487,9 @@ my-data-why = What for: what you write and what I answer, { $messageDays } days,
     } Backups go after { $backupDays } more days.
 my-data-here = This is everything kept about you:
     { $everything }
+other-device-page = “This sheet on another device”, at the foot of this page, shows a code. Type it at the foot of the page there, and this sheet is open on both.
+other-device-telegram = Telegram has this conversation on all your devices: open it there.
+other-device-here = Here I can't take it along. On the shop's page a sheet opens on a second device by a code; the way is at its foot.
 forget-page = What still stands on this page is on your device only; “A fresh sheet for the next person”, at its foot, clears it.
 # the guided brew
 choice-guide = Guide me

@@ -2,13 +2,13 @@
 page-title = 泡茶小笺
 page-sheet = 来往的话
 page-language = 语言
-page-you-wrote = 你写道：
+page-you-wrote = 您写道：
 page-write-label = 下一行
 page-write-hint = 茶、器皿、容量
 page-write = 写下
 page-choices = 请选
 page-opening = 正在铺开小笺……
-page-lost = 暂时连不上。你写的会先留着，连上后自动送出。
+page-lost = 暂时连不上。您写的会先留着，连上后自动送出。
 page-waiting = 等候送出
 page-refused = 未能送出，请再写一次
 page-left = 还有
@@ -34,6 +34,8 @@ page-not-found = 这里没有这一张，茶标可能是旧的。
 page-failed = 我们这边出了点问题，请稍后再试。
 page-too-fast = 有点太快了，请等几秒再试。
 page-back = 回到空白小笺
+page-earlier = 更早的话这里不再显示；留存的全部内容在页脚的“存有我的什么”里。
+page-file-gone = 这个文件已不在这里了，请在小笺上再要一次。
 
 # 冲泡要求里的错误
 mistake-tea-missing = 请说明是哪一款茶，或至少是哪一类茶。
@@ -471,6 +473,9 @@ my-data-why = 为什么要存：您写的和我答的，存 { $messageDays } 天
     }备份再过 { $backupDays } 天也会删掉。
 my-data-here = 以下是这里存有的关于您的一切：
     { $everything }
+other-device-page = 本页最下方的“在另一台设备上看这张小笺”会给一组号码。在那台设备打开本页，把号码填在页脚，两边就都看得到。
+other-device-telegram = 这段对话在您所有设备的 Telegram 里都有，在那边打开就行。
+other-device-here = 这里的对话带不走。在店家的网页上，页脚可以取一组号码，在另一台设备上打开同一张小笺。
 forget-page = 这一页上还看得到的只在您的设备上；按最下方的“为下一位换一张新笺”就会清掉。
 # the guided brew
 choice-guide = 带我泡

@@ -2,13 +2,13 @@
 page-title = 泡茶小箋
 page-sheet = 來往的話
 page-language = 語言
-page-you-wrote = 你寫道：
+page-you-wrote = 您寫道：
 page-write-label = 下一行
 page-write-hint = 茶、器皿、容量
 page-write = 寫下
 page-choices = 請選
 page-opening = 正在鋪開小箋……
-page-lost = 暫時連不上。你寫的會先留著，連上後自動送出。
+page-lost = 暫時連不上。您寫的會先留著，連上後自動送出。
 page-waiting = 等候送出
 page-refused = 未能送出，請再寫一次
 page-left = 還有
@@ -34,6 +34,8 @@ page-not-found = 這裡沒有這一張，茶標可能是舊的。
 page-failed = 我們這邊出了點問題，請稍後再試。
 page-too-fast = 有點太快了，請等幾秒再試。
 page-back = 回到空白小箋
+page-earlier = 更早的話這裡不再顯示；留存的全部內容在頁尾的「存有我的什麼」裡。
+page-file-gone = 這個檔案已不在這裡了，請在小箋上再要一次。
 
 # 沖泡要求裡的錯誤
 mistake-tea-missing = 請說明是哪一款茶，或至少是哪一類茶。
@@ -471,6 +473,9 @@ my-data-why = 為什麼要留：您寫的和我答的，留 { $messageDays } 天
     }備份再過 { $backupDays } 天也會刪掉。
 my-data-here = 以下是這裡存有的關於您的一切：
     { $everything }
+other-device-page = 本頁最下方的「在另一部裝置上看這張小箋」會給一組號碼。在那部裝置打開本頁，把號碼填在頁尾，兩邊就都看得到。
+other-device-telegram = 這段對話在您所有裝置的 Telegram 裡都有，在那邊打開就行。
+other-device-here = 這裡的對話帶不走。在店家的網頁上，頁尾可以取一組號碼，在另一部裝置上打開同一張小箋。
 forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的「為下一位換一張新箋」就會清掉。
 # the guided brew
 choice-guide = 帶我泡

@@ -17,12 +17,14 @@ export const acts = [
   'why',
   'forget-me',
   'my-data',
+  'other-device',
   'shop-desk',
 ] as const;
 export type Act = (typeof acts)[number];
 
 /** These are meant wherever they stand; the others only when they are all that is said, or open a short text. */
-const anywhere = ['forget-me', 'my-data', 'ask-shop', 'start-over'] as const satisfies readonly (Act & CueName)[];
+const anywhere = ['forget-me', 'my-data', 'other-device', 'ask-shop', 'start-over'] as const satisfies readonly (Act &
+  CueName)[];
 const wholly = ['back', 'yes', 'no', 'thanks', 'why', 'shop-desk'] as const satisfies readonly (Act & CueName)[];
 const shortText = 60;
 

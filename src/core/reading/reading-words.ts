@@ -97,6 +97,7 @@ export const cueNames = [
   'why',
   'forget-me',
   'my-data',
+  'other-device',
   'want-en',
   'want-zh-Hant',
   'want-zh-Hans',

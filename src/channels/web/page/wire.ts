@@ -94,6 +94,8 @@ export const pageWordKeys = [
   'page-failed',
   'page-too-fast',
   'page-back',
+  'page-earlier',
+  'page-file-gone',
 ] as const;
 export type PageWordKey = (typeof pageWordKeys)[number];
 export type PageWords = Readonly<Record<PageWordKey, string>>;
