@@ -9,11 +9,14 @@ export interface OpenChoice {
   readonly line: ChoiceLine;
 }
 
+const none: readonly OpenChoice[] = [];
+
 /** The choices whose conditions hold, lists unfolded, in the order of the file. */
 export function openChoices(place: Place, from: Spot, lookup: Lookup, words: FlowWords): readonly OpenChoice[] {
+  if (place.choices.length === 0) return none;
   return place.choices.flatMap((line) =>
     itemsOf(line, lookup).flatMap(({ id, item }) => {
-      const within: Lookup = (path) => (path[0] === 'item' ? member(item, path.slice(1)) : lookup(path));
+      const within: Lookup = (path) => (path[0] === 'item' ? member(item, path, 1) : lookup(path));
       if (!holds(line.when, within)) return [];
       const label = phraseOf(words, line.label, factsOf(line.with, within), within);
       return [{ line, choice: { id, label, gives: factsOf(line.gives, within), from } }];
@@ -31,10 +34,11 @@ function itemsOf(line: ChoiceLine, lookup: Lookup): readonly { id: string; item:
 export const choiceLine = (place: Place, id: string): ChoiceLine | null =>
   place.choices.find((line) => line.id === id || (line.each !== null && id.startsWith(`${line.id}:`))) ?? null;
 
-/** What a value holds under a path of names; null where it holds nothing. */
-export function member(value: Json, path: readonly string[]): Json {
+/** What a value holds under a path of names, from the n-th of them on; null where it holds nothing. */
+export function member(value: Json, path: readonly string[], from = 0): Json {
   let found: Json = value;
-  for (const name of path) {
+  for (let i = from; i < path.length; i++) {
+    const name = path[i] ?? '';
     if (typeof found !== 'object' || found === null || Array.isArray(found)) return null;
     found = Object.hasOwn(found, name) ? ((found as Facts)[name] ?? null) : null;
   }
@@ -61,7 +65,7 @@ export function choiceByLabel(
   words: FlowWords,
   { by = 'all-words', languages = words.languages }: LabelSearch = {},
 ): OpenChoice | null {
-  const typed = plain(text);
+  const typed = open.length === 0 ? '' : plain(text);
   if (typed === '') return null;
   const namesOf = ({ label }: SayingChoice, language: string): readonly string[] =>
     by === 'labels' ? [words.say(language, label)] : [words.say(language, label), ...words.typed(language, label.key)];
@@ -76,7 +80,7 @@ export const shownChoices = (open: readonly OpenChoice[]): readonly SayingChoice
 
 /** The choice whose place in the list was typed, from 1. */
 export function choiceByNumber(open: readonly OpenChoice[], text: string): OpenChoice | null {
-  const digits = /^\D{0,2}(\d{1,2})[.)\s]*$/u.exec(text.normalize('NFKC').trim());
   const shown = open.filter(({ line }) => !line.isUnseen);
+  const digits = shown.length === 0 ? null : /^\D{0,2}(\d{1,2})[.)\s]*$/u.exec(text.normalize('NFKC').trim());
   return digits && !/[-−–]/u.test(text) ? (shown[Number(digits[1]) - 1] ?? null) : null;
 }

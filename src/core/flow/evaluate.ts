@@ -1,6 +1,6 @@
 /** Works out conditions and values against what is known. Unknown names are null, never an error. */
 import type { BinaryOperator, Expression } from './expression.ts';
-import type { Value } from './book.ts';
+import type { Value, Values } from './book.ts';
 import type { Facts, Json } from './flow.ts';
 
 /** What a name stands for; null where nothing is known. */
@@ -9,7 +9,10 @@ export type Lookup = (path: readonly string[]) => Json;
 export const isKnown = (value: Json | undefined): boolean => value !== null && value !== undefined;
 
 /** Same value, compared as JSON writes it. */
-export const isSame = (a: Json, b: Json): boolean => a === b || JSON.stringify(a) === JSON.stringify(b);
+export const isSame = (a: Json, b: Json): boolean =>
+  a === b || (isObject(a) && isObject(b) && JSON.stringify(a) === JSON.stringify(b));
+
+const isObject = (value: Json): boolean => typeof value === 'object' && value !== null;
 
 export function evaluate(expression: Expression, lookup: Lookup): Json {
   if (expression.op === 'value') return expression.value;
@@ -73,5 +76,8 @@ export function valueOf(value: Value, lookup: Lookup): Json {
   return factsOf(value.map, lookup);
 }
 
-export const factsOf = (values: { readonly [name: string]: Value }, lookup: Lookup): Facts =>
-  Object.fromEntries(Object.entries(values).map(([name, value]) => [name, valueOf(value, lookup)]));
+export function factsOf(values: Values, lookup: Lookup): Facts {
+  const facts: { [name: string]: Json } = {};
+  for (const [name, value] of Object.entries(values)) facts[name] = valueOf(value, lookup);
+  return facts;
+}

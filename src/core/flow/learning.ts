@@ -1,21 +1,30 @@
 /** How facts change: what is told replaces what was known, and takes with it what hung on that. */
 import type { Listening } from './book.ts';
 import { isKnown, isSame } from './evaluate.ts';
-import type { Facts } from './flow.ts';
+import type { Facts, Json } from './flow.ts';
 
-/** Null forgets a fact. */
+/** Null forgets a fact, so that facts hold none. */
 export function withFacts(facts: Facts, more: Facts): Facts {
-  return Object.fromEntries(Object.entries({ ...facts, ...more }).filter(([, value]) => isKnown(value)));
+  const all = { ...facts, ...more };
+  if (Object.values(more).every(isKnown)) return all;
+  return Object.fromEntries(Object.entries(all).filter(([, value]) => isKnown(value)));
 }
 
 /** A fact that changes clears those that hung on it, unless they were told in the same breath. */
 export function learned(facts: Facts, told: Facts, listens: Listening['facts']): Facts {
-  const changed = Object.keys(told).filter((name) => !isSame(told[name] ?? null, facts[name] ?? null));
-  const fallen = changed.flatMap((name) => listens[name]?.clears ?? []);
+  const fallen: string[] = [];
+  for (const name of Object.keys(told)) {
+    if (!isSame(told[name] ?? null, facts[name] ?? null)) fallen.push(...(listens[name]?.clears ?? []));
+  }
+  if (fallen.length === 0) return withFacts(facts, told);
   return withFacts(facts, { ...Object.fromEntries(fallen.map((name) => [name, null])), ...told });
 }
 
 /** What a message holds of the facts a flow listens for. */
 export function toldOf(heard: Facts, listens: Listening['facts']): Facts {
-  return Object.fromEntries(Object.entries(heard).filter(([name, value]) => name in listens && isKnown(value)));
+  const told: { [name: string]: Json } = {};
+  for (const name of Object.keys(heard)) {
+    if (Object.hasOwn(listens, name) && isKnown(heard[name])) told[name] = heard[name] ?? null;
+  }
+  return told;
 }

@@ -9,8 +9,9 @@ export const toldAtDelivery: readonly string[] = ['lateS', 'late'];
 /** A sentence's values are given beside it, or are facts of the same name; a dash reads into a fact. */
 export function phraseOf(words: FlowWords, key: string, given: Facts, lookup: Lookup): Phrase {
   const valueNamed = (name: string): Json => (name in given ? (given[name] ?? null) : lookup(name.split('-')));
-  const names = words.variables(key).filter((name) => !toldAtDelivery.includes(name));
-  return { key, values: Object.fromEntries(names.map((name) => [name, valueNamed(name)])) };
+  const values: { [name: string]: Json } = {};
+  for (const name of words.variables(key)) if (!toldAtDelivery.includes(name)) values[name] = valueNamed(name);
+  return { key, values };
 }
 
 /** One part of a "say": a key, or an expression that gives a phrase, a list of them, or null for nothing. */

@@ -2,31 +2,33 @@
 import { member } from './choices.ts';
 import type { Value } from './book.ts';
 import { isKnown, valueOf, type Lookup } from './evaluate.ts';
-import type { Facts, Json } from './flow.ts';
+import type { Json } from './flow.ts';
 import type { Turn } from './turn.ts';
 
 /** Names the engine tells; every other name is a fact of the flow. */
-const told: { readonly [name: string]: (turn: Turn) => Json } = {
-  heard: (turn) => turn.heard,
-  memory: (turn) => turn.memory,
-  language: (turn) => turn.around.language,
-  now: (turn) => turn.around.nowMs,
-  house: (turn) => turn.around.house ?? {},
-  deliveryMs: (turn) => turn.around.deliveryMs ?? 0,
-  timer: (turn) => turn.timer,
-  flow: (turn) => turn.spot.flow,
-  place: (turn) => turn.spot.place,
-  parked: (turn) => turn.parked.map((left) => left.flow),
-  asked: (turn) => turn.place.asks,
-  answered: (turn) => turn.place.asks !== null && isKnown(member(turn.heard, [turn.place.asks])),
-};
+const told: ReadonlyMap<string, (turn: Turn) => Json> = new Map(
+  Object.entries<(turn: Turn) => Json>({
+    heard: (turn) => turn.heard,
+    memory: (turn) => turn.memory,
+    language: (turn) => turn.around.language,
+    now: (turn) => turn.around.nowMs,
+    house: (turn) => turn.around.house ?? {},
+    deliveryMs: (turn) => turn.around.deliveryMs ?? 0,
+    timer: (turn) => turn.timer,
+    flow: (turn) => turn.spot.flow,
+    place: (turn) => turn.spot.place,
+    parked: (turn) => turn.parked.map((left) => left.flow),
+    asked: (turn) => turn.place.asks,
+    answered: (turn) => turn.place.asks !== null && isKnown(member(turn.heard, [turn.place.asks])),
+  }),
+);
 
-export const toldNames: readonly string[] = Object.keys(told);
+export const toldNames: readonly string[] = [...told.keys()];
 
 export function scopeOf(turn: Turn): Lookup {
-  return ([head = '', ...rest]) => {
-    const tell = Object.hasOwn(told, head) ? told[head] : undefined;
-    return member(tell ? tell(turn) : factNamed(turn.facts, head), rest);
+  return (path) => {
+    const tell = told.get(path[0] ?? '');
+    return tell ? member(tell(turn), path, 1) : member(turn.facts, path);
   };
 }
 
@@ -35,5 +37,3 @@ export function slotted(turn: Turn, slot: Value | null): { readonly slot?: strin
   const name = slot && valueOf(slot, turn.lookup);
   return typeof name === 'string' ? { slot: `${turn.spot.flow}/${name}` } : {};
 }
-
-const factNamed = (facts: Facts, name: string): Json => member(facts, [name]);

@@ -1,5 +1,5 @@
 /** One event moves one person's conversation on by one step. Pure: no clock, no store, no knowledge of what it talks about. */
-import type { Around, FlowBook } from './book.ts';
+import type { Around, FlowBook, FlowWords } from './book.ts';
 import { choiceByLabel, choiceByNumber, choiceLine, type OpenChoice } from './choices.ts';
 import { isSame } from './evaluate.ts';
 import type { Effect, Facts, FlowEvent, FlowState } from './flow.ts';
@@ -71,10 +71,11 @@ function hear(turn: Turn, reader: string, given: Facts): void {
 function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
   const open = turn.openChoices();
   const labelled = choiceByLabel(open, text, turn.book.words);
-  const older = labelled ? null : olderChoice(turn, text);
-  hear(turn, frontRules(turn.book).reads, { text, language, asked: turn.place.asks });
+  const olderOpen = olderChoices(turn);
+  const older = labelled ? null : olderChoice(olderOpen, text, turn.book.words);
+  hear(turn, frontRules(turn.book).reads, { text, language, asked: turn.place.asks, flow: turn.spot.flow });
   // Words we gave tell nothing of who repeats them, but the language when it is another than ours.
-  if (!choiceByLabel([...open, ...olderChoices(turn)], text, turn.book.words, { by: 'labels', languages: [language] }))
+  if (!choiceByLabel([...open, ...olderOpen], text, turn.book.words, { by: 'labels', languages: [language] }))
     perform(turn, frontRules(turn.book).notices);
   if (labelled || older) turn.heard = { text };
   if (labelled) return take(turn, labelled);
@@ -88,14 +89,15 @@ function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
 }
 
 /** The label of a choice further up, or of one of the front's, typed: the same as a tap on it, which can be made as well. */
-function olderChoice(turn: Turn, text: string): EventOf<'chosen'> | null {
-  const found = choiceByLabel(olderChoices(turn), text, turn.book.words, { by: 'labels' });
+function olderChoice(older: readonly OpenChoice[], text: string, words: FlowWords): EventOf<'chosen'> | null {
+  const found = choiceByLabel(older, text, words, { by: 'labels' });
   return found && { kind: 'chosen', choice: found.choice.id, from: found.choice.from, gives: found.choice.gives };
 }
 
 /** The nearest first. */
 function olderChoices(turn: Turn): readonly OpenChoice[] {
-  const spots = turn.trail.filter((spot) => spot.flow === turn.spot.flow).slice(-olderPlaces);
+  const { flow } = turn.spot;
+  const spots = turn.trail.filter((spot) => spot.flow === flow).slice(-olderPlaces);
   const front = flowNamed(turn.book, turn.book.front);
   return [...spots.toReversed(), { flow: front.name, place: front.starts }].flatMap((from) => turn.openChoices(from));
 }

@@ -25,8 +25,8 @@ export class Turn {
   readonly #wasAside: boolean;
   /** What is written is answered below it. */
   isWritten = false;
-  #flow: string;
-  #place: string;
+  #flow: Flow;
+  #place: Place;
   #facts: Facts;
   #trail: readonly Spot[];
   #parked: readonly Parked[];
@@ -45,8 +45,8 @@ export class Turn {
     this.around = around;
     this.lookup = scopeOf(this);
     this.memory = around.memory;
-    this.#flow = state.flow;
-    this.#place = state.place;
+    this.#flow = flowNamed(book, state.flow);
+    this.#place = placeNamed(this.#flow, state.place);
     this.#facts = state.facts;
     this.#trail = state.trail;
     this.#parked = state.parked;
@@ -56,15 +56,15 @@ export class Turn {
   }
 
   get flow(): Flow {
-    return flowNamed(this.book, this.#flow);
+    return this.#flow;
   }
 
   get place(): Place {
-    return placeNamed(this.flow, this.#place);
+    return this.#place;
   }
 
   get spot(): Spot {
-    return { flow: this.#flow, place: this.#place };
+    return { flow: this.#flow.name, place: this.#place.name };
   }
 
   /** The message this place is written on has others below it. */
@@ -85,7 +85,8 @@ export class Turn {
   }
 
   call(name: string, given: Facts): Outcome {
-    return callNamed(this.book, name)(given, { ...this.around, memory: this.memory });
+    const { around, memory } = this;
+    return callNamed(this.book, name)(given, around.memory === memory ? around : { ...around, memory });
   }
 
   say(part: SayPart, values: Values = {}): void {
@@ -128,7 +129,7 @@ export class Turn {
 
   go(target: Target): void {
     if ('move' in target) return this.#move(target.move);
-    if (target.flow !== null && target.flow !== this.#flow) this.#changeFlow(target.flow);
+    if (target.flow !== null && target.flow !== this.#flow.name) this.#changeFlow(target.flow);
     this.#enter(target.place ?? this.flow.starts);
   }
 
@@ -139,19 +140,20 @@ export class Turn {
       case 'start':
         return this.#startOver();
       case 'again':
-        return this.#enter(this.#place, true);
+        return this.#enter(this.#place.name, true);
       case 'resume':
         return this.#resume();
       case 'on':
-        return this.#filled ? this.goOn() : this.#enter(this.#place, true);
+        return this.#filled ? this.goOn() : this.#enter(this.#place.name, true);
       case 'stay':
         return;
     }
   }
 
   #enter(name: string, repeated = false): void {
-    if (++this.#places > mostPlaces) throw new Error(`${this.#flow}/${name}: a circle of places without a question`);
-    this.#place = name;
+    if (++this.#places > mostPlaces)
+      throw new Error(`${this.#flow.name}/${name}: a circle of places without a question`);
+    this.#place = placeNamed(this.#flow, name);
     const { needs, lines, repeats } = this.place;
     const missing = needs.find(({ fact }) => !isKnown(this.#facts[fact]));
     if (missing) return this.#enter(missing.place);
@@ -163,19 +165,19 @@ export class Turn {
     const spot = this.#trail.at(-1);
     if (!spot || !this.book.flows[spot.flow]) {
       this.say({ key: frontRules(this.book).sentences.nothingBefore });
-      return this.#enter(this.#place, true);
+      return this.#enter(this.#place.name, true);
     }
     this.#trail = this.#trail.slice(0, -1);
     this.#wentBack = true;
-    if (spot.flow !== this.#flow) this.#changeFlow(spot.flow);
+    if (spot.flow !== this.#flow.name) this.#changeFlow(spot.flow);
     this.#enter(spot.place in this.flow.places ? spot.place : this.flow.starts, true);
   }
 
   /** Nothing is kept, and nothing that was to be said later is said. */
   #startOver(): void {
-    const left = [this.#flow, ...this.#parked.map(({ flow }) => flow)].map((name) => flowNamed(this.book, name));
+    const left = [this.#flow, ...this.#parked.map(({ flow }) => flowNamed(this.book, flow))];
     left.flatMap(timersOf).forEach((name) => this.add({ do: 'withdraw', name }));
-    this.#flow = this.book.front;
+    this.#flow = flowNamed(this.book, this.book.front);
     this.#facts = {};
     this.#trail = [];
     this.#parked = [];
@@ -188,23 +190,24 @@ export class Turn {
     const left = this.#parked.at(-1);
     if (!left) return this.go({ flow: this.book.front, place: flowNamed(this.book, this.book.front).news });
     this.takeUp(left);
-    if (this.place.asks !== null) this.#enter(this.#place, true);
+    if (this.place.asks !== null) this.#enter(this.#place.name, true);
   }
 
   /** Goes back into a parked flow, leaving this one aside. */
   takeUp(left: Parked): void {
     this.#changeFlow(left.flow);
-    this.#place = left.place in this.flow.places ? left.place : this.flow.starts;
+    this.#place = placeNamed(this.#flow, left.place in this.#flow.places ? left.place : this.#flow.starts);
     this.#entered = false;
   }
 
   #changeFlow(name: string): void {
     const next = flowNamed(this.book, name);
-    const left: Parked = { flow: this.#flow, hash: this.flow.hash, place: this.#place, facts: this.#facts };
+    const { name: flow, hash } = this.#flow;
+    const left: Parked = { flow, hash, place: this.#place.name, facts: this.#facts };
     this.#facts = factsFor(next, this.#parked, this.#facts);
     this.#parked = parkedAfter(this.#parked, { leaving: this.flow, left, next: name });
-    this.#flow = name;
-    this.#place = next.starts;
+    this.#flow = next;
+    this.#place = placeNamed(next, next.starts);
     this.fill();
   }
 
@@ -217,19 +220,19 @@ export class Turn {
   finish(): { state: FlowState; effects: readonly Effect[] } {
     const { flow, place } = this.#began;
     const isThere = place in (this.book.flows[flow]?.places ?? {});
-    const isLeft = isThere && !this.#wentBack && (flow !== this.#flow || place !== this.#place);
+    const isLeft = isThere && !this.#wentBack && (flow !== this.#flow.name || place !== this.#place.name);
     const saying = this.#phrases.length > 0 ? this.#saying() : null;
     const isAside = saying ? saying.slot === undefined : this.#wasAside;
     const state: FlowState = {
-      flow: this.#flow,
-      hash: this.flow.hash,
-      place: this.#place,
+      flow: this.#flow.name,
+      hash: this.#flow.hash,
+      place: this.#place.name,
       facts: this.#facts,
       trail: isLeft ? trailWith(this.#trail, this.#began) : this.#trail,
       parked: this.#parked,
-      ...(isAside && this.#slot() !== null ? { aside: true } : {}),
     };
-    return { state, effects: saying ? [...this.#effects, { do: 'say', saying }] : this.#effects };
+    const kept: FlowState = isAside && this.#slot() !== null ? { ...state, aside: true } : state;
+    return { state: kept, effects: saying ? [...this.#effects, { do: 'say', saying }] : this.#effects };
   }
 
   #saying(): Saying {
