@@ -90,14 +90,12 @@ export function evenings(at: SideBySide<RealHouse>): void {
     });
 
     await page.context().setOffline(true);
-    await page.route('**/stream*', (route) => route.abort());
-    await page.evaluate(() => window.dispatchEvent(new Event('online')));
+    await page.getByText(words['page-lost'] ?? '').waitFor();
     await writeByKeys(page, '110 ml');
     await page.waitForSelector('.own.waiting');
     await look('offline');
     await page.context().setOffline(false);
-    await page.unroute('**/stream*');
-    await page.waitForSelector('.own.waiting', { state: 'detached' });
+    await page.waitForSelector('.lines > li.entry:last-child');
 
     await press(page, words['page-elsewhere'] ?? '');
     await press(page, words['page-elsewhere-show'] ?? '');

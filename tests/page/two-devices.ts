@@ -37,10 +37,7 @@ export function twoDevices(at: SideBySide<RealHouse>): void {
 
     const { page: table, complaints: others } = await visitor();
     await write(table, 'something of my own');
-    await join(table, '0000 0000');
-    await table.getByText('No sheet opens with that.', { exact: false }).waitFor();
-    await table.getByLabel('A code from the other device').fill(code);
-    await button(table, 'Open that sheet here').click();
+    await join(table, code);
     await table.getByText(/^Warm vessel/).waitFor();
     expect(await sheetOf(table)).toBe(await sheetOf(kitchen));
     expect(await sheetOf(table)).toContain('rou gui in a 110 ml gaiwan');

@@ -5,11 +5,11 @@ import { breadth, wholes } from '../../src/channels/web/page/whole.ts';
 describe('a number stays with what it counts', () => {
   it.each([
     ['Leaf: 6.5 g, about 7½ level tsp', ['6.5 g']],
-    ['1 min 40 s, then 12 s', ['1 min', '40 s', '12 s']],
+    ['1 min 40 s, then 12 s', ['1 min 40 s', '12 s']],
     ['97 °C; 33 % of it', ['97 °C', '33 %']],
     ['8 seats free at 10:30 am', ['10:30 am']],
-    ['12月5日（星期六）10:30', ['12月', '5日']],
-    ['第 3 泡：1 分 10 秒', ['第 3 泡', '1 分', '10 秒']],
+    ['12月5日（星期六）10:30', ['12月5日']],
+    ['第 3 泡：1 分 10 秒', ['第 3 泡', '1 分 10 秒']],
     ['94 毫升，茶葉 6.5 克', ['94 毫', '6.5 克']],
     ['nothing counted', []],
     ['', []],

@@ -1,7 +1,7 @@
 /** The page before its scripts run: the frame, the plan of a label, and what the scripts need to begin. */
 import { html, raw } from 'hono/html';
 import { drawLadder, ladderWidth } from './page/ladder-drawing.ts';
-import { wholes } from './page/whole.ts';
+import { isPlanName, wholes } from './page/whole.ts';
 import { pageLanguages, type Boot, type PageLanguage, type PageWords, type Said } from './page/wire.ts';
 import type { Assets } from './assets.ts';
 
@@ -76,7 +76,9 @@ function masthead(words: PageWords, language: PageLanguage, path: string): Html 
 
 function label(said: Said, words: PageWords): Html {
   return html`<section class="entry" lang="${said.language}" aria-label="${words['page-from-label']}">
-    ${said.paragraphs.map((paragraph) => html`<p>${inWholes(paragraph)}</p>`)}
+    ${said.paragraphs.map(
+      (paragraph, n) => html`<p${raw(isPlanName(said, n) ? ' class="plan-name"' : '')}>${inWholes(paragraph)}</p>`,
+    )}
     ${said.ladder === undefined ? '' : ladder(said.ladder)}
   </section>`;
 }

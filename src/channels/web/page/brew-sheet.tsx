@@ -161,8 +161,9 @@ function useScrolling(sheet: Sheet): void {
   const begun = useRef(false);
   useEffect(() => {
     if (!sheet.caughtUp && sheet.entries.length === 0) return;
-    // Whoever is at the foot or the head just now stays there.
-    if (document.activeElement?.closest('.foot, .masthead')) return;
+    // Whoever is about to press something keeps it before their eyes; who has just written waits for the answer.
+    const focused = document.activeElement;
+    if (focused?.matches('button, a, summary, input') && !focused.closest('.writing')) return;
     const newest = document.querySelector('.lines > li:last-child');
     // A sheet opened anew begins where it was left off, a bare or labelled one at its head.
     if (begun.current || sheet.entries.length > 1) {

@@ -4,7 +4,7 @@ import { useRef } from 'preact/hooks';
 import { Hold } from './countdown.tsx';
 import { LadderFigure } from './ladder.tsx';
 import type { Entry } from './sheet-state.ts';
-import { breadth } from './whole.ts';
+import { breadth, isPlanName } from './whole.ts';
 import type { PageWords } from './wire.ts';
 import { Words } from './words.tsx';
 
@@ -41,7 +41,7 @@ export function EntryLine({ entry, open, called, silent, card, words, ring, tap,
     >
       {said.paragraphs.map((paragraph, n) => (
         // One that says something else is another, so that it is read out whole.
-        <p key={`${n} ${paragraph}`}>
+        <p key={`${n} ${paragraph}`} class={isPlanName(said, n) ? 'plan-name' : undefined}>
           <Words of={paragraph} />
         </p>
       ))}

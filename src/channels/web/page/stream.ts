@@ -13,8 +13,15 @@ export interface Heard {
 const silenceMs = 50_000;
 const longestWaitMs = 30_000;
 
-/** Returns what wakes it at once, and what ends it. */
-export function listen(heard: Heard): { wake(): void; end(): void } {
+export interface Line {
+  /** Tries at once. */
+  wake(): void;
+  /** The device says itself that there is no connection. */
+  lose(): void;
+  end(): void;
+}
+
+export function listen(heard: Heard): Line {
   let source: EventSource | null = null;
   let failures = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -64,6 +71,7 @@ export function listen(heard: Heard): { wake(): void; end(): void } {
     wake() {
       if (source === null || Date.now() - heardAt > silenceMs) open();
     },
+    lose: later,
     end: close,
   };
 }

@@ -4,7 +4,7 @@ import { forgetEverything, keep, keptOf } from './kept.ts';
 import { makePostbox, newUpdateId, type Postbox } from './postbox.ts';
 import { measureClock } from './server-clock.ts';
 import { after, keptSheet, type Act, type Happened, type Sheet } from './sheet-state.ts';
-import { listen } from './stream.ts';
+import { listen, type Line } from './stream.ts';
 import { pageLanguages, type Boot, type PageLanguage, type PageWords, type PostedWhat } from './wire.ts';
 
 export interface Desk {
@@ -54,7 +54,7 @@ export function useSheet(boot: Boot): Desk {
         expired: () => location.reload(),
       },
     );
-    let line: ReturnType<typeof listen> | null = null;
+    let line: Line | null = null;
     const begin = async (): Promise<void> => {
       await measureClock();
       line = listen({
@@ -70,11 +70,14 @@ export function useSheet(boot: Boot): Desk {
       line?.wake();
       postbox.current?.wake();
     };
+    const lose = (): void => line?.lose();
     void begin();
+    window.addEventListener('offline', lose);
     window.addEventListener('online', wake);
     document.addEventListener('visibilitychange', wake);
     return () => {
       line?.end();
+      window.removeEventListener('offline', lose);
       window.removeEventListener('online', wake);
       document.removeEventListener('visibilitychange', wake);
     };

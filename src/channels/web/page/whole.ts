@@ -1,7 +1,10 @@
 /** Cuts a text where a line may not break: between a number and what it counts. Pure. */
+import type { Said } from './wire.ts';
 
-/** A number with its unit or the Han character after it; "第 3 泡" is one as well. */
-const together = /(?:第 ?)?\d[\d.,:½¼¾⅓⅔]*(?: ?°[CF]?| ?%| ?\p{Script=Han}| \p{Script=Latin}{1,3}(?!\p{L}))/gu;
+const number = String.raw`\d[\d.,:½¼¾⅓⅔]*`;
+const counted = String.raw`(?: ?°[CF]?| ?%| ?\p{Script=Han}| \p{Script=Latin}{1,3}(?!\p{L}))`;
+/** A number with its unit or the Han character after it, and such pairs in a row: "1 min 40 s", "12月5日", "第 3 泡". */
+const together = new RegExp(`(?:第 ?)?${number}${counted}(?: ?${number}${counted}){0,2}`, 'gu');
 
 /** The parts of a text in order; every second one must stay on one line. */
 export function wholes(text: string): readonly string[] {
@@ -16,3 +19,7 @@ export function wholes(text: string): readonly string[] {
 
 /** About how much room a text takes, in letters: a Han character is as wide as two. */
 export const breadth = (text: string): number => text.length + (text.match(/[\u2e80-\uffff]/g)?.length ?? 0);
+
+/** What a plan is for stands over it in a few words; other ladders come with whole sentences. */
+export const isPlanName = ({ ladder, paragraphs }: Pick<Said, 'ladder' | 'paragraphs'>, n: number): boolean =>
+  n === 0 && ladder !== undefined && breadth(paragraphs[0] ?? '') < 60;
