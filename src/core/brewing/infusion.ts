@@ -1,17 +1,15 @@
 /** One infusion in a vessel: fill, hold, pour off, rest. The state between two infusions is a plain value. */
 import type { Celsius, Grams, Millilitres, Seconds } from '../units.ts';
+import { Course } from './course.ts';
 import {
-  advance,
   beginSteeping,
   dryLeaf,
   leafStateOf,
   soluteCount,
   steep,
-  stepSeconds,
   strengthOf,
   type Bath,
   type LeafState,
-  type Steeping,
 } from './extraction.ts';
 import type { Leaf } from './leaf.ts';
 import { bodyJPerK, contactC, type Pot } from './vessel.ts';
@@ -57,38 +55,27 @@ export function dryBrew(setup: Setup, wallC: Celsius): BrewState {
   return { bodyC: wallC, heldMl: 0, insideMl: 0, leaf: dryLeaf(setup.leaf) };
 }
 
-/** Fills, brews for so many seconds of full contact, pours off. */
-export function infuse(
-  setup: Setup,
-  state: BrewState,
-  filling: Filling & { readonly seconds: Seconds },
-): { readonly state: BrewState; readonly cup: Cup } {
-  const bath = bathOf(setup, state, filling);
-  const steeping = beginSteeping(state.leaf, bath);
-  steep(setup.leaf, bath, steeping, filling.seconds);
-  return pourOff(setup, { state, keepMl: filling.keepMl ?? 0 }, { bath, steeping });
+/** A vessel filled, from which the liquor may be poured off after any time. */
+export interface Filled {
+  readonly setup: Setup;
+  readonly before: BrewState;
+  readonly keepMl: Millilitres;
+  readonly course: Course;
 }
 
-/** Seconds of contact until the liquor is this strong, at most `longestS`. */
-export function secondsToReach(
-  setup: Setup,
-  { state, filling }: { readonly state: BrewState; readonly filling: Filling },
-  goal: { readonly strengthMgPerMl: number; readonly longestS: Seconds },
-): Seconds {
-  const bath = bathOf(setup, state, filling);
-  const steeping = beginSteeping(state.leaf, bath);
-  let before = strengthOf(setup.leaf, bath, steeping);
-  while (steeping.elapsedS < goal.longestS) {
-    const from = steeping.elapsedS;
-    advance(setup.leaf, bath, steeping, stepSeconds(from));
-    const now = strengthOf(setup.leaf, bath, steeping);
-    if (now >= goal.strengthMgPerMl) {
-      const share = now > before ? Math.max(goal.strengthMgPerMl - before, 0) / (now - before) : 0;
-      return Math.min(from + share * (steeping.elapsedS - from), goal.longestS);
-    }
-    before = now;
-  }
-  return goal.longestS;
+export interface Poured {
+  readonly state: BrewState;
+  readonly cup: Cup;
+}
+
+export function fill(setup: Setup, before: BrewState, filling: Filling): Filled {
+  const course = new Course(setup.leaf, bathOf(setup, before, filling), before.leaf);
+  return { setup, before, keepMl: filling.keepMl ?? 0, course };
+}
+
+/** Fills, brews for so many seconds of full contact, pours off. */
+export function infuse(setup: Setup, state: BrewState, filling: Filling & { readonly seconds: Seconds }): Poured {
+  return pourOff(fill(setup, state, filling), filling.seconds);
 }
 
 /** The leaf waits in what it holds (or in what was left in the vessel) and goes on giving to it. */
@@ -121,12 +108,10 @@ export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
   };
 }
 
-/** What soaks into the leaf takes its share of the liquor along, back into the part that gives fast. */
-function pourOff(
-  setup: Setup,
-  { state: before, keepMl }: { readonly state: BrewState; readonly keepMl: Millilitres },
-  { bath, steeping }: { readonly bath: Bath; readonly steeping: Steeping },
-): { readonly state: BrewState; readonly cup: Cup } {
+/** After so many seconds. What soaks into the leaf takes its share of the liquor along, back into the part that gives fast. */
+export function pourOff({ setup, before, keepMl, course }: Filled, seconds: Seconds): Poured {
+  const { bath } = course;
+  const steeping = course.at(seconds);
   const after = leafStateOf(steeping);
   const { liquorMl } = bath;
   const soaksMl = setup.leafG * setup.leaf.form.holdsMlPerG * after.wetness;

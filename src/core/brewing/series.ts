@@ -3,10 +3,11 @@ import type { Seconds } from '../units.ts';
 import type { BrewedStyle } from './brewing-data.ts';
 import {
   dryBrew,
+  fill,
   infuse,
   pouredMg,
+  pourOff,
   rest,
-  secondsToReach,
   type BrewState,
   type Cup,
   type Filling,
@@ -101,14 +102,14 @@ interface Solved {
 /** One infusion whose cup comes as near to the target as the rhythm and people's counting allow. */
 export function solveInfusion({ recipe, setup }: Vesselful, state: BrewState, strengthMgPerMl: number): Solved {
   const rhythm = rhythms[brewedStyle(recipe.style)];
-  const filling = fillingFor(recipe, rhythm, state);
+  const filled = fill(setup, state, fillingFor(recipe, rhythm, state));
   const handling = handlingS(recipe);
   const poured = (seconds: Seconds): Solved => {
     const counted = roundedSeconds(Math.min(Math.max(seconds, rhythm.leastS), rhythm.longestS));
-    return { seconds: counted, ...infuse(setup, state, { ...filling, seconds: counted + handling }) };
+    return { seconds: counted, ...pourOff(filled, counted + handling) };
   };
   const goal = { strengthMgPerMl, longestS: rhythm.longestS + handling };
-  const solved = poured(secondsToReach(setup, { state, filling }, goal) - handling);
+  const solved = poured(filled.course.secondsToReach(goal) - handling);
   const off = (one: Solved): number => one.cup.strengthMgPerMl / strengthMgPerMl - 1;
   if (Math.abs(off(solved)) <= 0.06) return solved;
   const step = countedStep(solved.seconds);
