@@ -1,6 +1,12 @@
 /** The model of extraction handed to a general solver of differential equations (odex): all solutes, the wetting and the cooling at once. */
 import { Solver } from 'odex';
-import { soluteCount, type Bath, type LeafState } from '../../src/core/brewing/extraction.ts';
+import {
+  soluteCount,
+  strengthOf,
+  type Bath,
+  type LeafState,
+  type Steeping,
+} from '../../src/core/brewing/extraction.ts';
 import type { Leaf } from '../../src/core/brewing/leaf.ts';
 
 const referenceK = 353.15;
@@ -36,11 +42,66 @@ export interface Steeped {
   readonly seconds: number;
 }
 
-/** Dissolved share of every solute after the steeping. */
-export function solve({ leaf, bath, from, seconds }: Steeped, tolerance: number): readonly number[] {
+export type Steepened = Omit<Steeped, 'seconds'>;
+
+function solverOf(tolerance: number): Solver {
   const solver = new Solver(2 + 3 * soluteCount);
   solver.absoluteTolerance = tolerance;
   solver.relativeTolerance = tolerance;
-  const start = [bath.startC, from.wetness, ...from.fast, ...from.slow, ...from.dissolved];
-  return solver.solve(rates(leaf, bath), 0, start, seconds).y.slice(2 + 2 * soluteCount);
+  return solver;
+}
+
+const startOf = ({ bath, from }: Steepened): number[] => [
+  bath.startC,
+  from.wetness,
+  ...from.fast,
+  ...from.slow,
+  ...from.dissolved,
+];
+
+const steepingOf = ([tempC = 0, wetness = 0, ...cells]: readonly number[], elapsedS: number): Steeping => ({
+  cells,
+  wetness,
+  tempC,
+  elapsedS,
+});
+
+/** The steeping at its end. */
+export function solvedSteeping({ leaf, bath, from, seconds }: Steeped, tolerance: number): Steeping {
+  const { y } = solverOf(tolerance).solve(rates(leaf, bath), 0, startOf({ leaf, bath, from }), seconds);
+  return steepingOf(y, seconds);
+}
+
+/** Dissolved share of every solute after the steeping. */
+export function solve(steeped: Steeped, tolerance: number): readonly number[] {
+  return solvedSteeping(steeped, tolerance).cells.slice(2 * soluteCount);
+}
+
+/** Seconds until the liquor is this strong: solved once, no farther than that; within the last step its own interpolation is halved. */
+export function solvedTime({ leaf, bath, from, seconds }: Steeped, strengthMgPerMl: number, tolerance: number): number {
+  const solver = solverOf(tolerance);
+  solver.denseOutput = true;
+  let reached = seconds;
+  solver.solve(rates(leaf, bath), 0, startOf({ leaf, bath, from }), seconds, (_, xOld, x, y, within) => {
+    if (strengthOf(leaf, bath, steepingOf(y, x)) < strengthMgPerMl) return true;
+    if (x === xOld) reached = x;
+    else
+      reached = halved(xOld, x, (at) => {
+        const values = Array.from(y, (__, i) => within(i, at));
+        return strengthOf(leaf, bath, steepingOf(values, at)) >= strengthMgPerMl;
+      });
+    return false;
+  });
+  return reached;
+}
+
+/** To a hundredth of a second. */
+function halved(from: number, to: number, isReached: (at: number) => boolean): number {
+  let [low, high] = [from, to];
+  while (high - low > 0.01) {
+    const middle = (low + high) / 2;
+    if (isReached(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
 }

@@ -1,6 +1,8 @@
 /**
- * A whole plan, and one worked out again after the first infusion, beside a general solver at equal accuracy. The solver is given
- * the answer: it only goes once through the steepings of the finished plan, while the plan has to search for their times.
+ * A whole plan, and one worked out again after the first infusion, beside a general solver at equal accuracy. Where the solver is
+ * given the times, it only goes once through the steepings of the finished plan; where it searches, it solves the steepings that
+ * the same search needs, and must find the same times, give or take one count: it meets the target exactly, we along a straight
+ * line between two steps.
  */
 import { join } from 'node:path';
 import { readBrewingData } from '../../src/content/brewing-data.ts';
@@ -9,11 +11,13 @@ import { bathOf, infuse, rest } from '../../src/core/brewing/infusion.ts';
 import { makeRecipe } from '../../src/core/brewing/recipe.ts';
 import type { Brewing } from '../../src/core/brewing/request.ts';
 import { isMistake, planBrew } from '../../src/core/brewing/schedule.ts';
+import { countedStep } from '../../src/core/brewing/rounding.ts';
 import { fillingFor, firstState, handlingS, rhythms, setupOf } from '../../src/core/brewing/series.ts';
 import { beginBrew, pour, replan } from '../../src/core/brewing/session.ts';
 import { less, type Figure, type Row, type Size } from './figure.ts';
 import { solve, type Steeped } from './general-solver.ts';
 import { inTurns, median, microseconds } from './rounds.ts';
+import { searchBySolver } from './search-by-solver.ts';
 
 const data = readBrewingData(join(import.meta.dirname, '..', '..', 'data'));
 const brewing: Brewing = {
@@ -71,6 +75,16 @@ function equalTolerance(steepings: readonly Steeped[]): number {
   return equal;
 }
 
+/** Throws when the solver's search comes to times that are not the plan's, give or take one count; tells how many steepings it solves. */
+function solvedIn(tolerance: number): number {
+  const plan = planBrew(brewing.data, brewing.leaf, brewing.request);
+  const { seconds, solved } = searchBySolver(makeRecipe(brewing), tolerance);
+  const planned = isMistake(plan) ? [] : plan.infusions.map((infusion) => infusion.seconds);
+  const isSame = planned.every((time, i) => Math.abs(time - (seconds[i] ?? 0)) <= countedStep(time));
+  if (seconds.length !== planned.length || !isSame) throw new Error(`${seconds.join(' ')} is not ${planned.join(' ')}`);
+  return solved;
+}
+
 async function measure({ quick }: Size): Promise<readonly Figure[]> {
   const steepings = steepingsOf();
   const tolerance = equalTolerance(steepings);
@@ -78,6 +92,7 @@ async function measure({ quick }: Size): Promise<readonly Figure[]> {
   if (isMistake(begun)) throw new Error(begun.code);
   const poured = pour(brewing, begun, { seconds: (steepings[0]?.seconds ?? 0) + 5 });
   const later = steepings.slice(2);
+  const solved = solvedIn(tolerance);
   const [rounds, batches, batch] = quick ? [1, 2, 2] : [7, 20, 20];
   const time = (call: () => unknown): number => microseconds(call, batches, batch) / 1000;
   const times = await inTurns(rounds, {
@@ -85,12 +100,16 @@ async function measure({ quick }: Size): Promise<readonly Figure[]> {
     replan: () => time(() => replan(brewing, poured)),
     steps: () => time(() => steepings.map(bySteps)),
     solver: () => time(() => steepings.map((steeped) => solve(steeped, tolerance))),
+    search: () => time(() => searchBySolver(makeRecipe(brewing), tolerance)),
     solverAgain: () => time(() => later.map((steeped) => solve(steeped, tolerance))),
   });
   const who = `odex, given the times (tolerance ${tolerance.toExponential(0)})`;
   const theirs = median(times.solver);
+  const searching = `odex, searching (${solved} steepings solved)`;
+  const plan = { what: 'a plan', unit: 'ms', ours: median(times.plan), atLeast: 50 };
   return [
-    less({ what: 'a plan', unit: 'ms', ours: median(times.plan), who, theirs, atLeast: 50 }),
+    less({ ...plan, who: searching, theirs: median(times.search) }),
+    less({ ...plan, who, theirs }),
     less({
       what: 'a re-plan',
       unit: 'ms',

@@ -60,7 +60,7 @@ export interface Filled {
   readonly setup: Setup;
   readonly before: BrewState;
   readonly keepMl: Millilitres;
-  readonly course: Course;
+  readonly course: Pick<Course, keyof Course>;
 }
 
 export interface Poured {
