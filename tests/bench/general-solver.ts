@@ -42,7 +42,7 @@ export interface Steeped {
   readonly seconds: number;
 }
 
-export type Steepened = Omit<Steeped, 'seconds'>;
+type Begun = Omit<Steeped, 'seconds'>;
 
 function solverOf(tolerance: number): Solver {
   const solver = new Solver(2 + 3 * soluteCount);
@@ -51,7 +51,7 @@ function solverOf(tolerance: number): Solver {
   return solver;
 }
 
-const startOf = ({ bath, from }: Steepened): number[] => [
+const startOf = ({ bath, from }: Begun): number[] => [
   bath.startC,
   from.wetness,
   ...from.fast,
