@@ -19,6 +19,7 @@ import { makeOperation } from './operation.ts';
 import { PlainMistake } from './start.ts';
 import type { Address, Store } from './store/contract.ts';
 import { lineOf } from './store/line-name.ts';
+import { marksIn } from './store/sheet-marks.ts';
 import { makeShopCode } from './store/shop-code.ts';
 import { openSqliteStore } from './store/sqlite/store.ts';
 
@@ -57,6 +58,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
       const rosters = payload.startsWith('lesson-') ? await store.rosters(now) : [];
       return labelPage(content, { payload, language, now, rosters });
     },
+    marks: marksIn(store, () => clock.now()),
     telegramName: () => distant.telegramName(),
     pageWords: (language) => pageWords(content, language),
     health: async () => ({ ...(await operation.health()), vitals: undefined }),

@@ -30,6 +30,7 @@ const web = makeWebChannel({
         .filter((key) => key.startsWith('page-'))
         .map((key) => [key, words.say(language, { key, values: {} })]),
     ),
+  marks: { add: async () => {}, has: async () => false },
   secureCookies: false,
   publicOrigin: null,
 });

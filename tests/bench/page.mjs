@@ -43,6 +43,7 @@ async function serve(folder) {
     lineOf: (updateId) => lineOf({ channel: 'web', updateId }),
     label: () => Promise.resolve(null),
     pageWords,
+    marks: { add: async () => {}, has: async () => false },
     secureCookies: false,
     publicOrigin: null,
     limits: { postsPerSheet: free, postsPerAddress: free, pagesPerAddress: free, streamsPerAddress: 4_000 },

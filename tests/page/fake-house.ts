@@ -76,6 +76,7 @@ export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answ
     label: (payload, language) =>
       Promise.resolve(labels[payload] ? outgoing(labels[payload][language], language) : null),
     pageWords,
+    marks: makeMarks(),
     secureCookies: true,
     publicOrigin: null,
     ...deps,
@@ -106,6 +107,12 @@ export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answ
   });
   const url = channel.address().replace(/\/$/, '');
   return Object.assign(house, { url, address: port === 0 ? url : `http://127.0.0.1:${port}` });
+}
+
+/** Kept as long as they are asked for. */
+export function makeMarks(): WebChannelDeps['marks'] {
+  const kept = new Set<string>();
+  return { add: (name) => Promise.resolve(void kept.add(name)), has: (name) => Promise.resolve(kept.has(name)) };
 }
 
 function freePort(): Promise<number> {

@@ -2,6 +2,7 @@
 import type { Enclosure } from '../../messages.ts';
 import type { Log } from '../../log.ts';
 import type { Assets } from './assets.ts';
+import type { Devices } from './devices.ts';
 import type { Around } from './intake.ts';
 import type { WebLimits } from './limits.ts';
 import type { Home } from './origin.ts';
@@ -31,6 +32,7 @@ export interface House {
     readonly joins: Rate;
   };
   readonly passes: Passes;
+  readonly devices: Devices;
   now(): number;
   health(): Promise<Wellbeing>;
   words(language: PageLanguage): PageWords;

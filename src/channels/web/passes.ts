@@ -1,6 +1,5 @@
 /** Short codes that bring a second device to a sheet: each good once, for a few minutes, and known here by its digest only. */
 import { createHmac, randomBytes, randomInt } from 'node:crypto';
-import type { Session } from './session.ts';
 
 /** Digits, because a keyboard for Chinese is no place for letters. Eight of them: 26 bits. */
 const digits = 8;
@@ -16,13 +15,15 @@ export interface Pass {
 
 export interface Passes {
   /** A new code for this sheet, in the place of any earlier one. */
-  offer(session: Session): Pass;
+  offer(chat: string): Pass;
   /** The sheet a code stands for; null when it is wrong, used up or too old. Whatever the answer, it works no second time. */
-  redeem(typed: string): Session | null;
+  redeem(typed: string): string | null;
+  /** What was offered for this sheet opens nothing any more. */
+  withdraw(chat: string): void;
 }
 
 interface Offered {
-  readonly session: Session;
+  readonly chat: string;
   readonly until: number;
 }
 
@@ -35,18 +36,21 @@ export function makePasses(now: () => number): Passes {
     for (const [digest, { until }] of offered) if (until <= now()) offered.delete(digest);
     if (offered.size >= mostAtOnce) offered.delete(offered.keys().next().value ?? '');
   };
+  const withdraw = (chat: string): void => {
+    for (const [digest, { chat: of }] of offered) if (of === chat) offered.delete(digest);
+  };
   const freshCode = (): string => {
     const code = String(randomInt(10 ** digits)).padStart(digits, '0');
     return offered.has(digestOf(code)) ? freshCode() : code;
   };
 
   return {
-    offer(session) {
-      for (const [digest, { session: other }] of offered) if (other.id === session.id) offered.delete(digest);
+    offer(chat) {
+      withdraw(chat);
       tidy();
       const code = freshCode();
       const until = now() + goodForMs;
-      offered.set(digestOf(code), { session, until });
+      offered.set(digestOf(code), { chat, until });
       return { code: `${code.slice(0, digits / 2)} ${code.slice(digits / 2)}`, until };
     },
     redeem(typed) {
@@ -55,8 +59,9 @@ export function makePasses(now: () => number): Passes {
       const digest = digestOf(code);
       const found = offered.get(digest);
       offered.delete(digest);
-      return found && found.until > now() ? found.session : null;
+      return found && found.until > now() ? found.chat : null;
     },
+    withdraw,
   };
 }
 

@@ -11,7 +11,7 @@ import { isPayload, readCode, readPosted } from './intake.ts';
 import { deviceTag, pageLanguageOf } from './language.ts';
 import { fromOurPage, ourHost, readByOurPage, type Asked } from './origin.ts';
 import { isPageLanguage, type PageLanguage, type Told } from './page/wire.ts';
-import { newSession, readCookie, readSession, writeSession, type Session } from './session.ts';
+import { newSession, readCookie, writeSession, type Session } from './session.ts';
 import { noticePage, sheetPage } from './shell.ts';
 
 type Call = Context<{ Bindings: HttpBindings }>;
@@ -63,7 +63,7 @@ async function openSheet(house: House, c: Call, payload: string): Promise<Respon
   const language = isPageLanguage(asked) ? asked : languageOf(c);
   const label = payload === '' ? null : await house.label(payload, language);
   if (payload !== '' && label === null) return notFound(house, c);
-  const session = sessionOf(house, c) ?? newSession();
+  const session = (await sessionOf(house, c)) ?? newSession();
   // Written again on each visit, so that who keeps coming keeps their sheet.
   c.header('set-cookie', writeSession(session, house.secureCookies), { append: true });
   if (isPageLanguage(asked)) {
@@ -83,7 +83,7 @@ async function openSheet(house: House, c: Call, payload: string): Promise<Respon
 async function takeIn(house: House, c: Call): Promise<Response> {
   if (!fromOurPage(asked(c), house.home)) return c.text('', 403);
   if (!isJson(c)) return c.text('', 415);
-  const session = sessionOf(house, c);
+  const session = await sessionOf(house, c);
   if (session === null) return c.text('', 401);
   const allowed = house.rates.postsPerAddress.take(address(house, c)) && house.rates.postsPerSheet.take(session.chat);
   if (!allowed) return c.text('', 429, { 'retry-after': '2' });
@@ -98,7 +98,7 @@ async function takeIn(house: House, c: Call): Promise<Response> {
 
 async function openStream(house: House, c: Call): Promise<Response> {
   if (!readByOurPage(asked(c), house.home)) return c.text('', 403);
-  const session = sessionOf(house, c);
+  const session = await sessionOf(house, c);
   if (session === null) return c.text('', 401);
   const from = address(house, c);
   if (house.streams.full(session.chat, from) !== null) return c.text('', 429, { 'retry-after': '10' });
@@ -108,10 +108,12 @@ async function openStream(house: House, c: Call): Promise<Response> {
   response.flushHeaders();
   const afterId = after === '' ? null : after;
   const past = (): Promise<readonly Told[]> => house.past(session.chat, afterId);
-  house.streams.follow({ chat: session.chat, address: from, response }, afterId, past).catch((error: unknown) => {
-    house.log.error('web-stream-failed', errorFields(error));
-    response.destroy();
-  });
+  house.streams
+    .follow({ chat: session.chat, device: session.device, address: from, response }, afterId, past)
+    .catch((error: unknown) => {
+      house.log.error('web-stream-failed', errorFields(error));
+      response.destroy();
+    });
   return RESPONSE_ALREADY_SENT;
 }
 
@@ -120,7 +122,7 @@ async function myData(house: House, c: Call): Promise<Response> {
   const { fetchSite } = asked(c);
   if (fetchSite !== 'none' && !readByOurPage(asked(c), house.home)) return c.text('', 403);
   if (!house.rates.pagesPerAddress.take(address(house, c))) return tooFast(house, c);
-  const session = sessionOf(house, c);
+  const session = await sessionOf(house, c);
   const kept = session === null ? null : await house.myData(session.chat);
   if (kept === null) return notFound(house, c);
   c.header('content-disposition', 'attachment; filename="ninthpour-my-data.json"');
@@ -133,7 +135,7 @@ async function enclosed(house: House, c: Call): Promise<Response> {
   const { fetchSite } = asked(c);
   if (fetchSite !== 'none' && !readByOurPage(asked(c), house.home)) return c.text('', 403);
   if (!house.rates.pagesPerAddress.take(address(house, c))) return tooFast(house, c);
-  const session = sessionOf(house, c);
+  const session = await sessionOf(house, c);
   const file = session === null ? null : await house.file(session.chat, c.req.param('message') ?? '');
   if (file === null) return notFound(house, c);
   c.header('content-disposition', `attachment; filename="${file.name.replace(/[^\w.-]/g, '-')}"`);
@@ -141,21 +143,31 @@ async function enclosed(house: House, c: Call): Promise<Response> {
   return c.body(file.text, 200, { 'content-type': `${file.mediaType}; charset=utf-8` });
 }
 
-/** The next person on this device gets an empty sheet; the old number is kept nowhere on it. */
-function freshSheet(house: House, c: Call): Response {
+/** The next person on this device gets an empty sheet; the old number is kept nowhere on it, and opens nothing any more. */
+async function freshSheet(house: House, c: Call): Promise<Response> {
   if (!fromOurPage(asked(c), house.home)) return c.text('', 403);
   if (!house.rates.postsPerAddress.take(address(house, c))) return c.text('', 429, { 'retry-after': '2' });
+  await putAway(house, c);
   c.header('set-cookie', writeSession(newSession(), house.secureCookies));
   return c.body(null, 204);
 }
 
+/** The sheet this device had until now: its number, the codes offered for it, and what it listens to. */
+async function putAway(house: House, c: Call): Promise<void> {
+  const session = await sessionOf(house, c);
+  if (session === null) return;
+  await house.devices.putAway(session);
+  house.passes.withdraw(session.chat);
+  house.streams.end(session.device);
+}
+
 /** A code for the person's own second device. */
-function offerPass(house: House, c: Call): Response {
+async function offerPass(house: House, c: Call): Promise<Response> {
   if (!fromOurPage(asked(c), house.home)) return c.text('', 403);
-  const session = sessionOf(house, c);
+  const session = await sessionOf(house, c);
   if (session === null) return c.text('', 401);
   if (!house.rates.postsPerAddress.take(address(house, c))) return c.text('', 429, { 'retry-after': '2' });
-  return c.json(house.passes.offer(session));
+  return c.json(house.passes.offer(session.chat));
 }
 
 /** Tries are counted for each address, and for everybody together: many addresses guess no faster than one. */
@@ -164,8 +176,10 @@ async function joinSheet(house: House, c: Call): Promise<Response> {
   if (!isJson(c)) return c.text('', 415);
   const allowed = house.rates.joinsPerAddress.take(address(house, c)) && house.rates.joins.take('all');
   if (!allowed) return c.text('', 429, { 'retry-after': '60' });
-  const session = house.passes.redeem(readCode(await c.req.json().catch(() => null)));
-  if (session === null) return c.text('', 404);
+  const chat = house.passes.redeem(readCode(await c.req.json().catch(() => null)));
+  if (chat === null) return c.text('', 404);
+  const session = await house.devices.letIn(chat);
+  await putAway(house, c);
   c.header('set-cookie', writeSession(session, house.secureCookies));
   return c.body(null, 204);
 }
@@ -193,7 +207,7 @@ const isJson = (c: Call): boolean => /^application\/json(;|$)/.test(c.req.header
 const languageOf = (c: Call): PageLanguage =>
   pageLanguageOf(readCookie(c.req.header('cookie'), 'language'), c.req.header('accept-language'));
 
-const sessionOf = (house: House, c: Call): Session | null => readSession(c.req.header('cookie'), house.secureCookies);
+const sessionOf = (house: House, c: Call): Promise<Session | null> => house.devices.of(c.req.header('cookie'));
 
 const address = (house: House, c: Call): string => addressOf(c.env.incoming, house.home.publicOrigin !== null);
 

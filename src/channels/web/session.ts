@@ -1,8 +1,8 @@
 /** Who writes on which sheet: a random number in a cookie. Its hash, never itself, is what the house knows. */
 import { createHash, randomBytes } from 'node:crypto';
 
-/** 256 bits, base64url. */
-const shape = /^[A-Za-z0-9_-]{43}$/;
+/** 256 bits, base64url; of a further device two of them, the sheet's name and the device's own number. */
+const shape = /^(?:[A-Za-z0-9_-]{43}\.)?[A-Za-z0-9_-]{43}$/;
 /** Longer than a tea drinker stays away; the longest browsers keep a cookie is 400 days. */
 const keptSeconds = 180 * 24 * 60 * 60;
 
@@ -10,14 +10,24 @@ export interface Session {
   readonly id: string;
   /** Stands for the person in every row and log; the cookie cannot be worked out from it. */
   readonly chat: string;
+  /** Stands for this device, as the chat does for the person. */
+  readonly device: string;
+  /** Whether the sheet was begun on this device: its name is then worked out from the number, else it must have been let in. */
+  readonly isFirst: boolean;
 }
 
-export function newSession(): Session {
-  return sessionOf(randomBytes(32).toString('base64url'));
-}
+export const newSession = (): Session => sessionOf(newNumber());
+
+/** The same sheet on one more device, with a number of its own. */
+export const anotherDevice = (chat: string): Session => sessionOf(`${chat}.${newNumber()}`);
+
+const newNumber = (): string => randomBytes(32).toString('base64url');
+const digest = (text: string): string => createHash('sha256').update(text).digest('base64url');
 
 function sessionOf(id: string): Session {
-  return { id, chat: createHash('sha256').update(`sheet ${id}`).digest('base64url') };
+  const [chat, further] = id.split('.') as [string, string?];
+  const isFirst = further === undefined;
+  return { id, chat: isFirst ? digest(`sheet ${id}`) : chat, device: digest(`device ${id}`), isFirst };
 }
 
 /** The __Host- prefix makes browsers refuse the cookie from any other host, path or plain connection. */

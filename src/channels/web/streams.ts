@@ -6,6 +6,7 @@ import type { WebLimits } from './limits.ts';
 
 export interface Listener {
   readonly chat: string;
+  readonly device: string;
   readonly address: string;
   readonly response: ServerResponse;
 }
@@ -16,6 +17,8 @@ export interface Streams {
   /** Lets in, tells what was missed, then keeps the stream open. Resolves once caught up or gone. */
   follow(listener: Listener, afterId: string | null, past: () => Promise<readonly Told[]>): Promise<void>;
   push(chat: string, told: Told): void;
+  /** No more is told to this device. */
+  end(device: string): void;
   count(): number;
   close(): void;
 }
@@ -109,6 +112,9 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
         if (stream.held === null) writeNow(stream, event);
         else if (stream.held.push(told) > justNowCount) drop(stream);
       }
+    },
+    end(device) {
+      for (const stream of streams) if (stream.device === device) drop(stream);
     },
     count: () => streams.size,
     close() {

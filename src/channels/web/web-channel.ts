@@ -6,6 +6,7 @@ import { getRequestListener } from '@hono/node-server';
 import type { Log } from '../../log.ts';
 import type { Channel, Incoming, Outgoing, What } from '../../messages.ts';
 import { readAssets } from './assets.ts';
+import { makeDevices, type Marks } from './devices.ts';
 import { houseHeaders } from './headers.ts';
 import type { House, Wellbeing } from './house.ts';
 import { incomingOf } from './intake.ts';
@@ -33,6 +34,8 @@ export interface WebChannelDeps {
   label(payload: string, language: PageLanguage): Promise<Outgoing | null>;
   /** All that is kept of the person behind a chat, as JSON; null when nothing is. */
   myData?(chat: string): Promise<string | null>;
+  /** Keeps which devices may open a sheet. */
+  readonly marks: Marks;
   /** The name of the bot that holds the same conversation; null when there is none, or it is not known yet. */
   telegramName?(): string | null;
   /** All page-* words of a language. */
@@ -100,6 +103,7 @@ function makeHouse(
       joins: makeRate(limits.joins, 1, now),
     },
     passes: makePasses(now),
+    devices: makeDevices(deps.marks, deps.secureCookies),
     now,
     health: () => deps.health?.() ?? Promise.resolve({ ready: true }),
     words: (language) => words[language],

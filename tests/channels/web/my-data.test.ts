@@ -4,6 +4,7 @@ import { makeWebChannel } from '../../../src/channels/web/web-channel.ts';
 import { pageWordKeys } from '../../../src/channels/web/page/wire.ts';
 import { makeLog } from '../../../src/log.ts';
 import type { Outgoing } from '../../../src/messages.ts';
+import { makeMarks } from '../../page/fake-house.ts';
 import { emptyPage, knock, visit } from './knock.ts';
 
 const kept = new Map<string, string>();
@@ -31,6 +32,7 @@ const web = makeWebChannel({
   label: () => Promise.resolve(null),
   myData: (chat) => Promise.resolve(kept.get(chat) ?? null),
   pageWords: () => Object.fromEntries(pageWordKeys.map((key) => [key, key])),
+  marks: makeMarks(),
   secureCookies: false,
   publicOrigin: null,
   pageFolder: emptyPage(),

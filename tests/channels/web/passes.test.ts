@@ -1,17 +1,18 @@
 /** A sheet on a second device: the code is good once, for five minutes, and not to be guessed (ASVS 5.0.0 6.5.1, 6.5.2, 6.5.4, 6.5.5, 6.6.3). */
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { makePasses } from '../../../src/channels/web/passes.ts';
-import { newSession } from '../../../src/channels/web/session.ts';
 import { openHouse, type FakeHouse } from '../../page/fake-house.ts';
 import { aboutPost, emptyPage, follow, isCaughtUp, knock, visit, type Answered } from './knock.ts';
 
 let now = 1_000_000;
 const passes = () => makePasses(() => now);
+let sheets = 0;
+const aSheet = (): string => `sheet ${++sheets}`;
 
 describe('a code', () => {
   it('is eight digits in two groups, each time others, and all digits come about alike often (6.5.4)', () => {
     const made = passes();
-    const codes = Array.from({ length: 2_000 }, () => made.offer(newSession()).code);
+    const codes = Array.from({ length: 2_000 }, () => made.offer(aSheet()).code);
     expect(codes.filter((code) => !/^\d{4} \d{4}$/.test(code))).toEqual([]);
     // Of those good at once none is another's; over time one may come again, one pair in a hundred million.
     expect(new Set(codes.slice(-500)).size).toBe(500);
@@ -29,20 +30,20 @@ describe('a code', () => {
     ['in wide digits', (code: string) => code.replaceAll(/\d/g, (d) => String.fromCharCode(0xff10 + Number(d)))],
   ])('is read %s', (_, typed) => {
     const made = passes();
-    const session = newSession();
-    expect(made.redeem(typed(made.offer(session).code))).toEqual(session);
+    const sheet = aSheet();
+    expect(made.redeem(typed(made.offer(sheet).code))).toBe(sheet);
   });
 
   it('is good once (6.5.1)', () => {
     const made = passes();
-    const { code } = made.offer(newSession());
+    const { code } = made.offer(aSheet());
     expect(made.redeem(code)).not.toBeNull();
     expect(made.redeem(code)).toBeNull();
   });
 
   it('is good for five minutes and not a moment longer (6.5.5)', () => {
     const made = passes();
-    const [first, second] = [made.offer(newSession()), made.offer(newSession())];
+    const [first, second] = [made.offer(aSheet()), made.offer(aSheet())];
     expect(first.until - now).toBe(300_000);
     now += 299_999;
     expect(made.redeem(first.code)).not.toBeNull();
@@ -52,13 +53,21 @@ describe('a code', () => {
 
   it('gives way to the next of its sheet, and to those of others when there are too many', () => {
     const made = passes();
-    const session = newSession();
-    const first = made.offer(session);
-    const second = made.offer(session);
+    const sheet = aSheet();
+    const first = made.offer(sheet);
+    const second = made.offer(sheet);
     expect(made.redeem(first.code)).toBeNull();
-    const others = Array.from({ length: 500 }, () => made.offer(newSession()));
+    const others = Array.from({ length: 500 }, () => made.offer(aSheet()));
     expect(made.redeem(second.code)).toBeNull();
     expect(made.redeem(others.at(-1)?.code ?? '')).not.toBeNull();
+  });
+
+  it('is worth nothing once its sheet was put away', () => {
+    const made = passes();
+    const [sheet, other] = [aSheet(), aSheet()];
+    const [gone, good] = [made.offer(sheet), made.offer(other)];
+    made.withdraw(sheet);
+    expect([made.redeem(gone.code), made.redeem(good.code)]).toEqual([null, other]);
   });
 
   it.each([[''], ['1234567'], ['123456789'], ['abcdefgh'], ['1'.repeat(5_000)], ['१२३४५६७८'], ['0000 0000\0']])(
@@ -89,7 +98,8 @@ describe('joining', () => {
     expect(answer.status).toBe(204);
     const [set = ''] = answer.headers['set-cookie'] ?? [];
     expect(set).toMatch(/; Path=\/; Max-Age=15552000; HttpOnly; SameSite=Lax; Secure$/);
-    expect(set.split(';')[0]).toBe(cookie);
+    // The first device's own number is handed to nobody.
+    expect(set).not.toContain(cookie.split('=')[1]);
     await post(
       '/sheet',
       cookie,
