@@ -15,15 +15,17 @@ const shortestStem = 3;
 export function makeSubjectFinder(subjects: Subjects): SubjectFinder {
   const whole = new Map<string, string>();
   const stems = new Map<string, string>();
+  const beginsPhrase = new Set<string>();
   for (const [subject, words] of Object.entries(subjects)) {
     for (const word of words) {
       const plain = oneChinese(cueText(plainText(word).plain));
       const stem = plain.endsWith('*');
       (stem ? stems : whole).set(stem ? plain.slice(0, -1) : plain, subject);
+      if (plain.includes(' ')) beginsPhrase.add(plain.slice(0, plain.indexOf(' ')));
     }
   }
   const ofWord = (word: string): string | undefined =>
-    whole.get(word) ?? whole.get(word.replace(/s$/, '')) ?? byStem(word);
+    whole.get(word) ?? (word.endsWith('s') ? whole.get(word.slice(0, -1)) : undefined) ?? byStem(word);
   const byStem = (word: string): string | undefined => {
     for (let length = word.length; length >= shortestStem; length--) {
       const subject = stems.get(word.slice(0, length));
@@ -35,8 +37,9 @@ export function makeSubjectFinder(subjects: Subjects): SubjectFinder {
     const words = text.match(/[a-z]+|\$/g) ?? [];
     return words.flatMap((word, i) => {
       const found = [ofWord(word)];
-      for (let count = 2; count <= longestPhrase; count++) found.push(whole.get(words.slice(i, i + count).join(' ')));
-      return found.flatMap((subject) => subject ?? []);
+      const longest = beginsPhrase.has(word) ? longestPhrase : 1;
+      for (let count = 2; count <= longest; count++) found.push(whole.get(words.slice(i, i + count).join(' ')));
+      return found.filter((subject) => subject !== undefined);
     });
   };
   const han = (text: string): string[] => {
