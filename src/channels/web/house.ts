@@ -9,7 +9,7 @@ import type { Home } from './origin.ts';
 import type { PageLanguage, PageWords, Posted, Said, Told } from './page/wire.ts';
 import type { Passes } from './passes.ts';
 import type { Rate } from './rate.ts';
-import type { Streams } from './streams.ts';
+import type { Past, Streams } from './streams.ts';
 
 /** What is told of the house; it can do its work when it is ready. */
 export interface Wellbeing {
@@ -37,7 +37,7 @@ export interface House {
   health(): Promise<Wellbeing>;
   words(language: PageLanguage): PageWords;
   label(payload: string, language: PageLanguage): Promise<Said | null>;
-  past(chat: string, afterId: string | null): Promise<readonly Told[]>;
+  past(chat: string, afterId: string | null): Promise<Past>;
   /** What went with a message of this sheet; null when nothing did, or it is no longer kept. */
   file(chat: string, messageId: string): Promise<Enclosure | null>;
   /** Where to go on in Telegram with what was opened here; null without such a bot, or before it has told its name. */

@@ -10,9 +10,10 @@ import type { House } from './house.ts';
 import { isPayload, readCode, readPosted } from './intake.ts';
 import { deviceTag, pageLanguageOf } from './language.ts';
 import { fromOurPage, ourHost, readByOurPage, type Asked } from './origin.ts';
-import { isPageLanguage, type PageLanguage, type Told } from './page/wire.ts';
+import { isPageLanguage, type PageLanguage } from './page/wire.ts';
 import { newSession, readCookie, writeSession, type Session } from './session.ts';
 import { noticePage, sheetPage } from './shell.ts';
+import type { Past } from './streams.ts';
 
 type Call = Context<{ Bindings: HttpBindings }>;
 
@@ -107,7 +108,7 @@ async function openStream(house: House, c: Call): Promise<Response> {
   response.writeHead(200, { 'content-type': 'text/event-stream; charset=utf-8', 'x-accel-buffering': 'no' });
   response.flushHeaders();
   const afterId = after === '' ? null : after;
-  const past = (): Promise<readonly Told[]> => house.past(session.chat, afterId);
+  const past = (): Promise<Past> => house.past(session.chat, afterId);
   house.streams
     .follow({ chat: session.chat, device: session.device, address: from, response }, afterId, past)
     .catch((error: unknown) => {
@@ -137,7 +138,7 @@ async function enclosed(house: House, c: Call): Promise<Response> {
   if (!house.rates.pagesPerAddress.take(address(house, c))) return tooFast(house, c);
   const session = await sessionOf(house, c);
   const file = session === null ? null : await house.file(session.chat, c.req.param('message') ?? '');
-  if (file === null) return notFound(house, c);
+  if (file === null) return notice(house, c, 'page-file-gone', 404);
   c.header('content-disposition', `attachment; filename="${file.name.replace(/[^\w.-]/g, '-')}"`);
   c.header('cache-control', 'no-store');
   return c.body(file.text, 200, { 'content-type': `${file.mediaType}; charset=utf-8` });
@@ -193,7 +194,7 @@ const tooFast = (house: House, c: Call): Promise<Response> | Response => {
 function notice(
   house: House,
   c: Call,
-  key: 'page-not-found' | 'page-too-fast' | 'page-failed',
+  key: 'page-not-found' | 'page-file-gone' | 'page-too-fast' | 'page-failed',
   status: 404 | 429 | 500,
 ): Promise<Response> | Response {
   const language = languageOf(c);

@@ -11,11 +11,17 @@ export interface Listener {
   readonly response: ServerResponse;
 }
 
+export interface Past {
+  readonly told: readonly Told[];
+  /** More was said before it than is told. */
+  readonly isCut: boolean;
+}
+
 export interface Streams {
   /** Null when this listener may be let in; otherwise which cap is reached. */
   full(chat: string, address: string): 'sheet' | 'address' | 'all' | null;
   /** Lets in, tells what was missed, then keeps the stream open. Resolves once caught up or gone. */
-  follow(listener: Listener, afterId: string | null, past: () => Promise<readonly Told[]>): Promise<void>;
+  follow(listener: Listener, afterId: string | null, past: () => Promise<Past>): Promise<void>;
   push(chat: string, told: Told): void;
   /** No more is told to this device. */
   end(device: string): void;
@@ -92,7 +98,7 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
       const recent = justNow.filter((entry) => entry.chat === stream.chat).map((entry) => entry.told);
       const seen = recent.findIndex((told) => nameOf(told) === afterId) + 1;
       const unseen = recent.slice(seen);
-      const missed = await past();
+      const { told: missed, isCut } = await past();
       const known = new Set(missed.map(nameOf));
       await tell(stream, missed);
       while (streams.has(stream)) {
@@ -103,7 +109,7 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
         await tell(stream, waiting);
       }
       stream.held = null;
-      if (streams.has(stream)) writeNow(stream, 'event: caught-up\ndata:\n\n');
+      if (streams.has(stream)) writeNow(stream, `event: caught-up\ndata:${isCut ? ' cut' : ''}\n\n`);
     },
     push(chat, told) {
       keepJustNow(chat, told);

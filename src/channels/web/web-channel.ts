@@ -115,7 +115,10 @@ function makeHouse(
       const passed = await deps.passed(chat, null);
       return passed.flatMap((one) => ('said' in one && one.said.id === id ? [one.said.file] : []))[0] ?? null;
     },
-    past: async (chat, afterId) => (await deps.passed(chat, afterId)).flatMap(toldOf),
+    async past(chat, afterId) {
+      const passed = await deps.passed(chat, afterId);
+      return { told: passed.flatMap(toldOf), isCut: isCut(passed) };
+    },
     telegram: (payload) => telegramLink(deps.telegramName?.() ?? null, payload),
     myData: (chat) => deps.myData?.(chat) ?? Promise.resolve(null),
     async takeIn(posted, around) {
@@ -127,6 +130,14 @@ function makeHouse(
       return line;
     },
   };
+}
+
+/** Of either side, however much there was. The number is the store's (`store/contract.ts`). */
+export const mostPassed = 300;
+
+function isCut(passed: readonly Passed[]): boolean {
+  const said = passed.filter((one) => 'said' in one).length;
+  return Math.max(said, passed.length - said) >= mostPassed;
 }
 
 function toldOf(passed: Passed): readonly Told[] {

@@ -52,6 +52,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
             />
           </ol>
         )}
+        {sheet.isCut && <p class="quiet">{words['page-earlier']}</p>}
         <div role="log" aria-label={words['page-sheet']} aria-live={sheet.caughtUp ? 'polite' : 'off'}>
           <ol class="lines">
             {lines.map((line) =>

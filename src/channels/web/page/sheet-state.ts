@@ -48,6 +48,8 @@ export interface Sheet {
   readonly told: readonly Told[];
   /** Whether the past has been told; until then nothing is announced, and what this device kept is shown. */
   readonly caughtUp: boolean;
+  /** More was said before all this. */
+  readonly isCut: boolean;
   /** The past so far; it takes the place of what is shown once it is whole. */
   readonly telling: readonly Told[];
 }
@@ -60,7 +62,7 @@ export interface KeptSheet {
 
 export type Happened =
   | { readonly kind: 'told'; readonly told: Told }
-  | { readonly kind: 'caught-up' }
+  | { readonly kind: 'caught-up'; readonly isCut: boolean }
   | { readonly kind: 'line'; readonly line: Sheet['line'] }
   | { readonly kind: 'acted'; readonly act: Act }
   | { readonly kind: 'settled'; readonly updateId: string; readonly state: Act['state']; readonly line: string | null }
@@ -68,7 +70,7 @@ export type Happened =
 
 export function keptSheet(language: PageLanguage, words: PageWords, { acts, told }: KeptSheet): Sheet {
   const nothing = { known: new Map(), offered: new Map(), lastId: null, entries: [], told: [], telling: [] };
-  return withAll({ language, words, acts, line: 'opening', caughtUp: false, ...nothing }, told);
+  return withAll({ language, words, acts, line: 'opening', caughtUp: false, isCut: false, ...nothing }, told);
 }
 
 export function after(sheet: Sheet, happened: Happened): Sheet {
@@ -77,7 +79,8 @@ export function after(sheet: Sheet, happened: Happened): Sheet {
       if (!sheet.caughtUp) return { ...sheet, telling: [...sheet.telling, happened.told] };
       return withTold(sheet, happened.told);
     case 'caught-up':
-      return { ...(sheet.caughtUp ? sheet : withThePast(sheet)), caughtUp: true, line: 'open' };
+      if (sheet.caughtUp) return { ...sheet, line: 'open' };
+      return { ...withThePast(sheet), caughtUp: true, isCut: happened.isCut, line: 'open' };
     case 'line':
       return { ...sheet, line: happened.line };
     case 'acted':

@@ -3,7 +3,8 @@ import type { Said, Told, Wrote } from './wire.ts';
 
 export interface Heard {
   told(told: Told): void;
-  caughtUp(): void;
+  /** Whether more was said before than was told. */
+  caughtUp(isCut: boolean): void;
   line(state: 'open' | 'lost'): void;
   /** The last message this page has; what came after it is told again. */
   lastId(): string | null;
@@ -57,11 +58,11 @@ export function listen(heard: Heard): Line {
       alive();
       heard.told({ wrote: JSON.parse(event.data as string) as Wrote });
     });
-    source.addEventListener('caught-up', () => {
+    source.addEventListener('caught-up', (event) => {
       alive();
       failures = 0;
       heard.line('open');
-      heard.caughtUp();
+      heard.caughtUp(event.data === 'cut');
     });
     source.addEventListener('beat', alive);
     source.addEventListener('error', later);

@@ -59,7 +59,8 @@ export function useSheet(boot: Boot): Desk {
       await measureClock();
       line = listen({
         told: (told) => happen({ kind: 'told', told }),
-        caughtUp: () => happen({ kind: 'caught-up' }),
+        // Too much was missed to be told in a piece: the sheet begins anew with the end of it.
+        caughtUp: (isCut) => (isCut && now.current.caughtUp ? location.reload() : happen({ kind: 'caught-up', isCut })),
         line: (state) => happen({ kind: 'line', line: state }),
         // What this device kept is no past to go on from: the house tells it anew.
         lastId: () => (now.current.caughtUp ? now.current.lastId : null),
