@@ -6,7 +6,7 @@ import type { Devices } from './devices.ts';
 import type { Around } from './intake.ts';
 import type { WebLimits } from './limits.ts';
 import type { Home } from './origin.ts';
-import type { PageLanguage, PageWords, Posted, Said, Told } from './page/wire.ts';
+import type { PageLanguage, PageWords, Posted, Said } from './page/wire.ts';
 import type { Passes } from './passes.ts';
 import type { Rate } from './rate.ts';
 import type { Past, Streams } from './streams.ts';

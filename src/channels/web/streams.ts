@@ -36,7 +36,7 @@ interface Stream extends Listener {
 
 /** How long, and how much, of what was pushed is kept for a stream that opens just then, before their rows say "sent". */
 const justNowMs = 10_000;
-const justNowCount = 512;
+const justNowCount = 4_096;
 
 export function makeStreams(limits: WebLimits, now: () => number): Streams {
   const streams = new Set<Stream>();

@@ -209,22 +209,6 @@ describe('the event stream', () => {
     await slow.stop();
   });
 
-  it('holds hundreds of listeners and tells each the same', async () => {
-    const count = Number(process.env['NINTHPOUR_TEST_LISTENERS'] ?? 300);
-    const wide = { ...usual, streamsPerSheet: count, streamsPerAddress: count };
-    const crowded = await openHouse({ pageFolder, limits: wide, answer: () => Promise.resolve() });
-    const own = await visit(crowded.url);
-    const headers = aboutPost(crowded.url, own);
-    await knock(crowded.url, '/sheet', { method: 'POST', headers, body: posted({ kind: 'text', text: 'x' }) });
-    const listeners = await Promise.all(Array.from({ length: count }, () => follow(crowded.url, { cookie: own })));
-    expect(listeners.filter(({ status }) => status === 200)).toHaveLength(count);
-    await Promise.all(listeners.map((one) => one.until(isCaughtUp)));
-    const id = await crowded.say({ paragraphs: ['to all'] });
-    await Promise.all(listeners.map((one) => one.until((events) => ids(events).includes(id))));
-    for (const one of listeners) one.close();
-    await crowded.stop();
-  });
-
   it('beats, so that a dead line is noticed', async () => {
     const quick = await openHouse({ pageFolder, limits: { beatMs: 30 } });
     const stream = await follow(quick.url, { cookie: await visit(quick.url) });

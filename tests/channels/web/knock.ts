@@ -70,7 +70,7 @@ export interface OpenStream {
   readonly status: number;
   readonly headers: IncomingHttpHeaders;
   readonly events: readonly Event[];
-  /** Resolves once `enough` holds; fails after two seconds. */
+  /** Resolves once `enough` holds; what takes half a minute does not come, on whatever machine. */
   until(enough: (events: readonly Event[]) => boolean): Promise<readonly Event[]>;
   readonly ended: Promise<void>;
   close(): void;
@@ -96,7 +96,7 @@ export function follow(url: string, headers: Record<string, string>, path = '/st
         ended,
         close: () => asking.destroy(),
         async until(enough) {
-          const deadline = Date.now() + 2_000;
+          const deadline = Date.now() + 30_000;
           while (!enough(events)) {
             if (Date.now() > deadline) throw new Error(`waited in vain; got ${JSON.stringify(events)}`);
             await new Promise((again) => setTimeout(again, 5));

@@ -11,6 +11,15 @@ import { aboutPost, emptyPage, follow, isCaughtUp, knock, posted, visit } from '
 
 const pageFolder = emptyPage();
 
+const line = (n: number): Incoming => ({
+  channel: 'web',
+  updateId: `line ${n}`,
+  from: 'someone',
+  chat: 'someone',
+  receivedAt: n,
+  what: { kind: 'text', text: String(n) },
+});
+
 describe('a long past', () => {
   it.each([
     ['as much as is told', mostPassed - 1, ''],
@@ -31,14 +40,6 @@ describe('a long past', () => {
   it('is told by the store up to the number the channel counts with', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'ninthpour-past-'));
     const store = openSqliteStore(join(folder, 'ninthpour.sqlite'));
-    const line = (n: number): Incoming => ({
-      channel: 'web',
-      updateId: `line ${n}`,
-      from: 'someone',
-      chat: 'someone',
-      receivedAt: n,
-      what: { kind: 'text', text: String(n) },
-    });
     await Promise.all(Array.from({ length: mostPassed + 1 }, (_, n) => store.record(line(n))));
     expect(await store.heard('web', 'someone', null)).toHaveLength(mostPassed);
     await store.close();
