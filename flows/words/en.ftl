@@ -360,7 +360,7 @@ mistake-lesson-date-unclear = “{ $words }” can be two days. Please write the
 mistake-lesson-weekday-differs = { $date } is not that day of the week. Which of the two is right?
 mistake-lesson-zone-unknown = I know no time zone called “{ $zone }”. They are written like America/Denver.
 mistake-lesson-sentence-too-long = Please say it in one sentence of at most { $most } characters.
-mistake-lesson-changed-meanwhile = Somebody has just changed this lesson; it begins { $starts } now. Please look again.
+mistake-lesson-changed-meanwhile = Somebody has just changed this lesson; it begins { WHEN($starts) } now. Please look again.
 mistake-lesson-cancelled = This lesson has been cancelled.
 mistake-lesson-over = This lesson is over.
 mistake-lesson-started = This lesson has begun already.
@@ -368,7 +368,7 @@ mistake-lesson-already-booked = You have a booking for this lesson already.
 mistake-lesson-booking-unknown = There is no such booking.
 mistake-lesson-booking-left = This booking has been given back already.
 mistake-lesson-booking-not-seated = This booking has no seat yet.
-mistake-lesson-leave-closed = Seats could be given back until { $until }. If you can't come, please let the shop know.
+mistake-lesson-leave-closed = Seats could be given back until { WHEN($until) }. If you can't come, please let the shop know.
 mistake-lesson-offer-gone = This offer has ended, and the seat has gone on to the next.
 mistake-lesson-offer-open = Please take or decline the seat you are offered first.
 mistake-lesson-full = { $free ->
@@ -397,7 +397,7 @@ lesson-table-missing = There is no file { $file }.
 mistake-lesson-table-cells = This line has too few or too many cells; each needs as many as the first line has columns.
 mistake-lesson-table-quote = A quotation mark stands in the middle of a cell here; put the whole cell in quotation marks and write each mark inside it twice.
 mistake-lesson-table-quote-open = A quotation mark is opened in this line and never closed.
-mistake-lesson-table-no-utf8 = There are signs here that are not UTF-8; please save the file as UTF-8.
+mistake-lesson-table-encoding = There are signs here that are not UTF-8; please save the file as UTF-8.
 mistake-lesson-table-no-yaml = This is not YAML from here on: look at the blanks at the start of the line, and at colons and quotation marks.
 mistake-lesson-table-no-list = A list is expected: each entry begins with a hyphen.
 mistake-lesson-table-no-item = Here an entry with the columns' names is expected, such as “seats: 2”.
@@ -862,6 +862,15 @@ lesson-told-did-accept = { $seats ->
    *[other] The { $seats } seats are yours: { lesson-told-head }.
  } I'll remind you before.
 lesson-told-did-decline = The seat goes on to the next: { lesson-told-head }.
+lesson-told-seats-same = You have { lesson-told-seats } already: { lesson-told-head }.
+lesson-told-reseat = { lesson-told-head }: { $state ->
+    [waiting] wait for { lesson-told-seats } instead of { $was }?
+   *[seated] { lesson-told-seats } instead of { $was }?
+ }
+lesson-told-reseated = { $state ->
+    [waiting] You now wait for { lesson-told-seats }
+   *[seated] You now have { lesson-told-seats }
+ }: { lesson-told-head }.
 lesson-told-did-leave = Given back: { lesson-told-head }.
 lesson-told-mine = { $n }. { lesson-told-head } – { $state ->
     [cancelled] does not take place
@@ -893,6 +902,8 @@ choice-lesson-leave = Give it back
     .typed = cancel / cancel my booking
 choice-lesson-give-back = Yes, give it back
 choice-lesson-keep = No, keep it
+choice-lesson-reseat = Yes, change it
+choice-lesson-leave-so = No, leave it so
 choice-lesson-nameless = No name
 choice-lesson-done = That is all
 
@@ -938,7 +949,11 @@ choice-desk-repeat = Repeat it
     .typed = repeat
 choice-desk-write = Write to all who are coming
 choice-desk-cancel = Cancel it
-choice-desk-tick = At the door: { $n }
+choice-desk-tick = { $mark ->
+    [here] Here: { $n }
+    [away] Stayed away: { $n }
+   *[back] Take back: { $n }
+}
 choice-desk-guest-yes = Yes, write them down
     .typed = yes
 choice-desk-move-yes = Yes, move it
@@ -1043,10 +1058,12 @@ desk-told-person = { $n }. { $name }, { $seats ->
     [offered] , a seat is kept for them
    *[booked] { "" }
  }
-desk-tick = Tap a number when they are here; once more if they stayed away.
-desk-ticked-here = Here.
-desk-ticked-away = Stayed away.
-desk-ticked-back = Taken back.
+desk-tick = Tap a number when they are here. Whoever is here already has another button: stayed away after all.
+desk-told-ticked = { $n }. { $name } – { $mark ->
+    [here] is here.
+    [away] stayed away.
+   *[back] taken back.
+}
 desk-ask-guest = Write name, mail address and seats in one line, such as: Mei Lin, mei@example.org, 2
 desk-told-guest-seated = { $name } gets { $count ->
     [1] one seat

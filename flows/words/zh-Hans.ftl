@@ -354,7 +354,7 @@ mistake-lesson-date-unclear = “{ $words }”可以是两个不同的日子。�
 mistake-lesson-weekday-differs = { $date } 不是那个星期几。哪一个才对？
 mistake-lesson-zone-unknown = 没有叫“{ $zone }”的时区。写法像 Asia/Shanghai 这样。
 mistake-lesson-sentence-too-long = 请用一句话说，最多 { $most } 个字。
-mistake-lesson-changed-meanwhile = 刚才有人改了这节课，现在是 { $starts } 开始。请再看一次。
+mistake-lesson-changed-meanwhile = 刚才有人改了这节课，现在是 { WHEN($starts) } 开始。请再看一次。
 mistake-lesson-cancelled = 这节课已经取消了。
 mistake-lesson-over = 这节课已经结束了。
 mistake-lesson-started = 这节课已经开始了。
@@ -362,7 +362,7 @@ mistake-lesson-already-booked = 您已经报名这节课了。
 mistake-lesson-booking-unknown = 没有找到这个报名。
 mistake-lesson-booking-left = 这个报名已经退掉了。
 mistake-lesson-booking-not-seated = 这个报名还没有座位。
-mistake-lesson-leave-closed = 座位可以退到 { $until } 为止。如果不能来，请跟店里说一声。
+mistake-lesson-leave-closed = 座位可以退到 { WHEN($until) } 为止。如果不能来，请跟店里说一声。
 mistake-lesson-offer-gone = 保留的时间已过，座位已经让给下一位。
 mistake-lesson-offer-open = 请先决定要不要为您保留的座位。
 mistake-lesson-full = { $free ->
@@ -390,7 +390,7 @@ lesson-table-missing = 没有 { $file } 这个文件。
 mistake-lesson-table-cells = 这一行的格数太少或太多；每一行要和第一行的栏数一样。
 mistake-lesson-table-quote = 这里的引号夹在格子中间；请把整格放进引号，里面的引号写两次。
 mistake-lesson-table-quote-open = 这一行开了引号，后面一直没有关上。
-mistake-lesson-table-no-utf8 = 这里有不是 UTF-8 的字符；请用 UTF-8 重新保存。
+mistake-lesson-table-encoding = 这里有不是 UTF-8 的字符；请用 UTF-8 重新保存。
 mistake-lesson-table-no-yaml = 从这里起不是 YAML：请看看行首的空格、冒号和引号。
 mistake-lesson-table-no-list = 这里应该是一份清单：每一项以连字符开头。
 mistake-lesson-table-no-item = 这里应该写出各栏，像“seats: 2”。
@@ -799,6 +799,15 @@ lesson-told-did-accept = { $seats ->
    *[other] { $seats } 个座位是您的了
  }：{ lesson-told-head }。上课前我会提醒您。
 lesson-told-did-decline = 座位轮到下一位了：{ lesson-told-head }。
+lesson-told-seats-same = 您已经有 { $seats } 个座位了：{ lesson-told-head }。
+lesson-told-reseat = { lesson-told-head }：{ $state ->
+    [waiting] 候补的座位从 { $was } 个改成 { $seats } 个，好吗？
+   *[seated] 座位从 { $was } 个改成 { $seats } 个，好吗？
+ }
+lesson-told-reseated = 改好了，{ $state ->
+    [waiting] 您现在候补 { $seats } 个座位
+   *[seated] 您现在有 { $seats } 个座位
+ }：{ lesson-told-head }。
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
     [cancelled] 取消了
@@ -827,6 +836,8 @@ choice-lesson-leave = 退掉
     .typed = 取消 / 取消报名
 choice-lesson-give-back = 对，退掉
 choice-lesson-keep = 不，留着
+choice-lesson-reseat = 好，改吧
+choice-lesson-leave-so = 不，照旧
 choice-lesson-nameless = 不留名
 choice-lesson-done = 就这样
 
@@ -872,7 +883,11 @@ choice-desk-repeat = 定期开课
     .typed = 重复
 choice-desk-write = 写给所有会来的人
 choice-desk-cancel = 取消这节课
-choice-desk-tick = 签到：{ $n }
+choice-desk-tick = { $mark ->
+    [here] 到了：{ $n }
+    [away] 没来：{ $n }
+   *[back] 收回：{ $n }
+}
 choice-desk-guest-yes = 好，记下来
     .typed = 好
 choice-desk-move-yes = 好，改过去
@@ -971,10 +986,12 @@ desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
     [offered] ，座位给他留着
    *[booked] { "" }
  }
-desk-tick = 人到了就点号码；没来的再点一次。
-desk-ticked-here = 到了。
-desk-ticked-away = 没来。
-desk-ticked-back = 已收回。
+desk-tick = 人到了就点号码。已经到的，按钮会换成“没来”，可以更正。
+desk-told-ticked = { $n }. { $name }：{ $mark ->
+    [here] 到了。
+    [away] 没来。
+   *[back] 已收回。
+}
 desk-ask-guest = 把姓名、邮箱和座位写在一行，比如：林美，mei@example.org，2
 desk-told-guest-seated = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位，并会发邮件到 { $mail }。要记下来吗？
 desk-told-guest-waiting = “{ $title }”没有那么多空位。{ $name }会排候补，并发邮件到 { $mail }。要记下来吗？

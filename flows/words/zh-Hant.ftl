@@ -354,7 +354,7 @@ mistake-lesson-date-unclear = 「{ $words }」可以是兩個不同的日子。�
 mistake-lesson-weekday-differs = { $date } 不是那個星期幾。哪一個才對？
 mistake-lesson-zone-unknown = 沒有叫「{ $zone }」的時區。寫法像 Asia/Taipei 這樣。
 mistake-lesson-sentence-too-long = 請用一句話說，最多 { $most } 個字。
-mistake-lesson-changed-meanwhile = 剛才有人改了這堂課，現在是 { $starts } 開始。請再看一次。
+mistake-lesson-changed-meanwhile = 剛才有人改了這堂課，現在是 { WHEN($starts) } 開始。請再看一次。
 mistake-lesson-cancelled = 這堂課已經取消了。
 mistake-lesson-over = 這堂課已經結束了。
 mistake-lesson-started = 這堂課已經開始了。
@@ -362,7 +362,7 @@ mistake-lesson-already-booked = 您已經報名這堂課了。
 mistake-lesson-booking-unknown = 沒有找到這筆報名。
 mistake-lesson-booking-left = 這筆報名已經退掉了。
 mistake-lesson-booking-not-seated = 這筆報名還沒有座位。
-mistake-lesson-leave-closed = 座位可以退到 { $until } 為止。如果不能來，請跟店裡說一聲。
+mistake-lesson-leave-closed = 座位可以退到 { WHEN($until) } 為止。如果不能來，請跟店裡說一聲。
 mistake-lesson-offer-gone = 保留的時間已過，座位已經讓給下一位。
 mistake-lesson-offer-open = 請先決定要不要為您保留的座位。
 mistake-lesson-full = { $free ->
@@ -390,7 +390,7 @@ lesson-table-missing = 沒有 { $file } 這個檔案。
 mistake-lesson-table-cells = 這一行的格數太少或太多；每一行要和第一行的欄數一樣。
 mistake-lesson-table-quote = 這裡的引號夾在格子中間；請把整格放進引號，裡面的引號寫兩次。
 mistake-lesson-table-quote-open = 這一行開了引號，後面一直沒有關上。
-mistake-lesson-table-no-utf8 = 這裡有不是 UTF-8 的字元；請用 UTF-8 重新存檔。
+mistake-lesson-table-encoding = 這裡有不是 UTF-8 的字元；請用 UTF-8 重新存檔。
 mistake-lesson-table-no-yaml = 從這裡起不是 YAML：請看看行首的空格、冒號和引號。
 mistake-lesson-table-no-list = 這裡應該是一份清單：每一項以連字號開頭。
 mistake-lesson-table-no-item = 這裡應該寫出各欄，像「seats: 2」。
@@ -799,6 +799,15 @@ lesson-told-did-accept = { $seats ->
    *[other] { $seats } 個座位是您的了
  }：{ lesson-told-head }。上課前我會提醒您。
 lesson-told-did-decline = 座位輪到下一位了：{ lesson-told-head }。
+lesson-told-seats-same = 您已經有 { $seats } 個座位了：{ lesson-told-head }。
+lesson-told-reseat = { lesson-told-head }：{ $state ->
+    [waiting] 候補的座位從 { $was } 個改成 { $seats } 個，好嗎？
+   *[seated] 座位從 { $was } 個改成 { $seats } 個，好嗎？
+ }
+lesson-told-reseated = 改好了，{ $state ->
+    [waiting] 您現在候補 { $seats } 個座位
+   *[seated] 您現在有 { $seats } 個座位
+ }：{ lesson-told-head }。
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
     [cancelled] 停開了
@@ -827,6 +836,8 @@ choice-lesson-leave = 退掉
     .typed = 取消 / 取消報名
 choice-lesson-give-back = 對，退掉
 choice-lesson-keep = 不，留著
+choice-lesson-reseat = 好，改吧
+choice-lesson-leave-so = 不，照舊
 choice-lesson-nameless = 不留名
 choice-lesson-done = 就這樣
 
@@ -872,7 +883,11 @@ choice-desk-repeat = 定期開課
     .typed = 重複
 choice-desk-write = 寫給所有會來的人
 choice-desk-cancel = 取消這堂課
-choice-desk-tick = 報到：{ $n }
+choice-desk-tick = { $mark ->
+    [here] 到了：{ $n }
+    [away] 沒來：{ $n }
+   *[back] 收回：{ $n }
+}
 choice-desk-guest-yes = 好，記下來
     .typed = 好
 choice-desk-move-yes = 好，改過去
@@ -971,10 +986,12 @@ desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
     [offered] ，座位為他留著
    *[booked] { "" }
  }
-desk-tick = 人到了就按號碼；沒來的再按一次。
-desk-ticked-here = 到了。
-desk-ticked-away = 沒來。
-desk-ticked-back = 已收回。
+desk-tick = 人到了就按號碼。已經到的，按鈕會換成「沒來」，可以更正。
+desk-told-ticked = { $n }. { $name }：{ $mark ->
+    [here] 到了。
+    [away] 沒來。
+   *[back] 已收回。
+}
 desk-ask-guest = 把姓名、電子郵件和座位寫在一行，例如：林美，mei@example.org，2
 desk-told-guest-seated = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位，並會寄信到 { $mail }。要記下來嗎？
 desk-told-guest-waiting = 「{ $title }」沒有那麼多空位。{ $name }會排候補，並寄信到 { $mail }。要記下來嗎？

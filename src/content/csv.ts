@@ -44,7 +44,7 @@ export function readTable(text: string, needed: readonly string[], more: readonl
   const body = text.startsWith(byteOrderMark) ? text.slice(1) : text;
   const strange = body.search(/[\0\uFFFD]/u);
   if (strange >= 0)
-    return { mistakes: [lineMistake('table-no-utf8', lineBreaksIn([body.slice(0, strange)]) + 1, 'table')] };
+    return { mistakes: [lineMistake('table-encoding', lineBreaksIn([body.slice(0, strange)]) + 1, 'table')] };
   const [header, ...records] = recordsOf(body, mistakes);
   if (header === undefined && mistakes.length === 0) mistakes.push(lineMistake('table-empty', 1, 'table'));
   const found = (header?.cells ?? []).map((cell) => cell.trim());

@@ -123,6 +123,8 @@ const quiet: ReadonlySet<Change['do']> = new Set([
 /** What follows from them later, an offer's end or a reminder, only the store knows: it is asked again. */
 const followed: ReadonlySet<Change['do']> = new Set([
   'enrol',
+  'enrol-guest',
+  'reseat',
   'booking',
   'change-lesson',
   'move-lesson',

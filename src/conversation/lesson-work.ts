@@ -28,6 +28,12 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonCh
     act: oneOf(values, 'act', bookingActs),
     at: whenDone(turn),
   }),
+  reseat: (values, turn) => ({
+    do: 'reseat',
+    booking: textOf(values, 'booking'),
+    seats: numberOf(values, 'seats'),
+    at: whenDone(turn),
+  }),
   'tick-off': (values, turn) => ({
     do: 'tick-off',
     booking: textOf(values, 'booking'),

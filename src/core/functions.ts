@@ -25,7 +25,8 @@ import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
-import { isLessonWish, lessonCallNames, lessonCalls } from './functions/lesson.ts';
+import { isLessonWish, saidOfLessons } from './functions/lesson-heard.ts';
+import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
@@ -38,7 +39,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit lesson turn'
+    'answer kept blank unit lesson turn said'
   ).split(' '),
 );
 
@@ -72,12 +73,14 @@ export const callNames: ReadonlySet<string> = new Set([
 
 export function makeCalls(content: CoreContent): Calls {
   const calls: { readonly [name in (typeof callList)[number]]: Calls[string] } = {
-    readMessage: ({ text, language, asked }, { house, memory }) => {
+    readMessage: ({ text, language, asked, flow = null }, around) => {
+      const { house, memory } = around;
       const hint = { language: language as Language, asked: asked as string | null };
       const read = withOwnVessel(heardMessage(content, textOf(text), hint), textOf(text), memory);
       const heard =
         wishesOverKind.has(read['kind'] ?? null) && isLessonWish(textOf(text), house) ? asLesson(read) : read;
-      return { gives: { ...heard, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) } };
+      const said = saidOfLessons(textOf(text), flow, around);
+      return { gives: { ...heard, said, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) } };
     },
     readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, textOf(payload)) }),
     planBrew: (given, around) => planned(content, given, around),

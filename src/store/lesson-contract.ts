@@ -83,6 +83,7 @@ export type LessonChange =
       readonly at: Instant;
     }
   /** Of one's own booking. */
+  | { readonly do: 'reseat'; readonly booking: string; readonly seats: number; readonly at: Instant }
   | { readonly do: 'booking'; readonly booking: string; readonly act: BookingAct; readonly at: Instant }
   // What follows is a shopkeeper's right. `seen` is the lesson's revision as it was shown.
   | { readonly do: 'tick-off'; readonly booking: string; readonly came: boolean | null; readonly at: Instant }

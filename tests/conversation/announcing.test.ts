@@ -55,6 +55,15 @@ test.each<readonly [string, () => Facts]>([
   expect(await announced(task, values())).toEqual([]);
 });
 
+test('a guest put on the list, and seats asked for anew, are looked for at once and for what follows', async () => {
+  const lesson = 'late-evening';
+  await withLesson(store, { id: lesson, starts: '2026-12-07T19:00' });
+  const guest = { lesson, seats: 1, to: 'seated', name: 'Ah Keong', mail: 'keong@example.org' };
+  expect(await announced('enrol-guest', guest)).toEqual([starts, starts + 1]);
+  const own = await enrols(store, 'mei', { lesson, now: starts });
+  expect(await announced('reseat', { booking: own, seats: 2 })).toEqual([starts, starts + 1]);
+});
+
 test('a lesson written to is looked for at once, and one cancelled for what follows as well', async () => {
   const lesson = 'white-evening';
   expect(await announced('write-to-lesson', { lesson, text: 'Bring a towel.' })).toEqual([starts]);

@@ -174,6 +174,7 @@ function atTheLessons(): readonly Walker[] {
     walk(tapped(lesson, 'choice-desk-write'), said('We begin ten minutes later.')),
     tapped(list, 'choice-desk-undelivered'),
     gone,
+    walk(tapped(walk(null, said('my lessons')), 'choice-lesson-see'), said('two more')),
   ];
 }
 
@@ -352,7 +353,7 @@ describe('every place', { timeout: 60_000 }, () => {
       Object.values(flow.places).flatMap((place) => (rests(place) ? [`${flow.name}/${place.name}`] : [])),
     );
     expect([...places.keys()].toSorted()).toEqual(resting.toSorted());
-    expect(places.size).toBe(89);
+    expect(places.size).toBe(90);
   });
 
   it.each(languages)('answers every kind of message, in %s', (language) => {

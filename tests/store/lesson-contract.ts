@@ -27,6 +27,8 @@ async function appointed(store: Store): Promise<void> {
   await exchange(store, 'mei', []);
 }
 
+const reseat = (booking: string, seats: number): Change => ({ do: 'reseat', booking, seats, at: day });
+
 export function lessonContract(name: string, make: () => Promise<Store>): void {
   describe(`${name} keeps the contract of a store of lessons`, () => {
     let store: Store;
@@ -317,6 +319,33 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
       });
     });
 
+    describe('another number of seats', () => {
+      test('is kept as long as there are so many; what is given back is offered on', async () => {
+        await withLesson(store);
+        const ann = await enrols(store, 'ann');
+        await enrols(store, 'ben');
+        expect((await does(store, 'ann', () => reseat(ann, 3))).outcome).toBe('moved');
+        expect((await does(store, 'ann', () => reseat(ann, 2))).outcome).toBe('done');
+        await enrols(store, 'cho', { to: 'waiting' });
+        expect((await does(store, 'ann', () => reseat(ann, 1))).outcome).toBe('done');
+        expect(told(await sent(store, day))).toEqual(['cho offer']);
+      });
+
+      test('is for nobody else to ask', async () => {
+        await withLesson(store);
+        const ann = await enrols(store, 'ann');
+        expect((await does(store, 'ben', () => reseat(ann, 2))).outcome).toBe('moved');
+      });
+    });
+
+    test('everything that stands in a lesson to come is shown, however much it is', async () => {
+      const ids = Array.from({ length: 45 }, (_, n) => `l${n}`);
+      await store.planLessons({ lessons: ids.map((id) => lessonOf({ id })), series: [] }, day);
+      for (const lesson of ids) await enrols(store, 'ann', { lesson });
+      expect((await boardOf(store, 'ann')).own).toHaveLength(45);
+      expect((await boardOf(store, 'ann', starts + 30 * 24 * hour)).own).toHaveLength(30);
+    });
+
     describe('a table of lessons', () => {
       test('is taken whole or not at all', async () => {
         await withLesson(store);
@@ -374,7 +403,7 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
 
       test('the seat that still stands is on the board, after the newer ones', async () => {
         const { own } = await boardOf(store, 'ann');
-        expect(own).toHaveLength(30);
+        expect(own).toHaveLength(31);
         expect(own.at(-1)).toMatchObject({ standing: 'seated', lesson: { id: 'white-evening' } });
       });
 

@@ -72,11 +72,12 @@ function lessonFacts(door: Door, { nowMs }: Around): Facts {
   };
 }
 
-function peopleFacts(door: Door): Facts {
+/** With what a tap at the door makes of each: from unsaid to here, to stayed away, and round again. */
+export function peopleFacts(door: Door): Facts {
   const people = peopleOf(door);
   return {
     items: people.flatMap(({ n, booking: { id, standing, came } }) =>
-      standing === 'seated' ? [{ n, booking: id, came }] : [],
+      standing === 'seated' ? [{ n, booking: id, mark: came === null ? 'here' : came ? 'away' : 'back' }] : [],
     ),
     told: peoplePhrases(door),
     title: { ...door.lesson.title },

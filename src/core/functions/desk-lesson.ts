@@ -11,7 +11,7 @@ import {
   type Planned,
   type Today,
 } from '../lessons/lesson.ts';
-import { doorValues, type Door } from '../lessons/door-list.ts';
+import { doorValues, peopleOf, type Door } from '../lessons/door-list.ts';
 import { draftOf } from '../lessons/lesson-draft.ts';
 import { hearGuest } from '../lessons/mail-guest.ts';
 import { occurrences, type Recurrence } from '../lessons/recurrence.ts';
@@ -23,7 +23,7 @@ import { readSeats } from '../lessons/spoken/amounts.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
 import { asFacts, phrase, refused, refusedBy, textOf } from './asked-brew.ts';
-import { doorsIn, onDoor, rosterOf } from './desk-board.ts';
+import { doorsIn, onDoor, peopleFacts, rosterOf } from './desk-board.ts';
 import { mostWritten, notesAheadDays, repeatPhrase } from './desk-plan.ts';
 
 export const deskLessonCallNames = [
@@ -55,14 +55,23 @@ export const deskLessonCalls: { readonly [name: string]: Calls[string] } = Objec
 
 const todayIn = ({ nowMs, house }: Around): Today => ({ now: nowMs, tzVersion: textOf(house?.['tzVersion']) });
 
-/** From unsaid to here, to stayed away, and round again. */
-function deskTick(door: Door, { booking }: Facts, { nowMs }: Around): Outcome {
-  const found = door.bookings.find(({ id }) => id === booking);
-  if (!found) return refused(mistake('booking-unknown', 'booking'));
-  const came = found.came === null ? true : found.came ? false : null;
-  const turn = tickOff(rosterOf(door), found.id, came, nowMs);
+/** What the button said, however it stands by now: a second tap changes nothing. */
+function deskTick(door: Door, { booking, mark }: Facts, { nowMs }: Around): Outcome {
+  const id = textOf(booking);
+  const came = mark === 'here' ? true : mark === 'away' ? false : null;
+  const turn = tickOff(rosterOf(door), id, came, nowMs);
   if ('mistakes' in turn) return refusedBy(turn.mistakes);
-  return { gives: { booking: found.id, came } };
+  const bookings = door.bookings.map((one) => (one.id === id ? { ...one, came } : one));
+  return {
+    gives: {
+      booking: id,
+      came,
+      people: peopleFacts({ ...door, bookings }),
+      told: peopleOf(door)
+        .filter((one) => one.booking.id === id)
+        .map(({ n, booking: { name } }) => phrase('desk-told-ticked', { n, name, mark: textOf(mark) })),
+    },
+  };
 }
 
 /** "Sunday" keeps the hour, "8 pm" the day. */

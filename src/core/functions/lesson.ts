@@ -3,10 +3,11 @@ import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { wallAt } from '../lessons/calendar.ts';
 import { mistake, statusAt, type Lesson } from '../lessons/lesson.ts';
-import { leaveUntil, type Booking, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
-import { bookingActs, enrol, ownActs } from '../lessons/seats.ts';
-import { hearWish, isAboutLessons, meantLessons } from '../lessons/spoken/wish.ts';
+import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
+import { bookingActs, changeSeats, enrol, ownActs } from '../lessons/seats.ts';
 import { calendarEntry, lessonValues } from '../lessons/tidings.ts';
+import { wishOf } from './lesson-heard.ts';
+import { ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
 
 export const lessonCallNames = [
@@ -15,6 +16,7 @@ export const lessonCallNames = [
   'oneLesson',
   'enrolling',
   'answerBooking',
+  'reseating',
   'ownLessons',
   'teaFamily',
 ] as const;
@@ -27,47 +29,13 @@ export const lessonCalls = ({ teas }: Pick<CoreContent, 'teas'>): LessonCalls =>
   oneLesson: ({ lesson }, around) => oneLesson(textOf(lesson), around),
   enrolling: (given, around) => enrolling(given, around),
   answerBooking: ({ booking, answer }, around) => answerBooking(textOf(booking), textOf(answer), around),
-  ownLessons: (_, around) => ({ gives: ownLessons(around) }),
+  reseating: (given, around) => reseating(given, around),
+  ownLessons: ({ first }, around) => ({ gives: ownLessons(Number(first ?? 0), around) }),
   teaFamily: ({ tea }) => ({ gives: teas.find(({ id }) => id === tea)?.family ?? null }),
 });
 
-/** Whether a message asks for a seat, or for one's own booking, by the names of the lessons there are. */
-export function isLessonWish(text: string, house: Facts | undefined): boolean {
-  const known = [...upcomingIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
-  return known.length > 0 && isAboutLessons(text, known);
-}
-
 /** So many fit a screen. */
 const mostListed = 8;
-
-type InHouse = { readonly house?: Facts | undefined };
-const upcomingIn = ({ house }: InHouse): readonly ListedLesson[] =>
-  (house?.['lessons'] ?? []) as unknown as readonly ListedLesson[];
-const ownIn = ({ house }: InHouse): readonly OwnBooking[] =>
-  (house?.['bookings'] ?? []) as unknown as readonly OwnBooking[];
-const stands = ({ standing }: Booking): boolean => standing !== 'left';
-
-function wishOf(text: string, guests: Json, around: Around): Facts {
-  const upcoming = upcomingIn(around);
-  const wish = hearWish(text, around.nowMs, upcoming[0]?.zone ?? 'UTC');
-  const own = ownIn(around).filter((one) => stands(one) && one.lesson.endsAt > around.nowMs);
-  const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
-  // Who names a lesson they have not booked does not mean the one they have.
-  const among =
-    wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : upcoming;
-  const named = meantLessons(among, wish);
-  const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
-  const one = meant.length === 1 ? meant[0] : undefined;
-  return {
-    want: wish.want,
-    seats: wish.seats ?? guests,
-    lesson: one?.id ?? null,
-    booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
-    // Nothing on that day: all there are.
-    ids: meant.length === 0 ? null : meant.map(({ id }) => id),
-    noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
-  };
-}
 
 function listed({ ids, first }: { readonly ids: Json; readonly first: number }, around: Around): Facts {
   const all = upcomingIn(around).filter(({ id }) => !Array.isArray(ids) || ids.includes(id));
@@ -96,10 +64,6 @@ function stateOf(lesson: ListedLesson, around: Around): Facts {
   return { state: free === 0 ? 'full' : 'free', seats: 0, free, waiting };
 }
 
-function ownBooking(lesson: string, around: Around): OwnBooking | undefined {
-  return ownIn(around).find((one) => one.lesson.id === lesson && stands(one));
-}
-
 /** A choice of seats is offered up to so many; more can be written. */
 const mostOffered = 4;
 
@@ -123,6 +87,7 @@ function oneLesson(id: string, around: Around): Outcome {
       can: own || !isOpen ? null : lesson.free > 0 ? 'enrol' : 'wait',
       booking: isOpen && own ? own.id : null,
       standing: own?.standing ?? null,
+      seats: own?.seats ?? null,
       sizes: Array.from({ length: Math.min(mostOffered, lesson.seats) }, (_, n) => n + 1),
     },
   };
@@ -192,10 +157,36 @@ function answerBooking(id: string, answer: string, around: Around): Outcome {
   };
 }
 
+/** More seats, or fewer; `more` comes on top of what they have. */
+function reseating({ booking: id, seats = null, more = null }: Facts, around: Around): Outcome {
+  const own = ownIn(around).find((one) => one.id === id && stands(one));
+  if (!own) return { wrong: 'no-such-booking', field: 'booking', values: {} };
+  const { lesson } = own;
+  const wanted = more === null ? Number(seats) : own.seats + Number(more);
+  const turn = changeSeats({ lesson, bookings: [own] }, { id: own.id, seats: wanted }, around.nowMs);
+  // The list here holds nobody else: how many are free, the house has counted.
+  if (own.standing === 'seated' && wanted - own.seats > lesson.free) {
+    return refused(mistake('full', 'seats', { free: lesson.free }));
+  }
+  if ('mistakes' in turn) return refusedBy(turn.mistakes);
+  const values = { ...lessonValues(lesson), seats: wanted, was: own.seats, state: own.standing };
+  const isSame = wanted === own.seats;
+  return {
+    gives: {
+      booking: own.id,
+      seats: wanted,
+      isSame,
+      what: phrase(isSame ? 'lesson-told-seats-same' : 'lesson-told-reseat', values),
+      told: phrase('lesson-told-reseated', values),
+      entry: own.standing === 'seated' ? calendarEntry(lesson, turn.roster.bookings[0] ?? own) : null,
+    },
+  };
+}
+
 /** So much of what was is shown. */
 const mostPast = 5;
 
-function ownLessons(around: Around): Facts {
+function ownLessons(first: number, around: Around): Facts {
   const own = ownIn(around).filter(stands);
   const byStart = own.toSorted((a, b) => a.lesson.startsAt - b.lesson.startsAt);
   const ahead = byStart.filter(({ lesson }) => statusAt(lesson, around.nowMs) !== 'over');
@@ -207,9 +198,15 @@ function ownLessons(around: Around): Facts {
     )
     .slice(0, mostPast);
   const teas = [...new Set(past.flatMap(({ lesson }) => lesson.teas))].slice(0, mostPast);
+  const shown = ahead.slice(first, first + mostListed);
+  const left = Math.max(0, ahead.length - first - shown.length);
   return {
-    items: ahead.map(({ lesson }) => itemOf(lesson)),
-    ahead: ahead.map((one, n) => phrase('lesson-told-mine', { n: n + 1, ...lessonValues(one.lesson), ...mineOf(one) })),
+    items: shown.map(({ lesson }) => itemOf(lesson)),
+    more: left,
+    next: first + shown.length,
+    ahead: shown.map((one, i) =>
+      phrase('lesson-told-mine', { n: first + i + 1, ...lessonValues(one.lesson), ...mineOf(one) }),
+    ),
     past: past.map(({ lesson }) => phrase('lesson-told-was', lessonValues(lesson))),
     teas: teas.map((tea) => ({ tea })),
   };

@@ -66,3 +66,6 @@ export function knownMistakes(kept: Booking, lesson: string, { booking, ...draft
     lesson === draft.lesson && kept.seats === draft.seats && (kept.standing === 'left') === (draft.standing === 'left');
   return isSame ? [] : [mistake('row-edited', 'booking', { seats: kept.seats })];
 }
+
+export const noSuchLesson = (words: string): Mistake => mistake('row-no-lesson', 'lesson', { words });
+export const noSuchBooking = (words: string): Mistake => mistake('row-unknown', 'booking', { words });

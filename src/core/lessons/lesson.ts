@@ -165,7 +165,7 @@ function derived(draft: LessonDraft, tzVersion: string): Pick<Lesson, 'startsAt'
 function changeMistakes(lesson: Lesson, seen: number, now: Instant): readonly Mistake[] {
   if (lesson.status === 'cancelled') return [mistake('cancelled', 'lesson')];
   if (statusAt(lesson, now) === 'over') return [mistake('over', 'lesson')];
-  return seen === lesson.revision ? [] : [mistake('changed-meanwhile', 'lesson', { starts: saidWall(lesson.starts) })];
+  return seen === lesson.revision ? [] : [mistake('changed-meanwhile', 'lesson', { starts: lesson.starts })];
 }
 
 function pastMistake(starts: WallTime): Mistake {

@@ -5,8 +5,8 @@
  * A freed seat goes to the first on the list whose party fits; a party too large for it keeps its place.
  */
 import type { Instant, Mistake } from '../units.ts';
-import { saidWall, wallAt } from './calendar.ts';
-import { mistake, mostSeats, type Lesson } from './lesson.ts';
+import { wallAt } from './calendar.ts';
+import { mistake, mostSeats, type Lesson, type Refused } from './lesson.ts';
 import { afterWakingMinutes } from './quiet.ts';
 import {
   bookingOf,
@@ -55,8 +55,12 @@ export function leave(roster: Roster, id: string, now: Instant): Turn {
     const { lesson } = current;
     const until = leaveUntil(lesson, booking);
     if (booking.standing !== 'seated' || now < until) return release(current, booking, 'left', now);
-    return { mistakes: [mistake('leave-closed', 'booking', { until: saidWall(wallAt(until, lesson.zone)) })] };
+    return leaveClosed(lesson, until);
   });
+}
+
+function leaveClosed({ zone }: Lesson, until: Instant): Refused {
+  return { mistakes: [mistake('leave-closed', 'booking', { until: wallAt(until, zone) })] };
 }
 
 /** The answer to a reminder. "Can't come" is taken until the lesson starts, whatever the time for leaving: it was asked. */
@@ -106,7 +110,7 @@ export function lapseOffers(roster: Roster, now: Instant): Turned {
   return offerOn(left.reduce(put, roster), changes, now);
 }
 
-/** More seats only if they are free; who waits keeps their place with fewer or more. */
+/** More seats only if they are free; fewer as long as seats may be given back; who waits keeps their place with fewer or more. */
 export function changeSeats(roster: Roster, wish: Pick<Wish, 'id' | 'seats'>, now: Instant): Turn {
   return withBooking(roster, wish.id, now, (current, booking) => {
     if (booking.standing === 'offered') return { mistakes: [mistake('offer-open', 'booking')] };
@@ -114,6 +118,8 @@ export function changeSeats(roster: Roster, wish: Pick<Wish, 'id' | 'seats'>, no
     if (mistakes.length > 0) return { mistakes };
     const more = wish.seats - booking.seats;
     const free = seatsFree(current);
+    const until = leaveUntil(current.lesson, booking);
+    if (booking.standing === 'seated' && more < 0 && now >= until) return leaveClosed(current.lesson, until);
     if (booking.standing === 'seated' && more > free) return { mistakes: [mistake('full', 'seats', { free })] };
     const changed = { ...booking, seats: wish.seats, revision: booking.revision + 1 };
     return offerOn(put(current, changed), [changeOf(changed, 'reseated')], now);

@@ -51,6 +51,7 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
       return;
     case 'enrol':
     case 'booking':
+    case 'reseat':
     case 'tick-off':
     case 'add-lessons':
     case 'change-lesson':

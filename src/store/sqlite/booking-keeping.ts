@@ -1,6 +1,11 @@
 /** A table of bookings: each row judged on the rows as they are then, those before it in the table among them. */
-import { knownMistakes, newcomerMistakes, type BookingDraft } from '../../core/lessons/booking-draft.ts';
-import { mistake } from '../../core/lessons/lesson.ts';
+import {
+  knownMistakes,
+  newcomerMistakes,
+  noSuchBooking,
+  noSuchLesson,
+  type BookingDraft,
+} from '../../core/lessons/booking-draft.ts';
 import { enrol } from '../../core/lessons/seats.ts';
 import { enrolledTidings } from '../../core/lessons/tidings.ts';
 import type { Instant, Language, Mistake } from '../../core/units.ts';
@@ -34,13 +39,13 @@ export function putBookings(
 function put(rows: Rows, draft: Row, circumstances: Circumstances): readonly Mistake[] {
   if (draft.booking === null) return add(rows, draft, circumstances);
   const kept = rows.bookings.of(draft.booking.id);
-  if (!kept) return [mistake('row-unknown', 'booking', { words: draft.booking.id })];
+  if (!kept) return [noSuchBooking(draft.booking.id)];
   return knownMistakes(kept.booking, kept.lesson, draft);
 }
 
 function add(rows: Rows, draft: Row, { language, now }: Circumstances): readonly Mistake[] {
   const before = rosterOf(rows, draft.lesson);
-  if (!before) return [mistake('row-no-lesson', 'lesson', { words: draft.lesson })];
+  if (!before) return [noSuchLesson(draft.lesson)];
   const hindered = newcomerMistakes({ roster: before, there: rows.bookings.namedOfLesson(draft.lesson) }, draft, now);
   if (hindered.length > 0) return hindered;
   const { name, seats, n } = draft;

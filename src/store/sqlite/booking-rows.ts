@@ -18,8 +18,8 @@ export interface BookingRows {
   of(id: string): Booked | undefined;
   ofLesson(lesson: string): readonly Booking[];
   namedOfLesson(lesson: string): readonly NamedBooking[];
-  /** The last enrolled first, 30 at most: those given back are left out before those that stand. */
-  ofPerson(person: PersonId): readonly Booked[];
+  /** The last enrolled first: all that stand in a lesson to come, and of the others the last 30. */
+  ofPerson(person: PersonId, now: Instant): readonly Booked[];
   /** All that were not given back. */
   standingOf(person: PersonId): readonly Booked[];
   add(lesson: string, booking: Booking, address: Address): void;
@@ -45,9 +45,12 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
     `SELECT id, memory.value ->> '$' AS name, iif(channel = 'mail', nullif(chat, ''), NULL) AS mail
      FROM booking LEFT JOIN memory ON memory.person = booking.person AND memory.name = 'name' WHERE lesson = ?`,
   );
-  const ofPerson = db.prepare<[PersonId], BookingRow>(
-    `SELECT ${columns} FROM
-       (SELECT * FROM booking WHERE person = ? ORDER BY standing = 'left', place DESC LIMIT 30)
+  const ofPerson = db.prepare<unknown[], BookingRow>(
+    `WITH own AS (SELECT b.*, b.standing <> 'left' AND l.ends_at > @now AS ahead
+       FROM booking b JOIN lesson l ON l.id = b.lesson WHERE b.person = @person)
+     SELECT ${columns} FROM
+       (SELECT * FROM own WHERE ahead
+        UNION ALL SELECT * FROM (SELECT * FROM own WHERE NOT ahead ORDER BY standing = 'left', place DESC LIMIT 30))
      ORDER BY place DESC`,
   );
   const standingOf = db.prepare<[PersonId], BookingRow>(
@@ -87,7 +90,7 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
         return { ...toBooking(row), lesson, name, mail };
       });
     },
-    ofPerson: (person) => ofPerson.all(person).map(toBooked),
+    ofPerson: (person, now) => ofPerson.all({ person, now }).map(toBooked),
     standingOf: (person) => standingOf.all(person).map(toBooked),
     add(lesson, booking, { channel, chat }) {
       news.tell();

@@ -63,7 +63,7 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
     const gathered = current(now);
     return {
       upcoming: gathered.upcoming,
-      own: bookings.ofPerson(person).flatMap((booked) => own(booked, gathered, now)),
+      own: bookings.ofPerson(person, now).flatMap((booked) => own(booked, gathered, now)),
       doors: isKeeper ? gathered.doors : [],
       tzVersion,
     };

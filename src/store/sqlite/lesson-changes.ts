@@ -1,7 +1,7 @@
 /** The part of a commit that is about lessons. The core judges again, on the rows as they are now. */
 import { planLesson, type Today } from '../../core/lessons/lesson.ts';
 import type { Roster, Turn } from '../../core/lessons/roster.ts';
-import { enrol, lapseOffers, ownActs, tickOff } from '../../core/lessons/seats.ts';
+import { changeSeats, enrol, lapseOffers, ownActs, tickOff } from '../../core/lessons/seats.ts';
 import { lessonsOfSeries } from '../../core/lessons/series.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Commit, PersonId } from '../contract.ts';
@@ -26,6 +26,10 @@ export function applyLessonChange(rows: LessonChangeRows, commit: Commit, change
       return applyEnrolment(rows, commit, change);
     case 'booking':
       return onOwn(rows, commit, change.booking, (roster) => ownActs[change.act](roster, change.booking, change.at));
+    case 'reseat': {
+      const wish = { id: change.booking, seats: change.seats };
+      return onOwn(rows, commit, change.booking, (roster) => changeSeats(roster, wish, change.at));
+    }
     case 'tick-off':
     case 'add-lessons':
     case 'change-lesson':

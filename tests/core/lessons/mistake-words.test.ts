@@ -14,7 +14,7 @@ const files = folders.flatMap((folder) =>
     .filter((name) => name.endsWith('.ts'))
     .map((name) => join(folder, name)),
 );
-const sources = [...files, 'src/commands/lessons.ts'].map((file) => readFileSync(file, 'utf8'));
+const sources = [...files, 'src/commands/lesson-files.ts'].map((file) => readFileSync(file, 'utf8'));
 const codes = sources.flatMap((text) => [
   ...[...text.matchAll(/\b(?:wrong|code): 'lesson-([a-z-]+)'/g)].map(([, code = '']) => code),
   ...[...text.matchAll(/\b(?:mistake|lineMistake)\(\s*['`]([a-z-]+)(\$\{shown\})?['`]/g)].flatMap(

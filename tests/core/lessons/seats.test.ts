@@ -129,7 +129,7 @@ describe('leaving', () => {
     expect(changed(leave(roster, 'a', closing - 1))).toContain('a left → left');
     const late = leave(roster, 'a', closing);
     expect(late).toEqual({
-      mistakes: [{ code: 'lesson-leave-closed', field: 'booking', values: { until: '2026-12-04 19:00' } }],
+      mistakes: [{ code: 'lesson-leave-closed', field: 'booking', values: { until: '2026-12-04T19:00' } }],
     });
   });
 

@@ -30,6 +30,11 @@ const datePatterns = [
   new RegExp(`\\b${monthName}\\s+${dayNumber}\\b${yearAfter}`, 'iu'),
   /(?<![\d.])(?<day>\d{1,2})\.\s?(?<month>\d{1,2})\.\s?(?<year>\d{4})(?!\d)/u,
 ];
+/** Without a month the next such day is meant: "on the 5th", "5號". */
+const dayPatterns = [
+  /\b(?:on\s+)?the\s+(?<day>\d{1,2})(?:st|nd|rd|th)\b(?!\s+(?!(?:at|from|please|and|for|then)\b)\p{L})/iu,
+  /(?<![\d月年第])(?<day>\d{1,2}|[一二三四五六七八九十]{1,3})[日号號](?![茶店線线])/u,
+];
 const slashed = /(?<![\d/])(?<first>\d{1,2})\/(?<second>\d{1,2})(?:\/(?<year>\d{4}))?(?![\d/])/u;
 
 const partOfDay = '(?:\\s+(?<part>morning|afternoon|evening|night)\\b)?';
@@ -55,7 +60,13 @@ const relative = new RegExp(
 export function readDay(text: string, today: WallDate): Day {
   const dated = datePatterns.map((pattern) => cut(text, pattern)).find((one) => one !== undefined);
   const slash = dated ? undefined : cut(text, slashed);
-  const found = dated ? writtenDate(dated, today) : slash ? slashedDate(slash, today, text) : undefined;
+  const day =
+    (dated ?? slash) ? undefined : dayPatterns.map((pattern) => cut(text, pattern)).find((one) => one !== undefined);
+  const found = dated
+    ? writtenDate(dated, today)
+    : slash
+      ? slashedDate(slash, today, text)
+      : day && nextSuchDay(day, today);
   const rest = found?.rest ?? text;
   const weekday = weekdayPatterns.map((pattern) => cut(rest, pattern)).find((one) => one !== undefined);
   if (weekday) return found ? agree(found, weekday) : ofWeekday(weekday, today);
@@ -93,6 +104,15 @@ function theDate({ year, month = 0, day = 0, words, rest }: Written, today: Wall
   const candidates = year ? [year] : Array.from({ length: 5 }, (_, n) => String(thisYear + n));
   const dates = candidates.map((one) => `${one}-${monthDay}`).filter((one) => isWallDate(one));
   const date = dates.find((one) => year !== undefined || one >= today);
+  if (date === undefined) return unread(mistake('date-unreadable', 'starts', { words }), rest);
+  return { date, mayBeNextWeek: false, mistakes: [], rest };
+}
+
+function nextSuchDay({ groups, words, rest }: Cut, today: WallDate): Day {
+  const day = String(readNumber(groups['day'] ?? '') ?? 0).padStart(2, '0');
+  const [year = 0, month = 0] = today.split('-').map(Number);
+  const ahead = Array.from({ length: 12 }, (_, n) => new Date(Date.UTC(year, month - 1 + n)).toISOString().slice(0, 7));
+  const date = ahead.map((one) => `${one}-${day}`).find((one) => isWallDate(one) && one >= today);
   if (date === undefined) return unread(mistake('date-unreadable', 'starts', { words }), rest);
   return { date, mayBeNextWeek: false, mistakes: [], rest };
 }

@@ -37,7 +37,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   ],
   [
     'enrol',
-    /\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend)\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)名|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|想[上報报]/iu,
+    /\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend|(?:can|could|may) (?:i|we)(?: still| also)? come)\b|\b(?:put|get) (?:me|us) (?:on|in) (?:the|your) (?:waiting )?list\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)名|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|想[上報报]|(?:可以|能|想)(?:來|来)(?:嗎|吗|上)?|[候遞递]補|候补|(?:加|排)(?:進|进|入|到)?(?:名單|名单|候補|候补)/iu,
   ],
   [
     'list',
@@ -62,14 +62,31 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
 }
 
 /** The lessons a sentence can mean, by day and by the words of their titles; all of them when it names neither. */
-export function meantLessons<Kind extends Lesson>(lessons: readonly Kind[], { date, rest }: Wish): readonly Kind[] {
+export function meantLessons<Kind extends Lesson>(
+  lessons: readonly Kind[],
+  { date, rest }: Wish,
+  least = enoughLikeness,
+): readonly Kind[] {
   const onDay = date === undefined ? lessons : lessons.filter(({ starts }) => dateOf(starts) === date);
   const scored = onDay.map((one) => ({ one, score: likeness(one, rest) }));
   const best = Math.max(0, ...scored.map(({ score }) => score));
-  if (best < enoughLikeness) return onDay;
+  if (best < least) return onDay;
   const named = scored.filter(({ score }) => score === best).map(({ one }) => one);
   // Of a series the next one is meant, unless a day was named.
   return named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
+}
+
+/** Whether a sentence is little more than a title: "the white tea one", where lessons are shown. */
+export function isTitledAlone(lessons: readonly Lesson[], { rest }: Pick<Wish, 'rest'>): boolean {
+  const heard = partsOf(rest.replace(politeWords, ' '));
+  return lessons.some(({ title }) => likeness({ title }, rest) >= shownLikeness && shareOfTitle(title, heard));
+}
+
+const politeWords = /\b(?:one|please|lesson|class|course)\b|那[堂節节門门]?|[請请]|[這这][堂節节門门]/giu;
+
+/** More than half of what was said belongs to it. */
+function shareOfTitle(title: Lesson['title'], heard: ReadonlySet<string>): boolean {
+  return Object.values(title).some((name) => share(heard, partsOf(name)) > 0.5);
 }
 
 /** Whether a sentence wants a seat, or one's own booking, so plainly that it is about lessons, whatever its words are about. */
@@ -87,11 +104,13 @@ const cleared = (sentence: string): string => plain(sentence.slice(0, longest)).
 /** A seat in a lesson is not a table in a restaurant. */
 const tableWords = /\btables?\b|[桌]/iu;
 
+/** Where lessons are shown and nothing else is said, a little less does: judgement. */
+export const shownLikeness = 0.3;
 /** So much of a title's words makes it meant: judgement. */
 const enoughLikeness = 0.4;
 
 /** A part of a title set off by a colon or comma counts as the whole: "old leaves" for "Old leaves: raw and ripe". */
-function likeness({ title }: Lesson, words: string, leastParts = 1): number {
+function likeness({ title }: Pick<Lesson, 'title'>, words: string, leastParts = 1): number {
   const heard = partsOf(words);
   const names = Object.values(title).flatMap((name) => [name, ...name.split(/[:：,，]/u)].map(partsOf));
   return Math.max(0, ...names.filter((parts) => parts.size >= leastParts).map((parts) => share(parts, heard)));

@@ -11,6 +11,10 @@ const codes = (sentence: string) => hear(sentence).mistakes.map((one) => one.cod
 describe('a sentence that says everything', () => {
   it.each([
     ['Saturday 7 pm, white tea, 8 seats', '2026-12-05T19:00', undefined, 8, 'white tea'],
+    ['the 9th at 7 pm, white tea, 8 seats', '2026-12-09T19:00', undefined, 8, 'white tea'],
+    ['white tea on the 1st, 7 pm', '2027-01-01T19:00', undefined, undefined, 'white tea'],
+    ['9號晚上七點，白茶，八個座位', '2026-12-09T19:00', undefined, 8, '白茶'],
+    ['the 2nd infusion, Saturday 7 pm', '2026-12-05T19:00', undefined, undefined, '2nd infusion'],
     ['Saturday 7:30 pm, white tea', '2026-12-05T19:30', undefined, undefined, 'white tea'],
     ['Saturday half past seven pm, white tea', '2026-12-05T19:30', undefined, undefined, 'white tea'],
     ['Saturday at a quarter to 8 pm, white tea', '2026-12-05T19:45', undefined, undefined, 'white tea'],

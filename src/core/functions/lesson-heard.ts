@@ -1,0 +1,51 @@
+/** What a message says of lessons, by the lessons there are: anywhere, and where they are shown. */
+import type { Around } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { hearSaid } from '../lessons/spoken/said.ts';
+import { hearWish, isAboutLessons, meantLessons, shownLikeness } from '../lessons/spoken/wish.ts';
+import type { Lesson } from '../lessons/lesson.ts';
+import type { ListedLesson } from '../lessons/roster.ts';
+import { doorsIn } from './desk-board.ts';
+import { ownIn, stands, upcomingIn } from './lessons-in-house.ts';
+
+/** Whether a message asks for a seat, or for one's own booking, by the names of the lessons there are. */
+export function isLessonWish(text: string, house: Facts | undefined): boolean {
+  const known = [...upcomingIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
+  return known.length > 0 && isAboutLessons(text, known);
+}
+
+/** Where lessons are shown; a shopkeeper is shown those under way as well. Null elsewhere. */
+export function saidOfLessons(text: string, flow: Json, around: Around): Json {
+  if (flow !== 'lesson' && flow !== 'lesson-desk') return null;
+  const doors = doorsIn(around).map(({ lesson }) => lesson);
+  const lessons = flow === 'lesson' ? upcomingIn(around) : doors.filter(({ status }) => status !== 'cancelled');
+  const said = hearSaid(text, { lessons, now: around.nowMs, zone: zoneOf(lessons) });
+  return said === null ? null : { ...said };
+}
+
+const zoneOf = (lessons: readonly Lesson[]): string => lessons[0]?.zone ?? 'UTC';
+
+export function wishOf(text: string, guests: Json, around: Around): Facts {
+  const upcoming = upcomingIn(around);
+  const wish = hearWish(text, around.nowMs, zoneOf(upcoming));
+  const own = ownIn(around).filter((one) => stands(one) && one.lesson.endsAt > around.nowMs);
+  const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
+  // Who names a lesson they have not booked does not mean the one they have.
+  const among =
+    wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : upcoming;
+  // Nothing but a title or a day, where lessons are shown.
+  const isShown =
+    wish.want === 'question' && hearSaid(text, { lessons: upcoming, now: around.nowMs, zone: zoneOf(upcoming) })?.named;
+  const named = meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
+  const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
+  const one = meant.length === 1 ? meant[0] : undefined;
+  return {
+    want: isShown ? 'enrol' : wish.want,
+    seats: wish.seats ?? guests,
+    lesson: one?.id ?? null,
+    booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
+    // Nothing on that day: all there are.
+    ids: meant.length === 0 ? null : meant.map(({ id }) => id),
+    noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
+  };
+}

@@ -1,0 +1,80 @@
+/** What is said where lessons are shown: which of them, how many seats, how many more. Less is needed there than anywhere else. */
+import type { Instant } from '../../units.ts';
+import type { Lesson } from '../lesson.ts';
+import { number, readNumber } from './numeral.ts';
+import { plain } from './cut.ts';
+import { hearWish, isTitledAlone, meantLessons, shownLikeness, type Wanted, type Wish } from './wish.ts';
+
+export interface Said {
+  readonly want: Wanted;
+  /** By its title, and nothing else. */
+  readonly titled: boolean;
+  /** By its title, or by a day. */
+  readonly named: boolean;
+  /** The one that is meant; null for none or several. */
+  readonly lesson: string | null;
+  readonly seats: number | null;
+  /** "Two more". */
+  readonly more: number | null;
+  /** Nothing but figures: a choice's number goes before it. */
+  readonly figure: number | null;
+}
+
+export interface Ground {
+  readonly lessons: readonly Lesson[];
+  readonly now: Instant;
+  readonly zone: string;
+}
+
+/** Null when it says nothing of the kind: it is about something else then. */
+export function hearSaid(sentence: string, { lessons, now, zone }: Ground): Said | null {
+  const text = plain(sentence.slice(0, longest)).trim();
+  const wish = hearWish(text, now, zone);
+  if (wish.want === 'leave' || wish.want === 'own') return null;
+  const named = isNamed(wish, lessons);
+  const meant = named ? meantLessons(lessons, wish, shownLikeness) : [];
+  const figure = /^\d{1,4}$/.test(text) ? Number(text) : null;
+  const more = moreIn(text);
+  const said = {
+    want: wish.want,
+    titled: wish.date === undefined && wish.seats === undefined && isTitledAlone(lessons, wish),
+    named,
+    lesson: meant.length === 1 ? (meant[0]?.id ?? null) : null,
+    seats: more === null && figure === null ? (wish.seats ?? numberAlone(text)) : null,
+    more,
+    figure,
+  };
+  const saysSomething = named || said.seats !== null || more !== null || figure !== null || wish.want === 'enrol';
+  return saysSomething ? said : null;
+}
+
+const longest = 200;
+
+/** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
+function isNamed(wish: Wish, lessons: readonly Lesson[]): boolean {
+  const isBare = !/[\p{L}\p{N}]/u.test(wish.rest.replace(/\b(?:on|at|the|for|please|and)\b|[那就呢吧的請请]/giu, ''));
+  return isTitledAlone(lessons, wish) || (wish.date !== undefined && (wish.want !== 'question' || isBare));
+}
+
+const morePatterns = [
+  new RegExp(
+    `^(?:and |make it |add )?(?<n>${number}) (?:more|extra|further)\\b(?: seats?| places?| people| persons?)?`,
+    'iu',
+  ),
+  new RegExp(`^(?:再|多|再多)(?:加|來|来|要|訂|订|報|报)?(?<n>${number})(?:個|个|位|人|座)`, 'u'),
+];
+
+function moreIn(text: string): number | null {
+  const found = morePatterns.map((pattern) => pattern.exec(text)?.groups?.['n']).find((n) => n !== undefined);
+  return found === undefined ? null : (readNumber(found) ?? null);
+}
+
+const alone = new RegExp(
+  `^(?:just |only |for |make it |we are |there are |就|只要|只有|我們|我们)?(?<n>${number})(?: of us|個人|个人|個|个|位)?(?: please|吧)?[.!。！]?$`,
+  'iu',
+);
+
+function numberAlone(text: string): number | null {
+  const n = alone.exec(text)?.groups?.['n'];
+  return n === undefined ? null : (readNumber(n) ?? null);
+}

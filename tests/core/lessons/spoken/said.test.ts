@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import { hearSaid } from '../../../../src/core/lessons/spoken/said.ts';
+import { denver, denverAt, lessonWith } from '../lesson-drafts.ts';
+
+const titled = (en: string, hant: string, hans: string) => ({ en, 'zh-Hant': hant, 'zh-Hans': hans });
+const white = lessonWith({ id: 'white', title: titled('White tea', '白茶', '白茶'), starts: '2026-12-05T19:00' });
+const leaves = lessonWith({
+  id: 'leaves',
+  title: titled('Old leaves: raw and ripe', '老葉：生與熟', '老叶：生与熟'),
+  starts: '2026-12-12T19:00',
+});
+const gaiwan = lessonWith({
+  id: 'gaiwan',
+  title: titled('An evening with the gaiwan', '蓋碗之夜', '盖碗之夜'),
+  starts: '2026-12-12T14:00',
+});
+const hear = (text: string) =>
+  hearSaid(text, { lessons: [white, leaves, gaiwan], now: denverAt('2026-12-02T10:00'), zone: denver });
+
+describe('where lessons are shown', () => {
+  it.each<[string, object]>([
+    ['three', { seats: 3, named: false }],
+    ['just two please', { seats: 2 }],
+    ['we are four', { seats: 4 }],
+    ['two seats', { seats: 2 }],
+    ['三位', { seats: 3 }],
+    ['只要兩個', { seats: 2 }],
+    ['我们三个人', { seats: 3 }],
+    ['two more', { more: 2, seats: null }],
+    ['one more seat please', { more: 1, seats: null }],
+    ['再加兩位', { more: 2, seats: null }],
+    ['再多一个人', { more: 1 }],
+    ['3', { figure: 3, seats: null }],
+    ['put me on the list', { want: 'enrol', named: false }],
+    ['幫我排進名單', { want: 'enrol' }],
+    ['can I come on the 5th', { want: 'enrol', named: true, lesson: 'white' }],
+    ['5號可以來嗎', { want: 'enrol', lesson: 'white' }],
+    ['Saturday', { named: true, lesson: 'white', titled: false }],
+    ['on the 12th', { named: true, lesson: null }],
+    ['on the 6th', { named: true, lesson: null }],
+    ['white tea', { named: true, titled: true, lesson: 'white' }],
+    ['the white tea one', { titled: true, lesson: 'white' }],
+    ['old leaves please', { titled: true, lesson: 'leaves' }],
+    ['蓋碗那堂', { titled: true, lesson: 'gaiwan' }],
+    ['白茶', { lesson: 'white' }],
+  ])('%s', (text, expected) => {
+    expect(hear(text)).toMatchObject(expected);
+  });
+
+  it.each([
+    'how do I brew white tea',
+    'gaiwan 110 ml',
+    'white tea in a 100 ml gaiwan',
+    'are you open on Sunday?',
+    'cancel my booking',
+    'my lessons',
+    'thank you',
+    'is there parking',
+    '白茶怎麼泡',
+    '你們星期天開門嗎',
+  ])('%s is about something else', (text) => {
+    expect(hear(text)).toBe(null);
+  });
+});
