@@ -783,6 +783,7 @@ lesson-mine = You have booked:
 lesson-past = You were at:
 lesson-give-back = Shall I give this back? { $what }
 lesson-kept-seat = Then it stays yours.
+lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head } – { lesson-told-state-short }
 lesson-told-state-short = { $state ->
     [seated] you have { $seats ->

@@ -750,6 +750,7 @@ lesson-mine = 您报名了：
 lesson-past = 您上过：
 lesson-give-back = 要退掉吗？{ $what }
 lesson-kept-seat = 那就给您留着。
+lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head }：{ lesson-told-state-short }
 lesson-told-state-short = { $state ->
     [seated] 您有 { $seats } 个座位

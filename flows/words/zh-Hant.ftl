@@ -750,6 +750,7 @@ lesson-mine = 您報名了：
 lesson-past = 您上過：
 lesson-give-back = 要退掉嗎？{ $what }
 lesson-kept-seat = 那就為您留著。
+lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head }：{ lesson-told-state-short }
 lesson-told-state-short = { $state ->
     [seated] 您有 { $seats } 個座位

@@ -6,11 +6,15 @@ import type { Facts, Json, Phrase } from './flow.ts';
 /** Known only when a sentence goes out: how late it is, in seconds and as a word. */
 export const toldAtDelivery: readonly string[] = ['lateS', 'late'];
 
+/** In no sentence, but what a channel may show beside it: the instants its times are. */
+const goesAlong: readonly string[] = ['instants'];
+
 /** A sentence's values are given beside it, or are facts of the same name; a dash reads into a fact. */
 export function phraseOf(words: FlowWords, key: string, given: Facts, lookup: Lookup): Phrase {
   const valueNamed = (name: string): Json => (name in given ? (given[name] ?? null) : lookup(name.split('-')));
   const values: { [name: string]: Json } = {};
   for (const name of words.variables(key)) if (!toldAtDelivery.includes(name)) values[name] = valueNamed(name);
+  for (const name of goesAlong) if (name in given) values[name] = given[name] ?? null;
   return { key, values };
 }
 

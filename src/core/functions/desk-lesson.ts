@@ -13,6 +13,7 @@ import {
 } from '../lessons/lesson.ts';
 import { doorValues, peopleOf, type Door } from '../lessons/door-list.ts';
 import { draftOf } from '../lessons/lesson-draft.ts';
+import { saidInstants } from '../lessons/tidings.ts';
 import { hearGuest } from '../lessons/mail-guest.ts';
 import { occurrences, type Recurrence } from '../lessons/recurrence.ts';
 import { seatsFree } from '../lessons/roster.ts';
@@ -84,7 +85,8 @@ function deskMove(door: Door, { seen, text }: Facts, around: Around): Outcome {
   const planned = moveLesson(lesson, move, todayIn(around));
   if ('mistakes' in planned) return refusedBy(planned.mistakes);
   const was = wallAt(lesson.startsAt, lesson.zone);
-  const told = { ...doorValues(door), was, starts, minutes: planned.lesson.minutes };
+  const instants = saidInstants(lesson.zone, lesson.startsAt, planned.lesson.startsAt);
+  const told = { ...doorValues(door), was, starts, minutes: planned.lesson.minutes, instants };
   return { gives: { starts, minutes, told: phrase('desk-told-move', { ...told, count: concerned(door) }) } };
 }
 

@@ -5,7 +5,7 @@ import { wallAt } from '../lessons/calendar.ts';
 import { mistake, statusAt, type Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
 import { bookingActs, changeSeats, enrol, ownActs } from '../lessons/seats.ts';
-import { calendarEntry, lessonValues } from '../lessons/tidings.ts';
+import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
 import { wishOf } from './lesson-heard.ts';
 import { ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
@@ -73,8 +73,8 @@ function oneLesson(id: string, around: Around): Outcome {
   if (!lesson) return { wrong: 'no-such-lesson', field: 'lesson', values: {} };
   const isOpen = lesson.status !== 'cancelled' && lesson.startsAt > around.nowMs;
   const until = own
-    ? wallAt(own.standing === 'offered' ? (own.offerUntil ?? 0) : leaveUntil(lesson, own), lesson.zone)
-    : null;
+    ? untilValues(lesson, own.standing === 'offered' ? (own.offerUntil ?? 0) : leaveUntil(lesson, own))
+    : { until: null };
   return {
     gives: {
       id: lesson.id,
@@ -82,7 +82,7 @@ function oneLesson(id: string, around: Around): Outcome {
       told: [
         phrase('lesson-told-one', { ...lessonValues(lesson), after: afterLessons(lesson, around) }),
         ...(lesson.teas.length === 0 ? [] : [phrase('lesson-told-teas', { teas: teaNames(lesson) })]),
-        phrase('lesson-told-state', { ...stateOf(lesson, around), until }),
+        phrase('lesson-told-state', { ...stateOf(lesson, around), ...until }),
       ],
       can: own || !isOpen ? null : lesson.free > 0 ? 'enrol' : 'wait',
       booking: isOpen && own ? own.id : null,
@@ -117,11 +117,14 @@ function enrolling({ lesson: id, seats, waits = null }: Facts, around: Around): 
   const to = isFree ? 'seated' : waits === true ? 'waiting' : 'ask';
   const values = { ...lessonValues(lesson), seats: wish.seats, free: lesson.free, waiting: lesson.waiting };
   const made = turn.roster.bookings.at(-1)!;
-  const until = wallAt(leaveUntil(lesson, made), lesson.zone);
+  const until = untilValues(lesson, leaveUntil(lesson, made));
   return {
     gives: {
       to,
-      told: phrase(`lesson-told-${{ seated: 'enrolled', waiting: 'listed', ask: 'full' }[to]}`, { ...values, until }),
+      told: phrase(`lesson-told-${{ seated: 'enrolled', waiting: 'listed', ask: 'full' }[to]}`, {
+        ...values,
+        ...until,
+      }),
       entry: calendarEntry(lesson, made),
     },
   };

@@ -2,6 +2,7 @@
 import type { Instant, Json } from '../units.ts';
 import { dateOf, wallAt } from './calendar.ts';
 import type { Lesson } from './lesson.ts';
+import { saidInstants } from './tidings.ts';
 import { seatsTaken, waitingList, type Booking } from './roster.ts';
 
 type Values = { readonly [name: string]: Json };
@@ -18,6 +19,7 @@ export function doorValues({ lesson, bookings }: Door): Values {
   return {
     title: { ...lesson.title },
     starts: wallAt(lesson.startsAt, lesson.zone),
+    instants: saidInstants(lesson.zone, lesson.startsAt),
     seats: lesson.seats,
     taken: seatsTaken(roster),
     waiting: waitingList(roster).length,

@@ -1,5 +1,5 @@
 /** What people are told of a lesson they booked, as sentences not yet in words. Decides neither who is told nor when. */
-import type { Json } from '../units.ts';
+import type { Instant, Json } from '../units.ts';
 import { wallAt } from './calendar.ts';
 import type { Lesson, Wording } from './lesson.ts';
 import type { Purpose } from './reminders.ts';
@@ -21,6 +21,14 @@ export interface TidingsChoice {
   readonly from: { readonly flow: string; readonly place: string };
 }
 
+/**
+ * The instants of the times on the wall that a sentence says: where a channel can, it shows each person their own clock.
+ * They stand beside the times, not in their place, so that what was written down before can still be said.
+ */
+export function saidInstants(zone: string, ...instants: readonly Instant[]): Json {
+  return instants.map((instantMs) => ({ key: 'lesson-when', values: { starts: wallAt(instantMs, zone), instantMs } }));
+}
+
 /** Everything a sentence may want of a lesson. */
 export function lessonValues(lesson: Lesson): Values {
   const { id, title, level, place, teacher, minutes, price, bring, reason } = lesson;
@@ -31,6 +39,7 @@ export function lessonValues(lesson: Lesson): Values {
     place: said(place),
     teacher: teacher === '' ? null : teacher,
     starts: wallAt(lesson.startsAt, lesson.zone),
+    instants: saidInstants(lesson.zone, lesson.startsAt),
     minutes,
     price: said(price),
     bring: said(bring),
@@ -61,11 +70,16 @@ export function calendarEntry(lesson: Lesson, booking: Pick<Booking, 'id' | 'rev
 }
 
 export function offerTidings(lesson: Lesson, booking: Booking): Tidings {
-  const until = wallAt(booking.offerUntil ?? 0, lesson.zone);
+  const until = booking.offerUntil ?? 0;
   return {
-    phrases: [told('offer', { ...lessonValues(lesson), seats: booking.seats, until })],
+    phrases: [told('offer', { ...lessonValues(lesson), seats: booking.seats, ...untilValues(lesson, until) })],
     choices: [answerChoice('accept', booking), answerChoice('decline', booking)],
   };
+}
+
+/** Until when a seat is kept, or may be given back. */
+export function untilValues({ zone, startsAt }: Pick<Lesson, 'zone' | 'startsAt'>, until: Instant): Values {
+  return { until: wallAt(until, zone), instants: saidInstants(zone, startsAt, until) };
 }
 
 export function lapsedTidings(lesson: Lesson): Tidings {
@@ -75,8 +89,9 @@ export function lapsedTidings(lesson: Lesson): Tidings {
 /** Only who has a seat is asked whether they can come. */
 export function movedTidings(lesson: Lesson, before: Lesson, booking: Booking): Tidings {
   const was = wallAt(before.startsAt, before.zone);
+  const instants = saidInstants(lesson.zone, lesson.startsAt, before.startsAt);
   return {
-    phrases: [told('moved', { ...lessonValues(lesson), was })],
+    phrases: [told('moved', { ...lessonValues(lesson), was, instants })],
     choices: booking.standing === 'seated' ? comingChoices(booking) : [],
     ...entryIfSeated(lesson, booking),
   };

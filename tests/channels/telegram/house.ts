@@ -7,6 +7,7 @@ import type { TelegramChannel } from '../../../src/channels/telegram/telegram.ts
 import { systemClock } from '../../../src/clock.ts';
 import { readConfig } from '../../../src/config.ts';
 import { openSqliteStore } from '../../../src/store/sqlite/store.ts';
+import type { LessonPlan } from '../../../src/store/lesson-contract.ts';
 import type { StandIn } from './bot-api/server.ts';
 import { channelAt, type KeptLog } from './harness.ts';
 
@@ -24,10 +25,11 @@ const content = contentOf(readConfig({}));
 export function openHouse(
   server: StandIn,
   folder = mkdtempSync(join(tmpdir(), 'ninthpour-telegram-')),
+  lessons: LessonPlan = { lessons: [], series: [] },
 ): Promise<House> {
   const { channel, log } = channelAt(server, { sendTimeoutMs: 5000 });
   const store = openSqliteStore(join(folder, 'shop.sqlite'));
-  const parts = { store, step: stepIn(content), say: sayIn(content), channels: [channel] };
+  const parts = { store, step: stepIn(content), say: sayIn(content), channels: [channel], lessons };
   const app = makeApp({ ...parts, clock: systemClock, log, keepDays: 90 });
   const house: House = {
     app,
@@ -35,7 +37,7 @@ export function openHouse(
     log,
     restart: async () => {
       await app.stop();
-      return openHouse(server, folder);
+      return openHouse(server, folder, lessons);
     },
     close: async () => {
       await app.stop();
