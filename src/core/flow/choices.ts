@@ -2,6 +2,7 @@
 import type { ChoiceLine, FlowWords, Place } from './book.ts';
 import { evaluate, factsOf, holds, type Lookup } from './evaluate.ts';
 import type { Facts, Json, SayingChoice, Spot } from './flow.ts';
+import { foldedText, labelNames, type NamedBy } from './label-names.ts';
 import { phraseOf } from './phrases.ts';
 
 export interface OpenChoice {
@@ -45,15 +46,9 @@ export function member(value: Json, path: readonly string[], from = 0): Json {
   return found;
 }
 
-const plain = (text: string): string =>
-  text
-    .normalize('NFKC')
-    .toLowerCase()
-    .replace(/[\s\p{P}]+/gu, '');
-
 export interface LabelSearch {
   /** Whether other words than the label itself count. */
-  readonly by?: 'labels' | 'all-words';
+  readonly by?: NamedBy;
   /** All there are, unless told. */
   readonly languages?: readonly string[];
 }
@@ -65,12 +60,10 @@ export function choiceByLabel(
   words: FlowWords,
   { by = 'all-words', languages = words.languages }: LabelSearch = {},
 ): OpenChoice | null {
-  const typed = open.length === 0 ? '' : plain(text);
+  const typed = open.length === 0 ? '' : foldedText(text);
   if (typed === '') return null;
-  const namesOf = ({ label }: SayingChoice, language: string): readonly string[] =>
-    by === 'labels' ? [words.say(language, label)] : [words.say(language, label), ...words.typed(language, label.key)];
   const means = ({ choice }: OpenChoice): boolean =>
-    languages.some((language) => namesOf(choice, language).some((name) => plain(name) === typed));
+    languages.some((language) => labelNames(words, language, choice.label, by).includes(typed));
   return open.find(means) ?? null;
 }
 

@@ -1,0 +1,31 @@
+/** The words by which a choice may be typed, folded so that they can be compared. Knows no places. */
+import type { FlowWords } from './book.ts';
+import type { Phrase } from './flow.ts';
+
+/** `labels`: as it is said; `all-words`: its other words as well. */
+export type NamedBy = 'labels' | 'all-words';
+
+export function foldedText(text: string): string {
+  return text
+    .normalize('NFKC')
+    .toLowerCase()
+    .replace(/[\s\p{P}]+/gu, '');
+}
+
+/** A label without values reads the same each time: saying them anew took a quarter of a step. */
+const kept = new WeakMap<FlowWords, Map<string, readonly string[]>>();
+
+export function labelNames(words: FlowWords, language: string, label: Phrase, by: NamedBy): readonly string[] {
+  if (Object.keys(label.values).length > 0) return worded(words, language, label, by);
+  const keptHere = kept.get(words) ?? new Map<string, readonly string[]>();
+  kept.set(words, keptHere);
+  const about = `${by} ${language} ${label.key}`;
+  const names = keptHere.get(about) ?? worded(words, language, label, by);
+  keptHere.set(about, names);
+  return names;
+}
+
+function worded(words: FlowWords, language: string, label: Phrase, by: NamedBy): readonly string[] {
+  const others = by === 'labels' ? [] : words.typed(language, label.key);
+  return [words.say(language, label), ...others].map(foldedText);
+}
