@@ -41,7 +41,7 @@ const mostSubjects = 6;
 
 export function evidenceIn(seen: Observation, subjectsOf: SubjectFinder): string[] {
   const { cues, act, plain } = seen;
-  const words = cues.mended(cueText(plain.slice(0, longestWeighed)));
+  const words = plain.length > longestWeighed ? cues.mended(cueText(plain.slice(0, longestWeighed))) : seen.words;
   const text = oneChinese(seen.mended(cueText(masked(plain.slice(0, longestWeighed), namedIn(seen)))));
   const units = unitsOf(text);
   const subjects = subjectsOf(text);

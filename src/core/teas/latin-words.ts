@@ -11,11 +11,14 @@ export interface Word {
 export function wordsOf(plain: string): Word[] {
   return [...plain.matchAll(/[a-z]+/g)].map((m) => ({
     text: m[0],
-    glued: /[a-z]['-]$/.test(plain.slice(Math.max(0, m.index - 2), m.index)),
+    glued: isJoint(plain.charAt(m.index - 1)) && isLetter(plain.charAt(m.index - 2)),
     start: m.index,
     end: m.index + m[0].length,
   }));
 }
+
+const isJoint = (character: string): boolean => character === '-' || character === "'";
+const isLetter = (character: string): boolean => character >= 'a' && character <= 'z';
 
 /** Words that follow one another with nothing but a space, a hyphen or an apostrophe between them. */
 export function runsOf(plain: string): Word[][] {
