@@ -1,4 +1,4 @@
-/** The facts of an observation as a reading hands them on, once the kind of question is known. */
+/** The facts of an observation as a reading hands them on, once the kind of question and what follows from it are known. */
 import type { Mistake } from '../units.ts';
 import { readInfusion } from './acts.ts';
 import type { Cues } from './cues.ts';
@@ -7,16 +7,18 @@ import type { Observation } from './observation.ts';
 import type { Reading } from './reading.ts';
 import { readWarmed } from './wishes.ts';
 
-type Facts = Omit<Reading, 'kind' | 'style' | 'strength' | 'turn' | 'unknownTea' | 'answer'>;
+/** What is concluded of the whole, beside the facts. */
+type Concluded = Pick<Reading, 'act' | 'kind' | 'style' | 'strength' | 'turn' | 'unknownTea' | 'answer'>;
 
-export function factsOf(seen: Observation, kind: Kind): Facts {
+export function readingOf(seen: Observation, concluded: Concluded): Reading {
   const { tea, vessel, quantities, cues, words } = seen;
+  const { kind } = concluded;
   const planned = {
     tea: tea.best?.id ?? null,
     vessel: namesVessel(kind, seen) ? vessel.vessel : null,
     volumeMl: quantities.volumeMl.value,
   };
-  // Written out: an object that begins with another's members costs as much as a tenth of a reading.
+  // Written out: an object of so many members that begins with another's took a tenth of a reading.
   return {
     tea: planned.tea,
     vessel: planned.vessel,
@@ -36,7 +38,7 @@ export function factsOf(seen: Observation, kind: Kind): Facts {
     elevationM: quantities.elevationM.value,
     warmed: readWarmed(cues, words),
     taste: kind === 'taste' ? readTaste(cues, words) : null,
-    act: seen.act,
+    act: concluded.act,
     wants: seen.wants,
     infusion: readInfusion(words),
     mistakes: [
@@ -44,6 +46,12 @@ export function factsOf(seen: Observation, kind: Kind): Facts {
       ...vague(cues, words, seen.asked, planned.volumeMl),
     ],
     missing: kind === 'brew' ? (['tea', 'vessel', 'volumeMl'] as const).filter((fact) => planned[fact] === null) : [],
+    kind,
+    style: concluded.style,
+    strength: concluded.strength,
+    turn: concluded.turn,
+    unknownTea: concluded.unknownTea,
+    answer: concluded.answer,
   };
 }
 

@@ -4,7 +4,7 @@ import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, type Act } from './acts.ts';
 import { generalSafety, makeAnswerFinder, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { evidenceIn } from './evidence.ts';
-import { factsOf } from './facts.ts';
+import { readingOf } from './facts.ts';
 import type { Kind, Taste } from './kind.ts';
 import { lazily } from './lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
@@ -82,8 +82,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const settled = settleKind(scene, data.weights(), answerFor);
     const turn = namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';
-    return {
-      ...factsOf(seen, kind),
+    return readingOf(seen, {
       act: act ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
       style: styleFor(kind, seen),
@@ -91,7 +90,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       turn,
       unknownTea: kind === 'offtopic' || kind === 'greeting' ? null : seen.strangeTea,
       answer: standingAnswer(kind, words, answerFor),
-    };
+    });
   };
 }
 
