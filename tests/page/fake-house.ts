@@ -56,8 +56,10 @@ export const lineOf = (updateId: string): string =>
 
 type Answer = (incoming: Incoming, house: FakeHouse) => Promise<void>;
 
-export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answer } = {}): Promise<FakeHouse> {
-  const { answer = answerFromScript, ...deps } = given;
+export async function openHouse(
+  given: Partial<WebChannelDeps> & { answer?: Answer; pastTakesMs?: number } = {},
+): Promise<FakeHouse> {
+  const { answer = answerFromScript, pastTakesMs = 0, ...deps } = given;
   const passed: Passed[] = [];
   let messages = 0;
   const seen = new Set<string>();
@@ -70,7 +72,8 @@ export async function openHouse(given: Partial<WebChannelDeps> & { answer?: Answ
     log: quiet,
     passed: (chat, afterId) => {
       const of = passed.filter((one) => ('said' in one ? one.said.chat : one.chat) === chat);
-      return Promise.resolve(of.slice(of.findIndex((one) => 'said' in one && one.said.id === afterId) + 1));
+      const since = of.slice(of.findIndex((one) => 'said' in one && one.said.id === afterId) + 1);
+      return pastTakesMs === 0 ? Promise.resolve(since) : new Promise((give) => setTimeout(give, pastTakesMs, since));
     },
     lineOf,
     label: (payload, language) =>

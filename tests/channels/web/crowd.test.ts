@@ -53,7 +53,13 @@ function neverRead(house: FakeHouse): Socket & { readonly chat?: string } {
 describe('a crowd', () => {
   it(`of ${people}, one in three of whom comes back in each round, loses and doubles nothing`, async () => {
     const limits = { streamsPerAddress: 10_000, streams: 10_000, connections: 10_000, backlogBytes: 64 * 1024 };
-    const house = await openHouse({ pageFolder: emptyPage(), limits, answer: () => Promise.resolve() });
+    // Long enough that the house talks on while the past is looked up.
+    const house = await openHouse({
+      pageFolder: emptyPage(),
+      limits,
+      answer: () => Promise.resolve(),
+      pastTakesMs: 30,
+    });
     const all = await Promise.all(Array.from({ length: people }, () => arrive(house)));
     expect(all.filter(({ stream }) => stream.status !== 200)).toEqual([]);
     const mute = Array.from({ length: deaf }, () => neverRead(house));
