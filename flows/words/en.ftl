@@ -345,6 +345,7 @@ mistake-lesson-title-missing = What is the lesson called?
 mistake-lesson-past = { $starts } is past already. Please give a time to come.
 mistake-lesson-day-missing = On which day?
 mistake-lesson-time-missing = At what time does it begin?
+mistake-lesson-level-unclear = Is it for beginners, for those who have begun, or advanced?
 mistake-lesson-seats-missing = How many seats are there?
 mistake-lesson-seats = { $seats } seats cannot be: from 1 to { $most }.
 mistake-lesson-minutes = A lesson lasts from 1 to { $most } minutes, not { $minutes }.
@@ -783,6 +784,21 @@ lesson-mine = You have booked:
 lesson-past = You were at:
 lesson-give-back = Shall I give this back? { $what }
 lesson-kept-seat = Then it stays yours.
+lesson-subject = { $what ->
+    [offer] A seat has come free
+    [lapsed] The seat has gone on
+    [moved] Moved
+    [cancelled] Does not take place
+    [cancelled-because] Does not take place
+    [changed] Something has changed
+    [recomputed] Please look at your calendar
+    [written] A word from the shop
+    [written-down] Your seat
+    [written-down-waiting] On the waiting list
+    [thanks] Thank you for coming
+    [thanks-only] Thank you for coming
+   *[other] A reminder
+ }: “{ $title }”, { WHEN($starts) }
 lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head } – { lesson-told-state-short }
 lesson-told-state-short = { $state ->
@@ -974,6 +990,7 @@ desk-told-field = { $field ->
     [minutes] How long
     [seats] Seats
     [title] Name
+    [level] For whom
     [place] Place
     [teacher] Teacher
     [price] Price
@@ -985,6 +1002,7 @@ desk-ask-field = { $field ->
     [minutes] How many minutes does it last?
     [seats] How many seats?
     [title] What is it called?
+    [level] For beginners, for those who have begun, or advanced?
     [place] Where?
     [teacher] Who teaches?
     [price] What does it cost, and where is it paid?
@@ -992,13 +1010,18 @@ desk-ask-field = { $field ->
  }
 desk-planned = This is how I have understood it. Shall I put it on the list?
 desk-planned-series = This is how I have understood it. Shall I put all of them on the list?
+desk-told-level = { $level ->
+    [advanced] advanced
+    [intermediate] for those who have begun
+   *[beginner] for beginners
+ }
 desk-told-draft = “{ $title }”, { WHEN($starts) }{ $year ->
     [none] { "" }
    *[other] {" "}({ $year })
  }, { $minutes } minutes, { $seats ->
     [1] one seat
    *[other] { $seats } seats
- }{ $place ->
+ }, { desk-told-level }{ $place ->
     [none] { "" }
    *[other] , { $place }
  }{ $teacher ->
@@ -1034,7 +1057,7 @@ desk-told-repeats = { $every ->
  }.
 desk-told-again = “{ $title }” again, the first time { WHEN($starts) }.
 desk-put = It is on the list.
-desk-told-lesson = “{ $title }”, { WHEN($starts) }, { $minutes } minutes{ $place ->
+desk-told-lesson = “{ $title }”, { WHEN($starts) }, { $minutes } minutes, { desk-told-level }{ $place ->
     [none] { "" }
    *[other] , { $place }
  }{ $teacher ->

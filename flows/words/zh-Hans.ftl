@@ -339,6 +339,7 @@ mistake-lesson-title-missing = 这节课叫什么名字？
 mistake-lesson-past = { $starts } 已经过了，请给一个之后的时间。
 mistake-lesson-day-missing = 是哪一天？
 mistake-lesson-time-missing = 几点开始？
+mistake-lesson-level-unclear = 这节课给初学、有些基础，还是进阶的人？
 mistake-lesson-seats-missing = 有几个座位？
 mistake-lesson-seats = 座位不能是 { $seats } 个，须为 1 到 { $most } 个。
 mistake-lesson-minutes = 一堂课须为 1 到 { $most } 分钟，不能是 { $minutes } 分钟。
@@ -750,6 +751,21 @@ lesson-mine = 您报名了：
 lesson-past = 您上过：
 lesson-give-back = 要退掉吗？{ $what }
 lesson-kept-seat = 那就给您留着。
+lesson-subject = { $what ->
+    [offer] 有空位了
+    [lapsed] 座位让给下一位了
+    [moved] 改时间了
+    [cancelled] 这节课不上了
+    [cancelled-because] 这节课不上了
+    [changed] 课程有变动
+    [recomputed] 请核对日历
+    [written] 店里的话
+    [written-down] 您的座位
+    [written-down-waiting] 候补名单
+    [thanks] 谢谢您来上课
+    [thanks-only] 谢谢您来上课
+   *[other] 上课提醒
+ }：“{ $title }”，{ WHEN($starts) }
 lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head }：{ lesson-told-state-short }
 lesson-told-state-short = { $state ->
@@ -908,6 +924,7 @@ desk-told-field = { $field ->
     [minutes] 多久
     [seats] 座位
     [title] 名称
+    [level] 程度
     [place] 地点
     [teacher] 老师
     [price] 费用
@@ -919,6 +936,7 @@ desk-ask-field = { $field ->
     [minutes] 要上几分钟？
     [seats] 有几个座位？
     [title] 叫什么名字？
+    [level] 给初学、有些基础，还是进阶的人？
     [place] 在哪里？
     [teacher] 谁带课？
     [price] 费用多少，在哪里付？
@@ -926,10 +944,15 @@ desk-ask-field = { $field ->
  }
 desk-planned = 我是这样理解的。要排进课程表吗？
 desk-planned-series = 我是这样理解的。要全部排进课程表吗？
+desk-told-level = { $level ->
+    [advanced] 进阶
+    [intermediate] 有些基础的人
+   *[beginner] 初学
+ }
 desk-told-draft = “{ $title }”{ WHEN($starts) }{ $year ->
     [none] { "" }
    *[other] （{ $year } 年）
- }，{ $minutes } 分钟，{ $seats } 个座位{ $place ->
+ }，{ $minutes } 分钟，{ $seats } 个座位，{ desk-told-level }{ $place ->
     [none] { "" }
    *[other] ，{ $place }
  }{ $teacher ->
@@ -965,7 +988,7 @@ desk-told-repeats = { $every ->
  }。
 desk-told-again = “{ $title }”会再开，第一次是 { WHEN($starts) }。
 desk-put = 排好了。
-desk-told-lesson = “{ $title }”{ WHEN($starts) }，{ $minutes } 分钟{ $place ->
+desk-told-lesson = “{ $title }”{ WHEN($starts) }，{ $minutes } 分钟，{ desk-told-level }{ $place ->
     [none] { "" }
    *[other] ，{ $place }
  }{ $teacher ->

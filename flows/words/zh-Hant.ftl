@@ -339,6 +339,7 @@ mistake-lesson-title-missing = 這堂課叫什麼名字？
 mistake-lesson-past = { $starts } 已經過了，請給一個之後的時間。
 mistake-lesson-day-missing = 是哪一天？
 mistake-lesson-time-missing = 幾點開始？
+mistake-lesson-level-unclear = 這堂課給初學、有些基礎，還是進階的人？
 mistake-lesson-seats-missing = 有幾個座位？
 mistake-lesson-seats = 座位不能是 { $seats } 個，須為 1 到 { $most } 個。
 mistake-lesson-minutes = 一堂課須為 1 到 { $most } 分鐘，不能是 { $minutes } 分鐘。
@@ -750,6 +751,21 @@ lesson-mine = 您報名了：
 lesson-past = 您上過：
 lesson-give-back = 要退掉嗎？{ $what }
 lesson-kept-seat = 那就為您留著。
+lesson-subject = { $what ->
+    [offer] 有空位了
+    [lapsed] 座位讓給下一位了
+    [moved] 改期了
+    [cancelled] 這堂課不上了
+    [cancelled-because] 這堂課不上了
+    [changed] 課程有變動
+    [recomputed] 請核對行事曆
+    [written] 店裡的話
+    [written-down] 您的座位
+    [written-down-waiting] 候補名單
+    [thanks] 謝謝您來上課
+    [thanks-only] 謝謝您來上課
+   *[other] 上課提醒
+ }：「{ $title }」，{ WHEN($starts) }
 lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head }：{ lesson-told-state-short }
 lesson-told-state-short = { $state ->
@@ -908,6 +924,7 @@ desk-told-field = { $field ->
     [minutes] 多久
     [seats] 座位
     [title] 名稱
+    [level] 程度
     [place] 地點
     [teacher] 老師
     [price] 費用
@@ -919,6 +936,7 @@ desk-ask-field = { $field ->
     [minutes] 要上幾分鐘？
     [seats] 有幾個座位？
     [title] 叫什麼名字？
+    [level] 給初學、有些基礎，還是進階的人？
     [place] 在哪裡？
     [teacher] 誰帶課？
     [price] 費用多少，在哪裡付？
@@ -926,10 +944,15 @@ desk-ask-field = { $field ->
  }
 desk-planned = 我是這樣理解的。要排進課程表嗎？
 desk-planned-series = 我是這樣理解的。要全部排進課程表嗎？
+desk-told-level = { $level ->
+    [advanced] 進階
+    [intermediate] 有些基礎的人
+   *[beginner] 初學
+ }
 desk-told-draft = 「{ $title }」{ WHEN($starts) }{ $year ->
     [none] { "" }
    *[other] （{ $year } 年）
- }，{ $minutes } 分鐘，{ $seats } 個座位{ $place ->
+ }，{ $minutes } 分鐘，{ $seats } 個座位，{ desk-told-level }{ $place ->
     [none] { "" }
    *[other] ，{ $place }
  }{ $teacher ->
@@ -965,7 +988,7 @@ desk-told-repeats = { $every ->
  }。
 desk-told-again = 「{ $title }」會再開，第一次是 { WHEN($starts) }。
 desk-put = 排好了。
-desk-told-lesson = 「{ $title }」{ WHEN($starts) }，{ $minutes } 分鐘{ $place ->
+desk-told-lesson = 「{ $title }」{ WHEN($starts) }，{ $minutes } 分鐘，{ desk-told-level }{ $place ->
     [none] { "" }
    *[other] ，{ $place }
  }{ $teacher ->

@@ -13,7 +13,11 @@ export function makeLetterbox({ show, drawLadder }: LetterboxParts): Channel {
     start: () => Promise.resolve(),
     send(message) {
       // There is nothing to tap in a letter.
-      show([`→ ${message.chat}`, ...drawn({ ...message, choices: [] }, drawLadder)]);
+      const { chat, subject } = message;
+      show([
+        subject === undefined ? `→ ${chat}` : `→ ${chat} · ${subject}`,
+        ...drawn({ ...message, choices: [] }, drawLadder),
+      ]);
       return Promise.resolve({ outcome: 'sent', ref: message.id });
     },
     stop: () => Promise.resolve(),

@@ -21,6 +21,7 @@ import { enrol, resizeLesson, tickOff } from '../lessons/seats.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readSeats } from '../lessons/spoken/amounts.ts';
+import { readLevel } from '../lessons/spoken/level.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
 import { asFacts, phrase, refused, refusedBy, textOf } from './asked-brew.ts';
@@ -138,10 +139,17 @@ function deskChange(door: Door, { seen, field, text }: Facts, around: Around): O
   const words = textOf(text).trim();
   if (field === 'seats') return resized(door, { words, seen: Number(seen) }, around);
   if (words.length > mostWritten) return refused(mistake('words-too-long', 'text', { most: mostWritten }));
+  if (field === 'level') return relevelled(lesson, words, { seen: Number(seen), now: around.nowMs });
   const name = field as Worded | 'teacher';
   const value = name === 'teacher' ? words : { en: words, 'zh-Hant': words, 'zh-Hans': words };
   const planned = retellLesson(lesson, { [name]: value }, Number(seen), around.nowMs);
   return allowed(planned, { retold: { [name]: asJson(value) }, seats: null });
+}
+
+function relevelled(lesson: Lesson, words: string, { seen, now }: { seen: number; now: number }): Outcome {
+  const level = readLevel(words);
+  if (level === undefined) return refused(mistake('level-unclear', 'level'));
+  return allowed(retellLesson(lesson, { level }, seen, now), { retold: { level }, seats: null });
 }
 
 const asJson = (value: object | string): Json => (typeof value === 'string' ? value : { ...value });

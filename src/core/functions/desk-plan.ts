@@ -7,6 +7,7 @@ import {
   planLesson,
   usual,
   type LessonDraft,
+  type Level,
   type Today,
   type Wording,
 } from '../lessons/lesson.ts';
@@ -15,6 +16,7 @@ import { lessonsOfSeries } from '../lessons/series.ts';
 import { addDays, dateOf, wallAt } from '../lessons/calendar.ts';
 import { readDuration, readSeats } from '../lessons/spoken/amounts.ts';
 import { plain } from '../lessons/spoken/cut.ts';
+import { readLevel } from '../lessons/spoken/level.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 import { hearLesson, type Heard, type SpokenLesson } from '../lessons/spoken/spoken.ts';
 import type { Mistake } from '../units.ts';
@@ -29,6 +31,7 @@ interface Said extends SpokenLesson {
   readonly teacher?: string;
   readonly price?: string;
   readonly bring?: string;
+  readonly level?: Level;
   readonly tea?: string;
   /** Half of a time: a day without an hour, or an hour without a day. */
   readonly half?: string;
@@ -85,6 +88,7 @@ function hear(said: Said, { words, field, around, zone }: Telling): Understood {
   if (wordField !== undefined && words.length > mostWritten)
     return { said, problem: mistake('words-too-long', wordField, { most: mostWritten }) };
   if (wordField !== undefined) return { said: { ...said, [wordField]: words }, problem: null };
+  if (field === 'level') return withLevel(said, words);
   if (field === 'seats' || field === 'minutes') return { said: withAmount(said, field, words), problem: null };
   const { half, ...rest } = said;
   const sentences =
@@ -92,6 +96,13 @@ function hear(said: Said, { words, field, around, zone }: Telling): Understood {
   const heard = sentences.map((sentence) => hearLesson(sentence, around.nowMs, said.zone ?? zone));
   const found = heard.find((one) => one.mistakes.length === 0) ?? heard[0]!;
   return merged(rest, found, { words, field });
+}
+
+function withLevel(said: Said, words: string): Understood {
+  const level = readLevel(words);
+  return level === undefined
+    ? { said, problem: mistake('level-unclear', 'level') }
+    : { said: { ...said, level }, problem: null };
 }
 
 function withAmount(said: Said, field: 'seats' | 'minutes', words: string): Said {
@@ -154,7 +165,7 @@ function draftOf(said: Said, { around, zone }: Ground): LessonDraft {
   return {
     id: `${slugOf(title)}-${textOf(around.house?.['event'])}`,
     title: inAll(title),
-    level: 'beginner',
+    level: said.level ?? 'beginner',
     buildsOn: [],
     place: said.place === undefined && next ? next.place : words('place'),
     teacher: said.teacher ?? '',
@@ -186,7 +197,7 @@ export const notesAheadDays = 400;
 function planned(said: Said, ground: Ground): Facts {
   const draft = draftOf(said, ground);
   const series = said.repeats === undefined ? null : { draft, repeats: said.repeats };
-  const { starts, minutes, seats, place, teacher, price, bring, teas } = draft;
+  const { starts, minutes, seats, level, place, teacher, price, bring, teas } = draft;
   const notes = series ? lessonsOfSeries(series, addDays(dateOf(starts), notesAheadDays), ground.today).notes : [];
   return {
     told: [
@@ -196,6 +207,7 @@ function planned(said: Said, ground: Ground): Facts {
         year: farYear(starts, ground),
         minutes,
         seats,
+        level,
         place: place.en === '' ? null : { ...place },
         teacher: teacher || null,
         price: price.en || null,

@@ -7,9 +7,16 @@ import type { Booking } from './roster.ts';
 
 type Values = { readonly [name: string]: Json };
 
+interface Sentence {
+  readonly key: string;
+  readonly values: Values;
+}
+
 /** A message before it is in words. */
 export interface Tidings {
-  readonly phrases: readonly { readonly key: string; readonly values: Values }[];
+  /** What it is about, where a message has a line for that. */
+  readonly subject: Sentence;
+  readonly phrases: readonly Sentence[];
   readonly choices: readonly TidingsChoice[];
   readonly show?: Values;
 }
@@ -72,7 +79,7 @@ export function calendarEntry(lesson: Lesson, booking: Pick<Booking, 'id' | 'rev
 export function offerTidings(lesson: Lesson, booking: Booking): Tidings {
   const until = booking.offerUntil ?? 0;
   return {
-    phrases: [told('offer', { ...lessonValues(lesson), seats: booking.seats, ...untilValues(lesson, until) })],
+    ...told('offer', { ...lessonValues(lesson), seats: booking.seats, ...untilValues(lesson, until) }),
     choices: [answerChoice('accept', booking), answerChoice('decline', booking)],
   };
 }
@@ -83,7 +90,7 @@ export function untilValues({ zone, startsAt }: Pick<Lesson, 'zone' | 'startsAt'
 }
 
 export function lapsedTidings(lesson: Lesson): Tidings {
-  return { phrases: [told('lapsed', lessonValues(lesson))], choices: [] };
+  return { ...told('lapsed', lessonValues(lesson)), choices: [] };
 }
 
 /** Only who has a seat is asked whether they can come. */
@@ -91,7 +98,7 @@ export function movedTidings(lesson: Lesson, before: Lesson, booking: Booking): 
   const was = wallAt(before.startsAt, before.zone);
   const instants = saidInstants(lesson.zone, lesson.startsAt, before.startsAt);
   return {
-    phrases: [told('moved', { ...lessonValues(lesson), was, instants })],
+    ...told('moved', { ...lessonValues(lesson), was, instants }),
     choices: booking.standing === 'seated' ? comingChoices(booking) : [],
     ...entryIfSeated(lesson, booking),
   };
@@ -99,32 +106,32 @@ export function movedTidings(lesson: Lesson, before: Lesson, booking: Booking): 
 
 export function cancelledTidings(lesson: Lesson, booking: Booking): Tidings {
   return {
-    phrases: [told(lesson.reason === '' ? 'cancelled' : 'cancelled-because', lessonValues(lesson))],
+    ...told(lesson.reason === '' ? 'cancelled' : 'cancelled-because', lessonValues(lesson)),
     choices: [],
     ...entryIfSeated(lesson, booking),
   };
 }
 
 export function changedTidings(lesson: Lesson, booking: Booking): Tidings {
-  return { phrases: [told('changed', lessonValues(lesson))], choices: [], ...entryIfSeated(lesson, booking) };
+  return { ...told('changed', lessonValues(lesson)), choices: [], ...entryIfSeated(lesson, booking) };
 }
 
 /** New rules for the clocks: the lesson stays where it is on the wall, the calendar must be put right. */
 export function recomputedTidings(lesson: Lesson, booking: Booking): Tidings {
-  return { phrases: [told('recomputed', lessonValues(lesson))], choices: [], ...entryIfSeated(lesson, booking) };
+  return { ...told('recomputed', lessonValues(lesson)), choices: [], ...entryIfSeated(lesson, booking) };
 }
 
 export function writtenTidings(lesson: Lesson, text: string): Tidings {
-  return { phrases: [told('written', { ...lessonValues(lesson), text })], choices: [] };
+  return { ...told('written', { ...lessonValues(lesson), text }), choices: [] };
 }
 
 export function reminderTidings(lesson: Lesson, booking: Booking, purpose: Purpose): Tidings {
   if (purpose === 'thanks') {
     const choices = lesson.teas.map((tea) => choice('brew', { tea }, { tea }));
-    return { phrases: [told(choices.length > 0 ? 'thanks' : 'thanks-only', lessonValues(lesson))], choices };
+    return { ...told(choices.length > 0 ? 'thanks' : 'thanks-only', lessonValues(lesson)), choices };
   }
   return {
-    phrases: [told(purpose, { ...lessonValues(lesson), seats: booking.seats })],
+    ...told(purpose, { ...lessonValues(lesson), seats: booking.seats }),
     choices: booking.answer === 'coming' ? [answerChoice('absent', booking)] : comingChoices(booking),
   };
 }
@@ -148,15 +155,17 @@ function entryIfSeated(lesson: Lesson, booking: Booking): Pick<Tidings, 'show'> 
   return booking.standing === 'seated' ? { show: { kind: 'calendar', entry: calendarEntry(lesson, booking) } } : {};
 }
 
-function told(name: string, values: Values): Tidings['phrases'][number] {
-  return { key: `lesson-told-${name}`, values };
+function told(name: string, values: Values): Pick<Tidings, 'phrases' | 'subject'> {
+  const { title = null, starts = null } = values;
+  const subject = { key: 'lesson-subject', values: { what: name, title, starts } };
+  return { phrases: [{ key: `lesson-told-${name}`, values }], subject };
 }
 
 /** To someone who was written down by the shop, and was not there. */
 export function enrolledTidings(lesson: Lesson, booking: Booking): Tidings {
   const key = booking.standing === 'seated' ? 'written-down' : 'written-down-waiting';
   return {
-    phrases: [told(key, { ...lessonValues(lesson), seats: booking.seats })],
+    ...told(key, { ...lessonValues(lesson), seats: booking.seats }),
     choices: [],
     ...entryIfSeated(lesson, booking),
   };

@@ -26,6 +26,14 @@ it.each([
   expect(call('deskChange', { seen: 3, field, text })).toHaveProperty('gives');
 });
 
+it('for whom it is, is changed by a word for it, or asked again', () => {
+  const changed = call('deskChange', { seen: 3, field: 'level', text: 'for advanced people' });
+  expect(changed).toMatchObject({ gives: { retold: { level: 'advanced' }, seats: null } });
+  expect(call('deskChange', { seen: 3, field: 'level', text: 'blue' })).toMatchObject({
+    wrong: 'lesson-level-unclear',
+  });
+});
+
 it('never fewer seats than are taken', () => {
   expect(call('deskChange', { seen: 3, field: 'seats', text: '1' })).toMatchObject({
     wrong: 'lesson-seats-below-taken',
