@@ -17,7 +17,7 @@ import { plainText } from '../core/teas/plain-text.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 /** The labelled sentences that are learnt from; the others are kept apart. */
-export const learntSentences = ['sentences.txt', 'customers.txt'];
+export const learntSentences = ['sentences.txt', 'customers.txt', 'customers-later.txt'];
 const nothingAsked = { language: null, asked: null };
 
 interface Example {

@@ -36,11 +36,18 @@ export interface AnswerFinder {
 export const generalSafety = 'safety-general';
 
 /** So alike must they be. A wrong answer on safety does more harm than the general one. Chosen on the examples. */
-const leastLikeness = { care: 0.33, shop: 0.3, safety: 0.4 } as const;
+const leastLikeness = { care: 0.33, shop: 0.55, safety: 0.4 } as const;
 /** So alike, it is that answer's question, whatever words lead elsewhere. Judgement. */
 const sameQuestion = 0.75;
 /** Longer texts hold more than one question. */
 const longestQuestion = 300;
+
+/** The age of a tea or of someone grown up: no child is meant. */
+const grownUp =
+  /\b(?:1[89]|[2-9]\d|\d{3,}|twenty|thirty|forty|fifty|sixty|hundred) (?:years?|yrs?) old\b|(?:[二三四五六七八九]十[一二三四五六七八九几]?|(?<!\d)(?:1[89]|[2-9]\d|\d{3,}))(?:多|几)?[岁年]/g;
+const aboutPrefix = 'about-';
+/** What a question is about says too little alone. */
+const isSubject = (term: string): boolean => term.startsWith(aboutPrefix);
 
 interface Row {
   readonly answer: string;
@@ -51,7 +58,7 @@ interface Row {
 export function makeAnswerFinder(answers: readonly StandingAnswer[], subjectsOf: SubjectFinder): AnswerFinder {
   const termsIn = (words: string): string[] => {
     const text = oneChinese(words);
-    return [...termsOf(text), ...subjectsOf(text).map((subject) => `about-${subject}`)];
+    return [...termsOf(text), ...subjectsOf(text).map((subject) => aboutPrefix + subject)];
   };
   const rows = rowsOf(answers, termsIn);
   const answerOf = (hit: Hit): string => rows[hit.at]?.answer ?? '';
@@ -66,7 +73,7 @@ export function makeAnswerFinder(answers: readonly StandingAnswer[], subjectsOf:
     });
     const best = favourite(hits, answerOf);
     const row = best && rows[best.hit.at];
-    if (!row) return null;
+    if (!row || best.hit.held.every(isSubject)) return null;
     const likeness = Math.min(
       shareOf(best.terms, asked, weightOf),
       shareOf(new Set(best.hit.held), row.terms, weightOf),
@@ -75,7 +82,7 @@ export function makeAnswerFinder(answers: readonly StandingAnswer[], subjectsOf:
   };
 
   return (words, kind) => {
-    const question = words.slice(0, longestQuestion);
+    const question = words.slice(0, longestQuestion).replace(grownUp, ' ');
     const asked = termsIn(question);
     if (asked.length === 0) return null;
     const found = likest(asked, (row) => kind === null || row.kind === kind);

@@ -133,12 +133,16 @@ function linkAt(link: RegExp, plain: string, at: number): string | undefined {
 const isLetter = (character: string): boolean => character >= 'a' && character <= 'z';
 const insideWord = (plain: string, at: number): boolean => isLetter(plain.charAt(at)) && isLetter(plain.charAt(at - 1));
 
+/** "my sister and her two daughters join me" */
+const joinsMe = /^ (?:(?:will|are|is) )?(?:join(?:s|ing)?|visit(?:s|ing)?) me\b/;
+
 function chainSum(plain: string, all: readonly Link[][]): Measure | null {
   const sums = all.flatMap((chain) => {
     const sum = sumOf(plain, chain);
     const [first] = chain;
     if (sum === null || !first || isDenied(plain, first.start)) return [];
-    return [people1(sum, first.start, chain.at(-1)?.end ?? first.end)];
+    const end = chain.at(-1)?.end ?? first.end;
+    return [people1(joinsMe.test(plain.slice(end, end + 24)) ? sum + 1 : sum, first.start, end)];
   });
   return sums[0] ?? null;
 }

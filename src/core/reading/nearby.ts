@@ -9,12 +9,12 @@ export function after(plain: string, end: number, length = 24): string {
 }
 
 const notThis =
-  /(?:\b(?:not|isn'?t|wasn'?t|instead of|rather than|no longer)(?: (?:an?|the|my|really|just|in|in an?|in the))*\s*|(?:不是|唔系|并非|而不是|而唔系|不要|唔要|唔用|不用|不再用|代替|不到|未到|唔到|别)(?:用)?\s*)$/;
+  /(?:\b(?:not|isn'?t|wasn'?t|instead of|rather than|no longer|forget(?: about)?)(?: (?:an?|the|my|really|just|in|in an?|in the))*\s*|(?:不是|唔系|并非|而不是|而唔系|不要|唔要|唔用|不用|不再用|代替|不到|未到|唔到|别)(?:用)?\s*)$/;
 const lacking =
   /(?:\b(?:no|don'?t (?:have|own|use)|swap(?:ping|ped)?|(?:chang|switch|mov)(?:e|ed|ing) from|do not have|have not|haven'?t|has no|without|haven'?t got|lost my|broke my|never had)(?: (?:an?|any|my|the))*\s*|(?:没有|没|冇|无)(?:个|把|只|任何)?\s*)$/;
 
 const takenBack =
-  /\b(?:no,? sorry|no,? wait|oh no|sorry,?|i mean|i meant|or rather|scratch that|make that|correction:?)\b|(?:说|讲|打|写|记|搞)错(?:了|咗)?|不对|唔啱|唔系|更正/g;
+  /\b(?:no,? sorry|no,? wait|oh no|sorry,?|i mean|i meant|or rather|scratch that|make that|correction:?)\b|(?:说|讲|打|写|记|搞)错(?:了|咗)?|不对|唔啱|唔系|更正|不是(?=[,，、 ])/g;
 
 /** Where what was said before is taken back ("chamomile, no sorry, chrysanthemum"), or 0. */
 function takenBackUntil(plain: string): number {
@@ -31,6 +31,14 @@ export function stillMeant<T extends { readonly start: number }>(plain: string, 
 /** "not 200", "instead of the raw one", "不是". */
 export function isDenied(plain: string, start: number): boolean {
   return notThis.test(before(plain, start));
+}
+
+/** "祁門沒有，用滇紅": what is used up is not meant. */
+export function isUsedUp(plain: string, start: number, end: number): boolean {
+  return (
+    /^\s?(?:没有了?|没得|没了|冇晒|冇咗|冇|喝完了?|饮晒|用完了?)[,，、。]/.test(after(plain, end)) ||
+    /\b(?:out of|no more)(?: the| my)? $/.test(before(plain, start))
+  );
 }
 
 /** Denied, or said to be missing: "I have no gaiwan". */

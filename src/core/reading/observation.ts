@@ -11,7 +11,7 @@ import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
 import { makeMender } from './mending.ts';
 import { findMeasures, type Measure } from './measures.ts';
-import { isDenied, stillMeant } from './nearby.ts';
+import { isDenied, isUsedUp, stillMeant } from './nearby.ts';
 import { findNumbers } from './numbers.ts';
 import { within, type Checked } from './ranges.ts';
 import type { ReadingWords } from './reading-words.ts';
@@ -80,7 +80,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
     const act = readAct(said, cues, wants);
     const mentions = stillMeant(
       plain,
-      finder.mentions(plain).filter((m) => !isDenied(plain, m.start)),
+      finder.mentions(plain).filter((m) => !isDenied(plain, m.start) && !isUsedUp(plain, m.start, m.end)),
     );
     // "a cup and a half" is how much it holds, not another vessel.
     const vessels = cupsTold(plain, asked) === null ? stillMeant(plain, vesselsIn()(plain)) : [];

@@ -1,6 +1,9 @@
 /** Words that look like the name of a tea nobody here knows. */
 
 const latinName = /(?<![a-z])((?:[a-z]{3,}[ -]){0,2}[a-z]{3,})(?= (?:tea|oolong|puer|green|black|white)\b)/;
+/** In the name of no tea. */
+const neverInNames =
+  /[的嘅啲些什咩么乜个种款杯壶好喝饮你我返去来嚟唔不没冇第]|[一二两三四五六七八九十百千半](?:ml|cc|毫升|公升|升|西西|公克|克|g|度|人|位)/;
 const hanName = /(?:泡|冲|有|买了|买咗|系|是|叫)([\u4e00-\u9fff]{2,4}茶)/;
 
 /** `plain` holds no known tea or family; `ordinary` are everyday words and cue words, never a tea's name. */
@@ -17,10 +20,10 @@ export function unknownTea(shown: string, plain: string, ordinary: ReadonlySet<s
   if (made?.[1] && made[1].split(' ').every((word) => !ordinary.has(word)))
     return shown.slice(made.index + made[0].length - made[1].length, made.index + made[0].length);
   const han = hanName.exec(plain)?.[1];
-  if (han && !/[的嘅啲些什咩么乜个种款杯壶好喝饮你我]/.test(han)) return han;
+  if (han && !neverInNames.test(han)) return han;
   const whole = plain.trim();
-  const nameLike =
-    asked && whole.length >= 2 && whole.length <= 30 && !/\d/.test(whole) && whole.split(/\s+/).length <= 3;
+  const brief = whole.length >= 2 && whole.length <= 30 && whole.split(/\s+/).length <= 3;
+  const nameLike = asked && brief && !/\d/.test(whole) && !neverInNames.test(whole);
   if (nameLike && !whole.split(/\s+/).some((word) => ordinary.has(word))) return shown.trim();
   return null;
 }

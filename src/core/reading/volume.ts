@@ -86,6 +86,13 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
   // "8 g in 120"
   if (/\d ?(?:g|gr|grams?|克)(?: of [a-z]+)?(?: ?(?:in|to|per|for|\/|对|比|配) ?)$/.test(before(plain, measure.start)))
     return true;
+  // 這把壺老了，大概兩百五
+  if (
+    vessels.length > 0 &&
+    measure.value >= 50 &&
+    /(?:大概|大约|约|差不多|碗有|壶有|杯有)$/.test(before(plain, measure.start))
+  )
+    return true;
   return vessels.some((vessel) => {
     const between =
       vessel.start >= measure.end ? plain.slice(measure.end, vessel.start) : plain.slice(vessel.end, measure.start);

@@ -129,9 +129,13 @@ function holdsWord(around: string, word: string): boolean {
   return plain.length > 1 ? around.includes(plain) : around.includes(`${plain} |`) || around.includes(`| ${plain}`);
 }
 
+/** "oolong or black": a colour that is set against another family says one. */
+const isChoice = (plain: string, start: number): boolean => /\b(?:or|vs\.?|versus) $/.test(plain.slice(0, start));
+
 /** Two general words of which one is only a colour come to the other; two that say different things come to both. */
 function generalFamilies(plain: string, general: readonly FamilyMention[]): Set<string> {
-  const telling = general.filter((g) => !colours.has(plain.slice(g.start, g.end)));
+  const isColour = (g: FamilyMention): boolean => colours.has(plain.slice(g.start, g.end));
+  const telling = general.filter((g) => !isColour(g) || isChoice(plain, g.start));
   return new Set((telling.length > 0 ? telling : general).map((g) => g.meaning.family));
 }
 

@@ -63,7 +63,7 @@ const pairs =
 
 /** Writings that stand for another in tea names: variant forms, Japanese forms, and the usual slips. */
 const variants =
-  '観观鉄铁竜龙緑绿黒黑沢泽枞丛樅丛欉丛枞丛峯峰栀枝梔枝奇祁罗螺羅螺耳洱尔洱爾洱官观關观鼎顶糙玄碰膨椪膨曡叠凃涂亳毫簿薄鷄鸡葵魁砂沙妙沙' +
+  '観观鉄铁竜龙緑绿黒黑沢泽枞丛樅丛欉丛枞丛峯峰栀枝梔枝奇祁罗螺羅螺耳洱尔洱爾洱官观鼎顶糙玄碰膨椪膨曡叠凃涂亳毫簿薄鷄鸡葵魁砂沙妙沙' +
   '妳你牠它祂它壼壶着著濇涩溫温麽么甚什裡里喫吃迴回姜薑搾榨';
 
 const folds: ReadonlyMap<string, string> = makeFolds();
