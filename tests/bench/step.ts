@@ -1,4 +1,9 @@
-/** One step of the six questions, no store: the flow engine beside a switch written by hand and a state-machine library. */
+/**
+ * One step of the six questions, no store: the flow engine beside a switch written by hand and a state-machine library. All three
+ * hear the same, say keys with values and can go back. The switch does no more than that, and for this dialogue alone: it looks
+ * for no choices whose label was typed, asks no function to read the text, remembers and parks nothing, finds no flow that has
+ * changed since, and its way back is the question before, not a trail.
+ */
 import { step } from '../../src/core/flow/step.ts';
 import type { FlowState } from '../../src/core/flow/flow.ts';
 import { less, type Row } from './figure.ts';

@@ -99,7 +99,10 @@ function olderChoices(turn: Turn): readonly OpenChoice[] {
   const { flow } = turn.spot;
   const spots = turn.trail.filter((spot) => spot.flow === flow).slice(-olderPlaces);
   const front = flowNamed(turn.book, turn.book.front);
-  return [...spots.toReversed(), { flow: front.name, place: front.starts }].flatMap((from) => turn.openChoices(from));
+  const older: OpenChoice[] = [];
+  for (const spot of spots.toReversed()) older.push(...turn.openChoices(spot));
+  older.push(...turn.openChoices({ flow: front.name, place: front.starts }));
+  return older;
 }
 
 function route(turn: Turn, byNumber: () => boolean = () => false): boolean {
