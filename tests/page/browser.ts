@@ -3,6 +3,7 @@
 /** One Chromium for a test file, and what every page in it is watched for. */
 import { existsSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { inspect, isDeepStrictEqual } from 'node:util';
 import type axeCore from 'axe-core';
 import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
 const places = [process.env['NINTHPOUR_CHROMIUM'] ?? '', '/usr/bin/chromium', '/usr/bin/chromium-browser'];
@@ -12,6 +13,17 @@ export const browserPath: string | null = places.find((place) => existsSync(plac
 /** A shared machine may be slow: patience for what must come, none for what must not. */
 export const soon = { timeout: 20_000 };
 export const patienceMs = 90_000;
+
+/** Looks again until it is as wanted. Vitest's own looking belongs to one test at a time, and here many run at once. */
+export async function eventually<T>(look: () => T | Promise<T>, wanted: T): Promise<void> {
+  const deadline = Date.now() + soon.timeout;
+  for (;;) {
+    const seen = await look();
+    if (isDeepStrictEqual(seen, wanted)) return;
+    if (Date.now() > deadline) throw new Error(`wanted ${inspect(wanted)}, still ${inspect(seen)}`);
+    await new Promise((again) => setTimeout(again, 50));
+  }
+}
 
 const flags = [
   '--headless',

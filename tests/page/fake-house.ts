@@ -105,7 +105,9 @@ export async function openHouse(
     seen.add(incoming.updateId);
     house.recorded.push(incoming);
     passed.push({ heard: { line: lineOf(incoming.updateId), what: incoming.what }, chat: incoming.chat });
-    setTimeout(() => void answer(incoming, house), 5);
+    // Who is answered is who wrote, however many do at once.
+    const say: FakeHouse['say'] = (message) => house.say({ chat: incoming.chat, ...message });
+    setTimeout(() => void answer(incoming, { ...house, say }), 5);
     return 'new';
   });
   const url = channel.address().replace(/\/$/, '');

@@ -2,7 +2,7 @@
 /** The page loaded anew without a connection: the last sheet stands, a brew goes on, and what is done waits its turn. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { barriers, browserPath, patienceMs, soon } from './browser.ts';
+import { barriers, browserPath, eventually, patienceMs } from './browser.ts';
 import { sideBySide } from './side-by-side.ts';
 import { hold, pageWords } from './fake-house.ts';
 import { openGenerousHouse, planOn, write } from './sheet.ts';
@@ -23,51 +23,52 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
   const at = sideBySide(openGenerousHouse);
 
   const cutOff = async () => {
-    const { page, complaints } = await planOn(at.browser, at.house);
-    await expect.poll(() => isKept(page), soon).toBe(true);
-    await page.context().setOffline(true);
-    return { page, complaints };
+    const sitting = await planOn(at.browser, at.house);
+    await eventually(() => isKept(sitting.page), true);
+    await sitting.page.context().setOffline(true);
+    return sitting;
   };
 
-  it('the last sheet is shown; a tap and a line wait through a reload, go out in order, once, and are shown once', async () => {
-    const { page, complaints } = await cutOff();
-    expect(complaints).toEqual([]);
-    await page.reload();
-    await page.waitForSelector('.ladder');
-    expect(await page.getByText('Tieguanyin in a gaiwan of 110 ml', { exact: false }).count()).toBe(1);
-    await page.getByText(words['page-lost'] ?? '').waitFor();
-    const recorded = at.house.recorded.length;
-    await page.getByRole('button', { name: 'Why these numbers' }).click();
-    await write(page, 'Is it strong?');
-    const waiting = page.locator('.own.waiting');
-    await waiting.nth(1).waitFor();
-    await page.reload();
-    await waiting.nth(1).waitFor();
-    expect(await waiting.count()).toBe(2);
-    expect(await barriers(page)).toEqual([]);
-    expect(at.house.recorded).toHaveLength(recorded);
+  it.concurrent(
+    'the last sheet is shown; a tap and a line wait through a reload, go out in order, once, and are shown once',
+    async () => {
+      const { page, complaints, news } = await cutOff();
+      expect(complaints).toEqual([]);
+      await page.reload();
+      await page.waitForSelector('.ladder');
+      expect(await page.getByText('Tieguanyin in a gaiwan of 110 ml', { exact: false }).count()).toBe(1);
+      await page.getByText(words['page-lost'] ?? '').waitFor();
+      await page.getByRole('button', { name: 'Why these numbers' }).click();
+      await write(page, 'Is it strong?');
+      const waiting = page.locator('.own.waiting');
+      await waiting.nth(1).waitFor();
+      await page.reload();
+      await waiting.nth(1).waitFor();
+      expect(await waiting.count()).toBe(2);
+      expect(await barriers(page)).toEqual([]);
+      expect(news()).toEqual([]);
 
-    await page.context().setOffline(false);
-    await waiting.first().waitFor({ state: 'detached' });
-    await expect.poll(() => waiting.count(), soon).toBe(0);
-    const what = at.house.recorded.slice(recorded).map((one) => one.what);
-    expect(what).toEqual([
-      { kind: 'tap', key: 'more.1' },
-      { kind: 'text', text: 'Is it strong?' },
-    ]);
-    await expect.poll(() => page.locator('.own', { hasText: 'Is it strong?' }).count(), soon).toBe(1);
-    await page.reload();
-    await page.locator('.own', { hasText: 'Is it strong?' }).waitFor();
-    expect(await page.locator('.own', { hasText: 'Is it strong?' }).count()).toBe(1);
-    expect(await page.locator('.own', { hasText: 'Why these numbers' }).count()).toBe(1);
-    expect(at.house.recorded).toHaveLength(recorded + 2);
-    await page.context().close();
-  });
+      await page.context().setOffline(false);
+      await waiting.first().waitFor({ state: 'detached' });
+      await eventually(() => waiting.count(), 0);
+      expect(news()).toEqual([
+        { kind: 'tap', key: 'more.1' },
+        { kind: 'text', text: 'Is it strong?' },
+      ]);
+      await eventually(() => page.locator('.own', { hasText: 'Is it strong?' }).count(), 1);
+      await page.reload();
+      await page.locator('.own', { hasText: 'Is it strong?' }).waitFor();
+      expect(await page.locator('.own', { hasText: 'Is it strong?' }).count()).toBe(1);
+      expect(await page.locator('.own', { hasText: 'Why these numbers' }).count()).toBe(1);
+      expect(news()).toEqual([]);
+      await page.context().close();
+    },
+  );
 
-  it('a hold goes on through a reload and is called at its end', async () => {
-    const { page } = await cutOff();
+  it.concurrent('a hold goes on through a reload and is called at its end', async () => {
+    const { page, say } = await cutOff();
     await page.context().setOffline(false);
-    await at.house.say({ chat: at.house.chat(), ...hold('en', 12_000) });
+    await say(hold('en', 12_000));
     const endsAt = Date.now() + 12_000;
     await page.waitForSelector('.digits');
     await page.context().setOffline(true);
@@ -85,7 +86,7 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
     await page.context().close();
   });
 
-  it('nothing of the last person is left for the next', async () => {
+  it.concurrent('nothing of the last person is left for the next', async () => {
     const { page } = await cutOff();
     await page.context().setOffline(false);
     await page.locator('summary', { hasText: words['page-fresh'] ?? '' }).click();
@@ -99,12 +100,12 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
     await page.context().close();
   });
 
-  it('what is forgotten is forgotten on every device at once', async () => {
-    const { page } = await planOn(at.browser, at.house);
-    await at.house.say({ chat: at.house.chat(), paragraphs: ['All of it is gone.'], last: true });
+  it.concurrent('what is forgotten is forgotten on every device at once', async () => {
+    const { page, say } = await planOn(at.browser, at.house);
+    await say({ paragraphs: ['All of it is gone.'], last: true });
     await page.locator('.ladder').waitFor({ state: 'detached' });
     await page.getByText('All of it is gone.').waitFor();
-    await expect.poll(() => page.evaluate(() => Object.values(localStorage).join()), soon).not.toContain('110 ml');
+    await eventually(() => page.evaluate(() => Object.values(localStorage).join().includes('110 ml')), false);
     await page.context().close();
   });
 });

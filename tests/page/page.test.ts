@@ -3,10 +3,10 @@
 /** The page in a real browser: asked, answered, held, cut off, come back, in three languages and two lights. */
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { barriers, browserPath, openPage, patienceMs, soon } from './browser.ts';
+import { barriers, browserPath, eventually, openPage, patienceMs } from './browser.ts';
 import { sideBySide } from './side-by-side.ts';
 import { hold, pageWords, plan, type Language } from './fake-house.ts';
-import { locales, openGenerousHouse, planOn, write } from './sheet.ts';
+import { chatOf, openGenerousHouse, planOn, sitDown, write, type Seat } from './sheet.ts';
 
 const firstWords: Record<Language, string> = {
   en: 'Tieguanyin in my gaiwan',
@@ -23,24 +23,21 @@ const shown = (page: Page): Promise<readonly string[]> =>
 describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () => {
   const at = sideBySide(openGenerousHouse);
 
-  const withPlan = (language: Language = 'en', options = {}) => planOn(at.browser, at.house, { language, options });
+  const withPlan = (seat: Seat = {}) => planOn(at.browser, at.house, seat);
 
-  it.each(['en', 'zh-Hant', 'zh-Hans'] as const)(
+  it.concurrent.each(['en', 'zh-Hant', 'zh-Hans'] as const)(
     'asks, answers and is reachable for everybody: %s',
     async (language) => {
-      const { page, complaints } = await openPage(at.browser, { locale: locales[language] });
-      await page.goto(at.house.url);
-      await page.waitForSelector('.entry');
+      const { page, complaints, say } = await sitDown(at.browser, at.house, { language });
       expect(await page.title()).toBe(pageWords(language)['page-title']);
       await write(page, firstWords[language]);
       await page.waitForSelector('.choices');
-      if (language === 'en') expect(await barriers(page)).toEqual([]);
       await page.click('.choices button:nth-child(2)');
       await page.waitForSelector('.ladder');
       expect(await page.locator('.rung').count()).toBe(8);
       expect(await page.locator('.entry').last().getAttribute('lang')).toBe(language);
       expect(await page.locator('.choices').count()).toBe(1);
-      await at.house.say({ chat: at.house.chat(), ...hold(language, 60_000) });
+      await say(hold(language, 60_000));
       await page.waitForSelector('.digits');
       await page.emulateMedia({ colorScheme: 'dark' });
       expect(await barriers(page)).toEqual([]);
@@ -49,8 +46,8 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     },
   );
 
-  it('fits 320 px with large things to touch, and doubled letters', async () => {
-    const { page } = await withPlan('en', { viewport: { width: 320, height: 640 } });
+  it.concurrent('fits 320 px with large things to touch, and doubled letters', async () => {
+    const { page, say } = await withPlan({ options: { viewport: { width: 320, height: 640 } } });
     const wide = (): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth);
     const heights = (): Promise<number[]> =>
       page.$$eval('button, a, summary, textarea, .consent', (all) =>
@@ -59,7 +56,7 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     const before = await heights();
     expect(before.length).toBeGreaterThan(7);
     expect(Math.min(...before)).toBeGreaterThanOrEqual(44);
-    await at.house.say({ chat: at.house.chat(), ...hold('en', 60_000) });
+    await say(hold('en', 60_000));
     await page.waitForSelector('.digits');
     expect(await wide()).toBe(320);
     expect(Math.min(...(await heights()))).toBeGreaterThanOrEqual(44);
@@ -68,10 +65,10 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     await page.context().close();
   });
 
-  it('hands over the file of a message, and breaks no rule by it', async () => {
-    const { page } = await withPlan();
+  it.concurrent('hands over the file of a message, and breaks no rule by it', async () => {
+    const { page, say } = await withPlan();
     const file = { name: 'first-cup.ics', mediaType: 'text/calendar', text: 'BEGIN', label: 'For your calendar' };
-    await at.house.say({ chat: at.house.chat(), paragraphs: ['You are coming.'], file });
+    await say({ paragraphs: ['You are coming.'], file });
     const link = page.getByRole('link', { name: file.label });
     await link.waitFor();
     expect(await barriers(page)).toEqual([]);
@@ -81,19 +78,18 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     await page.context().close();
   });
 
-  it('is whole again after it is loaded anew, and greets only once', async () => {
-    const { page } = await withPlan();
+  it.concurrent('is whole again after it is loaded anew, and greets only once', async () => {
+    const { page, news } = await withPlan();
     const before = await shown(page);
-    const recorded = at.house.recorded.length;
     expect(before).toHaveLength(3);
     await page.reload();
     await page.waitForSelector('.ladder');
     expect(await shown(page)).toEqual(before);
-    expect(at.house.recorded).toHaveLength(recorded);
+    expect(news()).toEqual([]);
     await page.context().close();
   });
 
-  it('opens at a label: the plan stands before any script, then the conversation takes over', async () => {
+  it.concurrent('opens at a label: the plan stands before any script, then the conversation takes over', async () => {
     const { page } = await openPage(at.browser, { javaScriptEnabled: false });
     await page.goto(`${at.house.url}/tea/tieguanyin`);
     expect(await page.locator('.rung').count()).toBe(8);
@@ -101,53 +97,53 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     const { page: live, complaints } = await openPage(at.browser);
     await live.goto(`${at.house.url}/tea/tieguanyin`);
     await live.waitForSelector('.choices');
-    expect(at.house.recorded.at(-1)?.what).toEqual({ kind: 'open', payload: 'tea-tieguanyin' });
+    const chat = await chatOf(live, at.house);
+    const opened = () => at.house.recorded.filter((one) => one.chat === chat).map(({ what }) => what);
+    expect(opened()).toEqual([{ kind: 'open', payload: 'tea-tieguanyin' }]);
     expect(await live.locator('.ladder').count()).toBe(1);
-    const recorded = at.house.recorded.length;
     await live.reload();
     await live.waitForSelector('.choices');
-    expect(at.house.recorded).toHaveLength(recorded);
+    expect(opened()).toHaveLength(1);
     await live.goto('about:blank');
     await live.goto(`${at.house.url}/tea/tieguanyin`);
-    await expect.poll(() => at.house.recorded.length, soon).toBe(recorded + 1);
+    await eventually(() => opened().length, 2);
     expect(complaints).toEqual([]);
     await live.context().close();
   });
 
-  it('speaks another language at a touch, and tells the conversation', async () => {
-    const { page } = await withPlan();
+  it.concurrent('speaks another language at a touch, and tells the conversation', async () => {
+    const { page, news } = await withPlan();
     await page.getByRole('link', { name: '繁體中文' }).click();
-    await expect.poll(() => page.title(), soon).toBe(pageWords('zh-Hant')['page-title']);
-    await expect.poll(() => at.house.recorded.at(-1)?.what, soon).toEqual({ kind: 'text', text: '繁體中文' });
+    await eventually(() => page.title(), pageWords('zh-Hant')['page-title']);
+    await eventually(news, [{ kind: 'text', text: '繁體中文' }]);
     await page.reload();
     await page.waitForSelector('.ladder');
     expect(await page.getAttribute('html', 'lang')).toBe('zh-Hant');
     await page.context().close();
   });
 
-  it('follows the conversation into another language', async () => {
-    const { page } = await withPlan();
-    await at.house.say({ chat: at.house.chat(), language: 'zh-Hans', ...plan['zh-Hans'] });
-    await expect.poll(() => page.title(), soon).toBe(pageWords('zh-Hans')['page-title']);
+  it.concurrent('follows the conversation into another language', async () => {
+    const { page, say } = await withPlan();
+    await say({ language: 'zh-Hans', ...plan['zh-Hans'] });
+    await eventually(() => page.title(), pageWords('zh-Hans')['page-title']);
     await page.context().close();
   });
 
-  it('a fresh sheet shows nothing of the last person, and is another chat', async () => {
-    const { page } = await withPlan();
-    const before = at.house.chat();
+  it.concurrent('a fresh sheet shows nothing of the last person, and is another chat', async () => {
+    const { page, chat: before } = await withPlan();
     const { 'page-fresh': fresh = '', 'page-fresh-confirm': confirm = '' } = pageWords('en');
     await page.locator('summary', { hasText: fresh }).click();
     await page.getByRole('button', { name: confirm }).click();
-    await expect.poll(() => at.house.chat(), soon).not.toBe(before);
+    await page.locator('.ladder').waitFor({ state: 'detached' });
     await page.waitForSelector('.entry');
+    expect(await chatOf(page, at.house)).not.toBe(before);
     expect(await page.getByText('110 ml').count()).toBe(0);
     expect(await page.evaluate(() => Object.values(localStorage).join())).not.toContain('110 ml');
     await page.context().close();
   });
 
-  it('can be used by keys alone, and a word being composed is not sent by Enter', async () => {
-    const { page } = await withPlan();
-    const recorded = at.house.recorded.length;
+  it.concurrent('can be used by keys alone, and a word being composed is not sent by Enter', async () => {
+    const { page, news } = await withPlan();
     await page.evaluate(() => {
       const field = document.querySelector('textarea');
       field?.dispatchEvent(
@@ -162,14 +158,14 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     const outline = await page.evaluate(() => getComputedStyle(document.activeElement ?? document.body).outlineStyle);
     expect(outline).toBe('solid');
     await page.keyboard.press('Enter');
-    await expect.poll(() => at.house.recorded.slice(recorded).map((one) => one.what.kind), soon).toEqual(['tap']);
+    await eventually(() => news().map(({ kind }) => kind), ['tap']);
     expect(await page.evaluate(() => document.activeElement?.classList[0])).toBe('entry');
     await page.context().close();
   });
 
-  it('prints the newest plan alone, as a card', async () => {
-    const { page } = await withPlan();
-    await at.house.say({ chat: at.house.chat(), paragraphs: ['Anything else?'] });
+  it.concurrent('prints the newest plan alone, as a card', async () => {
+    const { page, say } = await withPlan();
+    await say({ paragraphs: ['Anything else?'] });
     await page.getByText('Anything else?').waitFor();
     await page.emulateMedia({ media: 'print' });
     const seen = await page.$$eval('.lines > li, button, .masthead, .foot, .writing', (all) =>
@@ -179,7 +175,7 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     await page.context().close();
   });
 
-  it('is no more than 60 kB of scripts and styles, packed', async () => {
+  it.concurrent('is no more than 60 kB of scripts and styles, packed', async () => {
     const { page } = await openPage(at.browser);
     const session = await page.context().newCDPSession(page);
     await session.send('Network.enable');

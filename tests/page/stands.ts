@@ -2,7 +2,7 @@
 /** What must stand on the sheet in some states of the evening (`steps.ts`), beside being there for everybody. */
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { soon } from './browser.ts';
+import { eventually } from './browser.ts';
 
 export interface Stands {
   readonly page: Page;
@@ -23,7 +23,7 @@ export const stands: Readonly<Record<string, (evening: Stands) => Promise<void>>
     // Its rows are the history: a page loaded anew shows the same sheet.
     const before = await page.locator('.lines').innerText();
     await page.reload();
-    await expect.poll(() => page.locator('.lines').innerText(), soon).toBe(before);
+    await eventually(() => page.locator('.lines').innerText(), before);
   },
   async 'set out'(evening) {
     evening.begun = await count(evening.page);

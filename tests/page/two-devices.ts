@@ -2,7 +2,7 @@
 /** One brew on two devices: a code brings the second to the first one's sheet, and a tap on both counts once. */
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
-import { barriers, openPage, soon } from './browser.ts';
+import { barriers, eventually, openPage } from './browser.ts';
 import type { SideBySide } from './side-by-side.ts';
 import type { RealHouse } from './real-house.ts';
 import { write } from './sheet.ts';
@@ -51,7 +51,7 @@ export function twoDevices(at: SideBySide<RealHouse>): void {
     await Promise.all([kitchen, table].map((page) => page.getByText(/^Fill with/).waitFor()));
     await write(table, 'why?');
     await kitchen.locator('.own', { hasText: 'why?' }).waitFor();
-    await expect.poll(async () => (await sheetOf(kitchen)) === (await sheetOf(table)), soon).toBe(true);
+    await eventually(async () => (await sheetOf(kitchen)) === (await sheetOf(table)), true);
 
     const { page: third } = await visitor();
     await join(third, code);
