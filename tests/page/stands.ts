@@ -3,10 +3,11 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { eventually } from './browser.ts';
+import { pageWords, type Language } from './fake-house.ts';
 
 export interface Stands {
   readonly page: Page;
-  readonly language: string;
+  readonly language: Language;
   /** How many messages there were when the guided brew began. */
   begun: number;
 }
@@ -47,6 +48,12 @@ export const stands: Readonly<Record<string, (evening: Stands) => Promise<void>>
   },
   async next({ page }) {
     expect(await page.locator('.digits').count()).toBe(0);
+  },
+  async 'another device'({ page, language }) {
+    // Called by the name under which it stands at the foot.
+    const name = pageWords(language)['page-elsewhere'] ?? '-';
+    expect(await newest(page).textContent()).toContain(name);
+    expect(await page.locator('.foot summary').first().textContent()).toBe(name);
   },
   async finish({ page }) {
     // As it was poured, not as it was planned.

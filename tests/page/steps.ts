@@ -48,6 +48,7 @@ export const steps: readonly Step[] = [
   { state: 'finish', does: line('finish', '收杯', '收杯') },
   { state: 'taste', does: line('it was too bitter', '太苦了', '太苦了') },
   { state: 'my tea', does: line('my tea', '我的茶', '我的茶') },
+  { state: 'another device', does: line('open this on my tablet', '換到另一部手機', '换台电脑') },
   { state: 'lessons', does: line('which lessons are there?', '有哪些課？', '有哪些课？') },
   { state: 'lesson', does: 0 },
   { state: 'seats', does: 0 },

@@ -120,7 +120,11 @@ export function makeStreams(limits: WebLimits, now: () => number): Streams {
       }
     },
     end(device) {
-      for (const stream of streams) if (stream.device === device) drop(stream);
+      for (const stream of streams) {
+        if (stream.device !== device) continue;
+        remove(stream);
+        stream.response.end();
+      }
     },
     count: () => streams.size,
     close() {
