@@ -2,7 +2,11 @@ import { expect, test } from 'vitest';
 import { accuracyOf, readSentences, report } from './accuracy.ts';
 import { finder, read } from './content.ts';
 
-const sentences = [...readSentences('sentences.txt'), ...readSentences('customers.txt')];
+const sentences = [
+  ...readSentences('sentences.txt'),
+  ...readSentences('customers.txt'),
+  ...readSentences('customers-later.txt'),
+];
 const fresh = readSentences('fresh.txt');
 const apart = readSentences('customers-apart.txt');
 const ofApart = accuracyOf(apart, read, finder);
@@ -36,16 +40,18 @@ test.each([
   expect(accuracy.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
-// More than half of these are written with slips.
+// Measured once, when they were new: kind 90.8 % (English 85.4, zh-Hant 97.4, zh-Hans 95.7; off topic 60), language 98.8,
+// tea 99.4, family 99.4, vessel 97.1, volume 98.8, leaf 100, guests 97.1, temperature 100, style 99.4. The batches before
+// it came to 92.9, 89.2 and 84.3 % of kinds when they were new (customers-later.txt). One label was wrong and is put right.
 test.each([
-  ['kind', 0.91],
-  ['language', 0.96],
-  ['tea', 0.97],
-  ['family', 0.97],
+  ['kind', 0.89],
+  ['language', 0.97],
+  ['tea', 0.98],
+  ['family', 0.98],
   ['vessel', 0.96],
   ['volumeMl', 0.97],
   ['leafG', 0.98],
-  ['guests', 0.97],
+  ['guests', 0.96],
   ['tempC', 0.98],
 ])('customers kept apart: %s is right in at least %f', (field, floor) => {
   if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofApart, apart, false));

@@ -25,7 +25,8 @@ export interface Miss {
 }
 
 /** What each of these is for stands at its head. */
-type SentenceFile = 'sentences.txt' | 'fresh.txt' | 'stranger.txt' | 'customers.txt' | 'customers-apart.txt';
+type SentenceFile =
+  'sentences.txt' | 'fresh.txt' | 'stranger.txt' | 'customers.txt' | 'customers-later.txt' | 'customers-apart.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
