@@ -5,6 +5,7 @@ import { keepOffset, keptOffset } from './kept.ts';
 /** House time minus device time, in milliseconds. Kept, for a page that is loaded anew without a connection. */
 let offset = keptOffset();
 let measuredAt = -Infinity;
+let measuring: Promise<void> | null = null;
 /** Clocks drift by a few milliseconds an hour: one look in half a minute is plenty. */
 const freshMs = 30_000;
 
@@ -13,9 +14,15 @@ export const houseNow = (): number => Date.now() + offset;
 /** When the house's instant comes on this device's clock. */
 export const onThisDevice = (instant: number): number => instant - offset;
 
+/** Whoever asks while it is being measured waits for the same answer. */
+export async function measureClock(): Promise<void> {
+  if (measuring === null && performance.now() - measuredAt < freshMs) return;
+  measuring ??= measure(3).finally(() => (measuring = null));
+  await measuring;
+}
+
 /** The sample with the shortest way there and back is off by at most half of it. */
-export async function measureClock(samples = 3): Promise<void> {
-  if (performance.now() - measuredAt < freshMs) return;
+async function measure(samples: number): Promise<void> {
   let shortest = Infinity;
   for (let n = 0; n < samples; n++) {
     const sample = await ask().catch(() => null);

@@ -14,7 +14,7 @@ export interface Heard {
 const silenceMs = 50_000;
 const longestWaitMs = 30_000;
 
-export interface Line {
+interface Line {
   /** Tries at once. */
   wake(): void;
   /** The device says itself that there is no connection. */

@@ -4,7 +4,7 @@ import { forgetEverything, keep, keptOf } from './kept.ts';
 import { makePostbox, newUpdateId, type Postbox } from './postbox.ts';
 import { measureClock } from './server-clock.ts';
 import { after, keptSheet, type Act, type Happened, type Sheet } from './sheet-state.ts';
-import { listen, type Line } from './stream.ts';
+import { listen } from './stream.ts';
 import { pageLanguages, type Boot, type PageLanguage, type PageWords, type PostedWhat } from './wire.ts';
 
 export interface Desk {
@@ -54,30 +54,28 @@ export function useSheet(boot: Boot): Desk {
         expired: () => location.reload(),
       },
     );
-    let line: Line | null = null;
-    const begin = async (): Promise<void> => {
-      await measureClock();
-      line = listen({
-        told: (told) => happen({ kind: 'told', told }),
-        // Too much was missed to be told in a piece: the sheet begins anew with the end of it.
-        caughtUp: (isCut) => (isCut && now.current.caughtUp ? location.reload() : happen({ kind: 'caught-up', isCut })),
-        line: (state) => happen({ kind: 'line', line: state }),
-        // What this device kept is no past to go on from: the house tells it anew.
-        lastId: () => (now.current.caughtUp ? now.current.lastId : null),
-      });
-    };
+    // Both at once; but no hold is shown before the house's time is known.
+    const clock = measureClock();
+    const line = listen({
+      told: (told) => happen({ kind: 'told', told }),
+      // Too much was missed to be told in a piece: the sheet begins anew with the end of it.
+      caughtUp: (isCut) =>
+        isCut && now.current.caughtUp ? location.reload() : void clock.then(() => happen({ kind: 'caught-up', isCut })),
+      line: (state) => happen({ kind: 'line', line: state }),
+      // What this device kept is no past to go on from: the house tells it anew.
+      lastId: () => (now.current.caughtUp ? now.current.lastId : null),
+    });
     const wake = (): void => {
       if (document.visibilityState === 'hidden') return;
-      line?.wake();
+      line.wake();
       postbox.current?.wake();
     };
-    const lose = (): void => line?.lose();
-    void begin();
+    const lose = (): void => line.lose();
     window.addEventListener('offline', lose);
     window.addEventListener('online', wake);
     document.addEventListener('visibilitychange', wake);
     return () => {
-      line?.end();
+      line.end();
       window.removeEventListener('offline', lose);
       window.removeEventListener('online', wake);
       document.removeEventListener('visibilitychange', wake);
