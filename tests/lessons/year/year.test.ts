@@ -20,6 +20,8 @@ test.each(Array.from({ length: years }, (_, i) => first + i))(
     if (process.env['REPORT'] !== undefined) console.log(JSON.stringify(report));
     expect(report.broken).toEqual([]);
     expect(Math.min(report.bookings, report.reminders)).toBeGreaterThan(20);
-    expect(report.moves + report.cancellations + report.standstills + report.floods).toBeGreaterThan(10);
+    expect(
+      report.moves + report.cancellations + report.standstills + report.floods + report.tables + report.reseated,
+    ).toBeGreaterThan(10);
   },
 );

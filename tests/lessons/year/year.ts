@@ -14,6 +14,7 @@ import { incoming } from '../../store/samples.ts';
 import { diceOf, type Dice } from './dice.ts';
 import { makePromises, type Promises } from './promises.ts';
 import { makeShop, type Heard, type Shop } from './shop.ts';
+import { isOfTable, takeTable } from './tables.ts';
 
 export interface YearWish {
   readonly seed: number;
@@ -34,6 +35,8 @@ export interface YearReport {
   readonly cancellations: number;
   readonly standstills: number;
   readonly floods: number;
+  readonly tables: number;
+  readonly reseated: number;
   readonly reminders: number;
   readonly overtaken: number;
   readonly listsChecked: number;
@@ -74,7 +77,16 @@ class Year {
   readonly #choices = new Map<string, readonly Choice[]>();
   readonly #planned: LessonDraft[] = [];
   readonly #acts: Act[] = [];
-  readonly #counts = { messagesIn: 0, messagesOut: 0, moves: 0, cancellations: 0, standstills: 0, floods: 0 };
+  readonly #counts = {
+    messagesIn: 0,
+    messagesOut: 0,
+    moves: 0,
+    cancellations: 0,
+    standstills: 0,
+    floods: 0,
+    tables: 0,
+    reseated: 0,
+  };
   readonly #broken: string[] = [];
   #bookings = 0;
 
@@ -121,6 +133,8 @@ class Year {
     if (this.#dice.chance() < 0.1) this.#plan(at(), () => this.#moveOne());
     if (this.#dice.chance() < 0.05) this.#plan(at(), () => this.#cancelOne());
     if (this.#dice.chance() < 0.08) this.#plan(at(), () => this.#flood());
+    if (this.#dice.chance() < 0.3) this.#plan(at(), () => this.#reseatOne());
+    if (this.#dice.chance() < 0.15) this.#plan(at(), () => this.#takeTable());
     if (this.#dice.chance() < 0.06) this.#plan(at(), () => this.#standStill());
     if (this.#dice.chance() < 0.5) this.#plan(at(), async () => this.#shop.stumble());
   }
@@ -185,6 +199,28 @@ class Year {
     }
   }
 
+  /** Someone who booked wants more seats, or fewer. */
+  async #reseatOne(): Promise<void> {
+    const roster = await this.#toCome();
+    const booking = this.#dice.of(roster?.bookings.filter((one) => one.standing !== 'left' && !isOfTable(one)) ?? []);
+    const chat = [...this.#persons].find(([, person]) => person === booking?.person)?.[0];
+    if (!roster || chat === undefined) return;
+    const who = chat.replace('chat-of-', '');
+    await this.#say(who, { kind: 'open', payload: `lesson-${roster.lesson.id}` });
+    await this.#say(who, this.#dice.of(['one more', 'two more', 'just one', 'make it two']) ?? '');
+    if (await this.#tap(who, 'choice-lesson-reseat')) this.#counts.reseated += 1;
+  }
+
+  async #takeTable(): Promise<void> {
+    const roster = await this.#toCome();
+    if (!roster) return;
+    this.#counts.tables += 1;
+    const { clock, store } = this.#shop;
+    const broken = await takeTable(store(), this.#dice, roster, clock.now());
+    if (broken !== null) this.#broken.push(broken);
+    await this.#checkLists();
+  }
+
   /** Many want the same seats in the same instant, and tap as if it helped. */
   async #flood(): Promise<void> {
     const roster = await this.#toCome();
@@ -243,8 +279,8 @@ class Year {
     // The house hears of it at its next look.
     await this.#shop.clock.pass(2 * minute, this.#shop.settled);
     const heard = await this.#listen();
-    for (const { person, standing } of bookings) {
-      if (standing === 'left') continue;
+    for (const { id, person, standing } of bookings) {
+      if (standing === 'left' || isOfTable({ id })) continue;
       const times = heard.filter(
         (one) => this.#persons.get(one.chat) === person && one.lesson === lesson.id && one.keys.includes(key),
       ).length;
