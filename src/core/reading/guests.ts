@@ -16,7 +16,7 @@ interface Link {
 }
 
 const alone =
-  /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:more|minute|second|hour|infusion|person more))|一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
+  /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:cup|mug|pot|glass|gaiwan|litre|liter|more|minute|second|hour|infusion|person more))|(?<![同另换多加第每])一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
 const inAll =
   /\b(?:for|family of|party of|group of|table of|me plus|me and|myself and|us plus|we are|we're|we will be|we'll be|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家)(?:有|系|是|共)?$/;
 /** "for two" is people unless something countable follows; "我們三個" likewise. */
@@ -90,8 +90,10 @@ const isCount = (value: number): boolean => Number.isInteger(value * 2);
 /** There must be enough for those who may come. */
 const seatsFor = (value: number): number => Math.ceil(value);
 
-/** "one of the children" counts nobody. */
+/** "one of the children", 同一個人 count nobody. */
 const someOf = /^(?:one|1) of\b/;
+const isSomeOf = (plain: string, at: number): boolean =>
+  someOf.test(plain.slice(at, at + 12)) || plain.startsWith('同一个人', at - 1);
 
 /** Runs of people and what joins them. */
 function chains(
@@ -108,7 +110,7 @@ function chains(
     chain = [];
   };
   for (let i = 0; i < plain.length;) {
-    const number = someOf.test(plain.slice(i, i + 12)) ? undefined : numberAt.get(i);
+    const number = isSomeOf(plain, i) ? undefined : numberAt.get(i);
     const word = insideWord(plain, i) ? undefined : linkAt(link, plain, i);
     if (word && (!number || word.length > number.end - number.start)) {
       chain.push({ sort: sorts.get(word) ?? 'join', text: word, value: 0, start: i, end: i + word.length });

@@ -39,7 +39,7 @@ const units: readonly Unit[] = [
   },
   { dimension: 'volume', factor: 10, pattern: 'cls?|centiliters?|centilitres?|厘升' },
   { dimension: 'volume', factor: 100, pattern: 'dl|deciliters?|decilitres?' },
-  { dimension: 'volume', factor: 1000, pattern: 'l|lt|ltrs?|liters?|litres?|litters?|公升|立升|升' },
+  { dimension: 'volume', factor: 1000, pattern: 'l|lt|ltrs?|liters?|litres?|litters?|litrs?|lites?|公升|立升|升' },
   { dimension: 'volume', factor: flOzMl, pattern: '(?:us )?fl\\.? ?ozs?\\.?|(?:us )?fluid (?:ounces?|ozs?)|floz' },
   {
     dimension: 'volume',
@@ -115,7 +115,7 @@ export function findMeasures(plain: string, numbers: readonly FoundNumber[]): Me
 /** So many of one vessel are none: "350 mug" is a mug of 350. */
 const leastSize = 30;
 const isNamed = (plain: string, { value, end }: FoundNumber, unitEnd: number): boolean =>
-  value >= leastSize && /^[ -]?(?:pot|cup|mug|壶|杯)$/.test(plain.slice(end, unitEnd));
+  value >= leastSize && /^[ -]?(?:pot|cup|mug|times|壶|杯)$/.test(plain.slice(end, unitEnd));
 
 export function celsius(degreesF: number): number {
   return Math.round(((degreesF - 32) / 1.8) * 10) / 10;

@@ -24,7 +24,7 @@ function takenBackUntil(plain: string): number {
 /** Those said last, where some were taken back and others said instead. */
 export function stillMeant<T extends { readonly start: number }>(plain: string, named: readonly T[]): readonly T[] {
   const until = takenBackUntil(plain);
-  const later = named.filter((one) => one.start > until);
+  const later = named.filter((one) => one.start > until && !isDenied(plain, one.start));
   return until > 0 && later.length > 0 ? later : named;
 }
 
