@@ -1,18 +1,16 @@
 /// <reference lib="dom" />
 /** The page and a line that breaks: what is written waits and goes out once, what is said is missed never. */
-import { describe, expect, it } from 'vitest';
-import { browserPath, eventually, patienceMs } from './browser.ts';
-import { sideBySide } from './side-by-side.ts';
-import { pageWords } from './fake-house.ts';
-import { openGenerousHouse, planOn, sitDown, write } from './sheet.ts';
+import { expect, it } from 'vitest';
+import { eventually } from './browser.ts';
+import type { SideBySide } from './side-by-side.ts';
+import { pageWords, type FakeHouse } from './fake-house.ts';
+import { planOn, sitDown, write } from './sheet.ts';
 
 const words = pageWords('en');
 /** What the worker behind the page asks for cannot be held up on the way. */
 const bare = { options: { serviceWorkers: 'block' } } as const;
 
-describe.skipIf(browserPath === null)('the line', { timeout: patienceMs }, () => {
-  const at = sideBySide(openGenerousHouse);
-
+export function theLine(at: SideBySide<FakeHouse>): void {
   it.concurrent('keeps what is written without a connection, shows it waiting, and sends it once', async () => {
     const { page, news } = await planOn(at.browser, at.house);
     await page.context().setOffline(true);
@@ -76,4 +74,4 @@ describe.skipIf(browserPath === null)('the line', { timeout: patienceMs }, () =>
     expect(await page.locator('.own', { hasText: 'Filled' }).count()).toBe(0);
     await page.context().close();
   });
-});
+}

@@ -1,11 +1,11 @@
 /// <reference lib="dom" />
 /** The page loaded anew without a connection: the last sheet stands, a brew goes on, and what is done waits its turn. */
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
-import { barriers, browserPath, eventually, patienceMs } from './browser.ts';
-import { sideBySide } from './side-by-side.ts';
-import { hold, pageWords } from './fake-house.ts';
-import { openGenerousHouse, planOn, write } from './sheet.ts';
+import { expect, it } from 'vitest';
+import { barriers, eventually } from './browser.ts';
+import type { SideBySide } from './side-by-side.ts';
+import { hold, pageWords, type FakeHouse } from './fake-house.ts';
+import { planOn, write } from './sheet.ts';
 
 const words = pageWords('en');
 
@@ -19,9 +19,7 @@ const isKept = (page: Page): Promise<boolean> =>
     return navigator.serviceWorker.controller !== null && kept.every((one) => one !== undefined);
   });
 
-describe.skipIf(browserPath === null)('without a connection', { timeout: patienceMs }, () => {
-  const at = sideBySide(openGenerousHouse);
-
+export function withoutConnection(at: SideBySide<FakeHouse>): void {
   const cutOff = async () => {
     const sitting = await planOn(at.browser, at.house);
     await eventually(() => isKept(sitting.page), true);
@@ -108,4 +106,4 @@ describe.skipIf(browserPath === null)('without a connection', { timeout: patienc
     await eventually(() => page.evaluate(() => Object.values(localStorage).join().includes('110 ml')), false);
     await page.context().close();
   });
-});
+}

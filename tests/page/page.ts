@@ -2,11 +2,11 @@
 /// <reference lib="dom.iterable" />
 /** The page in a real browser: asked, answered, held, cut off, come back, in three languages and two lights. */
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
-import { barriers, browserPath, eventually, openPage, patienceMs } from './browser.ts';
-import { sideBySide } from './side-by-side.ts';
-import { hold, pageWords, plan, type Language } from './fake-house.ts';
-import { chatOf, openGenerousHouse, planOn, sitDown, write, type Seat } from './sheet.ts';
+import { expect, it } from 'vitest';
+import { barriers, eventually, openPage } from './browser.ts';
+import type { SideBySide } from './side-by-side.ts';
+import { hold, pageWords, plan, type FakeHouse, type Language } from './fake-house.ts';
+import { chatOf, planOn, sitDown, write, type Seat } from './sheet.ts';
 
 const firstWords: Record<Language, string> = {
   en: 'Tieguanyin in my gaiwan',
@@ -20,9 +20,7 @@ const shown = (page: Page): Promise<readonly string[]> =>
     ),
   );
 
-describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () => {
-  const at = sideBySide(openGenerousHouse);
-
+export function thePage(at: SideBySide<FakeHouse>): void {
   const withPlan = (seat: Seat = {}) => planOn(at.browser, at.house, seat);
 
   it.concurrent.each(['en', 'zh-Hant', 'zh-Hans'] as const)(
@@ -193,4 +191,4 @@ describe.skipIf(browserPath === null)('the page', { timeout: patienceMs }, () =>
     expect(packed).toBeLessThan(60_000);
     await page.context().close();
   });
-});
+}
