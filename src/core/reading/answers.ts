@@ -57,7 +57,7 @@ interface Row {
 
 export function makeAnswerFinder(answers: readonly StandingAnswer[], subjectsOf: SubjectFinder): AnswerFinder {
   const termsIn = (words: string): string[] => {
-    const text = oneChinese(words);
+    const text = oneChinese(words.replace(grownUp, ' '));
     return [...termsOf(text), ...subjectsOf(text).map((subject) => aboutPrefix + subject)];
   };
   const rows = rowsOf(answers, termsIn);
