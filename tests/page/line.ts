@@ -1,7 +1,7 @@
 /// <reference lib="dom" />
 /** The page and a line that breaks: what is written waits and goes out once, what is said is missed never. */
 import { expect, it } from 'vitest';
-import { eventually } from './browser.ts';
+import { barriers, eventually } from './browser.ts';
 import type { SideBySide } from './side-by-side.ts';
 import { pageWords, type FakeHouse } from './fake-house.ts';
 import { planOn, sitDown, write } from './sheet.ts';
@@ -60,6 +60,16 @@ export function theLine(at: SideBySide<FakeHouse>): void {
     await page.reload();
     await page.getByText(words['page-earlier'] ?? '').waitFor();
     await page.getByText('the end of it').waitFor();
+    await page.context().close();
+  });
+
+  it.concurrent('says what could not go out, and lets the choices before it stand', async () => {
+    const { page } = await planOn(at.browser, at.house, bare);
+    await page.route('**/sheet', (route) => route.fulfill({ status: 400 }));
+    await write(page, 'misshapen');
+    await page.getByText(words['page-refused'] ?? '').waitFor();
+    expect(await page.locator('.choices').count()).toBe(1);
+    expect(await barriers(page)).toEqual([]);
     await page.context().close();
   });
 
