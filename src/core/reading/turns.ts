@@ -16,7 +16,7 @@ export const turns = [
 export type Turn = (typeof turns)[number];
 
 const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegExp } = {
-  hot: /\bhot (?:again|instead|after all|then|please)\b|\b(?:make|brew|have) it hot\b|^(?:no,? )?hot$|热泡|改热|要热的|要热嘅|不要冷泡|唔要冻泡/,
+  hot: /\bhot (?:again|instead|after all|then|please)\b|\b(?:make|brew|have) it hot\b|^(?:no,? )?hot$|热泡|改热|(?:用|饮|喝)(?:返|回)热|返热嘅|要热的|要热嘅|不要冷泡|唔要冻泡/,
   hotter:
     /\b(?:hotter|warmer|(?:higher|more) (?:temp\w*|heat))\b|热(?:啲|点|一点|些)|烫(?:啲|点|一点)|水温(?:再)?(?:调)?高|温度(?:再)?(?:调)?高/,
   cooler:
