@@ -4,8 +4,19 @@ import { mistake } from '../core/lessons/lesson.ts';
 import type { LineMistake, Row, Table } from './csv.ts';
 
 export function writeRows(rows: readonly Row['cells'][]): string {
-  return stringify(rows.map((row) => Object.fromEntries(Object.entries(row).filter(([, cell]) => cell !== ''))));
+  return stringify(
+    rows.map((row) =>
+      Object.fromEntries(
+        Object.entries(row)
+          .filter(([, cell]) => cell !== '')
+          .map(([column, cell]) => [column, isWhole(cell) ? Number(cell) : cell]),
+      ),
+    ),
+  );
 }
+
+/** Without quotation marks, as a person would write it. */
+const isWhole = (cell: string): boolean => /^(?:0|[1-9]\d{0,8})$/.test(cell);
 
 /** Numbers stay as they are written. What is not said is empty; of the needed columns each item must say what is not empty. */
 export function readRows(text: string, needed: readonly string[], more: readonly string[] = []): Table {

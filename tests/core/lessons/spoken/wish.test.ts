@@ -18,6 +18,10 @@ const idsOf = (sentence: string): readonly string[] => meantLessons(lessons, hea
 
 it.each<[string, Wanted, number | undefined]>([
   ["I'd like two seats on Saturday", 'enrol', 2],
+  ['can I come on the 12th?', 'enrol', undefined],
+  ['put us on the list', 'enrol', undefined],
+  ['12號可以來嗎？', 'enrol', undefined],
+  ['我想來一杯烏龍', 'question', undefined],
   ['book a seat for the first cup', 'enrol', 1],
   ['sign me up for the gaiwan evening', 'enrol', undefined],
   ['put us down for 3 places', 'enrol', 3],
