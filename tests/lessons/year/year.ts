@@ -215,8 +215,7 @@ class Year {
     const roster = await this.#toCome();
     if (!roster) return;
     this.#counts.tables += 1;
-    const { clock, store } = this.#shop;
-    const broken = await takeTable(store(), this.#dice, roster, clock.now());
+    const broken = await takeTable(this.#shop.store(), this.#dice, roster, this.#shop.clock.now());
     if (broken !== null) this.#broken.push(broken);
     await this.#checkLists();
   }
