@@ -40,18 +40,18 @@ test.each([
   expect(accuracy.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
-// Measured once, when they were new: kind 90.8 % (English 85.4, zh-Hant 97.4, zh-Hans 95.7; off topic 60), language 98.8,
-// tea 99.4, family 99.4, vessel 97.1, volume 98.8, leaf 100, guests 97.1, temperature 100, style 99.4. The batches before
-// it came to 92.9, 89.2 and 84.3 % of kinds when they were new (customers-later.txt). One label was wrong and is put right.
+// Measured once, when they were new, 113 sentences: kind 89.4 % (English 84.3, zh-Hant 100, zh-Hans 95.5; off topic 6 of 12),
+// language 99.1, tea 100, family 99.1, vessel 96.5, volume 99.1, leaf, guests, temperature and style 100. The batches before
+// it came to 92.9, 89.2, 84.3 and 90.8 % of kinds when they were new (customers-later.txt).
 test.each([
-  ['kind', 0.89],
+  ['kind', 0.88],
   ['language', 0.97],
   ['tea', 0.98],
   ['family', 0.98],
-  ['vessel', 0.96],
+  ['vessel', 0.95],
   ['volumeMl', 0.97],
   ['leafG', 0.98],
-  ['guests', 0.96],
+  ['guests', 0.97],
   ['tempC', 0.98],
 ])('customers kept apart: %s is right in at least %f', (field, floor) => {
   if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofApart, apart, false));
