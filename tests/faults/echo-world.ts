@@ -157,14 +157,15 @@ export interface Books {
   readonly tasks: number;
 }
 
-export function booksOf(file: string): Books {
+/** `channel`: what was given up of this one alone. */
+export function booksOf(file: string, channel = '%'): Books {
   const db = openDatabase(file);
   const count = (sql: string): number => db.prepare<[], number>(sql).pluck().get() ?? 0;
   const books = {
     integrity: db.pragma('integrity_check', { simple: true }) as string,
     waiting: count(`SELECT count(*) FROM inbox WHERE status = 'waiting'`),
     open: count(`SELECT count(*) FROM outbox WHERE status NOT IN ('sent', 'gave-up', 'withdrawn', 'overtaken')`),
-    givenUp: count(`SELECT count(*) FROM outbox WHERE status = 'gave-up'`),
+    givenUp: count(`SELECT count(*) FROM outbox WHERE status = 'gave-up' AND channel LIKE '${channel}'`),
     tasks: count(`SELECT count(*) FROM task WHERE task = 'undelivered'`),
   };
   db.close();

@@ -43,6 +43,9 @@ async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, 
     await die(service);
     tally.add();
   }
+  const file = join(folder, 'ninthpour.sqlite');
+  // Cut off twice while it was sent, an answer may have come twice: it ends with the shop, which is told.
+  const givenUpOn = ({ name }: Side): number => booksOf(file, name).givenUp;
   const last = live();
   const address = await last.ready;
   await everywhere((side) => side.again(address).then(() => side.write(address, 3)));
@@ -50,12 +53,16 @@ async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, 
     // Whoever is told to come more slowly comes again, as a page does.
     const isAnswered = async (): Promise<boolean> => {
       await side.again(address);
-      return (await side.unanswered(address)).length === 0;
+      return (await side.unanswered(address)).length <= givenUpOn(side);
     };
     await comesTrue(isAnswered, 30_000 * slack, 500);
     const open = await side.unanswered(address);
     const { most } = await side.copies(address);
-    tally.wrong(unlike(`${side.name}: unanswered`, open, []), most > 2 && `${side.name}: ${most} copies of one answer`);
+    const given = givenUpOn(side);
+    tally.wrong(
+      open.length > given && `${side.name}: ${open.length} unanswered, ${given} given up: ${open.slice(0, 9).join()} …`,
+      most > 2 && `${side.name}: ${most} copies of one answer`,
+    );
   }
   const figures: Record<string, number> = {};
   for (const side of sides) {
@@ -63,7 +70,7 @@ async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, 
     figures[`${side.name}: answered twice`] = (await side.copies(address)).doubled;
   }
   const { code } = await stop(last);
-  const { integrity, waiting, givenUp } = booksOf(join(folder, 'ninthpour.sqlite'));
+  const { integrity, waiting, givenUp } = booksOf(file);
   tally.wrong(unlike('exit', code, 0), unlike('integrity', integrity, 'ok'), unlike('unhandled', waiting, 0));
   return tally.found({ ...figures, 'given up and told': givenUp });
 }
