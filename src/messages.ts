@@ -117,7 +117,11 @@ export interface Channel {
   readonly name: ChannelName;
   /** Starts taking in. `record` resolves once the incoming is durable; a repeat changes nothing. */
   start(record: (incoming: Incoming) => Promise<'new' | 'seen'>): Promise<void>;
-  send(message: Outgoing): Promise<Sent>;
+  /**
+   * Awaits `begins` before anything can reach the other side, unless a repeat does no harm there: a sending that had not
+   * begun when the process died is simply done anew.
+   */
+  send(message: Outgoing, begins?: () => Promise<void>): Promise<Sent>;
   /** Stops taking in, lets what is under way finish. */
   stop(): Promise<void>;
 }

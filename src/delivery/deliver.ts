@@ -97,7 +97,7 @@ async function deliverOne(parts: DeliveringParts, owed: Owed): Promise<void> {
   if (settlement.kind === 'retry' || settlement.kind === 'doubt') later(settlement.at);
 }
 
-async function send({ channels, say, sign, clock, log }: DeliveringParts, owed: Owed): Promise<Sent> {
+async function send({ store, channels, say, sign, clock, log }: DeliveringParts, owed: Owed): Promise<Sent> {
   let message: Outgoing;
   try {
     message = render(say, owed, sign);
@@ -109,7 +109,7 @@ async function send({ channels, say, sign, clock, log }: DeliveringParts, owed: 
   if (!channel) throw new Error('claimed only for channels at hand');
   const limit = timeLimit(clock);
   try {
-    return await Promise.race([channel.send(message), limit.reached]);
+    return await Promise.race([channel.send(message, () => store.begin(owed.id)), limit.reached]);
   } catch (error) {
     log.error('channel failed', { channel: owed.address.channel, ...errorFields(error) });
     return { outcome: 'unknown', why: 'channel failed' };

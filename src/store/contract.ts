@@ -25,8 +25,8 @@ export interface Store extends Lessons, Mornings, Idle {
   /** Resolves when all that was written before is on the disk: shares the sync of what is written meanwhile. */
   synced(): Promise<void>;
   /**
-   * At start: sendings cut off half-way become doubtful, or simply wait again where a repeat does no harm; and what
-   * waits unhandled is marked as tried once.
+   * At start: sendings cut off half-way become doubtful, or simply wait again where they had not begun or a repeat does no
+   * harm; and what waits unhandled is marked as tried once.
    */
   recover(channels: readonly ChannelName[], harmless: readonly ChannelName[], now: Instant): Promise<Recovered>;
   /** People of these channels with something to handle: unhandled incomings, and wakes that are due. */
@@ -42,6 +42,8 @@ export interface Store extends Lessons, Mornings, Idle {
    * timers apart, none of a chat where one waits to be tried again.
    */
   claim(claim: Claim): Promise<readonly Owed[]>;
+  /** From here on the sending may have arrived. Resolved means durable. */
+  begin(id: string): Promise<void>;
   /** Writes down what became of a sending. */
   settle(id: string, settlement: Settlement, now: Instant): Promise<void>;
   /** When the next row or wake falls due, strictly after `after`; null when none will. */

@@ -261,6 +261,7 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
         const [first] = await store.claim(claimAt(noon));
         await store.settle(first?.id ?? '', { kind: 'doubt', at: noon, why: 'no answer' }, noon);
         expect(await store.claim(claimAt(noon))).toHaveLength(1);
+        await store.begin(first?.id ?? '');
         expect(await store.recover(['web'], [], noon)).toMatchObject({ doubtful: 1 });
         expect(await store.claim(claimAt(noon + 1e9))).toEqual([]);
         expect(await store.exportOf(person)).toMatchObject({ task: [{ task: 'undelivered' }] });
@@ -268,17 +269,24 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
 
       test('cut off once is sent once more, but only by those who have its channel', async () => {
         await exchange(store, 'ann', [say('one')]);
-        await store.claim(claimAt(noon));
+        const [one] = await store.claim(claimAt(noon));
+        await store.begin(one?.id ?? '');
         expect(await store.recover(['terminal'], [], noon)).toEqual({ doubtful: 0, waiting: 0 });
         expect(await store.recover(['web'], [], noon)).toEqual({ doubtful: 1, waiting: 0 });
         expect(keysOf(await store.claim(claimAt(noon)))).toEqual(['one']);
       });
 
-      test('cut off again and again still waits where a repeat does no harm', async () => {
+      test.each([
+        ['where a repeat does no harm', true, ['web', 'terminal'] as const],
+        ['where it had not begun', false, [] as const],
+      ])('cut off again and again still waits %s', async (_, begins, harmless) => {
         await exchange(store, 'ann', [say('one')]);
         for (let i = 0; i < 4; i++) {
-          expect(keysOf(await store.claim(claimAt(noon)))).toEqual(['one']);
-          expect(await store.recover(['web'], ['web', 'terminal'], noon)).toEqual({ doubtful: 1, waiting: 0 });
+          const owed = await store.claim(claimAt(noon));
+          expect(keysOf(owed)).toEqual(['one']);
+          if (begins) await store.begin(owed[0]?.id ?? '');
+          expect(await store.recover(['terminal'], [], noon)).toEqual({ doubtful: 0, waiting: 0 });
+          expect(await store.recover(['web'], harmless, noon)).toEqual({ doubtful: 1, waiting: 0 });
         }
       });
 

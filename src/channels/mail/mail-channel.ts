@@ -25,10 +25,14 @@ export function makeMailChannel({ server, head, log, now, limits }: MailDeps): M
   return {
     name: 'mail',
     start: () => Promise.resolve(),
-    async send(message): Promise<Sent> {
+    async send(message, begins): Promise<Sent> {
       if (!isPlainAddress(message.chat)) return { outcome: 'refused', why: 'address-wrong' };
       const envelope = { from: head.from, to: message.chat };
-      const sent = await post.send(envelope, () => letterOf(message, head));
+      const sent = await post.send(envelope, async () => {
+        const letter = await letterOf(message, head);
+        await begins?.();
+        return letter;
+      });
       return sent.outcome === 'sent' ? { ...sent, ref: message.id } : sent;
     },
     async check() {

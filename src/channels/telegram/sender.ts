@@ -1,7 +1,7 @@
 /** Sends one outgoing message, in as many pieces as it takes, and says what became of it. */
 import { setTimeout as sleep } from 'node:timers/promises';
 import type { Log } from '../../log.ts';
-import type { Enclosure, Ladder, Outgoing, Sent } from '../../messages.ts';
+import type { Channel, Enclosure, Ladder, Outgoing, Sent } from '../../messages.ts';
 import { errorFields } from '../../log.ts';
 import type { BotApi } from './bot-api.ts';
 import { composeCaption, composeTexts } from './composition.ts';
@@ -25,31 +25,33 @@ const longestDrawingMs = 2000;
 /** How many messages that broke off half-way are remembered, so that their first pieces are not said again. */
 const unfinishedLimit = 1000;
 
-export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sent> {
+type Begins = (() => Promise<void>) | undefined;
+
+export function makeSender(deps: SenderDeps): Channel['send'] {
   const gate = makeFloodgate();
   const pieces = makePieces(deps.api, deps.timeoutMs);
   const unfinished = new Map<string, readonly SentPiece[]>();
 
-  async function send(message: Outgoing): Promise<Sent> {
+  async function send(message: Outgoing, begins?: () => Promise<void>): Promise<Sent> {
     if (!message.choices.every(({ key }) => isKey(key))) return { outcome: 'refused', why: 'choice-key-wrong' };
     const now = deps.now();
     const { at, goes } = gate.enter(message.chat, now);
     if (!goes) return { outcome: 'retry', notBefore: at, why: 'too-many' };
     if (at > now) await sleep(at - now);
-    if (message.file !== undefined) return put(message, filed(message, message.file));
+    if (message.file !== undefined) return put(message, filed(message, message.file), begins);
     const old = message.replaces === undefined ? [] : parseReference(message.replaces);
-    return (await underPicture(message, old)) ?? put(message, lettered(message, old));
+    return (await underPicture(message, old, begins)) ?? put(message, lettered(message, old), begins);
   }
 
   /** As a picture with the words under it; null where it cannot be one, or the server takes none. */
-  async function underPicture(message: Outgoing, old: readonly SentPiece[]): Promise<Sent | null> {
+  async function underPicture(message: Outgoing, old: readonly SentPiece[], begins: Begins): Promise<Sent | null> {
     const piece = composeCaption(message);
     if (piece === null) return null;
-    if (old.length === 1 && old[0]!.kind !== 'text') return put(message, [{ piece, old: old[0]! }]);
+    if (old.length === 1 && old[0]!.kind !== 'text') return put(message, [{ piece, old: old[0]! }], begins);
     if (message.ladder === undefined || old.length > 0 || unfinished.has(message.id)) return null;
     const picture = await drawn(message.ladder, message.language);
     if (picture === null) return null;
-    const sent = await put(message, [{ piece, picture }]);
+    const sent = await put(message, [{ piece, picture }], begins);
     return sent.outcome === 'refused' ? null : sent;
   }
 
@@ -63,8 +65,9 @@ export function makeSender(deps: SenderDeps): (message: Outgoing) => Promise<Sen
     }
   }
 
-  async function put(message: Outgoing, steps: readonly Step[]): Promise<Sent> {
+  async function put(message: Outgoing, steps: readonly Step[], begins: Begins): Promise<Sent> {
     if (steps.length === 0) return { outcome: 'refused', why: 'text-empty' };
+    await begins?.();
     const sent = [...(unfinished.get(message.id) ?? [])];
     for (const step of steps.slice(sent.length)) {
       const done = await pieces.put(message.chat, step);

@@ -85,7 +85,7 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
   );
   const overtake = db.prepare<[number, number]>(`UPDATE outbox SET status = 'overtaken', settled_at = ? WHERE seq = ?`);
   const take = db.prepare(
-    `UPDATE outbox SET status = 'sending', claimed_at = @now,
+    `UPDATE outbox SET status = 'sending', begun = 0, claimed_at = @now,
        turn = 1 + coalesce((SELECT max(turn) FROM outbox WHERE channel = @channel AND chat = @chat), 0),
        language = coalesce((SELECT language FROM conversation c WHERE c.person = outbox.person), language, 'en')
      WHERE seq = @seq`,

@@ -35,8 +35,9 @@ export interface Outbox {
   settle(id: string, settlement: Settlement, now: Instant): readonly GivenUp[];
   /** Sendings cut off half-way: they may have arrived. */
   doubtCutOff(channels: string, now: Instant): { readonly count: number; readonly givenUp: readonly GivenUp[] };
-  /** Sendings cut off where a repeat does no harm. Returns how many. */
-  waitAgain(channels: string): number;
+  begin(id: string): void;
+  /** Sendings cut off where a repeat does no harm, and those of any channel that had not begun. Returns how many. */
+  waitAgain(where: { readonly channels: string; readonly harmless: string }): number;
   /** A last word that is settled; true when it was one. */
   dropLastWord(id: string): boolean;
   dropLastWords(): boolean;
@@ -88,10 +89,11 @@ export function makeOutbox(db: Database): Outbox {
     `${doubtful} WHERE status = 'sending' AND channel IN (SELECT value FROM json_each(@channels))
      RETURNING person, why, status`,
   );
-  const waitAgain = db.prepare<[string]>(
+  const waitAgain = db.prepare(
     `UPDATE outbox SET status = iif(unwanted, 'withdrawn', 'waiting')
-     WHERE status = 'sending' AND channel IN (SELECT value FROM json_each(?))`,
+     WHERE status = 'sending' AND channel IN (SELECT value FROM json_each(iif(begun, @harmless, @channels)))`,
   );
+  const begin = db.prepare(`UPDATE outbox SET begun = 1 WHERE seq = @seq AND tag = @tag AND status = 'sending'`);
   const giveUp = db.prepare<unknown[], GivenUp>(
     `UPDATE outbox SET status = 'gave-up', why = @why, settled_at = @now
      WHERE seq = @seq AND tag = @tag AND status = 'sending' RETURNING person, why`,
@@ -137,6 +139,7 @@ export function makeOutbox(db: Database): Outbox {
         priority: priorities.indexOf(priority),
       });
     },
+    begin: (id) => void begin.run(idParts(id)),
     withdraw: (person, name) => void withdraw.run(person, name),
     overtake: (person, name, now) => overtake.run(now, person, name).changes > 0,
     settle(id, settlement, now) {
@@ -152,7 +155,7 @@ export function makeOutbox(db: Database): Outbox {
       const rows = doubtAll.all({ channels, now, at: now, why: cutOff });
       return { count: rows.length, givenUp: givenUp(rows) };
     },
-    waitAgain: (channels) => waitAgain.run(channels).changes,
+    waitAgain: (where) => waitAgain.run(where).changes,
     dropLastWord: (id) => dropLastWord.run(idParts(id)).changes > 0,
     dropLastWords: () => dropLastWords.run().changes > 0,
     addressOf: (id) => addressOf.get(idParts(id)),

@@ -67,6 +67,7 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
       const some = (): boolean => rows.claims.isAnyDue(claim.now);
       return commits.isQuiet() && !some() ? [] : writeLast(() => (some() ? rows.claims.claim(claim) : []));
     },
+    begin: (id) => write(() => rows.outbox.begin(id)),
     async settle(id, settlement, now) {
       // Lost with the machine, it is in doubt, as anything that was under way.
       const keep = settlement.kind === 'sent' ? note : write;
@@ -154,8 +155,11 @@ interface Recovery {
 }
 
 function recover(rows: Rows, { channels, harmless, now }: Recovery): Recovered {
-  const again = rows.outbox.waitAgain(JSON.stringify(channels.filter((name) => harmless.includes(name))));
   const names = JSON.stringify(channels);
+  const again = rows.outbox.waitAgain({
+    channels: names,
+    harmless: JSON.stringify(channels.filter((name) => harmless.includes(name))),
+  });
   const { count, givenUp } = rows.outbox.doubtCutOff(names, now);
   tellShop(rows, givenUp, now);
   rows.outbox.dropLastWords();

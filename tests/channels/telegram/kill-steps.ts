@@ -25,6 +25,7 @@ export interface Step {
 const keeping = 'INSERT INTO inbox';
 const owing = 'INSERT INTO outbox';
 const claiming = `UPDATE outbox SET status = 'sending'`;
+const beginning = 'UPDATE outbox SET begun = 1';
 const settling = `UPDATE outbox SET status = 'sent'`;
 
 /** In the order a message lives through them. */
@@ -43,6 +44,8 @@ export const steps: readonly Step[] = [
   step('owed, committed', { committed: owing }),
   step('claimed, not committed', { after: claiming }),
   step('claimed, committed', { committed: claiming }),
+  step('begun, not committed', { after: beginning }),
+  step('begun, committed', { committed: beginning }),
   step('before it is sent', { call: 'sendMessage', when: 'before' }),
   step('sent', { call: 'sendMessage', when: 'written' }, 'writes', 2),
   step('its outcome arrives', { call: 'sendMessage', when: 'answered' }, 'writes', 2),
