@@ -36,7 +36,7 @@ async function opened(address, watch) {
   return { context, page };
 }
 
-const seen = (page) => page.evaluate(() => window.seen);
+const seenOn = (page) => page.evaluate(() => window.seen);
 const paintOf = (page) =>
   page.evaluate(() => performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0);
 
@@ -57,7 +57,7 @@ async function bareSheet() {
     return at;
   });
   await page.waitForSelector('.own');
-  const { usable, greeted, line } = await seen(page);
+  const { usable, greeted, line } = await seenOn(page);
   const paint = await paintOf(page);
   await context.close();
   return { paint, usable, greeted, tap: line - tapped };
@@ -73,7 +73,7 @@ async function label() {
     }).observe(document, { childList: true, subtree: true });
   });
   await page.waitForSelector('.choices button');
-  const { plan, script } = await seen(page);
+  const { plan, script } = await seenOn(page);
   const planPaint = await paintOf(page);
   await context.close();
   return { plan, planPaint, script };
