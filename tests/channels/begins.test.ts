@@ -15,10 +15,11 @@ interface Side {
   end(): Promise<unknown>;
 }
 
+const drawPicture = () => Promise.resolve(Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]));
+
 async function telegram(more: Partial<Outgoing> = {}): Promise<Side> {
   const server = await startStandIn({});
   server.people.say(1, 'hello');
-  const drawPicture = () => Promise.resolve(Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]));
   const { channel } = channelAt(server, { drawPicture });
   const heard = (): number => server.record.of('sendMessage').length + server.record.of('sendPhoto').length;
   return { channel, message: outgoing(1, more), heard, end: () => server.close() };
