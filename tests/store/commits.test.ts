@@ -91,6 +91,18 @@ describe('what is committed', () => {
   });
 });
 
+test('while another program holds the lock, it is not quiet', async () => {
+  const other = openDatabase(join(folder, 'watched.sqlite'));
+  other.exec('BEGIN IMMEDIATE');
+  const writing = commits.write(put('a'));
+  await new Promise((resolve) => setTimeout(resolve, 100));
+  expect(commits.isQuiet()).toBe(false);
+  other.exec('ROLLBACK');
+  other.close();
+  await writing;
+  expect(commits.isQuiet()).toBe(true);
+});
+
 describe('to be told that all is on the disk', () => {
   test('takes a sync of its own when nothing else is written', async () => {
     await commits.note(put('a'));

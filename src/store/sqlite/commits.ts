@@ -27,7 +27,7 @@ export interface Commits {
   readonly note: Write;
   /** Resolves once all that was noted is on the disk. */
   synced(): Promise<void>;
-  /** Whether nothing waits to be written. */
+  /** Whether nothing waits to be written, nor is being written. */
   isQuiet(): boolean;
   /** Resolves when nothing waits. */
   drained(): Promise<void>;
@@ -39,6 +39,7 @@ export function makeCommits(db: Database): Commits {
   const asked: { readonly done: () => void; readonly failed: Job['failed'] }[] = [];
   let flushing: Promise<void> | null = null;
   let isSynced = true;
+  let isWriting = false;
   let backstop: NodeJS.Timeout | undefined;
 
   const flush = async (): Promise<void> => {
@@ -62,9 +63,11 @@ export function makeCommits(db: Database): Commits {
   };
   /** Those who asked for a sync share it; null: none is needed. */
   const commit = async (jobs: readonly Job[], sharing: typeof asked | null): Promise<void> => {
+    isWriting = true;
     const outcome = await patiently(() =>
       group(jobs, { durable: sharing !== null, surely: !isSynced && sharing?.length !== 0 }),
     );
+    isWriting = false;
     if ('error' in outcome) {
       for (const one of [...jobs, ...(sharing ?? [])]) one.failed(outcome.error);
       return;
@@ -92,7 +95,7 @@ export function makeCommits(db: Database): Commits {
     writeLast: put({ durable: true, last: true }),
     note: put({ durable: false, last: false }),
     synced,
-    isQuiet: () => queue.isEmpty(),
+    isQuiet: () => queue.isEmpty() && !isWriting,
     drained: async () => {
       await flushing;
     },
