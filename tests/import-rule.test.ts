@@ -20,6 +20,7 @@ const rule: Record<string, readonly string[]> = {
   'messages.ts': ['core/units.ts'],
   'clock.ts': ['core/units.ts'],
   'log.ts': ['core/units.ts', 'pino'],
+  'in-turn.ts': [],
   operation: ['core/units.ts', 'clock.ts', 'log.ts', 'store/contract.ts', 'store/vitals.ts', 'node-cron', 'node:'],
   'operation.ts': [
     'core/units.ts',
@@ -52,6 +53,7 @@ const rule: Record<string, readonly string[]> = {
     'store/lesson-contract.ts',
     'store/desk-contract.ts',
     'clock.ts',
+    'in-turn.ts',
   ],
   delivery: [
     'core/lessons/icalendar.ts',
@@ -75,7 +77,7 @@ const rule: Record<string, readonly string[]> = {
   ],
   'channels/web': ['messages.ts', 'log.ts', 'hono', '@hono/node-server', 'preact', 'node:'],
   'channels/telegram': ['messages.ts', 'log.ts', 'grammy', 'node:crypto', 'node:http', 'node:timers/promises'],
-  'channels/mail': ['messages.ts', 'log.ts', 'nodemailer', 'node:stream'],
+  'channels/mail': ['messages.ts', 'log.ts', 'in-turn.ts', 'nodemailer', 'node:stream'],
   'channels/web/page': ['messages.ts', 'preact', 'vite', 'node:'],
   pictures: [
     'type core',

@@ -1,6 +1,7 @@
 /** Handles what waits: one event of a person after another, different people side by side, each event one commit. */
 import type { Clock } from '../clock.ts';
 import type { Instant } from '../core/units.ts';
+import { makeInTurn, type InTurn } from '../in-turn.ts';
 import type { ChannelName } from '../messages.ts';
 import type { Change, Commit, PersonId, Store, Turn } from '../store/contract.ts';
 import { answer, eventRef, failure, type Step } from './answer.ts';
@@ -34,7 +35,7 @@ const mostDeaths = 20;
 const mostMoves = 20;
 
 export function makeHandling(house: HandlingParts): Handling {
-  const parts: Parts = { ...house, suspects: makeLine() };
+  const parts: Parts = { ...house, suspects: makeInTurn() };
   const underWay = new Map<PersonId, Promise<void>>();
   const askedAgain = new Set<PersonId>();
 
@@ -71,18 +72,7 @@ interface Parts extends HandlingParts {
    * What was begun when the process died goes one at a time: then a death tells which it was. Sixty at once were all blamed
    * for each, and innocent ones given up in a night of deaths.
    */
-  readonly suspects: Line;
-}
-
-type Line = <T>(work: () => Promise<T>) => Promise<T>;
-
-function makeLine(): Line {
-  let last: Promise<unknown> = Promise.resolve();
-  return (work) => {
-    const run = last.then(work);
-    last = run.catch(() => undefined);
-    return run;
-  };
+  readonly suspects: InTurn;
 }
 
 async function handleAll(parts: Parts, person: PersonId): Promise<void> {

@@ -1,6 +1,7 @@
 /** The way to the mail server: one connection, kept open while there is something to send, one letter after the other. */
 import { Readable } from 'node:stream';
 import SMTPConnection from 'nodemailer/lib/smtp-connection';
+import { makeInTurn } from '../../in-turn.ts';
 import type { Sent } from '../../messages.ts';
 import { outcomeOf, type MailError } from './fault.ts';
 import type { Envelope } from './letter.ts';
@@ -43,14 +44,9 @@ type Attempt = { readonly error: MailError; readonly begun: boolean } | null;
 export function makePost(server: MailServer, now: () => number, limits: PostLimits = usualLimits): Post {
   let line: SMTPConnection | null = null;
   let idle: NodeJS.Timeout | undefined;
-  let last: Promise<unknown> = Promise.resolve();
+  const inTurn = makeInTurn();
   let closed = false;
 
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const run = last.then(work);
-    last = run.catch(() => undefined);
-    return run;
-  };
   const hangUp = (): void => {
     line?.close();
     line = null;
@@ -101,7 +97,7 @@ export function makePost(server: MailServer, now: () => number, limits: PostLimi
       ),
     async close() {
       closed = true;
-      await last;
+      await inTurn(() => Promise.resolve());
       clearTimeout(idle);
       sayGoodBye();
     },
