@@ -1,8 +1,9 @@
 /** Files a shopkeeper edits in a spreadsheet or an editor: what kind one is, reading it, writing a new one, telling its mistakes. */
+import { isUtf8 } from 'node:buffer';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { extname } from 'node:path';
 import type { Content } from '../content.ts';
-import type { LineMistake } from '../content/csv.ts';
+import { lineMistake, type LineMistake } from '../content/csv.ts';
 import type { Facts } from '../core/flow/flow.ts';
 import type { Language } from '../core/units.ts';
 import { PlainMistake } from '../start.ts';
@@ -25,12 +26,31 @@ export function kindOf(file: string, usage: string): 'csv' | 'yaml' {
 }
 
 export function textOf(file: string, speech: Speech): string {
+  const bytes = bytesOf(file, speech);
+  if (!isUtf8(bytes)) throw mistakesTold([lineMistake('table-encoding', firstStrangeLine(bytes), 'table')], speech);
+  return bytes.toString('utf8');
+}
+
+function bytesOf(file: string, speech: Speech): Buffer {
   try {
-    return readFileSync(file, 'utf8');
+    return readFileSync(file);
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'ENOENT') throw error;
     throw saidPlainly(speech, 'lesson-table-missing', { file });
   }
+}
+
+/** In no UTF-8 is a line feed part of another sign. */
+function firstStrangeLine(bytes: Buffer): number {
+  let [line, start] = [1, 0];
+  for (
+    let end = bytes.indexOf('\n');
+    end >= 0 && isUtf8(bytes.subarray(start, end));
+    end = bytes.indexOf('\n', start)
+  ) {
+    [line, start] = [line + 1, end + 1];
+  }
+  return line;
 }
 
 /** Never over a file that is there: it may hold what was not taken in yet. */

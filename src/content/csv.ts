@@ -42,9 +42,8 @@ function readCell(cell: string): string {
 export function readTable(text: string, needed: readonly string[], more: readonly string[] = []): Table {
   const mistakes: LineMistake[] = [];
   const body = text.startsWith(byteOrderMark) ? text.slice(1) : text;
-  const strange = body.search(/[\0\uFFFD]/u);
-  if (strange >= 0)
-    return { mistakes: [lineMistake('table-encoding', lineBreaksIn([body.slice(0, strange)]) + 1, 'table')] };
+  // No column is called so: the text was taken for another writing than it is.
+  if (/^[^\r\n]*[\0\uFFFD]/u.test(body)) return { mistakes: [lineMistake('table-encoding', 1, 'table')] };
   const [header, ...records] = recordsOf(body, mistakes);
   if (header === undefined && mistakes.length === 0) mistakes.push(lineMistake('table-empty', 1, 'table'));
   const found = (header?.cells ?? []).map((cell) => cell.trim());
@@ -128,6 +127,6 @@ function headerMistakes(
   ];
 }
 
-function lineMistake(code: string, line: number, column: string): LineMistake {
+export function lineMistake(code: string, line: number, column: string): LineMistake {
   return { ...mistake(code, column), line };
 }

@@ -1,7 +1,6 @@
 /** A table as a YAML list: each item holds its columns by name. It is read as the same rows a CSV gives. */
 import { isMap, isScalar, isSeq, LineCounter, parseDocument, stringify, type Pair, type YAMLMap } from 'yaml';
-import { mistake } from '../core/lessons/lesson.ts';
-import type { LineMistake, Row, Table } from './csv.ts';
+import { lineMistake, type LineMistake, type Row, type Table } from './csv.ts';
 
 export function writeRows(rows: readonly Row['cells'][]): string {
   return stringify(
@@ -69,8 +68,4 @@ function cellOf({ key, value }: Pair): { readonly column: string; readonly text:
 
 function startOf(node: unknown): number {
   return (node as { readonly range?: readonly [number, number, number] } | null)?.range?.[0] ?? 0;
-}
-
-function lineMistake(code: string, line: number, column: string): LineMistake {
-  return { ...mistake(code, column), line };
 }

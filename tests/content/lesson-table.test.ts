@@ -85,7 +85,6 @@ describe('any table', () => {
     ['"a,b\n1,2\n', ['1 table lesson-table-quote-open']],
     ['a,b\n1,x"2\n', ['2 table lesson-table-quote']],
     ['a,b\n"1"x,2\n', ['2 table lesson-table-quote']],
-    ['a,b\n1,2\nOdalys \uFFFD,2\n', ['3 table lesson-table-encoding']],
     ['\uFFFD\uFFFDa\0,\0b\0', ['1 table lesson-table-encoding']],
   ])('is refused with its lines: %j', (text, expected) => {
     const read = readTable(text, ['a', 'b']);
