@@ -25,14 +25,14 @@ const longestDrawingMs = 2000;
 /** How many messages that broke off half-way are remembered, so that their first pieces are not said again. */
 const unfinishedLimit = 1000;
 
-type Begins = (() => Promise<void>) | undefined;
+type Begins = Parameters<Channel['send']>[1];
 
 export function makeSender(deps: SenderDeps): Channel['send'] {
   const gate = makeFloodgate();
   const pieces = makePieces(deps.api, deps.timeoutMs);
   const unfinished = new Map<string, readonly SentPiece[]>();
 
-  async function send(message: Outgoing, begins?: () => Promise<void>): Promise<Sent> {
+  async function send(message: Outgoing, begins: Begins): Promise<Sent> {
     if (!message.choices.every(({ key }) => isKey(key))) return { outcome: 'refused', why: 'choice-key-wrong' };
     const now = deps.now();
     const { at, goes } = gate.enter(message.chat, now);

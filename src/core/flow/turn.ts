@@ -118,8 +118,7 @@ export class Turn {
     if (!holds(when, this.lookup)) return false;
     const told = toldOf(this.heard, facts);
     this.learn(told);
-    this.#filled = Object.keys(told).length > 0;
-    return this.#filled;
+    return (this.#filled = Object.keys(told).length > 0);
   }
 
   /** Where an answer leads. */
@@ -151,8 +150,7 @@ export class Turn {
   }
 
   #enter(name: string, repeated = false): void {
-    if (++this.#places > mostPlaces)
-      throw new Error(`${this.#flow.name}/${name}: a circle of places without a question`);
+    if (++this.#places > mostPlaces) throw new Error(`${this.flow.name}/${name}: a circle of places, and no question`);
     this.#place = placeNamed(this.#flow, name);
     const { needs, lines, repeats } = this.place;
     const missing = needs.find(({ fact }) => !isKnown(this.#facts[fact]));
@@ -202,8 +200,7 @@ export class Turn {
 
   #changeFlow(name: string): void {
     const next = flowNamed(this.book, name);
-    const { name: flow, hash } = this.#flow;
-    const left: Parked = { flow, hash, place: this.#place.name, facts: this.#facts };
+    const left: Parked = { flow: this.flow.name, hash: this.flow.hash, place: this.place.name, facts: this.#facts };
     this.#facts = factsFor(next, this.#parked, this.#facts);
     this.#parked = parkedAfter(this.#parked, { leaving: this.flow, left, next: name });
     this.#flow = next;
