@@ -62,6 +62,14 @@ describe('after a restore', () => {
     await store.close();
   });
 
+  test('another in the same second keeps both former databases', async () => {
+    const shop = await workedOn();
+    const kept: (string | null)[] = [];
+    for (let i = 0; i < 3; i++) kept.push((await restore({ ...shop, ...untold, replace: true })).kept);
+    expect(new Set(kept).size).toBe(3);
+    for (const file of kept) expect(existsSync(file ?? '')).toBe(true);
+  });
+
   test('the shop is told whom something may not have reached', async () => {
     const shop = await workedOn();
     await restore({ ...shop, ...untold, replace: true });

@@ -166,7 +166,7 @@ function putInPlace(
   database: string,
   { present, now }: { readonly present: Present; readonly now: Instant },
 ): string | null {
-  const kept = present.kind === 'none' ? null : `${database}.before-restore-${compactTime(now)}`;
+  const kept = present.kind === 'none' ? null : freeName(`${database}.before-restore-${compactTime(now)}`);
   if (kept !== null) linkSync(database, kept);
   // A log left by a former life would be played into the new file.
   if (kept !== null && existsSync(`${database}-wal`)) copyFileSync(`${database}-wal`, `${kept}-wal`);
@@ -174,4 +174,11 @@ function putInPlace(
   renameSync(fresh, database);
   syncFolder(dirname(database));
   return kept;
+}
+
+/** One that was killed within the same second may have taken the name already. */
+function freeName(name: string): string {
+  let free = name;
+  for (let n = 2; existsSync(free); n++) free = `${name}-${n}`;
+  return free;
 }
