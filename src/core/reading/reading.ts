@@ -83,7 +83,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const turn = namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';
     return readingOf(seen, {
-      act: act ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
+      act: actIn(kind, act) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
       style: styleFor(kind, seen),
       strength: kind === 'brew' && turn === null ? readStrength(cues, words) : null,
@@ -130,3 +130,6 @@ function standingAnswer(kind: Kind, words: string, answerFor: AnswerFinder): str
   if (kind === 'safety') return answerFor(words, kind)?.id ?? generalSafety;
   return kind === 'care' || kind === 'shop' ? (answerFor(words, kind)?.id ?? null) : null;
 }
+
+/** "Why is it bitter?" asks for what went wrong, not for the reasons of the plan. */
+const actIn = (kind: Kind, act: Act | null): Act | null => (kind === 'taste' && act === 'why' ? null : act);
