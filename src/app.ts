@@ -44,6 +44,8 @@ export interface AppParts {
   readonly morning?: MorningTime | null;
   /** Codes for colleagues; made by chance unless told. */
   readonly freshCode?: () => string;
+  /** Does once, for nobody, what the first customer would otherwise wait for. */
+  readonly warmUp?: () => void;
 }
 
 export interface App {
@@ -92,6 +94,7 @@ export function makeApp(parts: AppParts): App {
     delays,
     later,
   });
+  const warm = onceAsked(parts.warmUp);
   const freshCode = parts.freshCode ?? (() => makeShopCode(randomBytes));
   const handling = makeHandling({
     store,
@@ -101,6 +104,7 @@ export function makeApp(parts: AppParts): App {
     deliveryMs: delays.usual,
     owed: later,
     stumbled: (error, tries) => log.error('a step failed', { tries, ...errorFields(error) }),
+    warm: warm.done,
   });
   const loop = makeLoop({ store, channels: names, clock, log, pump: delivering.pump, take: handling.take });
   const record = makeRecord({
@@ -132,6 +136,7 @@ export function makeApp(parts: AppParts): App {
       for (const channel of channels) await channel.start(record);
       tidying.start();
       morning.start();
+      setImmediate(warm.ask);
     },
     async settled() {
       await loop.rest();
@@ -143,6 +148,13 @@ export function makeApp(parts: AppParts): App {
       if (outcome === 'late') log.warn('stopped before all was finished; the rest is taken up at the next start');
     },
   };
+}
+
+/** `done` resolves once it was asked for, however it went. */
+function onceAsked(work: () => void = () => {}): { readonly ask: () => void; readonly done: Promise<void> } {
+  let ask: (() => void) | undefined;
+  const done = new Promise<void>((resolve) => (ask = resolve)).then(work).catch(() => {});
+  return { ask: () => ask?.(), done };
 }
 
 function tooLate(ms: number): Promise<'late'> {

@@ -2,8 +2,9 @@
 
 export type InTurn = <T>(work: () => Promise<T>) => Promise<T>;
 
-export function makeInTurn(): InTurn {
-  let last: Promise<unknown> = Promise.resolve();
+/** The first begins after `before`, which never fails. */
+export function makeInTurn(before: Promise<unknown> = Promise.resolve()): InTurn {
+  let last = before;
   return (work) => {
     const run = last.then(work);
     last = run.catch(() => undefined);

@@ -8,7 +8,7 @@ import type { Content } from './content.ts';
 import { morningOf } from './content/shop-data.ts';
 import { codeMinutes } from './conversation/desk-work.ts';
 import { languageOfDevice } from './conversation/device-language.ts';
-import type { Language } from './core/units.ts';
+import type { Instant, Language } from './core/units.ts';
 import { signOf } from './delivery/calendar.ts';
 import { makeHistory } from './delivery/history.ts';
 import type { Say } from './delivery/render.ts';
@@ -81,6 +81,7 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
     shopkeepers,
     lessons,
     morning: morningOf(content.shop),
+    warmUp: () => warmUp(content, clock.now()),
   });
   const language = languageOfDevice(config.deviceLanguage);
   return {
@@ -93,7 +94,6 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
       }
       await operation.start();
       await app.start();
-      setImmediate(() => warmUp(content));
       // Later: what fell due while we were away comes first.
       setTimeout(() => void distant.warmUp().catch(() => undefined), 5_000).unref();
     },
@@ -106,10 +106,10 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
   };
 }
 
-/** The reader makes its indexes at the first question; that question is ours, so that no customer waits for them. */
-function warmUp({ answers, read }: Content): void {
-  const question = answers[0]?.questions.en[0];
-  if (question !== undefined) read(question, { language: 'en', asked: null });
+/** The reader makes its indexes at the first message; that message is ours, so that no customer waits for them. */
+function warmUp(content: Content, nowMs: Instant): void {
+  const text = `${content.teas[0]?.names.en} 100 ml gaiwan`;
+  stepIn(content)(null, { kind: 'text', text, language: 'en' }, { nowMs, language: 'en', memory: {} });
 }
 
 /** On the page a chat and the one who writes in it are known by the same name. */

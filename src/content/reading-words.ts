@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import { sourceOf } from '../core/reading/cues.ts';
 import { kinds } from '../core/reading/kind.ts';
-import { lazily } from '../core/reading/lazily.ts';
+import { lazily } from '../core/lazily.ts';
 import { cueNames, type ReadingWords } from '../core/reading/reading-words.ts';
 import { readWeights, weightsHead, type Weights } from '../core/reading/weights.ts';
 import { ContentMistake, readYaml } from './yaml-file.ts';

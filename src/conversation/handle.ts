@@ -25,6 +25,8 @@ export interface HandlingParts {
   readonly owed: (due: Instant) => void;
   /** The step failed, for the how-manieth time. */
   readonly stumbled: (error: unknown, tries: number) => void;
+  /** Resolves when a message is handled as fast as it ever will be. */
+  readonly warm?: Promise<unknown>;
 }
 
 /** After so many failed steps an event is put aside … */
@@ -35,7 +37,7 @@ const mostDeaths = 20;
 const mostMoves = 20;
 
 export function makeHandling(house: HandlingParts): Handling {
-  const parts: Parts = { ...house, suspects: makeInTurn() };
+  const parts: Parts = { ...house, suspects: makeInTurn(house.warm) };
   const underWay = new Map<PersonId, Promise<void>>();
   const askedAgain = new Set<PersonId>();
 
@@ -70,7 +72,8 @@ export function makeHandling(house: HandlingParts): Handling {
 interface Parts extends HandlingParts {
   /**
    * What was begun when the process died goes one at a time: then a death tells which it was. Sixty at once were all blamed
-   * for each, and innocent ones given up in a night of deaths.
+   * for each, and innocent ones given up in a night of deaths. And not before the house is warm: a first answer takes thirty
+   * times as long as the next, and was blamed for each death of a house killed again and again as it rose.
    */
   readonly suspects: InTurn;
 }

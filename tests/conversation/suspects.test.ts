@@ -17,13 +17,18 @@ afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
-test('to the one message that was begun, not to all that waited with it', async () => {
+interface Trial {
+  readonly people: readonly PersonId[];
+  readonly begun: () => number;
+}
+
+/** Twelve people's messages, in a process that began none of them, over a file in which nothing is committed again. */
+async function trial(names: string, warm?: Promise<void>): Promise<Trial> {
   const people: PersonId[] = [];
-  for (let i = 0; i < 12; i++) people.push((await store.record(incoming(`p${i}`, 'hello'))).person ?? 0);
+  for (let i = 0; i < 12; i++) people.push((await store.record(incoming(`${names}${i}`, 'hello'))).person ?? 0);
   await store.recover(['web'], [], noon);
   let begun = 0;
   const handling = makeHandling({
-    // Nothing is ever committed again: as far as the file knows, this process is dead.
     store: { ...store, commit: () => new Promise(() => {}) },
     step: () => {
       begun += 1;
@@ -36,10 +41,32 @@ test('to the one message that was begun, not to all that waited with it', async 
     stumbled(error) {
       throw error;
     },
+    ...(warm && { warm }),
   });
   for (const person of people) void handling.take(person);
-  await expect.poll(() => begun, { timeout: 20_000 }).toBe(1);
+  return { people, begun: () => begun };
+}
+
+const triesOf = async (people: readonly PersonId[]): Promise<readonly number[]> => {
   await store.synced();
-  const tries = await Promise.all(people.map(async (person) => (await store.load(person, noon))?.tries));
-  expect(tries.toSorted((a = 0, b = 0) => a - b)).toEqual([...Array.from({ length: 11 }, () => 1), 2]);
+  const tries = await Promise.all(people.map(async (person) => (await store.load(person, noon))?.tries ?? 0));
+  return tries.toSorted((a, b) => a - b);
+};
+
+const eleven = Array.from({ length: 11 }, () => 1);
+
+test('to the one message that was begun, not to all that waited with it', async () => {
+  const { people, begun } = await trial('p');
+  await expect.poll(begun, { timeout: 20_000 }).toBe(1);
+  expect(await triesOf(people)).toEqual([...eleven, 2]);
+});
+
+test('to none before the house is warm, for the first answer takes longer than many a life', async () => {
+  let warm: (() => void) | undefined;
+  const { people, begun } = await trial('q', new Promise((resolve) => (warm = resolve)));
+  await new Promise((resolve) => setTimeout(resolve, 50));
+  expect(await triesOf(people)).toEqual([...eleven, 1]);
+  warm?.();
+  await expect.poll(begun, { timeout: 20_000 }).toBe(1);
+  expect(await triesOf(people)).toEqual([...eleven, 2]);
 });

@@ -23,6 +23,20 @@ export const wholeKills: Fault = {
   },
 };
 
+/** Who is still open once enough are answered, or nobody more was for so long. */
+async function openAtLast(
+  ask: () => Promise<readonly string[]>,
+  isEnough: (open: readonly string[]) => boolean,
+  patienceMs: number,
+): Promise<readonly string[]> {
+  let open = await ask();
+  for (let fewest = Infinity; !isEnough(open) && open.length < fewest;) {
+    fewest = open.length;
+    await comesTrue(async () => (open = await ask()).length < fewest, patienceMs, 500);
+  }
+  return open;
+}
+
 async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, slack }: Trial) {
   const tally = new Tally();
   const live = (): Service =>
@@ -51,12 +65,11 @@ async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, 
   await everywhere((side) => side.again(address).then(() => side.write(address, 3)));
   for (const side of sides) {
     // Whoever is told to come more slowly comes again, as a page does.
-    const isAnswered = async (): Promise<boolean> => {
+    const ask = async (): Promise<readonly string[]> => {
       await side.again(address);
-      return (await side.unanswered(address)).length <= givenUpOn(side);
+      return side.unanswered(address);
     };
-    await comesTrue(isAnswered, 30_000 * slack, 500);
-    const open = await side.unanswered(address);
+    const open = await openAtLast(ask, ({ length }) => length <= givenUpOn(side), 30_000 * slack);
     const { most } = await side.copies(address);
     const given = givenUpOn(side);
     tally.wrong(

@@ -11,7 +11,7 @@ export function servedAsset(assets: Assets, name: string, c: Context): Response 
   if (asset === null) return null;
   const accepted = (c.req.header('accept-encoding') ?? '').split(',').map((coding) => coding.split(';')[0]?.trim());
   const coding = accepted.includes('br') ? 'br' : accepted.includes('gzip') ? 'gzip' : null;
-  const bytes = coding === 'br' ? asset.brotli : coding === 'gzip' ? asset.gzip : asset.plain;
+  const bytes = coding === 'br' ? asset.brotli() : coding === 'gzip' ? asset.gzip() : asset.plain;
   return c.body(new Uint8Array(bytes), 200, {
     'content-type': asset.type,
     'cache-control': forEver,

@@ -1,13 +1,14 @@
-/** The built scripts, styles and mark of the page, read and compressed once at start and served from memory. */
+/** The built scripts, styles and mark of the page, read once at start, compressed when first asked for, and served from memory. */
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { extname, join } from 'node:path';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
+import { lazily } from '../../core/lazily.ts';
 
 export interface Asset {
   readonly type: string;
   readonly plain: Buffer;
-  readonly brotli: Buffer;
-  readonly gzip: Buffer;
+  readonly brotli: () => Buffer;
+  readonly gzip: () => Buffer;
 }
 
 export interface Assets {
@@ -45,5 +46,10 @@ export function readAssets(folder: string): Assets {
 function readAsset(path: string): Asset {
   const plain = readFileSync(path);
   const type = types[extname(path)] ?? 'application/octet-stream';
-  return { type, plain, brotli: brotliCompressSync(plain), gzip: gzipSync(plain, { level: 9 }) };
+  return {
+    type,
+    plain,
+    brotli: lazily(() => brotliCompressSync(plain)),
+    gzip: lazily(() => gzipSync(plain, { level: 9 })),
+  };
 }

@@ -6,7 +6,7 @@ import { plainText } from '../teas/plain-text.ts';
 import { readAct, readWantedLanguage, type Act } from './acts.ts';
 import { cueText, makeCues, type Cues } from './cues.ts';
 import { makeGuestReader } from './guests.ts';
-import { lazily } from './lazily.ts';
+import { lazily } from '../lazily.ts';
 import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
 import { makeMender } from './mending.ts';

@@ -6,7 +6,7 @@ import { generalSafety, makeAnswerFinder, type AnswerFinder, type StandingAnswer
 import { evidenceIn } from './evidence.ts';
 import { readingOf } from './facts.ts';
 import type { Kind, Taste } from './kind.ts';
-import { lazily } from './lazily.ts';
+import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { settleKind } from './settle-kind.ts';
