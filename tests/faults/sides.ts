@@ -1,4 +1,4 @@
-/** The sides from which people reach the whole house; each knows what it sent, and what came back. Mail becomes a third. */
+/** The sides from which people reach the whole house; each knows what it sent, and what came back. Mail is in mail-side.ts. */
 import { spawn, type ChildProcess } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
 import { fileURLToPath } from 'node:url';

@@ -4,17 +4,17 @@ import { join } from 'node:path';
 import { startService, type Service } from '../app/service.ts';
 import { comesTrue, Tally, unlike, type Fault, type Trial } from './fault.ts';
 import { booksOf, die, stop } from './echo-world.ts';
+import { mailSide } from './mail-side.ts';
 import { pageSide, telegramSide, type Side } from './sides.ts';
 
 export const wholeKills: Fault = {
   id: 'F1',
-  title: 'the whole program killed at random, Telegram and the page at once',
+  title: 'the whole program killed at random, Telegram, the page and mail at once',
   unit: 'kills',
   counts: { few: 6, usual: 300, long: 5_000 },
   seconds: 300,
-  untried: 'mail: letters go only to students and guests of lessons; a third side would join the list in sides.ts',
   async run(trial) {
-    const sides = [await telegramSide(), pageSide()];
+    const sides = [await telegramSide(), pageSide(), await mailSide(databaseIn(trial.folder))];
     try {
       return await killAgainAndAgain(sides, trial);
     } finally {
@@ -37,6 +37,8 @@ async function openAtLast(
   return open;
 }
 
+const databaseIn = (folder: string): string => join(folder, 'ninthpour.sqlite');
+
 async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, slack }: Trial) {
   const tally = new Tally();
   const live = (): Service =>
@@ -57,7 +59,7 @@ async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, 
     await die(service);
     tally.add();
   }
-  const file = join(folder, 'ninthpour.sqlite');
+  const file = databaseIn(folder);
   // Cut off twice while it was sent, an answer may have come twice: it ends with the shop, which is told.
   const givenUpOn = ({ name }: Side): number => booksOf(file, name).givenUp;
   const last = live();
