@@ -109,7 +109,7 @@ export function makeApp(parts: AppParts): App {
   const loop = makeLoop({ store, channels: names, clock, log, pump: delivering.pump, take: handling.take });
   const record = makeRecord({
     store,
-    take: handling.take,
+    handling,
     troubled: (error) => log.error('handling was put off', errorFields(error)),
   });
   const tidying = makeTidying({ store, clock, log, keepDays, forgetDays });

@@ -1,17 +1,24 @@
-/** Handles what waits: one event of a person after another, different people side by side, each event one commit. */
+/** Handles what arrives and what waits: one event of a person after another, different people side by side, each event one commit. */
 import type { Clock } from '../clock.ts';
 import type { Instant } from '../core/units.ts';
 import { makeInTurn, type InTurn } from '../in-turn.ts';
-import type { ChannelName } from '../messages.ts';
-import type { Change, Commit, PersonId, Store, Turn } from '../store/contract.ts';
+import type { ChannelName, Incoming } from '../messages.ts';
+import type { Change, Commit, PersonId, Recorded, Store, Turn } from '../store/contract.ts';
 import { answer, eventRef, failure, type Step } from './answer.ts';
 import type { Means } from './house-facts.ts';
 
 export interface Handling {
-  /** Handles all that waits of this person; resolves when nothing is left. */
-  readonly take: (person: PersonId) => Promise<void>;
+  /** Keeps what arrived and, unless the last process died or this person is being handled, handles it with that. */
+  readonly receive: (incoming: Incoming) => Promise<Received>;
+  /** Handles all that waits of this person, the first of which may have failed before; resolves when nothing is left. */
+  readonly take: (person: PersonId, stumbles?: number) => Promise<void>;
   /** Resolves when nobody is being handled. */
   idle(): Promise<void>;
+}
+
+export interface Received extends Recorded {
+  /** How often the step has failed. */
+  readonly stumbles: number;
 }
 
 export interface HandlingParts {
@@ -39,34 +46,57 @@ const mostMoves = 20;
 export function makeHandling(house: HandlingParts): Handling {
   const parts: Parts = { ...house, suspects: makeInTurn(house.warm) };
   const underWay = new Map<PersonId, Promise<void>>();
+  const receiving = new Set<Promise<unknown>>();
   const askedAgain = new Set<PersonId>();
 
-  const drain = async (person: PersonId): Promise<void> => {
+  const drain = async (person: PersonId, stumbles: number): Promise<void> => {
     try {
-      do {
-        askedAgain.delete(person);
-        await handleAll(parts, person);
-      } while (askedAgain.has(person));
+      await handleAll(parts, person, stumbles);
+      while (askedAgain.delete(person)) await handleAll(parts, person, 0);
     } finally {
       underWay.delete(person);
       askedAgain.delete(person);
     }
   };
   return {
-    take(person) {
+    receive(incoming) {
+      const run = receive(parts, incoming, (person) => underWay.has(person));
+      receiving.add(run);
+      return run.finally(() => receiving.delete(run));
+    },
+    take(person, stumbles = 0) {
       const running = underWay.get(person);
       if (running) {
         askedAgain.add(person);
         return running;
       }
-      const run = drain(person);
+      const run = drain(person, stumbles);
       underWay.set(person, run);
       return run;
     },
     async idle() {
-      while (underWay.size > 0) await Promise.allSettled(underWay.values());
+      while (underWay.size + receiving.size > 0) await Promise.allSettled([...underWay.values(), ...receiving]);
     },
   };
+}
+
+async function receive(parts: Parts, incoming: Incoming, isUnderWay: (person: PersonId) => boolean): Promise<Received> {
+  const { store, clock } = parts;
+  if (store.isWary) return { ...(await store.record(incoming)), stumbles: 0 };
+  const now = clock.now();
+  let stumbles = 0;
+  const decideOnce = (turn: Turn): Commit | null => {
+    if (stumbles > 0 || isUnderWay(turn.person)) return null;
+    const commit = decideAt(parts, turn, { now, stumbles });
+    if (!commit) stumbles += 1;
+    return commit;
+  };
+  const recording = store.record(incoming, { now, decide: decideOnce });
+  // What may go at once is taken for sending in the same transaction; when it comes to nothing, nothing is found.
+  parts.owed(now);
+  const recorded = await recording;
+  if (recorded.handled) for (const due of duesOf(recorded.handled)) if (due > now) parts.owed(due);
+  return { ...recorded, stumbles };
 }
 
 interface Parts extends HandlingParts {
@@ -78,10 +108,10 @@ interface Parts extends HandlingParts {
   readonly suspects: InTurn;
 }
 
-async function handleAll(parts: Parts, person: PersonId): Promise<void> {
+async function handleAll(parts: Parts, person: PersonId, stumbledBefore: number): Promise<void> {
   const { store, clock, suspects } = parts;
   let moves = 0;
-  let stumbles = 0;
+  let stumbles = stumbledBefore;
   for (;;) {
     const turn = await store.load(person, clock.now());
     if (!turn) return;
@@ -107,12 +137,20 @@ async function handleOne(parts: HandlingParts, turn: Turn, stumbles: number): Pr
 
 /** Null when the step failed and is to be tried again. */
 async function decide(parts: HandlingParts, turn: Turn, stumbles: number): Promise<Commit | null> {
-  const { store, step, clock, means, deliveryMs, stumbled } = parts;
-  if (stumbles >= mostStumbles || turn.tries >= mostDeaths) return failure(turn, clock.now());
+  const now = parts.clock.now();
+  if (stumbles >= mostStumbles || turn.tries >= mostDeaths) return failure(turn, now);
   // What may have taken the process down before is counted before it is begun.
-  if (turn.tries > 0 && stumbles === 0) await store.tried(turn.person, eventRef(turn));
+  if (turn.tries > 0 && stumbles === 0) await parts.store.tried(turn.person, eventRef(turn));
+  return decideAt(parts, turn, { now: parts.clock.now(), stumbles });
+}
+
+function decideAt(
+  { step, means, deliveryMs, stumbled }: HandlingParts,
+  turn: Turn,
+  { now, stumbles }: { readonly now: Instant; readonly stumbles: number },
+): Commit | null {
   try {
-    return answer(step, turn, { now: clock.now(), deliveryMs: deliveryMs(turn.address.channel), means });
+    return answer(step, turn, { now, deliveryMs: deliveryMs(turn.address.channel), means });
   } catch (error) {
     stumbled(error, stumbles + 1);
     return null;

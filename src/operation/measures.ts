@@ -36,9 +36,10 @@ export function makeMeasures(databaseFile: string, startedAt: Instant): Measures
   return {
     counted: (store) => ({
       ...store,
-      async record(one) {
-        const recorded = await store.record(one);
+      async record(one, atOnce) {
+        const recorded = await store.record(one, atOnce);
         incoming.add({ channel: one.channel, outcome: recorded.outcome });
+        if (recorded.handled) turns.add({ outcome: recorded.handled.outcome });
         return recorded;
       },
       async commit(commit) {

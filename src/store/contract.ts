@@ -19,9 +19,12 @@ export interface Address {
 export interface Store extends Lessons, Mornings, Idle {
   /**
    * Keeps what arrived, once, and the person it came from. A repeat changes nothing. Resolved means that it outlives the
-   * process; only once `synced` resolves may anyone be told that it is kept.
+   * process; only once `synced` resolves may anyone be told that it is kept. With `atOnce` it is also handled in the same
+   * transaction, if it is what is next of this person, and is then on the disk.
    */
-  record(incoming: Incoming): Promise<Recorded>;
+  record(incoming: Incoming, atOnce?: AtOnce): Promise<Recorded>;
+  /** The last process over this file did not close it: what arrives is better kept before it is handled. */
+  readonly isWary: boolean;
   /** Resolves when all that was written before is on the disk: shares the sync of what is written meanwhile. */
   synced(): Promise<void>;
   /**
@@ -72,6 +75,15 @@ export interface Store extends Lessons, Mornings, Idle {
 export interface Recorded {
   readonly outcome: 'new' | 'seen';
   readonly person: PersonId | null;
+  /** Null when it waits to be handled, or was seen before. */
+  readonly handled: Commit | null;
+}
+
+/** How what arrives is handled while it is kept. */
+export interface AtOnce {
+  readonly now: Instant;
+  /** Null leaves it waiting. May be asked again for the same, when the transaction could not be held. */
+  readonly decide: (turn: Turn) => Commit | null;
 }
 
 export interface Recovered {

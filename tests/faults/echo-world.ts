@@ -1,4 +1,5 @@
 /** All that the other side of the echo house saw, over all lives of the house. */
+import { copyFileSync, existsSync } from 'node:fs';
 import { createInterface } from 'node:readline';
 import { setTimeout as pause } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
@@ -41,6 +42,7 @@ export class EchoWorld {
   readonly said = new Map<string, Said>();
   memory: Memory | null = null;
   private next = 0;
+  private lives = 0;
 
   constructor(file: string, channel: ChannelName, chats: number) {
     this.file = file;
@@ -76,6 +78,8 @@ export class EchoWorld {
 
   /** `watched`: may be told to die at a statement. */
   live({ watched = false, node = [] as readonly string[] } = {}): Service {
+    // Every second life follows a command that used the file and closed it: then what comes is handled as it is kept.
+    if (this.lives++ % 2 === 1) closeProperly(this.file);
     const service = startService({
       script,
       node: [...node, ...(watched ? ['--import', watch] : [])],
@@ -125,6 +129,18 @@ export class EchoWorld {
     const answered = new Set(Array.from({ length: this.chats }, (_, c) => this.answersOf(`c${c}`)).flat());
     return [...this.kept].filter((updateId) => !answered.has(Number(updateId.slice(1))));
   }
+}
+
+/** As any command between two lives does. */
+export function closeProperly(file: string): void {
+  if (existsSync(file)) openDatabase(file).close();
+}
+
+/** A new file, as it is left by a process that died. */
+export function leaveOpen(file: string): void {
+  const db = openDatabase(`${file}.open`);
+  for (const part of ['', '-wal']) copyFileSync(`${file}.open${part}`, `${file}${part}`);
+  db.close();
 }
 
 const byNumber = (a: number, b: number): number => a - b;

@@ -1,7 +1,7 @@
 /** F2: the process ends exactly at a named point, and each point has its number of copies. */
 import { join } from 'node:path';
 import { comesTrue, sideBySide, Tally, unlike, type Fault, type Trial } from './fault.ts';
-import { booksOf, die, EchoWorld, tell } from './echo-world.ts';
+import { booksOf, die, EchoWorld, leaveOpen, tell } from './echo-world.ts';
 
 interface Point {
   readonly name: string;
@@ -57,8 +57,10 @@ export const killPoints: Fault = {
     const from = trial.dice.below(points.length);
     await sideBySide(trial.count, 8, async (n) => {
       const point = points[(n + from) % points.length]!;
-      const wrong = await dieOnce(point, n, trial);
-      tally.add(wrong.length > 0 && `${point.name}: ${wrong.join('; ')}`);
+      // After a death what arrives is kept first, and handled then; else both in one transaction.
+      const isWary = (n + Math.floor(n / points.length)) % 2 === 1;
+      const wrong = await dieOnce(point, { n, isWary }, trial);
+      tally.add(wrong.length > 0 && `${point.name}${isWary ? ', wary' : ''}: ${wrong.join('; ')}`);
       perPoint[point.name] = (perPoint[point.name] ?? 0) + 1;
     });
     return tally.found({ points: Object.keys(perPoint).length });
@@ -68,10 +70,11 @@ export const killPoints: Fault = {
 /** A message, a death at the point, a life after it. */
 async function dieOnce(
   { dieAt, copies, timer }: Point,
-  n: number,
+  { n, isWary }: { readonly n: number; readonly isWary: boolean },
   { folder, slack }: Trial,
 ): Promise<readonly string[]> {
   const world = new EchoWorld(join(folder, `${n}.sqlite`), 'telegram', 1);
+  if (isWary) leaveOpen(world.file);
   const first = world.live({ watched: true });
   await first.ready;
   tell(first, JSON.stringify({ dieAt }));

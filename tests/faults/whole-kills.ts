@@ -3,7 +3,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { join } from 'node:path';
 import { startService, type Service } from '../app/service.ts';
 import { comesTrue, Tally, unlike, type Fault, type Trial } from './fault.ts';
-import { booksOf, die, stop } from './echo-world.ts';
+import { booksOf, closeProperly, die, stop } from './echo-world.ts';
 import { mailSide } from './mail-side.ts';
 import { pageSide, telegramSide, type Side } from './sides.ts';
 
@@ -47,6 +47,8 @@ async function killAgainAndAgain(sides: readonly Side[], { count, dice, folder, 
     });
   const everywhere = (work: (side: Side) => Promise<void>): Promise<unknown> => Promise.all(sides.map(work));
   for (let i = 0; i < count; i++) {
+    // Half the lives follow a command that closed the file: then what comes is handled as it is kept.
+    if (i % 2 === 1) closeProperly(databaseIn(folder));
     const service = live();
     // Every fourth dies while it is still getting up: the second death of a double.
     if (i % 4 === 3) await pause(dice.below(500));

@@ -1,6 +1,6 @@
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import Database from 'better-sqlite3';
 import { afterAll, describe, expect, test } from 'vitest';
@@ -9,6 +9,7 @@ import { assertPragmas, explained, openDatabase } from '../../src/store/sqlite/d
 import { migrate, migrationsFolder } from '../../src/store/sqlite/migrate.ts';
 import { makeSqliteStore, openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { storeContract } from './contract.ts';
+import { atOnceContract } from './at-once-contract.ts';
 import { bookingContract } from './booking-contract.ts';
 import { deskContract } from './desk-contract.ts';
 import { lessonContract } from './lesson-contract.ts';
@@ -21,10 +22,17 @@ let made = 0;
 const fresh = (): string => join(folder, `${(made += 1)}`, 'shop.sqlite');
 
 storeContract('SQLite', async () => openSqliteStore(fresh()));
+atOnceContract('SQLite', async () => openSqliteStore(fresh()));
 shopContract('SQLite', async () => openSqliteStore(fresh()));
 lessonContract('SQLite', async () => openSqliteStore(fresh()));
 deskContract('SQLite', async () => openSqliteStore(fresh()));
 bookingContract('SQLite', async () => openSqliteStore(fresh()));
+
+async function waryAt(file: string): Promise<boolean> {
+  const store = openSqliteStore(file);
+  await store.close();
+  return store.isWary;
+}
 
 describe('the database file', () => {
   test('is opened with a sync at every commit, also the second time', () => {
@@ -45,6 +53,20 @@ describe('the database file', () => {
       db.close();
     },
   );
+
+  test('makes the store wary when a process that died left it open, until it is closed once', async () => {
+    const file = fresh();
+    const store = openSqliteStore(file);
+    expect(store.isWary).toBe(false);
+    await store.record(incoming('ann', 'hello'));
+    const left = fresh();
+    mkdirSync(dirname(left));
+    for (const part of ['', '-wal']) copyFileSync(`${file}${part}`, `${left}${part}`);
+    await store.close();
+    expect(await waryAt(file)).toBe(false);
+    expect(await waryAt(left)).toBe(true);
+    expect(await waryAt(left)).toBe(false);
+  });
 
   test('of a newer version is refused in a clear sentence', () => {
     const file = fresh();

@@ -68,6 +68,10 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
   }
 }
 
+export function forgetsSomeone({ changes }: Commit): boolean {
+  return changes.some((change) => change.do === 'forget');
+}
+
 /** Their seats go on to others. */
 export function forget(rows: Rows, person: PersonId, now: Instant): void {
   leaveAll(rows, person, now);

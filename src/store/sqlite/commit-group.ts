@@ -24,7 +24,8 @@ interface Outcome {
   readonly changed: boolean;
 }
 
-export function makeGroup(db: Database): (jobs: readonly Job[], how: How) => Outcome {
+/** `undone`: something read inside a transaction is not so any more. */
+export function makeGroup(db: Database, undone: () => void): (jobs: readonly Job[], how: How) => Outcome {
   const savepoint = db.transaction((work: () => unknown) => work());
   const changes = db.prepare<[], number>('SELECT total_changes()').pluck();
   const each = ({ work }: Job): Result => {
@@ -33,23 +34,32 @@ export function makeGroup(db: Database): (jobs: readonly Job[], how: How) => Out
     } catch (error) {
       // A full disk or a lost lock ends the whole transaction: then nobody in it may go on.
       if (!db.inTransaction || isBusy(error)) throw error;
+      undone();
       return { error };
     }
   };
-  const whole = db.transaction((run: () => readonly Result[], surely: boolean): Outcome => {
+  const transaction = db.transaction((run: () => readonly Result[], surely: boolean): Outcome => {
     const before = changes.get();
     const results = run();
     const changed = changes.get() !== before;
     if (surely && !changed) touch(db);
     return { results, changed: changed || surely };
   });
+  const whole = (run: () => readonly Result[], surely: boolean): Outcome => {
+    try {
+      return transaction.immediate(run, surely);
+    } catch (error) {
+      undone();
+      throw error;
+    }
+  };
   // A savepoint around each costs a fifth of it all, and is needed only when one goes wrong: then all is done again.
   const hopefully = (jobs: readonly Job[], surely: boolean): Outcome => {
     try {
-      return whole.immediate(() => jobs.map(({ work }) => ({ value: work() })), surely);
+      return whole(() => jobs.map(({ work }) => ({ value: work() })), surely);
     } catch (error) {
       if (isBusy(error)) throw error;
-      return whole.immediate(() => jobs.map(each), surely);
+      return whole(() => jobs.map(each), surely);
     }
   };
   return (jobs, { durable, surely }) =>

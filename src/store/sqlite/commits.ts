@@ -33,8 +33,9 @@ export interface Commits {
   drained(): Promise<void>;
 }
 
-export function makeCommits(db: Database): Commits {
-  const group = makeGroup(db);
+/** `undone`: what was read inside a transaction may not be so any more. */
+export function makeCommits(db: Database, undone: () => void = () => {}): Commits {
+  const group = makeGroup(db, undone);
   const queue = makeQueue();
   const asked: { readonly done: () => void; readonly failed: Job['failed'] }[] = [];
   let flushing: Promise<void> | null = null;

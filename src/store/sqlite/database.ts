@@ -1,5 +1,5 @@
 /** Opens the file, asserts what durability stands on, and says in plain words why it cannot be used. */
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import { StoreMistake } from '../contract.ts';
@@ -38,6 +38,11 @@ export function openDatabase(file: string): Database.Database {
     db?.close();
     throw explained(file, error);
   }
+}
+
+/** A log is left behind by who did not close the file; the last to close it takes it away. */
+export function wasLeftOpen(file: string): boolean {
+  return (statSync(`${file}-wal`, { throwIfNoEntry: false })?.size ?? 0) > 0;
 }
 
 /** Throws StoreMistake when a setting that durability stands on does not hold. */

@@ -21,7 +21,8 @@ interface InboxRow extends Omit<Arrived, 'what'> {
 
 export interface Inbox {
   seen(key: Buffer): { readonly person: PersonId | null } | undefined;
-  add(person: PersonId, key: Buffer, incoming: Incoming): void;
+  /** Returns its number. */
+  add(person: PersonId, key: Buffer, incoming: Incoming): number;
   oldest(person: PersonId): Arrived | undefined;
   /** What came by this channel since a message was sent, or all of it; the last few hundred, oldest first. */
   heard(person: PersonId, channel: ChannelName, after: string | null): readonly Heard[];
@@ -68,7 +69,7 @@ export function makeInbox(db: Database): Inbox {
     seen: (key) => seen.get(key),
     add: (person, updateKey, incoming) => {
       const { channel, chat, receivedAt, what } = incoming;
-      add.run({
+      const { lastInsertRowid } = add.run({
         channel,
         updateKey,
         person,
@@ -78,6 +79,7 @@ export function makeInbox(db: Database): Inbox {
         // Coming and going is kept with the handle; there is nothing to answer.
         status: what.kind === 'reach' ? 'handled' : 'waiting',
       });
+      return Number(lastInsertRowid);
     },
     oldest(person) {
       const row = oldest.get(person);

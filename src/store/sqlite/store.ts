@@ -1,17 +1,18 @@
 /** The store in one SQLite file: composes the kinds of rows into the contract's operations. */
 import type { Database } from 'better-sqlite3';
-import type { EventRef, PersonId, Recorded, Recovered, Settlement, Store } from '../contract.ts';
+import type { EventRef, PersonId, Recovered, Settlement, Store } from '../contract.ts';
 import type { Instant } from '../../core/units.ts';
-import type { ChannelName, Incoming } from '../../messages.ts';
-import { advance, forget, movedOrThrow } from './advance.ts';
+import type { ChannelName } from '../../messages.ts';
+import { advance, forget, forgetsSomeone, movedOrThrow } from './advance.ts';
+import { makeArriving } from './arriving.ts';
 import { makeBookingRows } from './booking-rows.ts';
 import { makeClaims } from './claims.ts';
 import { makeCommits } from './commits.ts';
 import { makeConversations } from './conversations.ts';
-import { openDatabase } from './database.ts';
+import { openDatabase, wasLeftOpen } from './database.ts';
 import { makeGuests } from './guests.ts';
 import { makeIdle } from './idle.ts';
-import { makeInbox, updateKey } from './inbox.ts';
+import { makeInbox } from './inbox.ts';
 import { makeLessonBoard } from './lesson-board.ts';
 import { makeLessonRows } from './lesson-rows.ts';
 import { makeLessons } from './lesson-store.ts';
@@ -32,12 +33,21 @@ import { makeWiping } from './wiping.ts';
 
 /** Throws StoreMistake, in words made to be read, when the file cannot be used. */
 export function openSqliteStore(file: string, tzVersion?: string): Store {
-  return makeSqliteStore(openDatabase(file), tzVersion);
+  const isWary = wasLeftOpen(file);
+  return makeSqliteStore(openDatabase(file), { tzVersion, isWary });
 }
 
-/** `tzVersion` is that of the rules times are worked out by: those this program runs with. */
-export function makeSqliteStore(db: Database, tzVersion = process.versions['tz'] ?? 'unknown'): Store {
-  const commits = makeCommits(db);
+interface Circumstances {
+  /** Of the rules times are worked out by; those this program runs with, unless told. */
+  readonly tzVersion?: string | undefined;
+  readonly isWary?: boolean;
+}
+
+export function makeSqliteStore(db: Database, { tzVersion = ownTz, isWary = false }: Circumstances = {}): Store {
+  const commits = makeCommits(db, () => {
+    rows.questions.lookAgain();
+    rows.news.tell();
+  });
   const { write, writeLast, note } = commits;
   const rows = makeRows(db, tzVersion);
   const turns = makeTurns(db, rows);
@@ -47,7 +57,8 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
   const idle = makeIdle(db);
 
   return {
-    record: (incoming) => note(() => record(rows, incoming)),
+    isWary,
+    record: makeArriving(rows, { ...commits, turns, wiping }),
     synced: () => commits.synced(),
     async recover(channels, harmless, now) {
       const found = await write(() => recover(rows, { channels, harmless, now }));
@@ -59,7 +70,7 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
     load: async (person, now) => turns.load(person, now),
     async commit(commit) {
       const outcome = await write(() => advance(rows, commit)).catch(movedOrThrow);
-      if (outcome === 'done' && commit.changes.some((change) => change.do === 'forget')) await wiping.soon();
+      if (outcome === 'done' && forgetsSomeone(commit)) await wiping.soon();
       return outcome;
     },
     tried: (person, event) => note(() => tried(rows, person, event)),
@@ -104,6 +115,8 @@ export function makeSqliteStore(db: Database, tzVersion = process.versions['tz']
   };
 }
 
+const ownTz = process.versions['tz'] ?? 'unknown';
+
 /** No person is ever called so. */
 const nobody: PersonId = 0;
 
@@ -116,7 +129,7 @@ function makeRows(db: Database, tzVersion: string) {
   const lessons = makeLessonRows(db, news);
   const bookings = makeBookingRows(db, news);
   return {
-    people: makePeople(db),
+    people: makePeople(db, news),
     inbox: makeInbox(db),
     conversations: makeConversations(db),
     wakes: makeWakes(db),
@@ -135,17 +148,6 @@ function makeRows(db: Database, tzVersion: string) {
     news,
     tzVersion,
   };
-}
-
-function record({ inbox, people, outbox }: Rows, incoming: Incoming): Recorded {
-  const key = updateKey(incoming);
-  const seen = inbox.seen(key);
-  if (seen) return { outcome: 'seen', person: seen.person };
-  const { person, moved } = people.meet(incoming);
-  inbox.add(person, key, incoming);
-  if (moved === 'gone') outbox.hold(incoming);
-  if (moved === 'back') outbox.release(incoming, incoming.receivedAt);
-  return { outcome: 'new', person };
 }
 
 interface Recovery {

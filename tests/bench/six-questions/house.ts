@@ -55,10 +55,15 @@ export const openHouse: OpenTalk = async (folder) => {
   };
 };
 
-/** Tells of every commit of a chat. */
+/** Tells of everything that is handled of a chat. */
 function telling(store: Store, done: (chat: string) => void): Store {
   return {
     ...store,
+    async record(incoming, atOnce) {
+      const recorded = await store.record(incoming, atOnce);
+      if (recorded.handled) done(incoming.chat);
+      return recorded;
+    },
     async commit(commit) {
       const outcome = await store.commit(commit);
       if (outcome === 'done') done(commit.address.chat);

@@ -12,7 +12,8 @@ for (const step of module.steps) {
   const runs = [];
   while (runs.length < times) {
     const batch = Math.min(atOnce, times - runs.length);
-    runs.push(...(await Promise.all(Array.from({ length: batch }, () => module.killAt(step, patienceMs)))));
+    const killed = Array.from({ length: batch }, (_, n) => module.killAt(step, patienceMs, runs.length + n));
+    runs.push(...(await Promise.all(killed)));
   }
   const sum = (of) => runs.reduce((total, run) => total + run[of], 0);
   const wrong = [...new Set(runs.flatMap((run) => run.wrong))];

@@ -7,7 +7,7 @@ it('killed between two steps, loses nothing and says nothing a third time', { ti
   const { seed, below } = dice();
   const from = below(steps.length);
   const chosen = [0, 8, 16].map((further) => steps[(from + further) % steps.length]!);
-  const killed = await Promise.all(chosen.map((step) => killAt(step, 200_000)));
+  const killed = await Promise.all(chosen.map((step, n) => killAt(step, 200_000, n)));
   expect(
     killed.filter(({ wrong }) => wrong.length > 0),
     `seed ${seed}`,

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { startService, type Service } from '../../app/service.ts';
-import { booksOf } from '../../faults/echo-world.ts';
+import { booksOf, leaveOpen } from '../../faults/echo-world.ts';
 import { startStandIn, type StandIn } from './bot-api/server.ts';
 
 type DieAt =
@@ -75,13 +75,14 @@ const watch = fileURLToPath(new URL('../../faults/watch.mjs', import.meta.url));
 /** A copy too many would be on its way. */
 const afterlifeMs = 300;
 
-/** One death at this step, and a life after it. */
-export async function killAt({ name, dieAt, does, copies }: Step, patienceMs: number): Promise<Killed> {
+/** One death at this step, and a life after it. Every other time it was no first death: then what arrives is kept before it is handled. */
+export async function killAt({ name, dieAt, does, copies }: Step, patienceMs: number, nth: number): Promise<Killed> {
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-steps-'));
   const file = join(folder, 'shop.sqlite');
   const server = await startStandIn();
   const live = (node: readonly string[]): Service =>
     startService({ script, node, args: [file, server.token, server.root] });
+  if (nth % 2 === 1) leaveOpen(file);
   const first = live(['--import', watch]);
   await first.ready;
   const before = await prepare(server, does, patienceMs);
