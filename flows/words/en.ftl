@@ -1082,42 +1082,60 @@ desk-told-person = { $n }. { $name }, { $seats ->
     [offered] , a seat is kept for them
    *[booked] { "" }
  }
+desk-told-person-untold = { desk-told-person } – no way to remind them
 desk-tick = Tap a number when they are here. Whoever is here already has another button: stayed away after all.
 desk-told-ticked = { $n }. { $name } – { $mark ->
     [here] is here.
     [away] stayed away.
    *[back] taken back.
 }
-desk-ask-guest = Write name, mail address and seats in one line, such as: Mei Lin, mei@example.org, 2
+desk-ask-guest = Write name, mail address and seats in one line, such as: Mei Lin, mei@example.org, 2. Without an address the name is enough.
+desk-ask-guest-name = Write name and seats in one line, such as: Mei Lin, 2. Letters cannot be sent yet, so you would tell them of changes yourself.
+desk-told-no-phone = Telephone numbers are not kept here; please keep it yourself.
+desk-told-guest-untold = { $name } gets { $count ->
+    [1] one seat
+   *[other] { $count } seats
+ } in “{ $title }”, { WHEN($starts) }. Without an address there is no way to remind them or to tell them of a change; that would be for you to do. Shall I write them down?
 desk-told-guest-seated = { $name } gets { $count ->
     [1] one seat
    *[other] { $count } seats
  } in “{ $title }”, { WHEN($starts) }, and a letter to { $mail }. Shall I write them down?
 desk-told-guest-waiting = “{ $title }” does not have that many seats free. { $name } would go on the waiting list, with a letter to { $mail }. Shall I write them down?
 desk-guest-down = Written down; the letter is on its way.
+desk-guest-down-untold = Written down. In the list it says that there is no way to remind them.
 desk-ask-move = To when? A day keeps the hour, an hour keeps the day.
-desk-told-move = “{ $title }” moves from { WHEN($was) } to { WHEN($starts) }. { $count ->
-    [0] Nobody has booked.
-    [1] One booking will be told.
-   *[other] { $count } bookings will be told.
- } Shall I move it?
+desk-told-move = “{ $title }” moves from { WHEN($was) } to { WHEN($starts) }. { desk-told-reach } Shall I move it?
+desk-told-reach = { $reached ->
+    [0] { $unreached ->
+        [0] Nobody has booked.
+        [1] There is one booking, with no way to tell them from here: please do it yourself.
+       *[other] There are { $unreached } bookings, with no way to tell them from here: please do it yourself.
+     }
+    [1] One booking will be told.{ desk-told-unreached }
+   *[other] { $reached } bookings will be told.{ desk-told-unreached }
+ }
+desk-told-unreached = { $unreached ->
+    [0] { "" }
+    [1] {" "}One more has no way to be told from here: please tell them yourself.
+   *[other] {" "}{ $unreached } more have no way to be told from here: please tell them yourself.
+ }
 desk-moved = Moved, and everybody who booked is being told.
+desk-moved-some = Moved. Whom no message reaches is listed under “What could not be delivered”; please tell them yourself.
 desk-ask-reason = Why? What you write goes to everybody who booked, word for word.
-desk-told-cancel = “{ $title }”, { WHEN($starts) }, will not take place. { $count ->
-    [0] Nobody has booked.
-    [1] One booking will be told.
-   *[other] { $count } bookings will be told.
- } Shall I cancel it?
+desk-told-cancel = “{ $title }”, { WHEN($starts) }, will not take place. { desk-told-reach } Shall I cancel it?
 desk-cancelled = Cancelled, and everybody who booked is being told.
+desk-cancelled-some = Cancelled. Whom no message reaches is listed under “What could not be delivered”; please tell them yourself.
 desk-ask-alter = What shall be different?
 desk-altered = Changed. Those who booked are told if it concerns them.
 desk-ask-repeat = How often?
 desk-ask-write = What shall I tell them? It goes out word for word.
-desk-write-sure = “{ $text }” goes to { $count ->
+desk-write-sure = “{ $text }” goes to { $reached ->
+    [0] nobody from here
     [1] one booking
-   *[other] { $count } bookings
- }. Shall I send it?
+   *[other] { $reached } bookings
+ }.{ desk-told-unreached } Shall I send it?
 desk-written = It is on its way.
+desk-written-some = It goes to whom it reaches. The others are listed under “What could not be delivered”; please tell them yourself.
 desk-nothing-today = No lesson today.
 desk-told-day = Today: “{ $title }”, { WHEN($starts) } – { desk-told-taken }
 desk-told-morning = Good morning. This is today.
@@ -1138,16 +1156,22 @@ desk-told-undelivered = { $name }, { WHEN($at) } – { $why ->
     [too-late] it would have come too late
    *[other] the channel would not take it
  }
+desk-told-undelivered-about = { desk-told-undelivered } ({ $about })
 desk-seen = Put aside.
 desk-code = This code makes one colleague a shopkeeper, once, within ten minutes. They write it here in their own chat:
     { $code }
 desk-code-told = A code was given out. A new one makes the old one worthless.
 lesson-told-written-down = The shop has put you down: { lesson-told-head }. { lesson-told-your-seats } { lesson-told-to-bring }
 lesson-told-written-down-waiting = The shop has put you on the waiting list: { lesson-told-head }. You get a letter when there is room.
-mistake-lesson-no-mail = Letters cannot be sent yet: whoever runs the house has to name a mail server.
-mistake-lesson-guest-no-address = I find no mail address in that line.
+mistake-lesson-no-mail = Letters cannot be sent yet: whoever runs the house has to name a mail server. Until then, write the name without an address.
+mistake-lesson-guest-mail = “{ $words }” is no mail address. For someone without one the name is enough.
 mistake-lesson-guest-no-name = I find no name in that line.
 mistake-lesson-guest-name-long = A name has at most { $most } characters.
+mistake-lesson-guest-waits-untold = { $free ->
+    [0] There is no seat left
+    [one] There is only one seat left
+   *[other] There are only { $free } seats left
+ }; for the waiting list an address is needed, since who waits is told of a free seat by mail.
 mistake-lesson-words-too-long = Please say it in at most { $most } characters.
 mistake-lesson-not-said = I did not understand that here. Name a day and an hour to plan a lesson, or choose below.
 mistake-lesson-repeats-already = This lesson is one of a series already.

@@ -1010,34 +1010,50 @@ desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
     [offered] ，座位给他留着
    *[booked] { "" }
  }
+desk-told-person-untold = { desk-told-person }（没办法提醒）
 desk-tick = 人到了就点号码。已经到的，按钮会换成“没来”，可以更正。
 desk-told-ticked = { $n }. { $name }：{ $mark ->
     [here] 到了。
     [away] 没来。
    *[back] 已收回。
 }
-desk-ask-guest = 把姓名、邮箱和座位写在一行，比如：林美，mei@example.org，2
+desk-ask-guest = 把姓名、邮箱和座位写在一行，比如：林美，mei@example.org，2。没有邮箱的，写名字就行。
+desk-ask-guest-name = 把姓名和座位写在一行，比如：林美，2。这里还不能发邮件，有变动请您自己告诉对方。
+desk-told-no-phone = 这里不记电话号码，请您自己留着。
+desk-told-guest-untold = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位。没有邮箱，就没办法提醒，课有变动也通知不到，要请您自己说。要记下来吗？
 desk-told-guest-seated = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位，并会发邮件到 { $mail }。要记下来吗？
 desk-told-guest-waiting = “{ $title }”没有那么多空位。{ $name }会排候补，并发邮件到 { $mail }。要记下来吗？
 desk-guest-down = 记下来了，邮件在路上。
+desk-guest-down-untold = 记下来了。名单上会注明这位没办法提醒。
 desk-ask-move = 改到什么时候？只说日子，时间不变；只说几点，日子不变。
-desk-told-move = “{ $title }”从 { WHEN($was) } 改到 { WHEN($starts) }。{ $count ->
-    [0] 还没有人预订。
-   *[other] 会通知 { $count } 个预订。
- }要改吗？
+desk-told-move = “{ $title }”从 { WHEN($was) } 改到 { WHEN($starts) }。{ desk-told-reach }要改吗？
+desk-told-reach = { $reached ->
+    [0] { $unreached ->
+        [0] 还没有人预订。
+       *[other] 有 { $unreached } 个预订，这里都通知不到，请您自己告诉他们。
+     }
+   *[other] 会通知 { $reached } 个预订。{ desk-told-unreached }
+ }
+desk-told-unreached = { $unreached ->
+    [0] { "" }
+   *[other] 另有 { $unreached } 个这里通知不到，请您自己告诉他们。
+ }
 desk-moved = 改好了，正在通知预订的人。
+desk-moved-some = 改好了。通知不到的人列在“没送到的消息”里，请您自己告诉他们。
 desk-ask-reason = 为什么？您写的话会一字不改地传给所有预订的人。
-desk-told-cancel = “{ $title }”{ WHEN($starts) } 就不上了。{ $count ->
-    [0] 还没有人预订。
-   *[other] 会通知 { $count } 个预订。
- }要取消吗？
+desk-told-cancel = “{ $title }”{ WHEN($starts) } 就不上了。{ desk-told-reach }要取消吗？
 desk-cancelled = 取消了，正在通知预订的人。
+desk-cancelled-some = 取消了。通知不到的人列在“没送到的消息”里，请您自己告诉他们。
 desk-ask-alter = 要改哪一项？
 desk-altered = 改好了。跟预订的人有关的，会通知他们。
 desk-ask-repeat = 多久一次？
 desk-ask-write = 要告诉他们什么？会一字不改地发出。
-desk-write-sure = “{ $text }”会发给 { $count } 个预订。要发出吗？
+desk-write-sure = { $reached ->
+    [0] “{ $text }”从这里谁也发不到。
+   *[other] “{ $text }”会发给 { $reached } 个预订。
+ }{ desk-told-unreached }要发出吗？
 desk-written = 在路上了。
+desk-written-some = 发得到的，已经在路上了。其他人列在“没送到的消息”里，请您自己告诉他们。
 desk-nothing-today = 今天没有课。
 desk-told-day = 今天：“{ $title }”{ WHEN($starts) }，{ desk-told-taken }
 desk-told-morning = 早上好。今天的安排：
@@ -1055,16 +1071,21 @@ desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
     [too-late] 送到也太晚了
    *[other] 对方的渠道不收
  }
+desk-told-undelivered-about = { desk-told-undelivered }（{ $about }）
 desk-seen = 收起来了。
 desk-code = 这组代码能让一位同事成为店主，只能用一次，十分钟内有效。请对方在自己的聊天里写：
     { $code }
 desk-code-told = 代码已经给了。再要一组，旧的就作废。
 lesson-told-written-down = 店里已为您留位：{ lesson-told-head }。{ lesson-told-your-seats }{ lesson-told-to-bring }
 lesson-told-written-down-waiting = 店里已把您排进候补：{ lesson-told-head }。有空位时会发邮件给您。
-mistake-lesson-no-mail = 还不能发邮件：请管理这里的人先设置邮件服务器。
-mistake-lesson-guest-no-address = 这一行里找不到邮箱地址。
+mistake-lesson-no-mail = 还不能发邮件：请管理这里的人先设置邮件服务器。在那之前，请只写名字，不写地址。
+mistake-lesson-guest-mail = “{ $words }”不是邮箱地址。没有地址的，写名字就行。
 mistake-lesson-guest-no-name = 这一行里找不到名字。
 mistake-lesson-guest-name-long = 名字最多 { $most } 个字。
+mistake-lesson-guest-waits-untold = { $free ->
+    [0] 已经没有座位了
+   *[other] 只剩 { $free } 个座位
+ }；候补要有邮箱，有空位才通知得到。
 mistake-lesson-words-too-long = 请在 { $most } 个字以内说完。
 mistake-lesson-not-said = 这里没听懂。要排课请说日子和时间，或从下面选。
 mistake-lesson-repeats-already = 这节课已经是定期课程了。

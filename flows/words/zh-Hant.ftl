@@ -1010,34 +1010,50 @@ desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
     [offered] ，座位為他留著
    *[booked] { "" }
  }
+desk-told-person-untold = { desk-told-person }（沒辦法提醒）
 desk-tick = 人到了就按號碼。已經到的，按鈕會換成「沒來」，可以更正。
 desk-told-ticked = { $n }. { $name }：{ $mark ->
     [here] 到了。
     [away] 沒來。
    *[back] 已收回。
 }
-desk-ask-guest = 把姓名、電子郵件和座位寫在一行，例如：林美，mei@example.org，2
+desk-ask-guest = 把姓名、電子郵件和座位寫在一行，例如：林美，mei@example.org，2。沒有郵件地址的，寫名字就行。
+desk-ask-guest-name = 把姓名和座位寫在一行，例如：林美，2。這裡還不能寄信，有變動請您自己告訴對方。
+desk-told-no-phone = 這裡不記電話號碼，請您自己留著。
+desk-told-guest-untold = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位。沒有郵件地址，就沒辦法提醒，課有變動也通知不到，要請您自己說。要記下來嗎？
 desk-told-guest-seated = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位，並會寄信到 { $mail }。要記下來嗎？
 desk-told-guest-waiting = 「{ $title }」沒有那麼多空位。{ $name }會排候補，並寄信到 { $mail }。要記下來嗎？
 desk-guest-down = 記下來了，信在路上。
+desk-guest-down-untold = 記下來了。名單上會註明這位沒辦法提醒。
 desk-ask-move = 改到什麼時候？只說日子，時間不變；只說幾點，日子不變。
-desk-told-move = 「{ $title }」從 { WHEN($was) } 改到 { WHEN($starts) }。{ $count ->
-    [0] 還沒有人訂位。
-   *[other] 會通知 { $count } 筆訂位。
- }要改嗎？
+desk-told-move = 「{ $title }」從 { WHEN($was) } 改到 { WHEN($starts) }。{ desk-told-reach }要改嗎？
+desk-told-reach = { $reached ->
+    [0] { $unreached ->
+        [0] 還沒有人訂位。
+       *[other] 有 { $unreached } 筆訂位，這裡都通知不到，請您自己告訴他們。
+     }
+   *[other] 會通知 { $reached } 筆訂位。{ desk-told-unreached }
+ }
+desk-told-unreached = { $unreached ->
+    [0] { "" }
+   *[other] 另有 { $unreached } 筆這裡通知不到，請您自己告訴他們。
+ }
 desk-moved = 改好了，正在通知訂位的人。
+desk-moved-some = 改好了。通知不到的人列在「沒送到的訊息」裡，請您自己告訴他們。
 desk-ask-reason = 為什麼？您寫的話會一字不改地傳給所有訂位的人。
-desk-told-cancel = 「{ $title }」{ WHEN($starts) } 就不上了。{ $count ->
-    [0] 還沒有人訂位。
-   *[other] 會通知 { $count } 筆訂位。
- }要取消嗎？
+desk-told-cancel = 「{ $title }」{ WHEN($starts) } 就不上了。{ desk-told-reach }要取消嗎？
 desk-cancelled = 取消了，正在通知訂位的人。
+desk-cancelled-some = 取消了。通知不到的人列在「沒送到的訊息」裡，請您自己告訴他們。
 desk-ask-alter = 要改哪一項？
 desk-altered = 改好了。跟訂位的人有關的，會通知他們。
 desk-ask-repeat = 多久一次？
 desk-ask-write = 要告訴他們什麼？會一字不改地送出。
-desk-write-sure = 「{ $text }」會送給 { $count } 筆訂位。要送出嗎？
+desk-write-sure = { $reached ->
+    [0] 「{ $text }」從這裡誰也送不到。
+   *[other] 「{ $text }」會送給 { $reached } 筆訂位。
+ }{ desk-told-unreached }要送出嗎？
 desk-written = 在路上了。
+desk-written-some = 送得到的，已經在路上了。其他人列在「沒送到的訊息」裡，請您自己告訴他們。
 desk-nothing-today = 今天沒有課。
 desk-told-day = 今天：「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
 desk-told-morning = 早安。今天的安排：
@@ -1055,16 +1071,21 @@ desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
     [too-late] 送到也太晚了
    *[other] 對方的管道不收
  }
+desk-told-undelivered-about = { desk-told-undelivered }（{ $about }）
 desk-seen = 收起來了。
 desk-code = 這組代碼能讓一位同事成為店主，只能用一次，十分鐘內有效。請對方在自己的聊天裡寫：
     { $code }
 desk-code-told = 代碼已經給了。再要一組，舊的就作廢。
 lesson-told-written-down = 店家已為您留位：{ lesson-told-head }。{ lesson-told-your-seats }{ lesson-told-to-bring }
 lesson-told-written-down-waiting = 店家已把您排進候補：{ lesson-told-head }。有空位時會寄信給您。
-mistake-lesson-no-mail = 還不能寄信：請管理這裡的人先設定郵件伺服器。
-mistake-lesson-guest-no-address = 這一行裡找不到電子郵件地址。
+mistake-lesson-no-mail = 還不能寄信：請管理這裡的人先設定郵件伺服器。在那之前，請只寫名字，不寫地址。
+mistake-lesson-guest-mail = 「{ $words }」不是電子郵件地址。沒有地址的，寫名字就行。
 mistake-lesson-guest-no-name = 這一行裡找不到名字。
 mistake-lesson-guest-name-long = 名字最多 { $most } 個字。
+mistake-lesson-guest-waits-untold = { $free ->
+    [0] 已經沒有座位了
+   *[other] 只剩 { $free } 個座位
+ }；候補要有郵件地址，有空位才通知得到。
 mistake-lesson-words-too-long = 請在 { $most } 個字以內說完。
 mistake-lesson-not-said = 這裡沒聽懂。要排課請說日子和時間，或從下面選。
 mistake-lesson-repeats-already = 這堂課已經是定期課程了。

@@ -3,7 +3,7 @@ import type { Facts } from '../core/flow/flow.ts';
 import type { Language } from '../core/units.ts';
 import type { Turn } from '../store/contract.ts';
 import { countedThings, type DeskChange } from '../store/desk-contract.ts';
-import { bookingId, numberOf, oneOf, textOf, whenDone } from './task-values.ts';
+import { bookingId, numberOf, oneOf, optionalText, textOf, whenDone } from './task-values.ts';
 
 /** How long a one-time code is worth something. */
 export const codeMinutes = 10;
@@ -28,7 +28,7 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn, language: L
     seats: numberOf(values, 'seats'),
     to: oneOf(values, 'to', ['seated', 'waiting']),
     name: textOf(values, 'name'),
-    mail: textOf(values, 'mail'),
+    mail: optionalText(values, 'mail'),
     // Nobody asked the guest: most likely they speak as the shopkeeper does.
     language,
     at: whenDone(turn),

@@ -35,12 +35,12 @@ export function houseFacts({ desk, address, lessons, event }: Known, { mail, fre
     everything: everythingKept,
     lessons: lessons.upcoming as unknown as Json,
     bookings: lessons.own as unknown as Json,
-    doors: lessons.doors.map(namedDoor) as unknown as Json,
+    doors: lessons.doors.map((door) => namedDoor(door, mail)) as unknown as Json,
     tzVersion: lessons.tzVersion,
     mail,
     freshCode: keeper ? freshCode() : null,
     tallies: desk.tallies.map((tally) => ({ ...tally })),
-    undelivered: desk.undelivered.map(({ id, person, why, at }) => ({ id, why, at, name: nameQuote(person) })),
+    undelivered: desk.undelivered.map(({ person, ...one }) => ({ ...one, name: nameQuote(person) })),
     // A booking is known by the number of the message it was made with.
     event: event.kind === 'wake' ? null : String(event.seq),
   };

@@ -1,5 +1,5 @@
 /** What stands between customers and the shop: questions and their answers, and the shopkeeper's own side of the house. */
-import type { Instant, Language } from '../core/units.ts';
+import type { Instant, Json, Language } from '../core/units.ts';
 import type { PersonId } from './contract.ts';
 
 /** A question's number: that of the incoming it came with. */
@@ -61,6 +61,8 @@ export interface Undelivered {
   readonly id: number;
   readonly person: PersonId;
   readonly why: string;
+  /** What it was about, not yet in words; null where that is not known. */
+  readonly about: Json;
   readonly at: Instant;
 }
 
@@ -68,7 +70,7 @@ export type DeskChange =
   /** Anyone's: one more of it today. */
   | { readonly do: 'count'; readonly what: Counted; readonly item: string }
   // What follows is a shopkeeper's right.
-  /** Someone without a chat, told of it by mail. */
+  /** Someone without a chat, told of it by mail; without an address, who cannot wait, by the shop itself. */
   | {
       readonly do: 'enrol-guest';
       readonly booking: string;
@@ -76,7 +78,7 @@ export type DeskChange =
       readonly seats: number;
       readonly to: 'seated' | 'waiting';
       readonly name: string;
-      readonly mail: string;
+      readonly mail: string | null;
       readonly language: Language;
       readonly at: Instant;
     }

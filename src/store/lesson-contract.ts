@@ -1,9 +1,9 @@
 /** What the house keeps of lessons: what a turn sees of them, what it may change, and what is done without anyone's word. */
 import type { WallTime } from '../core/lessons/calendar.ts';
-import type { Door } from '../core/lessons/door-list.ts';
+import type { Door, Reached } from '../core/lessons/door-list.ts';
 import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
 import type { BookingDraft, NamedBooking } from '../core/lessons/booking-draft.ts';
-import type { Booking, ListedLesson, OwnBooking, Roster } from '../core/lessons/roster.ts';
+import type { ListedLesson, OwnBooking, Roster } from '../core/lessons/roster.ts';
 import type { BookingAct } from '../core/lessons/seats.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Instant, Language, Mistake } from '../core/units.ts';
@@ -50,12 +50,14 @@ export interface WrongRow {
 
 export interface DoorList {
   readonly lesson: ListedLesson;
-  readonly bookings: readonly Booking[];
+  readonly bookings: readonly Reached[];
 }
 
-/** With everybody's name, said from where it is kept. */
-export function namedDoor({ lesson, bookings }: DoorList): Door {
-  return { lesson, bookings: bookings.map((booking) => ({ ...booking, name: nameQuote(Number(booking.person)) })) };
+/** With everybody's name, said from where it is kept; where no letters go out, they reach nobody. */
+export function namedDoor({ lesson, bookings }: DoorList, letters: boolean): Door {
+  const reachOf = ({ reach }: Reached): Reached['reach'] => (reach === 'mail' && !letters ? 'none' : reach);
+  const named = (one: Reached) => ({ ...one, reach: reachOf(one), name: nameQuote(Number(one.person)) });
+  return { lesson, bookings: bookings.map(named) };
 }
 
 /** What a turn sees of lessons. */

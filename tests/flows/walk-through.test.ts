@@ -167,6 +167,7 @@ function atTheLessons(): readonly Walker[] {
     lesson,
     guest,
     walk(guest, said('whoever')),
+    walk(guest, said('whoever@home')),
     walk(guest, said('Ann Lee ann@mail.example 1 seat')),
     walk(tapped(lesson, 'choice-desk-move'), said('30 November 2023 8 pm')),
     planned,

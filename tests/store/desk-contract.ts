@@ -4,7 +4,7 @@ import type { Change, Owed, Store, Turn } from '../../src/store/contract.ts';
 import { bookingOf, boardOf, day, denverAt, does, enrols, starts, turnOf, withLesson } from './lesson-samples.ts';
 import { claimAt, commitOf, exchange, incoming, say } from './samples.ts';
 
-const guest = (turn: Turn, more: { seats?: number; to?: 'seated' | 'waiting' } = {}): Change => ({
+const guest = (turn: Turn, more: { seats?: number; to?: 'seated' | 'waiting'; mail?: null } = {}): Change => ({
   do: 'enrol-guest',
   booking: bookingOf(turn),
   lesson: 'white-evening',
@@ -16,6 +16,15 @@ const guest = (turn: Turn, more: { seats?: number; to?: 'seated' | 'waiting' } =
   at: day,
   ...more,
 });
+const moving = (seen: number): Change => ({
+  do: 'move-lesson',
+  lesson: 'white-evening',
+  seen,
+  starts: '2026-12-06T19:00',
+  minutes: null,
+});
+const annIs = (store: Store, reachable: boolean) => store.record(incoming('ann', { kind: 'reach', reachable }));
+const reachIn = async (store: Store) => (await boardOf(store, 'mei')).doors[0]?.bookings[0]?.reach;
 const code: Change = { do: 'offer-code', code: 'QRST-2345', until: day + 600_000 };
 const letters = (store: Store, now = day): Promise<readonly Owed[]> =>
   store.claim(claimAt(now, { channels: ['mail'] }));
@@ -61,13 +70,7 @@ export function deskContract(name: string, make: () => Promise<Store>): void {
         const { booking } = await does(store, 'mei', guest);
         for (const { id } of await letters(store)) await store.settle(id, { kind: 'sent', ref: id }, day);
         const [door] = (await boardOf(store, 'mei')).doors;
-        await does(store, 'mei', () => ({
-          do: 'move-lesson',
-          lesson: 'white-evening',
-          seen: door?.lesson.revision ?? 0,
-          starts: '2026-12-06T19:00',
-          minutes: null,
-        }));
+        await does(store, 'mei', () => moving(door?.lesson.revision ?? 0));
         const [moved] = await letters(store);
         expect(moved?.saying.phrases).toMatchObject([{ key: 'lesson-told-moved' }]);
         await store.settle(moved?.id ?? '', { kind: 'sent', ref: '' }, day);
@@ -88,11 +91,66 @@ export function deskContract(name: string, make: () => Promise<Store>): void {
         ]);
       });
 
+      test('who left no address has a seat, and the shop a task for each thing they should be told', async () => {
+        await withLesson(store);
+        await does(store, 'mei', (turn) => guest(turn, { mail: null }));
+        const [door] = (await boardOf(store, 'mei')).doors;
+        expect(door?.bookings).toMatchObject([{ standing: 'seated', reach: 'none' }]);
+        await does(store, 'mei', () => moving(door?.lesson.revision ?? 0));
+        await store.tend(denverAt('2026-12-05T18:00'), 64);
+        expect(await letters(store, denverAt('2026-12-05T18:00'))).toEqual([]);
+        const { undelivered } = (await turnOf(store, 'mei', day)).desk;
+        expect(undelivered).toMatchObject([{ why: 'no address', about: { key: 'lesson-subject' } }]);
+      });
+
+      test('who left no address cannot wait', async () => {
+        await withLesson(store);
+        await enrols(store, 'ann', { seats: 3 });
+        const outcome = await does(store, 'mei', (turn) => guest(turn, { mail: null, to: 'waiting' }));
+        expect(outcome.outcome).toBe('moved');
+      });
+
       test('may share an address with another', async () => {
         await withLesson(store);
         await does(store, 'mei', guest);
         expect((await does(store, 'mei', guest)).outcome).toBe('done');
         expect((await boardOf(store, 'mei')).upcoming).toMatchObject([{ free: 1 }]);
+      });
+    });
+
+    describe('who turned the house away', () => {
+      test('is listed so until they are back', async () => {
+        await withLesson(store);
+        await enrols(store, 'ann', { seats: 1 });
+        expect(await reachIn(store)).toBe('chat');
+        await annIs(store, false);
+        expect(await reachIn(store)).toBe('none');
+        await annIs(store, true);
+        expect(await reachIn(store)).toBe('chat');
+      });
+
+      test('while word of a move was under way, is for the shop to tell as well', async () => {
+        await withLesson(store);
+        await enrols(store, 'ann', { seats: 1 });
+        for (const { id } of await store.claim(claimAt(day))) await store.settle(id, { kind: 'sent', ref: id }, day);
+        await does(store, 'mei', () => moving(0));
+        for (const { id } of await store.claim(claimAt(day))) {
+          await store.settle(id, { kind: 'unreachable', why: 'blocked' }, day);
+        }
+        const { undelivered } = (await turnOf(store, 'mei', day)).desk;
+        expect(undelivered).toMatchObject([{ why: 'could not be reached', about: { key: 'lesson-subject' } }]);
+      });
+
+      test('gets word of a move when they are back; until then it is for the shop to tell them', async () => {
+        await withLesson(store);
+        await enrols(store, 'ann', { seats: 1 });
+        await annIs(store, false);
+        await does(store, 'mei', () => moving(0));
+        const { undelivered } = (await turnOf(store, 'mei', day)).desk;
+        expect(undelivered).toMatchObject([{ why: 'could not be reached', about: { key: 'lesson-subject' } }]);
+        await annIs(store, true);
+        const told = await store.claim(claimAt(day));
+        expect(told.some(({ saying }) => saying.phrases[0]?.key === 'lesson-told-moved')).toBe(true);
       });
     });
 

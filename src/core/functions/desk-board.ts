@@ -2,7 +2,7 @@
 import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { wallAt } from '../lessons/calendar.ts';
-import { dayPhrases, doorValues, peopleOf, peoplePhrases, type Door } from '../lessons/door-list.ts';
+import { dayPhrases, doorValues, peopleOf, peoplePhrases, reachOf, type Door } from '../lessons/door-list.ts';
 import { statusAt } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import type { Roster } from '../lessons/roster.ts';
@@ -69,6 +69,7 @@ function lessonFacts(door: Door, { nowMs }: Around): Facts {
       ...(lesson.status === 'cancelled' ? [phrase('desk-told-off', { reason: lesson.reason || null })] : []),
     ],
     people: seated.length,
+    ...reachOf(seated),
   };
 }
 
@@ -99,9 +100,12 @@ const knownReasons = ['could not be reached', 'restored', 'no address'];
 function undeliveredFacts(around: Around, zone: string): Facts {
   const all = itemsIn(around, 'undelivered');
   return {
-    told: all.map(({ name = null, why = null, at = 0 }) =>
-      phrase('desk-told-undelivered', { name, at: wallAt(Number(at), zone), why: reasonOf(why) }),
-    ),
+    told: all.map(({ name = null, why = null, about = null, at = 0 }) => {
+      const said = { name, at: wallAt(Number(at), zone), why: reasonOf(why) };
+      return about === null
+        ? phrase('desk-told-undelivered', said)
+        : phrase('desk-told-undelivered-about', { ...said, about });
+    }),
     upTo: all.at(-1)?.['id'] ?? 0,
   };
 }

@@ -11,7 +11,7 @@ import {
   type Planned,
   type Today,
 } from '../lessons/lesson.ts';
-import { doorValues, peopleOf, type Door } from '../lessons/door-list.ts';
+import { doorValues, peopleOf, reachOf, type Door } from '../lessons/door-list.ts';
 import { draftOf } from '../lessons/lesson-draft.ts';
 import { saidInstants } from '../lessons/tidings.ts';
 import { hearGuest } from '../lessons/mail-guest.ts';
@@ -88,7 +88,9 @@ function deskMove(door: Door, { seen, text }: Facts, around: Around): Outcome {
   const was = wallAt(lesson.startsAt, lesson.zone);
   const instants = saidInstants(lesson.zone, lesson.startsAt, planned.lesson.startsAt);
   const told = { ...doorValues(door), was, starts, minutes: planned.lesson.minutes, instants };
-  return { gives: { starts, minutes, told: phrase('desk-told-move', { ...told, count: concerned(door) }) } };
+  const concerned = reachOf(door.bookings);
+  const { unreached } = concerned;
+  return { gives: { starts, minutes, unreached, told: phrase('desk-told-move', { ...told, ...concerned }) } };
 }
 
 interface HeardTime {
@@ -119,13 +121,10 @@ function deskCancel(door: Door, { seen, reason = null }: Facts, { nowMs }: Aroun
   const words = textOf(reason).trim();
   if (words.length > mostWritten) return refused(mistake('words-too-long', 'reason', { most: mostWritten }));
   const planned = cancelLesson(lesson, { reason: words, seen: Number(seen) }, nowMs);
-  return allowed(planned, {
-    reason: words,
-    told: phrase('desk-told-cancel', { ...doorValues(door), count: concerned(door) }),
-  });
+  const concerned = reachOf(door.bookings);
+  const told = phrase('desk-told-cancel', { ...doorValues(door), ...concerned });
+  return allowed(planned, { reason: words, unreached: concerned.unreached, told });
 }
-
-const concerned = ({ bookings }: Door): number => bookings.filter(({ standing }) => standing !== 'left').length;
 
 function allowed(planned: Planned, gives: Facts): Outcome {
   return 'mistakes' in planned ? refusedBy(planned.mistakes) : { gives };
@@ -193,12 +192,16 @@ const longestRepeated = 26;
 function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
   const heard = hearGuest(textOf(text));
   if ('mistakes' in heard) return refusedBy(heard.mistakes);
-  const { name, mail, seats } = heard.guest;
-  if (around.house?.['mail'] !== true) return refused(mistake('no-mail', 'mail'));
-  const wish = { id: textOf(around.house['event']), person: 'guest', seats };
+  const { name, mail, seats, hasPhone } = heard.guest;
+  if (mail !== null && around.house?.['mail'] !== true) return refused(mistake('no-mail', 'mail'));
+  const wish = { id: textOf(around.house?.['event']), person: 'guest', seats };
   const turn = enrol(rosterOf(door), wish, around.nowMs);
   if ('mistakes' in turn) return refusedBy(turn.mistakes);
-  const to = seats <= seatsFree(rosterOf(door)) ? 'seated' : 'waiting';
-  const told = phrase(`desk-told-guest-${to}`, { ...doorValues(door), name, mail, count: seats });
-  return { gives: { name, mail, seats, to, told } };
+  const free = seatsFree(rosterOf(door));
+  const to = seats <= free ? 'seated' : 'waiting';
+  // A seat that becomes free is offered for a stated time: who cannot be told would lose it unasked.
+  if (to === 'waiting' && mail === null) return refused(mistake('guest-waits-untold', 'mail', { free }));
+  const what = mail === null ? 'untold' : to;
+  const told = phrase(`desk-told-guest-${what}`, { ...doorValues(door), name, mail, count: seats });
+  return { gives: { name, mail, seats, to, told: hasPhone ? [phrase('desk-told-no-phone', {}), told] : [told] } };
 }

@@ -8,10 +8,24 @@ import { seatsTaken, waitingList, type Booking } from './roster.ts';
 type Values = { readonly [name: string]: Json };
 type Phrase = { readonly key: string; readonly values: Values };
 
+/** How someone can be told of a lesson now; `none` for who left no address, or turned the house away. */
+export type Reach = 'chat' | 'mail' | 'none';
+
+export interface Reached extends Booking {
+  readonly reach: Reach;
+}
+
 /** A lesson with everybody on its list; a name stands for words kept with the person. */
 export interface Door {
   readonly lesson: Lesson;
-  readonly bookings: readonly (Booking & { readonly name: Json })[];
+  readonly bookings: readonly (Reached & { readonly name: Json })[];
+}
+
+/** How many of these are reached when something is sent to all, and how many the shop must tell itself. */
+export function reachOf(bookings: Door['bookings']): { readonly reached: number; readonly unreached: number } {
+  const there = bookings.filter(({ standing }) => standing !== 'left');
+  const unreached = there.filter(({ reach }) => reach === 'none').length;
+  return { reached: there.length - unreached, unreached };
 }
 
 export function doorValues({ lesson, bookings }: Door): Values {
@@ -50,8 +64,9 @@ export function peoplePhrases(door: Door): readonly Phrase[] {
 }
 
 function personPhrase({ n, booking }: Listed): Phrase {
-  const { name, seats } = booking;
-  return { key: 'desk-told-person', values: { n, name, seats, state: stateOf(booking) } };
+  const { name, seats, reach } = booking;
+  const key = reach === 'none' ? 'desk-told-person-untold' : 'desk-told-person';
+  return { key, values: { n, name, seats, state: stateOf(booking) } };
 }
 
 function stateOf({ standing, answer, came }: Booking): string {

@@ -1,4 +1,4 @@
-/** Someone without a chat, as a shopkeeper writes them down in one line: a name, a mail address, perhaps a number of seats. */
+/** Someone without a chat, as a shopkeeper writes them down in one line: a name, perhaps a mail address, perhaps a number of seats. */
 import type { Mistake } from '../units.ts';
 import { mistake } from './lesson.ts';
 import { readSeats } from './spoken/amounts.ts';
@@ -6,9 +6,11 @@ import { readNumber } from './spoken/numeral.ts';
 
 export interface MailGuest {
   readonly name: string;
-  /** The part behind the @ in small letters. */
-  readonly mail: string;
+  /** The part behind the @ in small letters; null: nothing that is sent reaches them. */
+  readonly mail: string | null;
   readonly seats: number;
+  /** A telephone number stood there. It is not kept: nothing here could call it. */
+  readonly hasPhone: boolean;
 }
 
 export const longestName = 60;
@@ -23,18 +25,26 @@ export function plainAddress(text: string): string | null {
   return found.slice(0, at) + found.slice(at).toLowerCase();
 }
 
+/** Six figures and more, as numbers are written in any country, with the word that often stands before them. */
+const phonePattern =
+  /(?:(?:\b(?:tele)?phone|\btel|\bmobile|手[機机]|[電电][話话])\.?\s*[:：]?\s*)?(?:\+|\(\s*)?\d(?:[ \t()./–-]*\d){5,}/iu;
+
 export function hearGuest(
   line: string,
 ): { readonly guest: MailGuest } | { readonly mistakes: readonly [Mistake, ...Mistake[]] } {
-  const written = addressPattern.exec(line)?.[0] ?? '';
-  const mail = plainAddress(written);
-  if (mail === null) return { mistakes: [mistake('guest-no-address', 'mail')] };
-  const rest = line.replace(written, ' , ');
-  const said = readSeats(rest);
-  const pieces = said.rest.split(/[,;，；、|<>()（）\n\u241F]/u).map((piece) => piece.trim());
+  const written = addressPattern.exec(line)?.[0] ?? null;
+  const mail = written === null ? null : plainAddress(written);
+  const meant = /\S*@\S*/u.exec(line)?.[0];
+  if (mail === null && meant !== undefined) return { mistakes: [mistake('guest-mail', 'mail', { words: meant })] };
+  const said = readSeats(written === null ? line : line.replace(written, ' , '));
+  const uncalled = said.rest.replace(phonePattern, ' , ');
+  const pieces = uncalled
+    .replace(/\s(?=\d{1,5}\s*$)/u, ',')
+    .split(/[,;，；、|<>()（）\n\u241F]/u)
+    .map((piece) => piece.trim());
   const number = pieces.map((piece) => (piece === '' ? undefined : readNumber(piece))).find((n) => n !== undefined);
   const name = pieces.filter((piece) => /\p{L}/u.test(piece) && readNumber(piece) === undefined).join(' ');
   if (name === '') return { mistakes: [mistake('guest-no-name', 'name')] };
   if (name.length > longestName) return { mistakes: [mistake('guest-name-long', 'name', { most: longestName })] };
-  return { guest: { name, mail, seats: said.amount ?? number ?? 1 } };
+  return { guest: { name, mail, seats: said.amount ?? number ?? 1, hasPhone: uncalled !== said.rest } };
 }

@@ -1,6 +1,7 @@
 /** Bookings as rows, in the order of each lesson's list. */
 import type { Database } from 'better-sqlite3';
 import type { NamedBooking } from '../../core/lessons/booking-draft.ts';
+import type { Reach } from '../../core/lessons/door-list.ts';
 import type { Booking } from '../../core/lessons/roster.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Address, PersonId } from '../contract.ts';
@@ -18,6 +19,8 @@ export interface BookingRows {
   of(id: string): Booked | undefined;
   ofLesson(lesson: string): readonly Booking[];
   namedOfLesson(lesson: string): readonly NamedBooking[];
+  /** How those on the list can be told, by the id of their booking. */
+  reachOfLesson(lesson: string): (booking: string) => Reach;
   /** The last enrolled first: all that stand in a lesson to come, and of the others the last 30. */
   ofPerson(person: PersonId, now: Instant): readonly Booked[];
   /** All that were not given back. */
@@ -44,6 +47,11 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
   const namesOf = db.prepare<[string], { id: string; name: string | null; mail: string | null }>(
     `SELECT id, memory.value ->> '$' AS name, iif(channel = 'mail', nullif(chat, ''), NULL) AS mail
      FROM booking LEFT JOIN memory ON memory.person = booking.person AND memory.name = 'name' WHERE lesson = ?`,
+  );
+  const reachOf = db.prepare<[string], { id: string; reach: Reach }>(
+    `SELECT id, CASE WHEN chat = '' OR EXISTS (SELECT 1 FROM handle WHERE reachable = 0
+         AND handle.channel = booking.channel AND handle.chat = booking.chat) THEN 'none'
+       WHEN channel = 'mail' THEN 'mail' ELSE 'chat' END AS reach FROM booking WHERE lesson = ?`,
   );
   const ofPerson = db.prepare<unknown[], BookingRow>(
     `WITH own AS (SELECT b.*, b.standing <> 'left' AND l.ends_at > @now AS ahead
@@ -89,6 +97,10 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
         const { name = null, mail = null } = names.get(row.id) ?? {};
         return { ...toBooking(row), lesson, name, mail };
       });
+    },
+    reachOfLesson(lesson) {
+      const reach = new Map(reachOf.all(lesson).map((one) => [one.id, one.reach]));
+      return (booking) => reach.get(booking) ?? 'none';
     },
     ofPerson: (person, now) => ofPerson.all({ person, now }).map(toBooked),
     standingOf: (person) => standingOf.all(person).map(toBooked),

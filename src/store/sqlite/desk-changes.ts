@@ -4,7 +4,7 @@ import { enrolledTidings } from '../../core/lessons/tidings.ts';
 import type { Commit } from '../contract.ts';
 import type { DeskChange } from '../desk-contract.ts';
 import type { makeGuests } from './guests.ts';
-import { keepTurn, rosterOf, tell, type RosterRows } from './rosters.ts';
+import { keepTurn, nowhere, rosterOf, tell, type RosterRows } from './rosters.ts';
 import type { Shopkeepers } from './shopkeepers.ts';
 import type { Tallies } from './tallies.ts';
 import type { Tasks } from './tasks.ts';
@@ -37,7 +37,7 @@ export function applyDeskChange(rows: DeskRows, { person, now }: Commit, change:
   }
 }
 
-/** The guest is told by mail, with the day for their calendar: they were not there when it was put down. */
+/** A guest with an address is told by mail, with the day for their calendar: they were not there when it was put down. */
 function enrolGuest(
   rows: RosterRows & Pick<DeskRows, 'guests'>,
   wish: Omit<Extract<DeskChange, { readonly do: 'enrol-guest' }>, 'do'>,
@@ -45,11 +45,13 @@ function enrolGuest(
 ): boolean {
   const before = rosterOf(rows, wish.lesson);
   if (!before) return false;
-  const guest = String(rows.guests.add({ ...wish, now }));
+  const mail = wish.mail ?? nowhere;
+  if (mail === nowhere && wish.to === 'waiting') return false;
+  const guest = String(rows.guests.add({ ...wish, mail, now }));
   const turn = enrol(before, { id: wish.booking, person: guest, seats: wish.seats }, wish.at);
   if ('mistakes' in turn || turn.roster.bookings.at(-1)?.standing !== wish.to) return false;
-  if (!keepTurn(rows, turn, { before, now, address: { channel: 'mail', chat: wish.mail } })) return false;
+  if (!keepTurn(rows, turn, { before, now, address: { channel: 'mail', chat: mail } })) return false;
   const booking = turn.roster.bookings.at(-1)!;
-  tell(rows, booking, { tidings: enrolledTidings(turn.roster.lesson, booking), now });
+  if (mail !== nowhere) tell(rows, booking, { tidings: enrolledTidings(turn.roster.lesson, booking), now });
   return true;
 }

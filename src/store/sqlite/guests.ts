@@ -1,4 +1,4 @@
-/** People without a chat, whom a shopkeeper has written down with a mail address. */
+/** People without a chat, whom a shopkeeper has written down, with a mail address or without. */
 import type { Database } from 'better-sqlite3';
 import type { Instant, Language } from '../../core/units.ts';
 import type { PersonId } from '../contract.ts';

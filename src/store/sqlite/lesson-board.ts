@@ -37,7 +37,10 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
       // As it will be once the house has looked: an offer whose time is up holds no seat.
       return lapseOffers(roster, now).roster;
     });
-    const doors = rosters.map((roster) => ({ lesson: listed(roster), bookings: roster.bookings }));
+    const doors = rosters.map((roster) => {
+      const reach = bookings.reachOfLesson(roster.lesson.id);
+      return { lesson: listed(roster), bookings: roster.bookings.map((one) => ({ ...one, reach: reach(one.id) })) };
+    });
     const upcoming = doors.map(({ lesson }) => lesson).filter((lesson) => isToCome(lesson, now));
     const turns = rosters.flatMap((roster) => [roster.lesson.startsAt, nextOfferEnd(roster) ?? Infinity]);
     return {

@@ -22,7 +22,10 @@ export function makeMornings(db: Database, { doors, shopkeepers, questions, outb
     tell(day: string, now: Instant): boolean {
       if (tell.run(day).changes === 0) return false;
       forget.run(day);
-      const lessons = dayPhrases(doors(now).map(namedDoor), now);
+      const lessons = dayPhrases(
+        doors(now).map((door) => namedDoor(door, true)),
+        now,
+      );
       const waiting = questions.waitingCount();
       if (lessons.length === 0 && waiting === 0) return false;
       const questionsWait = waiting === 0 ? [] : [{ key: 'desk-told-waiting', values: { count: waiting } }];

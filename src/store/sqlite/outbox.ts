@@ -24,6 +24,8 @@ export interface Owing {
 export interface GivenUp {
   readonly person: PersonId | null;
   readonly why: string;
+  /** What it was about, as it is written down; null where a message has no line for that. */
+  readonly about: string | null;
 }
 
 export interface Outbox {
@@ -50,6 +52,8 @@ export interface Outbox {
 }
 
 const cutOff = 'cut off while sending';
+export const notReached = 'could not be reached';
+const returned = `person, why, saying -> '$.subject' AS about`;
 
 export function makeOutbox(db: Database): Outbox {
   const freshTag = makeTags();
@@ -83,11 +87,11 @@ export function makeOutbox(db: Database): Outbox {
   const doubtful = `UPDATE outbox SET doubts = doubts + 1, next_at = @at, why = @why, settled_at = @now,
        status = CASE WHEN unwanted THEN 'withdrawn' WHEN doubts > 0 THEN 'gave-up' ELSE 'waiting' END`;
   const doubt = db.prepare<unknown[], GivenUp & { status: string }>(
-    `${doubtful} WHERE seq = @seq AND tag = @tag AND status = 'sending' RETURNING person, why, status`,
+    `${doubtful} WHERE seq = @seq AND tag = @tag AND status = 'sending' RETURNING ${returned}, status`,
   );
   const doubtAll = db.prepare<unknown[], GivenUp & { status: string }>(
     `${doubtful} WHERE status = 'sending' AND channel IN (SELECT value FROM json_each(@channels))
-     RETURNING person, why, status`,
+     RETURNING ${returned}, status`,
   );
   const waitAgain = db.prepare(
     `UPDATE outbox SET status = iif(unwanted, 'withdrawn', 'waiting')
@@ -96,15 +100,16 @@ export function makeOutbox(db: Database): Outbox {
   const begin = db.prepare(`UPDATE outbox SET begun = 1 WHERE seq = @seq AND tag = @tag AND status = 'sending'`);
   const giveUp = db.prepare<unknown[], GivenUp>(
     `UPDATE outbox SET status = 'gave-up', why = @why, settled_at = @now
-     WHERE seq = @seq AND tag = @tag AND status = 'sending' RETURNING person, why`,
+     WHERE seq = @seq AND tag = @tag AND status = 'sending' RETURNING ${returned}`,
   );
   const addressOf = db.prepare<unknown[], Address>('SELECT channel, chat FROM outbox WHERE seq = @seq AND tag = @tag');
   const hold = db.prepare(
     `UPDATE outbox SET status = 'held' WHERE channel = @channel AND chat = @chat AND status = 'waiting'`,
   );
-  const holdLasting = db.prepare(
+  const holdLasting = db.prepare<unknown[], GivenUp>(
     `UPDATE outbox SET status = 'held', why = @why, settled_at = @now
-     WHERE seq = @seq AND tag = @tag AND status = 'sending' AND lasting = 1`,
+     WHERE seq = @seq AND tag = @tag AND status = 'sending' AND lasting = 1
+     RETURNING person, '${notReached}' AS why, saying -> '$.subject' AS about`,
   );
   const dropLastWord = db.prepare(
     `DELETE FROM outbox WHERE seq = @seq AND tag = @tag AND person IS NULL AND status NOT IN ('waiting', 'sending')`,
@@ -112,7 +117,7 @@ export function makeOutbox(db: Database): Outbox {
   const dropLastWords = db.prepare(`DELETE FROM outbox WHERE person IS NULL AND status NOT IN ('waiting', 'sending')`);
   const release = db.prepare(
     `UPDATE outbox SET status = iif(due > @now OR lasting, 'waiting', 'gave-up'), settled_at = @now,
-       why = 'could not be reached'
+       why = '${notReached}'
      WHERE channel = @channel AND chat = @chat AND status = 'held'`,
   );
   const prune = db.prepare<[number, number]>(
@@ -146,7 +151,9 @@ export function makeOutbox(db: Database): Outbox {
       const row = { ...idParts(id), ...settlement, now };
       if (settlement.kind === 'doubt') return givenUp(doubt.all(row));
       if (settlement.kind === 'give-up') return giveUp.all(row);
-      if (settlement.kind === 'unreachable' && holdLasting.run(row).changes > 0) return [];
+      const held = settlement.kind === 'unreachable' ? holdLasting.all(row) : [];
+      // It waits for them to come back. What it tells of may not: that is for the shop to tell them.
+      if (held.length > 0) return held.filter(({ about }) => about !== null);
       const plain = { sent, retry, unreachable: giveUp };
       plain[settlement.kind].run(row);
       return [];

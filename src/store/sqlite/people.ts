@@ -2,6 +2,7 @@
 import type { Database } from 'better-sqlite3';
 import type { ChannelName, Incoming } from '../../messages.ts';
 import type { PersonId } from '../contract.ts';
+import type { News } from './news.ts';
 
 interface HandleRow {
   readonly person: PersonId;
@@ -18,7 +19,7 @@ export interface People {
   markUnreachable(channel: string, chat: string): void;
 }
 
-export function makePeople(db: Database): People {
+export function makePeople(db: Database, news: News): People {
   const handleOf = db.prepare<[string, string], HandleRow>(
     'SELECT person, chat, device_language, reachable FROM handle WHERE channel = ? AND sender = ?',
   );
@@ -43,17 +44,22 @@ export function makePeople(db: Database): People {
       const person = known?.person ?? Number(addPerson.run(incoming.receivedAt).lastInsertRowid);
       const reachable = incoming.what.kind === 'reach' && !incoming.what.reachable ? 0 : 1;
       const { channel, from, chat, deviceLanguage: language = null } = incoming;
-      if (!known || known.chat !== chat || known.reachable !== reachable || news(language, known)) {
+      if (!known || known.chat !== chat || known.reachable !== reachable || isNewLanguage(language, known)) {
+        // Lists say who can be told.
+        if (known && known.reachable !== reachable) news.tell();
         setHandle.run({ channel, from, chat, person, reachable, deviceLanguage: language });
       }
       if (known?.reachable === reachable) return { person, moved: null };
       return { person, moved: reachable === 0 ? 'gone' : known ? 'back' : null };
     },
     deviceLanguage: (person) => deviceLanguage.get(person)?.device_language ?? null,
-    markUnreachable: (channel, chat) => void markUnreachable.run(channel, chat),
+    markUnreachable(channel, chat) {
+      news.tell();
+      markUnreachable.run(channel, chat);
+    },
   };
 }
 
-function news(language: string | null, known: HandleRow): boolean {
+function isNewLanguage(language: string | null, known: HandleRow): boolean {
   return language !== null && language !== known.device_language;
 }

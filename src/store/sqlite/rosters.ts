@@ -7,7 +7,7 @@ import type { Address } from '../contract.ts';
 import type { BookingRows } from './booking-rows.ts';
 import type { Claims } from './claims.ts';
 import type { LessonRows } from './lesson-rows.ts';
-import type { Outbox } from './outbox.ts';
+import { notReached, type Outbox } from './outbox.ts';
 import { reminderName, type ReminderRows } from './reminder-rows.ts';
 import type { Tasks } from './tasks.ts';
 
@@ -83,13 +83,18 @@ export const nowhere = '';
 export function tell({ bookings, outbox, tasks }: RosterRows, { id }: Booking, { tidings, now, reminder }: Told): void {
   const booked = bookings.of(id);
   if (!booked) return;
-  if (booked.address.chat === nowhere) {
-    tasks.add({ person: booked.person, task: 'undelivered', facts: { why: 'no address' }, now });
+  const { person, address } = booked;
+  const about = { ...tidings.subject };
+  if (address.chat === nowhere) {
+    tasks.add({ person, task: 'undelivered', facts: { why: 'no address', about }, now });
     return;
   }
+  // It waits for them to come back; the lesson may not.
+  if (!reminder && bookings.reachOfLesson(booked.lesson)(id) === 'none')
+    tasks.add({ person, task: 'undelivered', facts: { why: notReached, about }, now });
   outbox.add({
-    person: booked.person,
-    address: booked.address,
+    person,
+    address,
     saying: reminder ? { ...tidings, later: { name: reminder.name, atMs: now } } : tidings,
     due: now,
     priority: reminder ? 'reminder' : 'reply',

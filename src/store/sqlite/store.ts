@@ -1,7 +1,7 @@
 /** The store in one SQLite file: composes the kinds of rows into the contract's operations. */
 import type { Database } from 'better-sqlite3';
 import type { EventRef, PersonId, Recovered, Settlement, Store } from '../contract.ts';
-import type { Instant } from '../../core/units.ts';
+import type { Instant, Json } from '../../core/units.ts';
 import type { ChannelName } from '../../messages.ts';
 import { advance, forget, forgetsSomeone, movedOrThrow } from './advance.ts';
 import { makeArriving } from './arriving.ts';
@@ -193,7 +193,8 @@ function settle(
 }
 
 function tellShop({ tasks }: Rows, givenUp: readonly GivenUp[], now: Instant): void {
-  for (const { person, why } of givenUp) {
-    if (person !== null) tasks.add({ person, task: 'undelivered', facts: { why }, now });
+  for (const { person, why, about } of givenUp) {
+    const facts = { why, about: about === null ? null : (JSON.parse(about) as Json) };
+    if (person !== null) tasks.add({ person, task: 'undelivered', facts, now });
   }
 }

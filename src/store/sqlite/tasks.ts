@@ -1,7 +1,7 @@
 /** What was passed to the shop. */
 import type { Database } from 'better-sqlite3';
 import type { Facts } from '../../core/flow/flow.ts';
-import type { Instant } from '../../core/units.ts';
+import type { Instant, Json } from '../../core/units.ts';
 import type { PersonId } from '../contract.ts';
 import type { Undelivered } from '../desk-contract.ts';
 
@@ -24,8 +24,8 @@ export function makeTasks(db: Database): Tasks {
   const add = db.prepare<[PersonId, string, string, number]>(
     'INSERT INTO task (person, task, facts, created_at) VALUES (?, ?, ?, ?)',
   );
-  const undelivered = db.prepare<[], Undelivered>(
-    `SELECT seq AS id, person, coalesce(facts ->> 'why', '') AS why, created_at AS at FROM task
+  const undelivered = db.prepare<[], Omit<Undelivered, 'about'> & { readonly about: string | null }>(
+    `SELECT seq AS id, person, coalesce(facts ->> 'why', '') AS why, facts -> 'about' AS about, created_at AS at FROM task
      WHERE status = 'open' AND task = 'undelivered' ORDER BY seq LIMIT 20`,
   );
   const close = db.prepare<[number]>(
@@ -34,7 +34,8 @@ export function makeTasks(db: Database): Tasks {
   const prune = db.prepare<[number]>(`DELETE FROM task WHERE status = 'closed' AND created_at < ?`);
   return {
     add: ({ person, task, facts, now }) => void add.run(person, task, JSON.stringify(facts), now),
-    undelivered: () => undelivered.all(),
+    undelivered: () =>
+      undelivered.all().map((one) => ({ ...one, about: one.about === null ? null : (JSON.parse(one.about) as Json) })),
     closeUndelivered: (upTo) => void close.run(upTo),
     prune: (before) => prune.run(before).changes,
   };
