@@ -347,7 +347,10 @@ mistake-lesson-day-missing = On which day?
 mistake-lesson-time-missing = At what time does it begin?
 mistake-lesson-level-unclear = Is it for beginners, for those who have begun, or advanced?
 mistake-lesson-seats-missing = How many seats are there?
-mistake-lesson-seats = { $seats } seats cannot be: from 1 to { $most }.
+mistake-lesson-seats = { $seats } seats cannot be: { $most ->
+    [1] there is one at most
+   *[other] from 1 to { $most }
+ }.
 mistake-lesson-minutes = A lesson lasts from 1 to { $most } minutes, not { $minutes }.
 mistake-lesson-ends-before-start = It would end at { $ends } and begin at { $starts }. Please say both again.
 mistake-lesson-time-unreadable = I can't read “{ $starts }” as a day and time.
@@ -361,6 +364,7 @@ mistake-lesson-date-unclear = “{ $words }” can be two days. Please write the
 mistake-lesson-weekday-differs = { $date } is not that day of the week. Which of the two is right?
 mistake-lesson-zone-unknown = I know no time zone called “{ $zone }”. They are written like America/Denver.
 mistake-lesson-sentence-too-long = Please say it in one sentence of at most { $most } characters.
+mistake-lesson-there-already = It is { WHEN($starts) } already. To when shall it move?
 mistake-lesson-changed-meanwhile = Somebody has just changed this lesson; it begins { WHEN($starts) } now. Please look again.
 mistake-lesson-cancelled = This lesson has been cancelled.
 mistake-lesson-over = This lesson is over.

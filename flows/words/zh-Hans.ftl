@@ -341,7 +341,10 @@ mistake-lesson-day-missing = 是哪一天？
 mistake-lesson-time-missing = 几点开始？
 mistake-lesson-level-unclear = 这节课给初学、有些基础，还是进阶的人？
 mistake-lesson-seats-missing = 有几个座位？
-mistake-lesson-seats = 座位不能是 { $seats } 个，须为 1 到 { $most } 个。
+mistake-lesson-seats = 座位不能是 { $seats } 个，{ $most ->
+    [1] 最多 1 个
+   *[other] 须为 1 到 { $most } 个
+ }。
 mistake-lesson-minutes = 一堂课须为 1 到 { $most } 分钟，不能是 { $minutes } 分钟。
 mistake-lesson-ends-before-start = 这样会在 { $starts } 开始、{ $ends } 结束。请把两个时间再说一次。
 mistake-lesson-time-unreadable = “{ $starts }”我读不出是哪一天几点。
@@ -355,6 +358,7 @@ mistake-lesson-date-unclear = “{ $words }”可以是两个不同的日子。�
 mistake-lesson-weekday-differs = { $date } 不是那个星期几。哪一个才对？
 mistake-lesson-zone-unknown = 没有叫“{ $zone }”的时区。写法像 Asia/Shanghai 这样。
 mistake-lesson-sentence-too-long = 请用一句话说，最多 { $most } 个字。
+mistake-lesson-there-already = 现在就是 { WHEN($starts) }。要改到什么时候？
 mistake-lesson-changed-meanwhile = 刚才有人改了这节课，现在是 { WHEN($starts) } 开始。请再看一次。
 mistake-lesson-cancelled = 这节课已经取消了。
 mistake-lesson-over = 这节课已经结束了。

@@ -341,7 +341,10 @@ mistake-lesson-day-missing = 是哪一天？
 mistake-lesson-time-missing = 幾點開始？
 mistake-lesson-level-unclear = 這堂課給初學、有些基礎，還是進階的人？
 mistake-lesson-seats-missing = 有幾個座位？
-mistake-lesson-seats = 座位不能是 { $seats } 個，須為 1 到 { $most } 個。
+mistake-lesson-seats = 座位不能是 { $seats } 個，{ $most ->
+    [1] 最多 1 個
+   *[other] 須為 1 到 { $most } 個
+ }。
 mistake-lesson-minutes = 一堂課須為 1 到 { $most } 分鐘，不能是 { $minutes } 分鐘。
 mistake-lesson-ends-before-start = 這樣會在 { $starts } 開始、{ $ends } 結束。請把兩個時間再說一次。
 mistake-lesson-time-unreadable = 「{ $starts }」我讀不出是哪一天幾點。
@@ -355,6 +358,7 @@ mistake-lesson-date-unclear = 「{ $words }」可以是兩個不同的日子。�
 mistake-lesson-weekday-differs = { $date } 不是那個星期幾。哪一個才對？
 mistake-lesson-zone-unknown = 沒有叫「{ $zone }」的時區。寫法像 Asia/Taipei 這樣。
 mistake-lesson-sentence-too-long = 請用一句話說，最多 { $most } 個字。
+mistake-lesson-there-already = 現在就是 { WHEN($starts) }。要改到什麼時候？
 mistake-lesson-changed-meanwhile = 剛才有人改了這堂課，現在是 { WHEN($starts) } 開始。請再看一次。
 mistake-lesson-cancelled = 這堂課已經取消了。
 mistake-lesson-over = 這堂課已經結束了。

@@ -25,7 +25,7 @@ import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
-import { isLessonWish, saidOfLessons } from './functions/lesson-heard.ts';
+import { isLessonWish, plansLesson, saidOfLessons } from './functions/lesson-heard.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
@@ -39,7 +39,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit lesson turn said'
+    'answer kept blank unit lesson turn said plans'
   ).split(' '),
 );
 
@@ -77,10 +77,13 @@ export function makeCalls(content: CoreContent): Calls {
       const { house, memory } = around;
       const hint = { language: language as Language, asked: asked as string | null };
       const read = withOwnVessel(heardMessage(content, textOf(text), hint), textOf(text), memory);
-      const heard =
-        wishesOverKind.has(read['kind'] ?? null) && isLessonWish(textOf(text), house) ? asLesson(read) : read;
+      const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
+      const plans = mayBeLesson && asked !== 'reply' && plansLesson(textOf(text), around, content.zone);
+      const heard = plans || (mayBeLesson && isLessonWish(textOf(text), house)) ? asLesson(read) : read;
       const said = saidOfLessons(textOf(text), flow, around);
-      return { gives: { ...heard, said, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) } };
+      return {
+        gives: { ...heard, said, plans, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) },
+      };
     },
     readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, textOf(payload)) }),
     planBrew: (given, around) => planned(content, given, around),

@@ -85,6 +85,8 @@ function deskMove(door: Door, { seen, text }: Facts, around: Around): Outcome {
   const move = { starts, seen: Number(seen), ...(minutes === null ? {} : { minutes }) };
   const planned = moveLesson(lesson, move, todayIn(around));
   if ('mistakes' in planned) return refusedBy(planned.mistakes);
+  const isSame = planned.lesson.startsAt === lesson.startsAt && planned.lesson.endsAt === lesson.endsAt;
+  if (isSame) return refused(mistake('there-already', 'starts', { starts }));
   const was = wallAt(lesson.startsAt, lesson.zone);
   const instants = saidInstants(lesson.zone, lesson.startsAt, planned.lesson.startsAt);
   const told = { ...doorValues(door), was, starts, minutes: planned.lesson.minutes, instants };
@@ -108,7 +110,8 @@ function heardTime(text: string, lesson: Lesson, now: number): HeardTime | { mis
   return { mistakes: heard[0]?.mistakes ?? [] };
 }
 
-const speaksOfToday = /\b(?:to(?:day|night|morrow)|next|this)\b|[今明]|[后後]天|[这這下]/iu;
+const speaksOfToday =
+  /\b(?:to(?:day|night|morrow)|yesterday|next|last|this)\b|[今明昨]|[前后後]天|[这這下上本](?:个|個)?(?:周|週|星期|礼拜|禮拜)/iu;
 
 /** A bare weekday is one of the week the lesson was to be in. */
 function weekBegins({ starts, zone }: Lesson): number {

@@ -2,6 +2,7 @@
 import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { hearSaid } from '../lessons/spoken/said.ts';
+import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { hearWish, isAboutLessons, meantLessons, shownLikeness } from '../lessons/spoken/wish.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import type { ListedLesson } from '../lessons/roster.ts';
@@ -12,6 +13,14 @@ import { ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 export function isLessonWish(text: string, house: Facts | undefined): boolean {
   const known = [...upcomingIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
   return known.length > 0 && isAboutLessons(text, known);
+}
+
+/** A shopkeeper's sentence with a day, an hour and a number of seats plans a lesson, whatever tea it names. */
+export function plansLesson(text: string, { house, nowMs }: Around, zone: string): boolean {
+  if (house?.['keeper'] !== true) return false;
+  const { said, mistakes } = hearLesson(text, nowMs, zone);
+  const isWhole = !mistakes.some(({ code }) => code === 'lesson-day-missing' || code === 'lesson-time-missing');
+  return said.seats !== undefined && isWhole && hearWish(text, nowMs, zone).want === 'question';
 }
 
 /** Where lessons are shown; a shopkeeper is shown those under way as well. Null elsewhere. */

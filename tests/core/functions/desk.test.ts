@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { deskBoardCalls } from '../../../src/core/functions/desk-board.ts';
 import { deskLessonCalls } from '../../../src/core/functions/desk-lesson.ts';
 import { deskPlanCalls } from '../../../src/core/functions/desk-plan.ts';
+import { plansLesson } from '../../../src/core/functions/lesson-heard.ts';
 import type { Around } from '../../../src/core/flow/book.ts';
 import type { Facts } from '../../../src/core/flow/flow.ts';
 import { bookingWith, denver, denverAt, lessonWith } from '../lessons/lesson-drafts.ts';
@@ -32,6 +33,52 @@ it('for whom it is, is changed by a word for it, or asked again', () => {
   expect(call('deskChange', { seen: 3, field: 'level', text: 'blue' })).toMatchObject({
     wrong: 'lesson-level-unclear',
   });
+});
+
+it.each([
+  // The lesson is on Saturday, the 5th, and it is the 1st: a bare weekday is one of the lesson's own week.
+  ['Sunday', '2026-12-06T19:00'],
+  ['8 pm', '2026-12-05T20:00'],
+  ['週日下午三點', '2026-12-06T15:00'],
+  ['周三晚上八点', '2026-12-02T20:00'],
+  ['next Wednesday 6 pm', '2026-12-09T18:00'],
+  ['下週三晚上六點', '2026-12-09T18:00'],
+  ['tomorrow', '2026-12-02T19:00'],
+])('moved to “%s” it begins at %s', (text, starts) => {
+  expect(call('deskMove', { seen: 3, text })).toMatchObject({ gives: { starts } });
+});
+
+it.each([
+  ['yesterday 7 pm', 'lesson-past'],
+  ['last Friday', 'lesson-past'],
+  ['上週五晚上七點', 'lesson-past'],
+  ['Saturday 7 pm', 'lesson-there-already'],
+  ['7 pm', 'lesson-there-already'],
+])('it is not moved to “%s”', (text, wrong) => {
+  expect(call('deskMove', { seen: 3, text })).toMatchObject({ wrong });
+});
+
+it.each<[string, boolean]>([
+  ['Saturday 7 pm, green tea, 8 seats', true],
+  ['週六晚上七點，綠茶，8 位', true],
+  ['30 February 7 pm, green tea, 8 seats', true],
+  ['book 2 seats in green tea on Saturday at 7 pm', false],
+  ['green tea in a 200 ml gaiwan for 2 people', false],
+  ['is the shop open on Saturday at 7 pm?', false],
+])('a shopkeeper plans with “%s”: %s', (text, plans) => {
+  const house = { ...around.house, keeper: true };
+  expect(plansLesson(text, { ...around, house }, denver)).toBe(plans);
+  expect(plansLesson(text, around, denver)).toBe(false);
+});
+
+it.each([
+  [[], { reached: 0, unreached: 0 }],
+  [['chat', 'mail', 'none'], { reached: 2, unreached: 1 }],
+])('before %j are told of a change, the shop hears how many are reached', (reaches, counts) => {
+  const bookings = reaches.map((reach, n) => ({ ...booked, id: `b${n}`, reach }));
+  const where = aroundWith({ lesson, bookings: [...bookings, { ...booked, id: 'left', standing: 'left' }] });
+  for (const made of [call('deskMove', { seen: 3, text: '8 pm' }, where), call('deskCancel', { seen: 3 }, where)])
+    expect(made).toMatchObject({ gives: { unreached: counts.unreached, told: { values: counts } } });
 });
 
 it('never fewer seats than are taken', () => {

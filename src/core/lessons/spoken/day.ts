@@ -1,4 +1,4 @@
-/** Which day a sentence names, seen from today. Weeks begin on Monday; a bare weekday is the nearest to come. */
+/** Which day a sentence names, seen from today, past days too. Weeks begin on Monday; a bare weekday is the nearest to come. */
 import type { Mistake } from '../../units.ts';
 import { addDays, isWallDate, weekdayOf, type WallDate } from '../calendar.ts';
 import { mistake } from '../lesson.ts';
@@ -44,16 +44,16 @@ const weekdays = 'mon tue wed thu fri sat sun'.split(' ');
 const hanWeekdays = '一二三四五六日';
 
 const weekdayPatterns = [
-  new RegExp(`\\b(?:(?<which>next|this|coming|every other|every)\\s+)?(?<weekday>${full})s?\\b${partOfDay}`, 'iu'),
+  new RegExp(`\\b(?:(?<which>next|last|this|coming|every other|every)\\s+)?(?<weekday>${full})s?\\b${partOfDay}`, 'iu'),
   // "Sun dried" and "sat down" are no days: a short name stands before an hour, or alone.
   new RegExp(
-    `(?:^|(?<=[\\s,;\\u241F]))(?:(?<which>next|this|coming|every other|every)\\s+)?(?<weekday>${short})\\b\\.?(?=\\s*(?:,|;|$|\\u241F|at\\b|from\\b|\\d))`,
+    `(?:^|(?<=[\\s,;\\u241F]))(?:(?<which>next|last|this|coming|every other|every)\\s+)?(?<weekday>${short})\\b\\.?(?=\\s*(?:,|;|$|\\u241F|at\\b|from\\b|\\d))`,
     'iu',
   ),
-  /(?<which>下|每|隔|这|這|本)?\s*(?:个|個)?(?:周|週|星期|礼拜|禮拜)(?<weekday>[一二三四五六日天])/u,
+  /(?<which>下|上|每|隔|这|這|本)?\s*(?:个|個)?(?:周|週|星期|礼拜|禮拜)(?<weekday>[一二三四五六日天])/u,
 ];
 const relative = new RegExp(
-  `\\b(?:(?<after>the day after tomorrow)|(?<tonight>tonight)|(?<today>today)|(?<tomorrow>tomorrow))\\b${partOfDay}|(?<han>大后|大後|后|後|今|明)(?:天|日|(?=[晚早]))`,
+  `\\b(?<english>the day after tomorrow|the day before yesterday|tonight|today|tomorrow|yesterday)\\b${partOfDay}|(?<han>大后|大後|后|後|今|明|昨|前)(?:天|日|(?=[晚早]))`,
   'iu',
 );
 
@@ -135,7 +135,8 @@ function ofWeekday({ groups, rest }: Cut, today: WallDate): Day {
   const which = (groups['which'] ?? '').toLowerCase();
   const fromMonday = weekdayOf(today) - 1;
   const next = which === 'next' || which === '下';
-  const ahead = next ? 7 - fromMonday + weekday - 1 : (weekday - 1 - fromMonday + 7) % 7;
+  const inThisWeek = weekday - 1 - fromMonday;
+  const ahead = next ? 7 + inThisWeek : (agoOf(which, inThisWeek) ?? (inThisWeek + 7) % 7);
   const everyWeeks = { every: 1, 每: 1, 'every other': 2, 隔: 2 }[which];
   return {
     date: addDays(today, ahead),
@@ -147,12 +148,32 @@ function ofWeekday({ groups, rest }: Cut, today: WallDate): Day {
   };
 }
 
+/** "上週五" is one of last week, "last Friday" the nearest that is past. */
+function agoOf(which: string, inThisWeek: number): number | undefined {
+  if (which === '上') return inThisWeek - 7;
+  return which === 'last' ? (inThisWeek < 0 ? inThisWeek : inThisWeek - 7) : undefined;
+}
+
+const daysAhead: { readonly [words: string]: number } = {
+  'the day after tomorrow': 2,
+  tomorrow: 1,
+  yesterday: -1,
+  'the day before yesterday': -2,
+  明: 1,
+  后: 2,
+  後: 2,
+  大后: 3,
+  大後: 3,
+  昨: -1,
+  前: -2,
+};
+
 function ofRelative(found: Cut | undefined, text: string, today: WallDate): Day {
   if (found === undefined) return { mayBeNextWeek: false, mistakes: [], rest: text };
   const { groups, rest } = found;
-  const han: { [word: string]: number } = { 今: 0, 明: 1, 后: 2, 後: 2, 大后: 3, 大後: 3 };
-  const days = groups['han'] ? (han[groups['han']] ?? 0) : groups['after'] ? 2 : groups['tomorrow'] ? 1 : 0;
-  const tonight = groups['tonight'] ? { part: 'evening' } : {};
+  const words = (groups['han'] ?? groups['english'] ?? '').toLowerCase();
+  const days = daysAhead[words] ?? 0;
+  const tonight = words === 'tonight' ? { part: 'evening' } : {};
   return { date: addDays(today, days), mayBeNextWeek: false, ...tonight, ...partOf(groups), mistakes: [], rest };
 }
 
