@@ -210,6 +210,17 @@ describe('fingers', () => {
     expect(calls().map(({ at }) => at)).toEqual([endsAtMs]);
   });
 
+  it('begin another brew after one: what was said of the first is not meant for it', async () => {
+    table = await sitDown();
+    await table.write('cold brew dong ding, 5 g, in a 750 ml jar');
+    await table.tap('Guide me');
+    expect(await table.brew()).toMatchObject({ style: 'cold', leafG: 5 });
+    await table.write('finish');
+    await table.write('rou gui in a 110 ml gaiwan');
+    await table.tap('Guide me');
+    expect(await table.brew()).toMatchObject({ tea: 'rou-gui', style: 'gongfu', leafG: 6.5 });
+  });
+
   it('begin a second brew: one pot at a time', async () => {
     await atInfusion(3);
     await table.write('longjing in a 350 ml glass');

@@ -17,8 +17,22 @@ export function parkedAfter(
   return (leaving.passing || leaving.front ? others : [...others, left]).slice(-mostParked);
 }
 
-/** What a flow was left with, and what it takes from the one left now. */
-export function factsFor(next: Flow, parked: readonly Parked[], facts: Facts): Facts {
+interface Leaving {
+  readonly flow: Flow;
+  readonly facts: Facts;
+  /** The next flow begins at its start. */
+  readonly isAnew: boolean;
+}
+
+/**
+ * What a flow was left with, and what it takes from the one left now. When it begins anew, it lets go of what only the
+ * other one listens for and no longer knows: five grams said of one tea are not meant for the next.
+ */
+export function factsFor(next: Flow, parked: readonly Parked[], { flow, facts, isAnew }: Leaving): Facts {
   const taken = Object.fromEntries(Object.entries(facts).filter(([name]) => next.takes.includes(name)));
-  return { ...parked.find(({ flow }) => flow === next.name)?.facts, ...taken };
+  const own = parked.find((one) => one.flow === next.name)?.facts ?? {};
+  const isStale = (name: string): boolean =>
+    next.takes.includes(name) && name in flow.listens.facts && !(name in next.listens.facts);
+  const kept = isAnew ? Object.fromEntries(Object.entries(own).filter(([name]) => !isStale(name))) : own;
+  return { ...kept, ...taken };
 }

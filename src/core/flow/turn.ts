@@ -128,7 +128,7 @@ export class Turn {
 
   go(target: Target): void {
     if ('move' in target) return this.#move(target.move);
-    if (target.flow !== null && target.flow !== this.#flow.name) this.#changeFlow(target.flow);
+    if (target.flow !== null && target.flow !== this.#flow.name) this.#changeFlow(target.flow, target.place === null);
     this.#enter(target.place ?? this.flow.starts);
   }
 
@@ -198,10 +198,10 @@ export class Turn {
     this.#entered = false;
   }
 
-  #changeFlow(name: string): void {
+  #changeFlow(name: string, isAnew = false): void {
     const next = flowNamed(this.book, name);
     const left: Parked = { flow: this.flow.name, hash: this.flow.hash, place: this.place.name, facts: this.#facts };
-    this.#facts = factsFor(next, this.#parked, this.#facts);
+    this.#facts = factsFor(next, this.#parked, { flow: this.flow, facts: this.#facts, isAnew });
     this.#parked = parkedAfter(this.#parked, { leaving: this.flow, left, next: name });
     this.#flow = next;
     this.#place = placeNamed(next, next.starts);
