@@ -521,6 +521,8 @@ choice-guide-next-filled = { $style ->
    *[other] Poured, and the next is filled
 }
     .typed = next / filled / next filled
+choice-guide-at-night = Call me at { $at } all the same
+    .typed = wake me / call me at night / call me anyway
 choice-guide-longer = It stood longer
     .typed = too long / late
 choice-guide-taste = { $item ->
@@ -546,7 +548,10 @@ choice-guide-go-on = Go on
 choice-guide-finish = Finish
     .typed = stop / end / enough
 choice-guide-end-and-begin = End it and begin this one
-choice-guide-poured-in-time = Poured in time
+choice-guide-poured-in-time = { $style ->
+    [cold] Strained in time
+   *[other] Poured in time
+}
 choice-guide-it-stood = It stood all the while
 choice-guide-was-cold = In the refrigerator, at once
 choice-guide-was-not-cold = No, or not sure
@@ -571,6 +576,9 @@ guide-fill-cold = Infusion { $brew-n }, { DURATION($brew-seconds) } in the refri
 guide-cups = That is about { ML($brew-cupMl) } for each of { $brew-guests }.
 guide-invite = Serve the guests first with an open hand; the host drinks with them.
 guide-holding = Infusion { $brew-n }: { DURATION($brew-seconds) } from your tap. I call when it is time.
+guide-holding-till-evening = Infusion { $brew-n } would be ready at { $from }. So as not to disturb your night, I call a little early, at { $to }; the taste is nearly there by then.
+guide-holding-till-morning = Infusion { $brew-n } would be ready at { $from }. It has time, so I let you sleep and call at { $to }; should it be too strong then, add cold water.
+guide-told-clock = { CLOCK($wall) }
 guide-told-until = Infusion { $n }, { DURATION($seconds) }
 guide-pour-now = { $late ->
     [no] { $style ->
@@ -578,8 +586,16 @@ guide-pour-now = { $late ->
         [grandpa] Infusion { $n } is ready to drink. Leave a third in the glass for the next.
        *[other] Pour off now, infusion { $n }: low, to the last drop.
     }
-    [some] Pour off now, infusion { $n }. I call { DURATION($lateS) } late, sorry.
-   *[long] Infusion { $n } was to be poured { DURATION($lateS) } ago; I was away, sorry. If it still stands, taste before you serve it.
+    [some] { $style ->
+        [cold] Infusion { $n } is ready: take it out and strain it.
+        [grandpa] Infusion { $n } is ready to drink. Leave a third in the glass for the next.
+       *[other] Pour off now, infusion { $n }. I call { DURATION($lateS) } late, sorry.
+    }
+   *[long] { $style ->
+        [cold] Infusion { $n } has been ready for { DURATION($lateS) }; I was away, sorry. Strain it now; if it is too strong, add cold water.
+        [grandpa] Infusion { $n } has been ready to drink for { DURATION($lateS) }; I was away, sorry. Leave a third in the glass for the next.
+       *[other] Infusion { $n } was to be poured { DURATION($lateS) } ago; I was away, sorry. If it still stands, taste before you serve it.
+    }
 }
 guide-told-poured = Infusion { $n }: { DURATION($seconds) }.
 guide-told-below = Goes on below.
@@ -610,7 +626,10 @@ guide-ask-taste = How was it? One tap, if you like.
 guide-ask-how-long = About how long did it stand?
 guide-ask-more = What has changed?
 guide-ask-guests = How many drink now?
-guide-ask-stood = Infusion { $n } was to be poured { DURATION($sinceS) } ago. Did it stand all that time, or was only the tap forgotten?
+guide-ask-stood = { $style ->
+    [cold] Infusion { $n } has been ready for { DURATION($sinceS) }. Did it stand all that time, or was only the tap forgotten?
+   *[other] Infusion { $n } was to be poured { DURATION($sinceS) } ago. Did it stand all that time, or was only the tap forgotten?
+}
 guide-stood-caution = Then taste before you share it; it will be strong.
 guide-ask-cold = The wet leaf has waited { DURATION($awayS) }. Was it drained, covered and in the refrigerator from the start?
 guide-rinse-again = Then rinse it once with boiling water, pour that away, and drink the rest today.
@@ -618,7 +637,12 @@ guide-throw-away = Then better throw the leaf away: wet leaf in the warm feeds b
 guide-noted-already = That is noted already.
 guide-leaf-does-not-wait = The leaf doesn't wait: pour it off if you must go, and tap. I count what it got.
 guide-quiet = An hour has passed. The leaf keeps a few hours more with the lid ajar. Shall we go on?
-guide-quiet-hold = An hour has passed since infusion { $brew-n } was to be poured. Shall we go on?
+guide-quiet-long = The leaf has rested { DURATION($awayS) }. Shall we go on?
+guide-quiet-dry = The leaf is in, and nothing is poured yet. Shall we go on?
+guide-quiet-hold = { $brew-style ->
+    [cold] Infusion { $brew-n } has been ready for { DURATION($sinceS) }. Shall we go on?
+   *[other] It is { DURATION($sinceS) } since infusion { $brew-n } was to be poured. Shall we go on?
+}
 guide-paused = Take your time. Pour off to the last drop and leave the lid ajar; within four hours we go on.
 guide-skipped = Left out; the leaf keeps it for the next.
 guide-spent = The leaf has given what it had.

@@ -507,6 +507,8 @@ choice-guide-next-filled = { $style ->
    *[other] 出汤了，下一泡也注好水
 }
     .typed = 下一泡 / 注好水了
+choice-guide-at-night = { $at } 照样叫我
+    .typed = 半夜也叫我 / 照样叫我
 choice-guide-longer = 泡久了
     .typed = 太久了 / 迟了
 choice-guide-taste = { $item ->
@@ -532,7 +534,10 @@ choice-guide-go-on = 接着泡
 choice-guide-finish = 收杯
     .typed = 结束 / 停 / 够了
 choice-guide-end-and-begin = 先结束它，泡这款
-choice-guide-poured-in-time = 准时出汤了
+choice-guide-poured-in-time = { $style ->
+    [cold] 准时滤好了
+   *[other] 准时出汤了
+}
 choice-guide-it-stood = 一直泡着
 choice-guide-was-cold = 一直在冰箱里
 choice-guide-was-not-cold = 没有，或不确定
@@ -557,6 +562,9 @@ guide-fill-cold = 第 { $brew-n } 泡，在冰箱里 { DURATION($brew-seconds) }
 guide-cups = { $brew-guests } 位，每位约 { ML($brew-cupMl) }。
 guide-invite = 先请客人，手掌向上；主人陪饮。
 guide-holding = 第 { $brew-n } 泡：从您按下起 { DURATION($brew-seconds) }。到时我叫您。
+guide-holding-till-evening = 第 { $brew-n } 泡要到 { $from } 才好。为了不吵您休息，我 { $to } 就叫您，早一点，味道也差不多了。
+guide-holding-till-morning = 第 { $brew-n } 泡要到 { $from } 才好。冷泡不急，不吵您睡觉，我 { $to } 再叫您；到时如果太浓，兑点凉开水就好。
+guide-told-clock = { CLOCK($wall) }
 guide-told-until = 第 { $n } 泡，{ DURATION($seconds) }
 guide-pour-now = { $late ->
     [no] { $style ->
@@ -564,8 +572,16 @@ guide-pour-now = { $late ->
         [grandpa] 第 { $n } 泡可以喝了。留三分之一在杯里再添水。
        *[other] 现在出汤，第 { $n } 泡：低处倒，沥干。
     }
-    [some] 现在出汤，第 { $n } 泡。抱歉，我叫晚了 { DURATION($lateS) }。
-   *[long] 第 { $n } 泡本该在 { DURATION($lateS) }前出汤；抱歉，我刚才不在。若还泡着，先尝再奉。
+    [some] { $style ->
+        [cold] 第 { $n } 泡好了：取出来滤掉茶叶。
+        [grandpa] 第 { $n } 泡可以喝了。留三分之一在杯里再添水。
+       *[other] 现在出汤，第 { $n } 泡。抱歉，我叫晚了 { DURATION($lateS) }。
+    }
+   *[long] { $style ->
+        [cold] 第 { $n } 泡 { DURATION($lateS) }前就好了；抱歉，我刚才不在。现在滤掉茶叶，太浓就兑点凉开水。
+        [grandpa] 第 { $n } 泡 { DURATION($lateS) }前就可以喝了；抱歉，我刚才不在。留三分之一在杯里再添水。
+       *[other] 第 { $n } 泡本该在 { DURATION($lateS) }前出汤；抱歉，我刚才不在。若还泡着，先尝再奉。
+    }
 }
 guide-told-poured = 第 { $n } 泡：{ DURATION($seconds) }。
 guide-told-below = 接在下面。
@@ -596,7 +612,10 @@ guide-ask-taste = 味道如何？愿意的话按一下。
 guide-ask-how-long = 大约泡了多久？
 guide-ask-more = 有什么变了？
 guide-ask-guests = 现在几位喝？
-guide-ask-stood = 第 { $n } 泡本该在 { DURATION($sinceS) }前出汤。是一直泡着，还是只忘了按？
+guide-ask-stood = { $style ->
+    [cold] 第 { $n } 泡 { DURATION($sinceS) }前就好了。是一直泡着，还是只忘了按？
+   *[other] 第 { $n } 泡本该在 { DURATION($sinceS) }前出汤。是一直泡着，还是只忘了按？
+}
 guide-stood-caution = 那先尝再分，会很浓。
 guide-ask-cold = 湿茶叶放了 { DURATION($awayS) }。是不是一开始就沥干、盖好、放进冰箱？
 guide-rinse-again = 那先用滚水冲一次倒掉，今天喝完。
@@ -604,7 +623,12 @@ guide-throw-away = 那还是丢掉吧：湿茶叶在室温会长细菌。
 guide-noted-already = 已经记下了。
 guide-leaf-does-not-wait = 茶叶不等人：要走就先出汤再按。泡了多久我会算进去。
 guide-quiet = 过了一小时。盖子留一条缝，茶叶还能放几个小时。接着泡吗？
-guide-quiet-hold = 第 { $brew-n } 泡该出汤后已过一小时。接着泡吗？
+guide-quiet-long = 茶叶已经放了 { DURATION($awayS) }。接着泡吗？
+guide-quiet-dry = 茶叶放好了，还没出汤。接着泡吗？
+guide-quiet-hold = { $brew-style ->
+    [cold] 第 { $brew-n } 泡已经好了 { DURATION($sinceS) }。接着泡吗？
+   *[other] 第 { $brew-n } 泡该出汤后已过 { DURATION($sinceS) }。接着泡吗？
+}
 guide-paused = 慢慢来。沥干，盖子留一条缝；四小时内再接着泡。
 guide-skipped = 跳过了；茶叶留给下一泡。
 guide-spent = 茶叶已经出尽了。

@@ -507,6 +507,8 @@ choice-guide-next-filled = { $style ->
    *[other] 出湯了，下一泡也注好水
 }
     .typed = 下一泡 / 注好水了
+choice-guide-at-night = { $at } 照樣叫我
+    .typed = 半夜也叫我 / 照樣叫我
 choice-guide-longer = 泡久了
     .typed = 太久了 / 遲了
 choice-guide-taste = { $item ->
@@ -532,7 +534,10 @@ choice-guide-go-on = 接著泡
 choice-guide-finish = 收杯
     .typed = 結束 / 停 / 夠了
 choice-guide-end-and-begin = 先結束它，泡這款
-choice-guide-poured-in-time = 準時出湯了
+choice-guide-poured-in-time = { $style ->
+    [cold] 準時濾好了
+   *[other] 準時出湯了
+}
 choice-guide-it-stood = 一直泡著
 choice-guide-was-cold = 一直在冰箱裡
 choice-guide-was-not-cold = 沒有，或不確定
@@ -557,6 +562,9 @@ guide-fill-cold = 第 { $brew-n } 泡，在冰箱裡 { DURATION($brew-seconds) }
 guide-cups = { $brew-guests } 位，每位約 { ML($brew-cupMl) }。
 guide-invite = 先請客人，手掌向上；主人陪飲。
 guide-holding = 第 { $brew-n } 泡：從您按下起 { DURATION($brew-seconds) }。到時我叫您。
+guide-holding-till-evening = 第 { $brew-n } 泡要到 { $from } 才好。為了不吵您休息，我 { $to } 就叫您，早一點，味道也差不多了。
+guide-holding-till-morning = 第 { $brew-n } 泡要到 { $from } 才好。冷泡不急，不吵您睡覺，我 { $to } 再叫您；到時若太濃，兌些冷開水就好。
+guide-told-clock = { CLOCK($wall) }
 guide-told-until = 第 { $n } 泡，{ DURATION($seconds) }
 guide-pour-now = { $late ->
     [no] { $style ->
@@ -564,8 +572,16 @@ guide-pour-now = { $late ->
         [grandpa] 第 { $n } 泡可以喝了。留三分之一在杯裡再添水。
        *[other] 現在出湯，第 { $n } 泡：低處倒，瀝乾。
     }
-    [some] 現在出湯，第 { $n } 泡。抱歉，我叫晚了 { DURATION($lateS) }。
-   *[long] 第 { $n } 泡本該在 { DURATION($lateS) }前出湯；抱歉，我剛才不在。若還泡著，先嘗再奉。
+    [some] { $style ->
+        [cold] 第 { $n } 泡好了：取出來濾掉茶葉。
+        [grandpa] 第 { $n } 泡可以喝了。留三分之一在杯裡再添水。
+       *[other] 現在出湯，第 { $n } 泡。抱歉，我叫晚了 { DURATION($lateS) }。
+    }
+   *[long] { $style ->
+        [cold] 第 { $n } 泡 { DURATION($lateS) }前就好了；抱歉，我剛才不在。現在濾掉茶葉，太濃就兌些冷開水。
+        [grandpa] 第 { $n } 泡 { DURATION($lateS) }前就可以喝了；抱歉，我剛才不在。留三分之一在杯裡再添水。
+       *[other] 第 { $n } 泡本該在 { DURATION($lateS) }前出湯；抱歉，我剛才不在。若還泡著，先嘗再奉。
+    }
 }
 guide-told-poured = 第 { $n } 泡：{ DURATION($seconds) }。
 guide-told-below = 接在下面。
@@ -596,7 +612,10 @@ guide-ask-taste = 味道如何？願意的話按一下。
 guide-ask-how-long = 大約泡了多久？
 guide-ask-more = 有什麼變了？
 guide-ask-guests = 現在幾位喝？
-guide-ask-stood = 第 { $n } 泡本該在 { DURATION($sinceS) }前出湯。是一直泡著，還是只忘了按？
+guide-ask-stood = { $style ->
+    [cold] 第 { $n } 泡 { DURATION($sinceS) }前就好了。是一直泡著，還是只忘了按？
+   *[other] 第 { $n } 泡本該在 { DURATION($sinceS) }前出湯。是一直泡著，還是只忘了按？
+}
 guide-stood-caution = 那先嘗再分，會很濃。
 guide-ask-cold = 濕茶葉放了 { DURATION($awayS) }。是不是一開始就瀝乾、蓋好、放進冰箱？
 guide-rinse-again = 那先用滾水沖一次倒掉，今天喝完。
@@ -604,7 +623,12 @@ guide-throw-away = 那還是丟掉吧：濕茶葉在室溫會長細菌。
 guide-noted-already = 已經記下了。
 guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
 guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時。接著泡嗎？
-guide-quiet-hold = 第 { $brew-n } 泡該出湯後已過一小時。接著泡嗎？
+guide-quiet-long = 茶葉已經放了 { DURATION($awayS) }。接著泡嗎？
+guide-quiet-dry = 茶葉放好了，還沒出湯。接著泡嗎？
+guide-quiet-hold = { $brew-style ->
+    [cold] 第 { $brew-n } 泡已經好了 { DURATION($sinceS) }。接著泡嗎？
+   *[other] 第 { $brew-n } 泡該出湯後已過 { DURATION($sinceS) }。接著泡嗎？
+}
 guide-paused = 慢慢來。瀝乾，蓋子留一條縫；四小時內再接著泡。
 guide-skipped = 跳過了；茶葉留給下一泡。
 guide-spent = 茶葉已經出盡了。

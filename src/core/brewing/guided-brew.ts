@@ -52,6 +52,11 @@ export function filled(brew: GuidedBrew, now: Instant): GuidedBrew {
   return { ...brew, hold: { filledAt: now, endsAt: now + seconds * 1000 } };
 }
 
+/** Called then instead: what is asked of this infusion is its time until then. */
+export function heldUntil(brew: GuidedBrew, endsAt: Instant): GuidedBrew {
+  return brew.hold ? { ...brew, hold: { ...brew.hold, endsAt } } : brew;
+}
+
 /** Poured off now; a counted infusion, of which only this is known, went as asked unless `heldS` says otherwise. */
 export function pouredOff(
   ground: Ground,
@@ -59,7 +64,7 @@ export function pouredOff(
   { now, heldS }: { readonly now: Instant; readonly heldS: Seconds | null },
 ): { readonly brew: GuidedBrew; readonly poured: Poured } {
   const { request, session, coming, pouredAt } = brew;
-  const askedS = coming[0]?.seconds ?? 0;
+  const askedS = brew.hold ? (brew.hold.endsAt - brew.hold.filledAt) / 1000 : (coming[0]?.seconds ?? 0);
   const seconds = heldS ?? (brew.hold ? Math.max(0, (now - brew.hold.filledAt) / 1000) : askedS);
   const filledAt = brew.hold?.filledAt ?? now - seconds * 1000;
   const rest = pouredAt === null ? {} : { restedS: Math.max(0, (filledAt - pouredAt) / 1000) };

@@ -5,6 +5,9 @@ import { isMistake, planBrew } from '../brewing/schedule.ts';
 import { spoonsOf } from '../brewing/spoons.ts';
 import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
+import { afterQuiet } from '../lessons/quiet.ts';
+import { wallAt } from '../lessons/calendar.ts';
+import type { Instant } from '../units.ts';
 import { asFacts, leafFor, phrase, type CoreContent } from './asked-brew.ts';
 
 export interface Board {
@@ -21,6 +24,8 @@ export interface Board {
   readonly callAtMs: number | null;
   /** The call of this hold has come, and was seen to have come. */
   readonly isCalled: boolean;
+  /** When this hold would have ended, had its end not been moved out of the night. */
+  readonly movedFromMs: number | null;
   readonly lastN: number | null;
   readonly lastS: number | null;
   /** The last infusion whose taste was told, and all that was said. */
@@ -47,6 +52,7 @@ export function beginning(brew: GuidedBrew, nowMs: number): Board {
     movedAtMs: null,
     callAtMs: null,
     isCalled: false,
+    movedFromMs: null,
     lastN: null,
     lastS: null,
     tastedN: null,
@@ -101,7 +107,7 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     closesCall: isTyped ? call.cameIn : null,
     closing: closingOf(board, before.lastN !== (old?.['lastN'] ?? null)),
     n: next?.n ?? brew.session.next,
-    seconds: next?.seconds ?? 0,
+    seconds: hold ? (hold.endsAt - hold.filledAt) / 1000 : (next?.seconds ?? 0),
     ends: brew.coming.at(-1)?.n ?? board.lastN,
     isCounted: (next?.seconds ?? 0) < countedBelowS,
     isSpent,
@@ -110,7 +116,10 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
       family: brew.request.family,
     }),
     isUnderWay: board.isOver ? null : true,
-    hold: hold ? { filledAtMs: hold.filledAt, endsAtMs: hold.endsAt, callAtMs: board.callAtMs } : null,
+    hold: hold ? holdFacts(board, hold, content.zone) : null,
+    toldAtMs: around.nowMs,
+    asksAgainAtMs: asksAgainAt(hold, { nowMs: around.nowMs, isCold: plan.style === 'cold', zone: content.zone }),
+    isDry: plan.rinse === null && brew.pouredAt === null,
     lastN: board.lastN,
     lastS: board.lastS,
     pouredAtMs: brew.pouredAt,
@@ -124,6 +133,23 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     poured: brew.session.poured.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
     record: recordOf(board),
   };
+}
+
+const hourMs = 3_600_000;
+
+/** Who has gone silent is asked after an hour, after three when the leaf stands in the cold, and never at night. */
+function asksAgainAt(
+  hold: Hold | null,
+  { nowMs, isCold, zone }: { readonly nowMs: Instant; readonly isCold: boolean; readonly zone: string },
+): Instant {
+  return afterQuiet(Math.max(nowMs, hold?.endsAt ?? 0) + (isCold ? 3 : 1) * hourMs, zone);
+}
+
+function holdFacts({ callAtMs, movedFromMs }: Board, { filledAt, endsAt }: Hold, zone: string): Facts {
+  const clock = (instantMs: Instant) =>
+    phrase('guide-told-clock', { wall: wallAt(instantMs, zone), instantMs, shows: 'time' });
+  const moved = movedFromMs === null ? null : { fromMs: movedFromMs, from: clock(movedFromMs), to: clock(endsAt) };
+  return { filledAtMs: filledAt, endsAtMs: endsAt, callAtMs, moved };
 }
 
 const slotOf = (startedAtMs: number, n: number): string => `${startedAtMs.toString(36)}-${n}`;
@@ -143,7 +169,8 @@ function callOf({ brew: { hold } }: Board, old: Facts | undefined, { nowMs, deli
   const came = had !== null && hadHold !== null && had.callAtMs !== null && nowMs >= had.callAtMs && !had.isCalled;
   const cameIn = came ? callSlotOf(hadHold) : null;
   if (!hold) return { cameIn, atMs: null, isCalled: false };
-  if (hold.filledAt === hadHold?.filledAt) return { cameIn, atMs: had!.callAtMs, isCalled: came || had!.isCalled };
+  if (hold.filledAt === hadHold?.filledAt && hold.endsAt === hadHold.endsAt)
+    return { cameIn, atMs: had!.callAtMs, isCalled: came || had!.isCalled };
   return { cameIn, atMs: Math.max(hold.filledAt, hold.endsAt - (deliveryMs ?? 0)), isCalled: false };
 }
 

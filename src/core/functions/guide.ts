@@ -1,5 +1,14 @@
 /** The functions of the guided brew: each takes what is known of it and gives it one step further. Keeps no state. */
-import { changed, filled, leftOut, pouredOff, startGuided, tasted, type GuidedBrew } from '../brewing/guided-brew.ts';
+import {
+  changed,
+  filled,
+  heldUntil,
+  leftOut,
+  pouredOff,
+  startGuided,
+  tasted,
+  type GuidedBrew,
+} from '../brewing/guided-brew.ts';
 import { planBrew } from '../brewing/schedule.ts';
 import { adjust, usualTaste } from '../brewing/taste.ts';
 import type { Around, Calls } from '../flow/book.ts';
@@ -17,12 +26,14 @@ import {
 } from './asked-brew.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import { beginning, boardOf, groundOf, told, type Board } from './guide-board.ts';
+import { kindHour } from './kind-hour.ts';
 import { changeOfPour, changeOfTaste, moreOfRequest, now as nowPhrase } from './guide-phrases.ts';
 
 const names = [
   'beginGuide',
   'noteGuide',
   'fillGuide',
+  'atNightGuide',
   'pourGuide',
   'skipGuide',
   'changeGuide',
@@ -47,7 +58,13 @@ export function guideCalls(content: CoreContent): { readonly [name in (typeof na
       return { gives: told(content, beginning(started, around.nowMs), {}, around) };
     },
     noteGuide: moving((board) => ({ ...board, change: null })),
-    fillGuide: moving((board, _, { nowMs }) => ({ ...board, brew: filled(board.brew, nowMs), change: null })),
+    fillGuide: moving((board, given, { nowMs }) => filledNow(board, given, { nowMs, zone: content.zone })),
+    atNightGuide: moving((board) => ({
+      ...board,
+      brew: heldUntil(board.brew, board.movedFromMs ?? board.brew.hold?.endsAt ?? 0),
+      movedFromMs: null,
+      change: null,
+    })),
     pourGuide: moving((board, given, around) => poured(content, board, given, around)),
     skipGuide: moving((board) => ({
       ...board,
@@ -65,6 +82,25 @@ export function guideCalls(content: CoreContent): { readonly [name in (typeof na
   };
 }
 
+const isCold = (given: Facts): boolean => (given['brew'] as Facts)['style'] === 'cold';
+
+interface HereAndNow {
+  readonly nowMs: number;
+  readonly zone: string;
+}
+
+function filledNow(board: Board, given: Facts, { nowMs, zone }: HereAndNow): Board {
+  const brew = filled(board.brew, nowMs);
+  const endsAt = brew.hold?.endsAt ?? nowMs;
+  const kindAt = brew.hold && isCold(given) ? kindHour(brew.hold, zone) : endsAt;
+  return {
+    ...board,
+    brew: heldUntil(brew, kindAt),
+    movedFromMs: kindAt === endsAt ? null : endsAt,
+    change: null,
+  };
+}
+
 /** Nobody's pot stands longer; the taps of days later are no holds. */
 const longestHeldS = 86_400;
 
@@ -79,7 +115,8 @@ function poured(content: CoreContent, board: Board, given: Facts, { nowMs }: Aro
     lastN: done.poured.n,
     lastS: done.poured.heldS,
     tastedN: board.tastedN,
-    change: changeOfPour(done.poured),
+    // Hours more or less say nothing of a leaf that gives one cup.
+    change: isCold(given) && done.poured.nextS === null ? null : changeOfPour(done.poured),
   };
 }
 

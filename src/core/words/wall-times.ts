@@ -14,6 +14,12 @@ export function wallTime(wall: string, language: Language, style: WallStyle = 'l
   return `${day.getUTCMonth() + 1}月${day.getUTCDate()}日${weekday}${time}`;
 }
 
+/** "7:00 pm", "19:00". */
+export function wallClock(wall: string, language: Language): string {
+  const [, time = ''] = wall.split('T');
+  return language === 'en' ? noonBased(time) : time;
+}
+
 const englishDay = {
   long: { weekday: 'long', month: 'long', day: 'numeric' },
   short: { month: 'short', day: 'numeric' },

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { wallTime } from '../../../src/core/words/wall-times.ts';
+import { wallClock, wallTime } from '../../../src/core/words/wall-times.ts';
 
 it.each([
   ['2026-12-05T19:00', 'Saturday, December 5, 7:00 pm', '12月5日（星期六）19:00', '12月5日（周六）19:00'],
@@ -12,6 +12,13 @@ it.each([
 it('is short on a button', () => {
   expect(wallTime('2026-12-05T19:00', 'en', 'short')).toBe('Dec 5, 7:00 pm');
   expect(wallTime('2026-12-05T19:00', 'zh-Hans', 'short')).toBe('12月5日 19:00');
+});
+
+it.each([
+  ['2026-12-05T08:00', '8:00 am', '08:00'],
+  ['2026-12-05T00:30', '12:30 am', '00:30'],
+])('%s has only its time read', (wall, en, han) => {
+  expect([wallClock(wall, 'en'), wallClock(wall, 'zh-Hant'), wallClock(wall, 'zh-Hans')]).toEqual([en, han, han]);
 });
 
 it('refuses what is no time on a wall', () => {
