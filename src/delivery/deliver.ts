@@ -57,12 +57,12 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
   };
   const claim = async (): Promise<void> => {
     if (stopped) return;
-    const { chats, bulk, until, room } = pace.held(clock.now());
-    const limit = Math.min(mostUnderWay - underWay.size, room);
+    const { chats, bulkRoom, until } = pace.held(clock.now());
+    const limit = mostUnderWay - underWay.size;
     if (limit <= 0) return;
     cancelRelease?.();
     cancelRelease = until === null ? null : clock.wakeAt(until, claiming.ask);
-    const owed = await store.claim({ channels: names, now: clock.now(), limit, held: chats, bulkHeld: bulk });
+    const owed = await store.claim({ channels: names, now: clock.now(), limit, held: chats, bulkRoom });
     owed.forEach(start);
     if (owed.length === limit) claiming.ask();
   };

@@ -63,11 +63,9 @@ export interface Pace {
 
 export interface Held {
   readonly chats: ReadonlySet<string>;
-  /** Channels that may send only what is urgent. */
-  readonly bulk: readonly ChannelName[];
   readonly until: Instant | null;
-  /** So many may be taken at once, lest one claim spends more than the fullest bucket holds. */
-  readonly room: number;
+  /** How much that is not urgent each channel may be given now; one that is not named, any number. */
+  readonly bulkRoom: ReadonlyMap<ChannelName, number>;
 }
 
 /** For the channels at hand. */
@@ -90,7 +88,7 @@ export function makePace(names: readonly ChannelName[] = channelNames, rates = p
     const bucket = bulk.get(name);
     return bucket ? freeAt(bucket, rates[name].bulk, now) : now;
   };
-
+  const paced = names.filter((name) => rates[name].bulk.burst !== Infinity);
   const bulkRoom = (name: ChannelName, now: Instant): number =>
     Math.floor(levelAt(bulk.get(name), rates[name].bulk, now));
 
@@ -104,10 +102,10 @@ export function makePace(names: readonly ChannelName[] = channelNames, rates = p
     pause: (address, until) => void chats.set(chatKey(address), until),
     held(now) {
       dropFull(now);
-      const full = names.filter((name) => bulkUntil(name, now) > now);
+      const room = new Map(paced.map((name) => [name, bulkRoom(name, now)]));
+      const full = paced.filter((name) => room.get(name) === 0);
       const until = Math.min(...chats.values(), ...full.map((name) => bulkUntil(name, now)));
-      const room = Math.min(...names.filter((name) => !full.includes(name)).map((name) => bulkRoom(name, now)));
-      return { chats: new Set(chats.keys()), bulk: full, until: until === Infinity ? null : until, room };
+      return { chats: new Set(chats.keys()), until: until === Infinity ? null : until, bulkRoom: room };
     },
   };
 }

@@ -193,8 +193,8 @@ export interface Claim {
   readonly limit: number;
   /** Chats that must wait (`chatKey`), however due. */
   readonly held: ReadonlySet<string>;
-  /** Channels that may send only timers and replies now. */
-  readonly bulkHeld: readonly ChannelName[];
+  /** How many reminders and edits these channels may be given now; any other, any number. */
+  readonly bulkRoom: ReadonlyMap<ChannelName, number>;
 }
 
 /** A message owed, in no words yet. */

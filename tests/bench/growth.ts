@@ -35,7 +35,7 @@ async function each(count: number, work: (n: number) => Promise<unknown>): Promi
   return times;
 }
 
-const claimOf = (now: number) => ({ channels, now, limit: 64, held: new Set<string>(), bulkHeld: [] });
+const claimOf = (now: number) => ({ channels, now, limit: 64, held: new Set<string>(), bulkRoom: new Map() });
 
 /** Takes 64 and settles them, as delivery does. */
 async function payOut(store: Store): Promise<number> {

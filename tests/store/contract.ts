@@ -180,12 +180,27 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
         expect(await store.claim(claimAt(noon, { held: new Set([chat]) }))).toEqual([]);
         expect(await store.claim(claimAt(noon, { channels: ['terminal'] }))).toEqual([]);
         const order: (string | undefined)[] = [];
-        for (const bulkHeld of [['web'], ['web'], ['web'], [], []] as const) {
-          const [owed] = await store.claim(claimAt(noon, { bulkHeld }));
+        for (const room of [0, 0, 0, 1, 1]) {
+          const [owed] = await store.claim(claimAt(noon, { bulkRoom: new Map([['web', room]]) }));
           order.push(owed?.saying.phrases[0]?.key);
           if (owed) await store.settle(owed.id, { kind: 'sent', ref: 'r' }, noon);
         }
         expect(order).toEqual(['timer', 'reply', undefined, 'reminder', 'edit']);
+      });
+
+      test('takes of reminders what a channel has room for, and of other channels and of replies all the same', async () => {
+        const reminder = { ...say('reminder'), priority: 'reminder' } as ReturnType<typeof say>;
+        for (let n = 0; n < 8; n++) await exchange(store, `page-${n}`, [n < 6 ? reminder : say('reply')]);
+        for (let n = 0; n < 3; n++) {
+          const { person } = await store.record({ ...incoming(`desk-${n}`, 'x'), channel: 'terminal' });
+          const turn = await store.load(person ?? 0, noon);
+          if (turn) await store.commit(commitOf(turn, [reminder]));
+        }
+        const bulkRoom = new Map([['web', 2]] as const);
+        const taken = await store.claim(claimAt(noon, { bulkRoom }));
+        const count = (channel: string, key: string): number =>
+          taken.filter(({ address, saying }) => address.channel === channel && saying.phrases[0]?.key === key).length;
+        expect([count('web', 'reminder'), count('web', 'reply'), count('terminal', 'reminder')]).toEqual([2, 2, 3]);
       });
 
       test('never lets one chat keep the others waiting', async () => {

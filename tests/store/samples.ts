@@ -52,7 +52,7 @@ export function commitOf(turn: Turn, changes: readonly Change[], more: Partial<C
 }
 
 export function claimAt(now: number, more: Partial<Claim> = {}): Claim {
-  return { channels: ['web', 'terminal'], now, limit: 64, held: new Set(), bulkHeld: [], ...more };
+  return { channels: ['web', 'terminal'], now, limit: 64, held: new Set(), bulkRoom: new Map(), ...more };
 }
 
 /** Someone writes and is answered with these changes; gives back the person. */

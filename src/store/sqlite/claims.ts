@@ -117,18 +117,26 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
     for (const { seq } of overtaken) overtake.run(now, seq);
     return latest?.seq ?? first.seq;
   };
-  const choose = ({ channels, bulkHeld, now, limit, held }: Claim): readonly Candidate[] => {
+  const choose = ({ channels, bulkRoom, now, limit, held }: Claim): readonly Candidate[] => {
     const chosen = new Map<string, Candidate>();
-    for (const { priority } of anyDue.all({ now })) {
-      if (chosen.size === limit) break;
-      const free = priority < firstBulk ? channels : channels.filter((name) => !bulkHeld.includes(name));
+    const room = new Map(bulkRoom);
+    const roomIn = (name: ChannelName): number => room.get(name) ?? Infinity;
+    /** True when a channel is used up: the rows of the others are looked for anew, not among all of its. */
+    const isCutShort = (priority: number): boolean => {
+      const isBulk = priority >= firstBulk;
+      const free = isBulk ? channels.filter((name) => roomIn(name) > 0) : channels;
       const rows = priority === timer ? dueTimers : dueOthers;
       for (const row of rows.iterate({ names: JSON.stringify(free), priority, now })) {
         const chat = chatKey(row);
-        if (!held.has(chat) && !chosen.has(chat)) chosen.set(chat, row);
-        if (chosen.size === limit) break;
+        if (held.has(chat) || chosen.has(chat)) continue;
+        chosen.set(chat, row);
+        if (isBulk) room.set(row.channel, roomIn(row.channel) - 1);
+        if (chosen.size === limit) return false;
+        if (isBulk && roomIn(row.channel) === 0) return true;
       }
-    }
+      return false;
+    };
+    for (const { priority } of anyDue.all({ now })) while (chosen.size < limit && isCutShort(priority));
     return [...chosen.values()];
   };
 
