@@ -209,7 +209,7 @@ export const plan: Record<Language, Partial<Outgoing>> = {
       '可以泡八道。蓋碗燙手，拿碗沿就好。',
     ],
     ladder: ladder('各道時間', chineseTime),
-    choices: ['帶我泡', '為什麼是這些數字', '改一改', '問店家'].map((label, n) => ({
+    choices: ['帶我泡', '為什麼這樣', '改一改', '問店家'].map((label, n) => ({
       key: n === 0 ? 'guide' : `more.${n}`,
       label,
     })),
@@ -221,7 +221,7 @@ export const plan: Record<Language, Partial<Outgoing>> = {
       '可以泡八道。盖碗烫手，拿碗沿就好。',
     ],
     ladder: ladder('各道时间', chineseTime),
-    choices: ['带我泡', '为什么是这些数字', '改一改', '问店家'].map((label, n) => ({
+    choices: ['带我泡', '为什么这样', '改一改', '问店家'].map((label, n) => ({
       key: n === 0 ? 'guide' : `more.${n}`,
       label,
     })),
