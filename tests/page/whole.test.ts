@@ -1,6 +1,6 @@
 /** Where a line may not break: between a number and what it counts. */
 import { describe, expect, it } from 'vitest';
-import { breadth, wholes } from '../../src/channels/web/page/whole.ts';
+import { breadth, isPlanName, wholes } from '../../src/channels/web/page/whole.ts';
 
 describe('a number stays with what it counts', () => {
   it.each([
@@ -24,4 +24,13 @@ describe('a number stays with what it counts', () => {
     ['出湯了，下一泡也注好水', 22],
     ['', 0],
   ])('%j is as broad as %i letters', (text, letters) => expect(breadth(text)).toBe(letters));
+});
+
+it.each([
+  ['Oolong · Gaiwan · 120 ml (as this family usually is)', true],
+  ['肉桂 · 蓋碗 · 110 毫升', true],
+  ['That was 3 infusions.', false],
+  ['一共 3 泡。喝完把葉底倒出來看看：葉片舒展就是泡開了。', false],
+])('%j over a ladder: the name of a plan? %s', (first, isName) => {
+  expect(isPlanName({ ladder: { title: '', rungs: [] }, paragraphs: [first] }, 0)).toBe(isName);
 });

@@ -22,4 +22,4 @@ export const breadth = (text: string): number => text.length + (text.match(/[\u2
 
 /** What a plan is for stands over it in a few words; other ladders come with whole sentences. */
 export const isPlanName = ({ ladder, paragraphs }: Pick<Said, 'ladder' | 'paragraphs'>, n: number): boolean =>
-  n === 0 && ladder !== undefined && breadth(paragraphs[0] ?? '') < 60;
+  n === 0 && ladder !== undefined && breadth(paragraphs[0] ?? '') < 60 && !/[.。]$/.test(paragraphs[0] ?? '');
