@@ -103,15 +103,13 @@ export function makeApp(parts: AppParts): App {
     means: { mail: names.includes('mail'), freshCode },
     deliveryMs: delays.usual,
     owed: later,
+    later: (at) => loop.later(at),
     stumbled: (error, tries) => log.error('a step failed', { tries, ...errorFields(error) }),
+    troubled: (error) => log.error('handling was put off', errorFields(error)),
     warm: warm.done,
   });
   const loop = makeLoop({ store, channels: names, clock, log, pump: delivering.pump, take: handling.take });
-  const record = makeRecord({
-    store,
-    handling,
-    troubled: (error) => log.error('handling was put off', errorFields(error)),
-  });
+  const record = makeRecord(store, handling);
   const tidying = makeTidying({ store, clock, log, keepDays, forgetDays });
   const plan = parts.lessons ?? { lessons: [], series: [] };
   const planning = makePlanning({ store, clock, log, plan });

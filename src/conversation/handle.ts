@@ -8,17 +8,19 @@ import { answer, eventRef, failure, type Step } from './answer.ts';
 import type { Means } from './house-facts.ts';
 
 export interface Handling {
-  /** Keeps what arrived and, unless the last process died or this person is being handled, handles it with that. */
-  readonly receive: (incoming: Incoming) => Promise<Received>;
-  /** Handles all that waits of this person, the first of which may have failed before; resolves when nothing is left. */
-  readonly take: (person: PersonId, stumbles?: number) => Promise<void>;
+  /** Keeps what arrived and, unless the last process died or this person is being handled, handles it with that; else afterwards. */
+  readonly receive: (incoming: Incoming) => Promise<Recorded>;
+  /** Handles all that waits of this person; resolves when nothing is left. */
+  readonly take: (person: PersonId) => Promise<void>;
   /** Resolves when nobody is being handled. */
   idle(): Promise<void>;
 }
 
-export interface Received extends Recorded {
+interface Received extends Recorded {
   /** How often the step has failed. */
   readonly stumbles: number;
+  /** Something of this person waits to be handled. */
+  readonly isMore: boolean;
 }
 
 export interface HandlingParts {
@@ -28,10 +30,14 @@ export interface HandlingParts {
   readonly means: Means;
   /** How long a message of this channel takes to arrive. */
   readonly deliveryMs: (channel: ChannelName) => number;
-  /** Something is owed, or to be woken, at this instant. */
+  /** Something is owed now. */
   readonly owed: (due: Instant) => void;
+  /** Something is owed, to be woken or to be looked for at this instant. */
+  readonly later: (due: Instant) => void;
   /** The step failed, for the how-manieth time. */
   readonly stumbled: (error: unknown, tries: number) => void;
+  /** Handling could not go on; what was kept is taken up again later. */
+  readonly troubled: (error: unknown) => void;
   /** Resolves when a message is handled as fast as it ever will be. */
   readonly warm?: Promise<unknown>;
 }
@@ -58,22 +64,28 @@ export function makeHandling(house: HandlingParts): Handling {
       askedAgain.delete(person);
     }
   };
+  const take = (person: PersonId, stumbles = 0): Promise<void> => {
+    const running = underWay.get(person);
+    if (running) {
+      askedAgain.add(person);
+      return running;
+    }
+    const run = drain(person, stumbles);
+    underWay.set(person, run);
+    return run;
+  };
   return {
     receive(incoming) {
-      const run = receive(parts, incoming, (person) => underWay.has(person));
+      const run = receive(parts, incoming, (person) => underWay.has(person)).then(
+        ({ stumbles, isMore, ...recorded }) => {
+          if (recorded.person !== null && isMore) take(recorded.person, stumbles).catch(parts.troubled);
+          return recorded;
+        },
+      );
       receiving.add(run);
       return run.finally(() => receiving.delete(run));
     },
-    take(person, stumbles = 0) {
-      const running = underWay.get(person);
-      if (running) {
-        askedAgain.add(person);
-        return running;
-      }
-      const run = drain(person, stumbles);
-      underWay.set(person, run);
-      return run;
-    },
+    take: (person) => take(person),
     async idle() {
       while (underWay.size + receiving.size > 0) await Promise.allSettled([...underWay.values(), ...receiving]);
     },
@@ -82,7 +94,10 @@ export function makeHandling(house: HandlingParts): Handling {
 
 async function receive(parts: Parts, incoming: Incoming, isUnderWay: (person: PersonId) => boolean): Promise<Received> {
   const { store, clock } = parts;
-  if (store.isWary) return { ...(await store.record(incoming)), stumbles: 0 };
+  if (store.isWary) {
+    const recorded = await store.record(incoming);
+    return { ...recorded, stumbles: 0, isMore: recorded.outcome === 'new' };
+  }
   const now = clock.now();
   let stumbles = 0;
   const decideOnce = (turn: Turn): Commit | null => {
@@ -95,8 +110,9 @@ async function receive(parts: Parts, incoming: Incoming, isUnderWay: (person: Pe
   // What may go at once is taken for sending in the same transaction; when it comes to nothing, nothing is found.
   parts.owed(now);
   const recorded = await recording;
-  if (recorded.handled) for (const due of duesOf(recorded.handled)) if (due > now) parts.owed(due);
-  return { ...recorded, stumbles };
+  const { outcome, handled } = recorded;
+  if (handled) for (const due of duesOf(handled)) if (due > now) parts.later(due);
+  return { ...recorded, stumbles, isMore: outcome === 'new' && (handled === null || isRinging(handled)) };
 }
 
 interface Parts extends HandlingParts {
@@ -131,7 +147,8 @@ async function handleOne(parts: HandlingParts, turn: Turn, stumbles: number): Pr
   const outcome = parts.store.commit(commit);
   // What may go at once is taken for sending in the same transaction; when it comes to nothing, nothing is found.
   for (const due of dues) if (due <= commit.now) parts.owed(due);
-  if ((await outcome) === 'done') for (const due of dues) if (due > commit.now) parts.owed(due);
+  // It may have passed meanwhile.
+  if ((await outcome) === 'done') for (const due of dues) if (due > commit.now) parts.later(due);
   return outcome;
 }
 
@@ -183,6 +200,11 @@ const followed: ReadonlySet<Change['do']> = new Set([
   'cancel-lesson',
   'forget',
 ]);
+
+/** It set a timer that is due already. */
+function isRinging({ changes, now }: Commit): boolean {
+  return changes.some((change) => change.do === 'wake' && change.at <= now);
+}
 
 /** When something is to be told or done because of it. */
 function duesOf({ changes, now }: Commit): ReadonlySet<Instant> {

@@ -6,23 +6,11 @@ import type { Incoming } from '../messages.ts';
 import type { Store } from '../store/contract.ts';
 import type { Handling } from './handle.ts';
 
-export interface RecordParts {
-  readonly store: Store;
-  readonly handling: Handling;
-  /** Handling could not go on; what was kept is taken up again later. */
-  readonly troubled: (error: unknown) => void;
-}
-
-export function makeRecord({
-  store,
-  handling,
-  troubled,
-}: RecordParts): (incoming: Incoming) => Promise<'new' | 'seen'> {
+export function makeRecord(store: Store, handling: Handling): (incoming: Incoming) => Promise<'new' | 'seen'> {
   return async (incoming) => {
-    const { outcome, person, handled, stumbles } = await handling.receive(incoming);
-    if (handled) return outcome;
-    if (outcome === 'new' && person !== null) handling.take(person, stumbles).catch(troubled);
-    await store.synced();
+    const { outcome, handled } = await handling.receive(incoming);
+    // What was handled with it is on the disk.
+    if (handled === null) await store.synced();
     return outcome;
   };
 }

@@ -10,8 +10,10 @@ import { repeatsDoNoHarm } from './retry.ts';
 export interface Loop {
   /** Takes up what a former process left, and begins to look. */
   start(): Promise<void>;
-  /** Something falls due at this instant. */
+  /** Something is to be sent at this instant. */
   owed(due: Instant): void;
+  /** Something of any kind falls due at this instant, and is looked for then; at once when it has passed. */
+  later(due: Instant): void;
   /** Resolves when it has looked at all it was asked to look at. */
   rest(): Promise<void>;
   stop(): Promise<void>;
@@ -74,6 +76,7 @@ export function makeLoop(parts: LoopParts): Loop {
       if (due <= clock.now()) pump();
       else arm(due);
     },
+    later: arm,
     rest: () => looking.rest(),
     async stop() {
       stopped = true;
@@ -101,7 +104,7 @@ async function tendAll({ store, clock, log, pump }: LoopParts): Promise<boolean>
 async function takeAll({ store, channels, clock, log, take }: LoopParts): Promise<boolean> {
   for (;;) {
     const people = await store.awaiting(channels, clock.now(), peopleAtOnce);
-    const results = await Promise.allSettled(people.map(take));
+    const results = await Promise.allSettled(people.map((person) => take(person)));
     const failed = results.filter((result) => result.status === 'rejected');
     for (const { reason } of failed) log.error('could not be handled', errorFields(reason));
     if (failed.length > 0) return false;

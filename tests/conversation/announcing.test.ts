@@ -37,7 +37,11 @@ async function announced(task: string, values: Facts): Promise<readonly Instant[
     means: { mail: false, freshCode: () => '' },
     deliveryMs: () => 0,
     owed: (due) => dues.push(due),
+    later: (due) => dues.push(due),
     stumbled(error) {
+      throw error;
+    },
+    troubled(error) {
       throw error;
     },
   });

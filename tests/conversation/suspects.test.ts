@@ -44,7 +44,11 @@ async function trial(names: string, { warm, isWary = false }: Given = {}): Promi
     means: { mail: false, freshCode: () => '' },
     deliveryMs: () => 0,
     owed: () => {},
+    later: () => {},
     stumbled(error) {
+      throw error;
+    },
+    troubled(error) {
       throw error;
     },
     ...(warm && { warm }),

@@ -32,7 +32,9 @@ let record;
 const channel = {
   name,
   start: async (given) => void (record = given),
-  send: async ({ id, chat, paragraphs: [text] }) => {
+  send: async ({ id, chat, paragraphs: [text] }, begins) => {
+    // Where a repeat would be seen, it is on the disk first that it may have gone.
+    if (name === 'telegram') await begins?.();
     tell({ id, chat, text, at: Date.now() });
     if (globalThis.dieAt?.said) process.kill(process.pid, 'SIGKILL');
     return { outcome: 'sent', ref: id };

@@ -42,7 +42,12 @@ export function openDatabase(file: string): Database.Database {
 
 /** A log is left behind by who did not close the file; the last to close it takes it away. */
 export function wasLeftOpen(file: string): boolean {
-  return (statSync(`${file}-wal`, { throwIfNoEntry: false })?.size ?? 0) > 0;
+  try {
+    return statSync(`${file}-wal`).size > 0;
+  } catch {
+    // None there; or the file cannot be opened either, which is told by who opens it.
+    return false;
+  }
 }
 
 /** Throws StoreMistake when a setting that durability stands on does not hold. */
