@@ -9,6 +9,11 @@ import { write } from './sheet.ts';
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true }).last();
 const sheetOf = (page: Page): Promise<string> => page.locator('[role=log]').innerText();
+/** The lines that stand on one of two sheets only. */
+async function apart(...pages: readonly [Page, Page]): Promise<readonly string[]> {
+  const [ones, others] = (await Promise.all(pages.map(sheetOf))).map((text) => text.split('\n'));
+  return ones?.join('\n') === others?.join('\n') ? [] : [...(ones ?? []), '– beside –', ...(others ?? [])];
+}
 async function join(page: Page, code: string): Promise<void> {
   await page.getByText('This sheet on another device').click();
   await page.getByLabel('A code from the other device').fill(code);
@@ -51,7 +56,7 @@ export function twoDevices(at: SideBySide<RealHouse>): void {
     await Promise.all([kitchen, table].map((page) => page.getByText(/^Fill with/).waitFor()));
     await write(table, 'why?');
     await kitchen.locator('.own', { hasText: 'why?' }).waitFor();
-    await eventually(async () => (await sheetOf(kitchen)) === (await sheetOf(table)), true);
+    await eventually(() => apart(kitchen, table), []);
 
     const { page: third } = await visitor();
     await join(third, code);

@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { getRequestListener } from '@hono/node-server';
 import type { Log } from '../../log.ts';
 import type { Channel, Incoming, Outgoing, What } from '../../messages.ts';
+import { makeArrivals, type Arrivals } from './arrivals.ts';
 import { readAssets } from './assets.ts';
 import { makeDevices, type Marks } from './devices.ts';
 import { houseHeaders } from './headers.ts';
@@ -60,16 +61,18 @@ const graceMs = 1_500;
 export function makeWebChannel(deps: WebChannelDeps): Channel & { address(): string } {
   const limits = { ...usualLimits, ...deps.limits };
   const streams = makeStreams(limits, () => deps.clock.now());
+  const arrivals = makeArrivals();
   let server: Server | null = null;
   return {
     name: 'web',
     async start(record) {
-      server = serverFor(makeHouse(deps, limits, streams, record), deps.publicOrigin);
+      server = serverFor(makeHouse(deps, { limits, streams, arrivals, record }), deps.publicOrigin);
       await listening(server, deps.port, deps.host);
     },
-    send(message) {
+    async send(message) {
+      await arrivals.shown(message.chat);
       streams.push(message.chat, { said: saidOf(message) });
-      return Promise.resolve({ outcome: 'sent', ref: message.replaces ?? message.id });
+      return { outcome: 'sent', ref: message.replaces ?? message.id };
     },
     async stop() {
       streams.close();
@@ -80,12 +83,14 @@ export function makeWebChannel(deps: WebChannelDeps): Channel & { address(): str
   };
 }
 
-function makeHouse(
-  deps: WebChannelDeps,
-  limits: WebLimits,
-  streams: Streams,
-  record: (incoming: Incoming) => Promise<'new' | 'seen'>,
-): House {
+interface Parts {
+  readonly limits: WebLimits;
+  readonly streams: Streams;
+  readonly arrivals: Arrivals;
+  readonly record: (incoming: Incoming) => Promise<'new' | 'seen'>;
+}
+
+function makeHouse(deps: WebChannelDeps, { limits, streams, arrivals, record }: Parts): House {
   const words = checkedWords(deps);
   const now = (): number => deps.clock.now();
   return {
@@ -125,8 +130,9 @@ function makeHouse(
       const incoming = incomingOf(posted, around);
       const { updateId, what } = posted;
       const line = deps.lineOf(incoming.updateId);
-      // Shown before anything can be answered to it.
-      if ((await record(incoming)) === 'new') streams.push(incoming.chat, { wrote: { line, what, updateId } });
+      await arrivals.first(incoming.chat, async () => {
+        if ((await record(incoming)) === 'new') streams.push(incoming.chat, { wrote: { line, what, updateId } });
+      });
       return line;
     },
   };
