@@ -1,9 +1,6 @@
 /** The house: a store, a conversation and a delivery put together for whichever channels, and the order in which they start and stop. */
 import { randomBytes } from 'node:crypto';
-import { join } from 'node:path';
 import type { Clock } from './clock.ts';
-import { projectRoot, type Config } from './config.ts';
-import { readContent, type Content } from './content.ts';
 import type { Step } from './conversation/answer.ts';
 import { makeHandling } from './conversation/handle.ts';
 import { makeRecord } from './conversation/record.ts';
@@ -16,7 +13,6 @@ import { makePace } from './delivery/pace.ts';
 import { makePlanning } from './delivery/planning.ts';
 import type { Say } from './delivery/render.ts';
 import { makeTidying } from './delivery/tidying.ts';
-import { step } from './core/flow/step.ts';
 import type { Instant } from './core/units.ts';
 import { errorFields, type Log } from './log.ts';
 import type { Channel, ChannelName } from './messages.ts';
@@ -59,22 +55,6 @@ export interface App {
 
 /** A service manager's patience is longer; ours ends here. */
 const longestStopMs = 4_000;
-
-export function contentOf({ shopFolder, keepDays, forgetDays, backups }: Config): Content {
-  const [flowsDir, dataDir] = [join(projectRoot, 'flows'), join(projectRoot, 'data')];
-  const keeping = { messageDays: keepDays, idleDays: forgetDays, backupDays: backups.keepDays };
-  return readContent({ flowsDir, dataDir, shopDir: shopFolder, keeping });
-}
-
-export const sayIn =
-  ({ words }: Content): Say =>
-  (language, phrase) =>
-    words.say(language, phrase);
-
-export const stepIn =
-  ({ book }: Content): Step =>
-  (state, event, around) =>
-    step(book, state, event, around);
 
 export function makeApp(parts: AppParts): App {
   const { store, step: decide, say, channels, clock, log, keepDays, forgetDays = 0, shopkeepers } = parts;

@@ -1,10 +1,10 @@
 /** The shop's service: the house with its page and its distant channels, watched and backed up. Knows every part. */
 import { randomBytes } from 'node:crypto';
-import { contentOf, makeApp, sayIn, stepIn, type App } from './app.ts';
+import { makeApp, type App } from './app.ts';
+import { contentOf, sayIn, stepIn, type Content } from './content.ts';
 import { makeWebChannel } from './channels/web/web-channel.ts';
 import type { Clock } from './clock.ts';
 import { databaseFile, type Config } from './config.ts';
-import type { Content } from './content.ts';
 import { morningOf } from './content/shop-data.ts';
 import { codeMinutes } from './conversation/desk-work.ts';
 import { languageOfDevice } from './conversation/device-language.ts';

@@ -2,10 +2,9 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { contentOf, stepIn } from '../app.ts';
+import { contentOf, stepIn, type Content } from '../content.ts';
 import { systemClock } from '../clock.ts';
 import { projectRoot, readConfig } from '../config.ts';
-import type { Content } from '../content.ts';
 import { atTheShop } from '../content/shop-data.ts';
 import { readShelf } from '../content/shelf.ts';
 import type { Plan } from '../core/brewing/plan.ts';

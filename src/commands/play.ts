@@ -2,11 +2,11 @@
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
-import { makeApp, sayIn, stepIn, type App } from '../app.ts';
+import { makeApp, type App } from '../app.ts';
+import { sayIn, stepIn, type Content } from '../content.ts';
 import { makeTerminalChannel, type Sitter, type TerminalChannel } from '../channels/terminal/terminal-channel.ts';
 import { systemClock, type Clock } from '../clock.ts';
 import { databaseFile, type Config } from '../config.ts';
-import type { Content } from '../content.ts';
 import { morningOf } from '../content/shop-data.ts';
 import { instantOf } from '../core/lessons/calendar.ts';
 import { signOf } from '../delivery/calendar.ts';

@@ -2,8 +2,8 @@
 import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { makeApp, sayIn, stepIn, type App } from '../../src/app.ts';
-import { readContent } from '../../src/content.ts';
+import { makeApp, type App } from '../../src/app.ts';
+import { sayIn, stepIn, readContent } from '../../src/content.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { Outgoing, What } from '../../src/messages.ts';
 import type { Keeper, Store } from '../../src/store/contract.ts';

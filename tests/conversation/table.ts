@@ -2,8 +2,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { makeApp, sayIn, stepIn, type App } from '../../src/app.ts';
-import { readContent } from '../../src/content.ts';
+import { makeApp, type App } from '../../src/app.ts';
+import { sayIn, stepIn, readContent } from '../../src/content.ts';
 import type { Facts } from '../../src/core/flow/flow.ts';
 import { makeLog } from '../../src/log.ts';
 import type { Outgoing, Sent, What } from '../../src/messages.ts';

@@ -2,7 +2,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { contentOf, makeApp, sayIn, stepIn, type App } from '../../../src/app.ts';
+import { makeApp, type App } from '../../../src/app.ts';
+import { contentOf, sayIn, stepIn } from '../../../src/content.ts';
 import type { TelegramChannel } from '../../../src/channels/telegram/telegram.ts';
 import { systemClock } from '../../../src/clock.ts';
 import { readConfig } from '../../../src/config.ts';

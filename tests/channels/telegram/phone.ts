@@ -2,7 +2,8 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { contentOf, makeApp, sayIn, stepIn } from '../../../src/app.ts';
+import { makeApp } from '../../../src/app.ts';
+import { contentOf, sayIn, stepIn } from '../../../src/content.ts';
 import { profilesOf } from '../../../src/channels/telegram/menu.ts';
 import type { Clock } from '../../../src/clock.ts';
 import { readConfig } from '../../../src/config.ts';
