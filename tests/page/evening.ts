@@ -60,7 +60,9 @@ export function evenings(at: SideBySide<RealHouse>): void {
     const evening = { page, language, begun: 0 };
     let call = '';
     const look = async (state: string): Promise<void> => {
-      found.push(...(await troubles(page, `${language} ${state}`, whole.has(state) ? 'page' : 'newest')));
+      // Colours are the same in every language.
+      const view = { at: whole.has(state) ? 'page' : 'newest', inTheDark: language === 'en' } as const;
+      found.push(...(await troubles(page, `${language} ${state}`, view)));
     };
     const takeAll = async (all: readonly Step[]): Promise<void> => {
       for (const step of all) {

@@ -12,18 +12,26 @@ const widths = [320, 1280] as const;
 const folder = process.env['NINTHPOUR_LOOK'];
 export const isLooking = folder !== undefined;
 
+interface View {
+  readonly at: NonNullable<Looked['at']>;
+  /** Its colours are looked at in the dark as well. */
+  readonly inTheDark: boolean;
+}
+
 /** All that is wrong, each as "where: what". */
-export async function troubles(page: Page, state: string, at: NonNullable<Looked['at']>): Promise<readonly string[]> {
+export async function troubles(page: Page, state: string, { at, inTheDark }: View): Promise<readonly string[]> {
   const found: string[] = [];
   const before = page.viewportSize();
   for (const width of widths) {
     await page.setViewportSize({ width, height: 800 });
     found.push(...(await outOfShape(page, width)));
-    const colorScheme = width === 320 ? 'light' : 'dark';
-    await page.emulateMedia({ colorScheme });
-    found.push(...(await barriers(page, { at, for: colorScheme === 'light' ? 'everything' : 'light' })));
+    if (width === 320) found.push(...(await barriers(page, { at, for: 'everything' })));
   }
-  await page.emulateMedia({ colorScheme: 'light' });
+  if (inTheDark) {
+    await page.emulateMedia({ colorScheme: 'dark' });
+    found.push(...(await barriers(page, { at, for: 'light' })));
+    await page.emulateMedia({ colorScheme: 'light' });
+  }
   if (before !== null) await page.setViewportSize(before);
   if (folder !== undefined) await keepPictures(page, state, folder);
   return found.map((one) => `${state}: ${one}`);
