@@ -387,7 +387,11 @@ mistake-lesson-door-closed = People can be ticked off from an hour before the le
 # content: what is wrong in a table of lessons or bookings
 lesson-table-place = Line { $line }, { $column }: { $mistake }
 lesson-table-there = { $file } is there already. Please name another file.
-lesson-table-series = A series is planned in data/shop/lessons.yaml or in the chat; here each lesson stands by itself.
+lesson-table-past = { $count ->
+    [one] One more lies in the past and is left out.
+   *[other] { $count } more lie in the past and are left out.
+ }
+mistake-lesson-table-series = A series is planned in data/shop/lessons.yaml or in the chat; here each lesson stands by itself.
 mistake-lesson-table-tea = “{ $words }” is no tea of the catalogue.
 mistake-lesson-table-empty = This table is empty; it needs a line that names its columns.
 mistake-lesson-table-column-missing = This column is missing.
@@ -1191,7 +1195,8 @@ desk-code = This code makes one colleague a shopkeeper, once, within ten minutes
 desk-code-told = A code was given out. A new one makes the old one worthless.
 lesson-told-written-down = The shop has put you down: { lesson-told-head }. { lesson-told-your-seats } { lesson-told-to-bring }
 lesson-told-written-down-waiting = The shop has put you on the waiting list: { lesson-told-head }. You get a letter when there is room.
-mistake-lesson-no-mail = Letters cannot be sent yet: whoever runs the house has to name a mail server. Until then, write the name without an address.
+mistake-lesson-no-mail = Letters cannot be sent yet: whoever runs the house has to name a mail server.
+mistake-lesson-guest-no-mail = Letters cannot be sent yet: whoever runs the house has to name a mail server. Until then, write the name without an address.
 mistake-lesson-guest-mail = “{ $words }” is no mail address. For someone without one the name is enough.
 mistake-lesson-guest-no-name = I find no name in that line.
 mistake-lesson-guest-name-long = A name has at most { $most } characters.

@@ -3,16 +3,16 @@ import { basename } from 'node:path';
 import type { Content } from '../content.ts';
 import { readBookingTable, readBookingYaml, writeBookings, writeBookingYaml } from '../content/booking-table.ts';
 import type { LineMistake } from '../content/csv.ts';
-import { readLessonFile } from '../content/lesson-data.ts';
 import { readLessonTable, writeLessons } from '../content/lesson-table.ts';
-import { writeLessonYaml } from '../content/lesson-yaml.ts';
+import { readLessonYaml, writeLessonYaml } from '../content/lesson-yaml.ts';
 import type { BookingDraft } from '../core/lessons/booking-draft.ts';
 import { draftOf } from '../core/lessons/lesson-draft.ts';
 import { mistake, type LessonDraft } from '../core/lessons/lesson.ts';
 import type { Language } from '../core/units.ts';
+import type { Roster } from '../core/lessons/roster.ts';
 import type { Store } from '../store/contract.ts';
 import type { WrongRow } from '../store/lesson-contract.ts';
-import { kindOf, mistakesTold, saidPlainly, textOf, writeNew } from './table-files.ts';
+import { kindOf, mistakesTold, textOf, writeNew } from './table-files.ts';
 
 export const usage = `npm run lessons
 npm run lessons -- out lessons.csv | lessons.yaml | bookings.csv | bookings.yaml
@@ -82,7 +82,12 @@ function letterless({ drafts, lines }: Given<BookingDraft>): readonly LineMistak
 async function lessonsTaken(desk: Desk, file: string): Promise<string> {
   const given = await lessonsGiven(desk, file);
   refuse(await desk.store.putLessons(given.drafts, desk.now), given, desk);
-  return `${file}: ${given.drafts.length}`;
+  const kept = new Set((await desk.store.rosters(0)).map(({ lesson }) => lesson.id));
+  const past = given.drafts.filter(({ id }) => !kept.has(id)).length;
+  const told = `${file}: ${given.drafts.length - past}`;
+  const { content, language } = desk;
+  if (past === 0) return told;
+  return `${told}\n${content.words.say(language, { key: 'lesson-table-past', values: { count: past } })}`;
 }
 
 function refuse(wrong: readonly WrongRow[], { lines }: Given<unknown>, desk: Desk): void {
@@ -94,22 +99,16 @@ function refuse(wrong: readonly WrongRow[], { lines }: Given<unknown>, desk: Des
 }
 
 async function lessonsGiven(desk: Desk, file: string): Promise<Given<LessonDraft>> {
-  const teas = new Set(desk.content.teas.map(({ id }) => id));
   const text = textOf(file, desk);
-  if (kindOf(file, usage) === 'yaml') {
-    const known = (await desk.store.rosters(0)).flatMap(({ lesson: { id, series = id } }) => [id, series]);
-    const { lessons, series } = readLessonFile(file, teas, known);
-    if (series.length > 0) throw saidPlainly(desk, 'lesson-table-series');
-    return { drafts: lessons, lines: lessons.map(({ id }) => lineOf(id, text.split('\n'))) };
-  }
-  const read = readLessonTable(text);
+  const read = kindOf(file, usage) === 'csv' ? readLessonTable(text) : readLessonYaml(text);
   if ('mistakes' in read) throw mistakesTold(read.mistakes, desk);
-  const unknown = unknownTeas(read, teas);
+  const unknown = [...unknownTeas(read, desk), ...unknownLessons(read, await desk.store.rosters(0))];
   if (unknown.length > 0) throw mistakesTold(unknown, desk);
   return read;
 }
 
-function unknownTeas({ drafts, lines }: Given<LessonDraft>, teas: ReadonlySet<string>): readonly LineMistake[] {
+function unknownTeas({ drafts, lines }: Given<LessonDraft>, { content }: Desk): readonly LineMistake[] {
+  const teas = new Set(content.teas.map(({ id }) => id));
   return drafts.flatMap((draft, n) =>
     draft.teas
       .filter((tea) => !teas.has(tea))
@@ -117,6 +116,14 @@ function unknownTeas({ drafts, lines }: Given<LessonDraft>, teas: ReadonlySet<st
   );
 }
 
-function lineOf(id: string, text: readonly string[]): number {
-  return text.findIndex((line) => /^[-\s]*id:\s*['"]?([\w.-]+)['"]?\s*$/.exec(line)?.[1] === id) + 1;
+/** A lesson may build on one that is kept, or stands in the same file. */
+function unknownLessons({ drafts, lines }: Given<LessonDraft>, kept: readonly Roster[]): readonly LineMistake[] {
+  const known = new Set(
+    [...kept.map(({ lesson }) => lesson), ...drafts].flatMap(({ id, series = id }) => [id, series]),
+  );
+  return drafts.flatMap((draft, n) =>
+    draft.buildsOn
+      .filter((lesson) => !known.has(lesson))
+      .map((words) => ({ ...mistake('row-no-lesson', 'builds on', { words }), line: lines[n] ?? n + 1 })),
+  );
 }

@@ -49,7 +49,7 @@ export function readBookingTable(text: string): ReadBookings {
 }
 
 export function readBookingYaml(text: string): ReadBookings {
-  return draftsOf(readRows(text, needed, added));
+  return draftsOf(readRows(text, { plain: [...needed, ...added] }));
 }
 
 function draftsOf(table: Table): ReadBookings {

@@ -9,6 +9,8 @@ export interface Cells {
   id(column: string): string;
   ids(column: string): readonly string[];
   whole(column: string): number;
+  /** May be less than nothing: which numbers can be is judged elsewhere, and told better. */
+  judgedWhole(column: string): number;
   oneOf<T extends string>(column: string, allowed: readonly T[]): T;
   /** "2026-12-06T02:00:00.000Z", or null for an empty cell. */
   instant(column: string): number | null;
@@ -27,6 +29,11 @@ export function cellsOf({ line, cells, lines = {} }: Row): Cells {
     if (!idPattern.test(id)) blame(mistake('table-id', column, { words: id }));
     return id;
   };
+  const number = (column: string, shape: RegExp): number => {
+    const words = text(column);
+    if (!shape.test(words)) blame(mistake('table-number', column, { words }));
+    return Number(words);
+  };
   return {
     text,
     id: (column) => asId(column, text(column)),
@@ -36,11 +43,8 @@ export function cellsOf({ line, cells, lines = {} }: Row): Cells {
         : text(column)
             .split(/\s+/u)
             .map((id) => asId(column, id)),
-    whole(column) {
-      const words = text(column);
-      if (!/^\d{1,9}$/.test(words)) blame(mistake('table-number', column, { words }));
-      return Number(words);
-    },
+    whole: (column) => number(column, /^\d{1,9}$/),
+    judgedWhole: (column) => number(column, /^-?\d{1,9}$/),
     oneOf(column, allowed) {
       const words = text(column);
       const found = allowed.find((one) => one === words);

@@ -60,10 +60,10 @@ export function readLessons(shopDir: string, teas: ReadonlySet<string>): LessonD
   return existsSync(path) ? readLessonFile(path, teas) : { lessons: [], series: [] };
 }
 
-/** The same, from any file; `before` are lessons and series known already, on which these may build. */
-export function readLessonFile(path: string, teas: ReadonlySet<string>, before: readonly string[] = []): LessonData {
+/** The same, from any file. */
+export function readLessonFile(path: string, teas: ReadonlySet<string>): LessonData {
   const file = readYaml(path, z.array(lessonSchema));
-  const problems = file.value.flatMap((entry, n) => problemsOf(entry, n, { file, teas, before }));
+  const problems = file.value.flatMap((entry, n) => problemsOf(entry, n, { file, teas }));
   if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
   return {
     lessons: file.value.filter((one) => one.repeats === undefined).map(draftOf),
@@ -74,10 +74,9 @@ export function readLessonFile(path: string, teas: ReadonlySet<string>, before: 
 interface Surroundings {
   readonly file: YamlFile<readonly Entry[]>;
   readonly teas: ReadonlySet<string>;
-  readonly before: readonly string[];
 }
 
-function problemsOf(entry: Entry, n: number, { file, teas, before }: Surroundings): readonly string[] {
+function problemsOf(entry: Entry, n: number, { file, teas }: Surroundings): readonly string[] {
   const ids = file.value.map((one) => one.id);
   const unknown = (field: 'teas' | 'buildsOn', known: ReadonlySet<string>): readonly string[] =>
     entry[field].flatMap((one, m) =>
@@ -89,7 +88,7 @@ function problemsOf(entry: Entry, n: number, { file, teas, before }: Surrounding
       ? [`${file.at([n, 'id'])} id: expected at most ${longestSeriesId} letters for a lesson that repeats`]
       : []),
     ...unknown('teas', teas),
-    ...unknown('buildsOn', new Set([...before, ...ids.slice(0, n)])),
+    ...unknown('buildsOn', new Set(ids.slice(0, n))),
     ...draftMistakes(draftOf(entry)).map((one) => {
       const values = Object.values(one.values).join(', ');
       return `${file.at([n, one.field])} ${one.field}: ${one.code.replace('lesson-', '').replaceAll('-', ' ')} (${values})`;

@@ -2,9 +2,9 @@
 import { draftMistakes, levels, mistake, type LessonDraft, type Wording } from '../core/lessons/lesson.ts';
 import { languages, type Mistake } from '../core/units.ts';
 import { cellsOf, type Cells } from './cells.ts';
-import { readTable, writeTable, type LineMistake, type Row } from './csv.ts';
+import { readTable, writeTable, type LineMistake, type Row, type Table } from './csv.ts';
 
-const worded = ['title', 'place', 'price', 'bring'] as const;
+export const worded = ['title', 'place', 'price', 'bring'] as const;
 type Worded = (typeof worded)[number];
 
 const wordedColumns = (name: Worded): readonly string[] => languages.map((language) => `${name} ${language}`);
@@ -58,7 +58,11 @@ function cellsOfDraft(draft: LessonDraft): Row['cells'] {
 
 /** Whether a lesson lies in the past is not asked here: a table may hold a season that is half over. */
 export function readLessonTable(text: string): ReadLessons {
-  const table = readTable(text, lessonColumns);
+  return lessonsOf(readTable(text, lessonColumns));
+}
+
+/** The drafts its rows stand for. */
+export function lessonsOf(table: Table): ReadLessons {
   if ('mistakes' in table) return table;
   const read = table.rows.map((row) => draftOf(cellsOf(row), row.line));
   const mistakes = [...read.flatMap((one) => one.mistakes), ...twice(read)];
@@ -83,10 +87,10 @@ function draftOf(cells: Cells, line: number): ReadRow {
     buildsOn: cells.ids('builds on'),
     place: wordingOf(cells, 'place'),
     teacher: cells.text('teacher'),
-    seats: cells.whole('seats'),
+    seats: cells.judgedWhole('seats'),
     zone: cells.text('zone'),
     starts: wallOf(cells.text('starts')),
-    minutes: cells.whole('minutes'),
+    minutes: cells.judgedWhole('minutes'),
     price: wordingOf(cells, 'price'),
     bring: wordingOf(cells, 'bring'),
     teas: cells.ids('teas'),

@@ -61,6 +61,27 @@ test('a file with a mistake is told by its line, and nothing of it is taken in',
   expect(await kept()).toBe(before);
 });
 
+test('what lies in the past is left out, and that is told', { timeout: 120_000 }, async () => {
+  const before = await kept();
+  const [header, first = ''] = readFileSync(path('lessons.csv'), 'utf8').split('\r\n');
+  const past = first.replace(/^[^,]+/, 'long-ago').replace(/\d{4}(-\d\d-\d\d \d\d:\d\d)/, '2020$1');
+  writeFileSync(path('past.csv'), [header, first, past, ''].join('\r\n'));
+  expect(await run('in', path('past.csv'))).toBe(`${path('past.csv')}: 1\nOne more lies in the past and is left out.`);
+  expect(await kept()).toBe(before);
+});
+
+test('YAML with a mistake is told by its line as well, in the words of the house', { timeout: 120_000 }, async () => {
+  const before = await kept();
+  const text = readFileSync(path('lessons.yaml'), 'utf8');
+  writeFileSync(path('wrong.yaml'), text.replace(/seats: \d+/, 'seats: 10000'));
+  expect(await run('in', path('wrong.yaml'))).toMatch(/^Line \d+, seats: 10,000 seats cannot be/);
+  writeFileSync(path('wrong.yaml'), text.replace(/teas:\n( +)- .*/, 'teas:\n$1- longjink'));
+  expect(await run('in', path('wrong.yaml'))).toMatch(/^Line \d+, teas: “longjink” is no tea of the catalogue\.$/);
+  writeFileSync(path('wrong.yaml'), `${text}  title: [\n`);
+  expect(await run('in', path('wrong.yaml'))).toMatch(/^Line \d+, table: This is not YAML from here on/);
+  expect(await kept()).toBe(before);
+});
+
 test('what is written down is counted, and goes over no file', { timeout: 120_000 }, async () => {
   const store = openSqliteStore(databaseFile(config));
   const now = Date.now();

@@ -120,7 +120,7 @@ describe('lessons as a table', () => {
     ['an hour that does not exist', { starts: '2027-03-14 02:30' }, ['3 starts lesson-hour-never']],
     ['an id with a blank', { id: 'white evening' }, ['3 id lesson-table-id']],
     ['an id of another line', { id: 'white-evening' }, ['3 id lesson-table-twice']],
-    ['several at once', { minutes: '-5', level: '' }, ['3 level lesson-table-choice', '3 minutes lesson-table-number']],
+    ['several at once', { minutes: '-5', level: '' }, ['3 level lesson-table-choice', '3 minutes lesson-minutes']],
   ])('are refused as a whole for %s', (_, cells, expected) => {
     const good = readTable(writeLessons([draft, other]), lessonColumns);
     if (!('rows' in good)) throw new Error('unreadable');

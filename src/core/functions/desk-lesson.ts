@@ -196,7 +196,7 @@ function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
   const heard = hearGuest(textOf(text));
   if ('mistakes' in heard) return refusedBy(heard.mistakes);
   const { name, mail, seats, hasPhone } = heard.guest;
-  if (mail !== null && around.house?.['mail'] !== true) return refused(mistake('no-mail', 'mail'));
+  if (mail !== null && around.house?.['mail'] !== true) return refused(mistake('guest-no-mail', 'mail'));
   const wish = { id: textOf(around.house?.['event']), person: 'guest', seats };
   const turn = enrol(rosterOf(door), wish, around.nowMs);
   if ('mistakes' in turn) return refusedBy(turn.mistakes);
