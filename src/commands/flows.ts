@@ -24,7 +24,7 @@ function main(): void {
 
 function draw(flows: readonly Flow[], folder: string): void {
   mkdirSync(folder, { recursive: true });
-  const sentence = sentencesIn(readWordFiles(flowsDir).sources.en);
+  const sentence = sentencesIn(readWordFiles(flowsDir).sources.en.text);
   for (const flow of flows) {
     const file = join(folder, `${flow.name}.svg`);
     writeFileSync(file, drawFlow(sketchOf(flow, sentence)));

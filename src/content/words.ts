@@ -40,7 +40,7 @@ export function readWordFiles(flowsDir: string): WordFiles {
   const all = [...parsed.values()].map(({ entries }) => entries);
   const keys = new Set(all.flatMap((entries) => [...entries.keys()].filter((id) => !id.startsWith('-'))));
   return {
-    sources: Object.fromEntries(texts) as WordsSources,
+    sources: Object.fromEntries(parsed) as WordsSources,
     problems,
     keys: [...keys],
     variables: (key) => [...new Set(all.flatMap((entries) => [...variablesOf(key, entries)]))],

@@ -23,14 +23,16 @@ export function millilitres(ml: Millilitres, language: Language): string {
 interface TimeUnits {
   readonly hour: string;
   readonly minute: string;
+  /** Minutes that stand alone: 4 分 is a mark at school. */
+  readonly wholeMinutes: string;
   readonly second: string;
   readonly comma: string;
 }
 
 const timeUnits: { readonly [language in Language]: TimeUnits } = {
-  en: { hour: 'h', minute: 'min', second: 's', comma: ', ' },
-  'zh-Hant': { hour: '小時', minute: '分', second: '秒', comma: '、' },
-  'zh-Hans': { hour: '小时', minute: '分', second: '秒', comma: '、' },
+  en: { hour: 'h', minute: 'min', wholeMinutes: 'min', second: 's', comma: ', ' },
+  'zh-Hant': { hour: '小時', minute: '分', wholeMinutes: '分鐘', second: '秒', comma: '、' },
+  'zh-Hans': { hour: '小时', minute: '分', wholeMinutes: '分钟', second: '秒', comma: '、' },
 };
 
 /** Nobody counts seconds of a quarter of an hour, nor minutes of a night. */
@@ -43,7 +45,8 @@ function readableSeconds(seconds: Seconds): Seconds {
 /** "6 s", "1 min 30 s", "2 分 30 秒", "8 h". */
 export function duration(seconds: Seconds, language: Language): string {
   const whole = readableSeconds(Math.max(0, seconds));
-  const { hour, minute, second } = timeUnits[language];
+  const { hour, minute, wholeMinutes, second } = timeUnits[language];
+  if (whole > 0 && whole < 3600 && whole % 60 === 0) return `${whole / 60} ${wholeMinutes}`;
   const parts: readonly (readonly [number, string])[] = [
     [Math.floor(whole / 3600), hour],
     [Math.floor(whole / 60) % 60, minute],

@@ -12,6 +12,9 @@ export interface WordsProblem {
 }
 
 export interface WordsSource {
+  readonly text: string;
+  /** As the library reads it. */
+  readonly resource: FluentResource;
   readonly entries: ReadonlyMap<string, Entry>;
   readonly lines: ReadonlyMap<string, number>;
   readonly problems: readonly WordsProblem[];
@@ -21,7 +24,8 @@ const entryStart = /^(-?[a-zA-Z][\w-]*) *=/;
 
 /** Reads one .ftl text; `functions` are the names a sentence may call. */
 export function readWordsSource(text: string, functions: ReadonlySet<string>): WordsSource {
-  const entries = new Map(new FluentResource(text).body.map((entry) => [entry.id, entry] as const));
+  const resource = new FluentResource(text);
+  const entries = new Map(resource.body.map((entry) => [entry.id, entry] as const));
   const rows = text.split(/\r?\n/);
   const lines = new Map<string, number>();
   rows.forEach((row, i) => {
@@ -37,7 +41,13 @@ export function readWordsSource(text: string, functions: ReadonlySet<string>): W
       brokenReferences(entry, { line: lines.get(entry.id) ?? 1, entries, functions }),
     ),
   ];
-  return { entries, lines, problems: problems.toSorted((a, b) => a.line - b.line || a.column - b.column) };
+  return {
+    text,
+    resource,
+    entries,
+    lines,
+    problems: problems.toSorted((a, b) => a.line - b.line || a.column - b.column),
+  };
 }
 
 /** Blank, comment, or part of the entry above: indented, or the brace that closes a placeable. */

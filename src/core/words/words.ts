@@ -1,9 +1,9 @@
 /** A key and its values become a sentence in a language. Loads nothing: the sources are given as text. */
-import { FluentBundle, FluentResource, FluentType, type FluentFunction, type FluentVariable } from '@fluent/bundle';
+import { FluentBundle, FluentType, type FluentFunction, type FluentVariable } from '@fluent/bundle';
 import { languages, type Json, type Language } from '../units.ts';
 import { variablesOf, type Entry } from './pattern.ts';
 import { degrees, duration, durations, either, grams, listed, millilitres, plainNumber, spoons } from './quantities.ts';
-import { readWordsSource } from './source-check.ts';
+import type { WordsSource } from './source-check.ts';
 import { wallClock, wallTime } from './wall-times.ts';
 
 /** A sentence before it is in words. A value may itself be a phrase, a list of them, or the same words in each language. */
@@ -26,7 +26,7 @@ export interface Words {
 /** The name of a tea, a vessel … in a language, or null where the data has none. */
 export type NameOf = (kind: string, id: string, language: Language) => string | null;
 
-export type WordsSources = { readonly [language in Language]: string };
+export type WordsSources = { readonly [language in Language]: WordsSource };
 
 /** The functions a sentence may call, besides Fluent's own NUMBER and DATETIME. */
 export const wordFunctions: ReadonlySet<string> = new Set(
@@ -75,13 +75,15 @@ function typedWords({ bundle }: Voice, key: string): readonly string[] {
 
 type Say = (language: Language, phrase: Spoken) => string;
 
-function makeVoice(language: Language, text: string, using: { names: NameOf; say: Say }): Voice {
-  const source = readWordsSource(text, wordFunctions);
-  const [problem] = source.problems;
+function makeVoice(
+  language: Language,
+  { resource, entries, problems: [problem] }: WordsSource,
+  using: { names: NameOf; say: Say },
+): Voice {
   if (problem) throw new Error(`${language}:${problem.line}:${problem.column} expected ${problem.expected}`);
   const bundle = new FluentBundle(language, { functions: functionsOf(language, using), useIsolating: false });
-  bundle.addResource(new FluentResource(text));
-  return { bundle, entries: source.entries };
+  bundle.addResource(resource);
+  return { bundle, entries };
 }
 
 function render({ bundle }: Voice, phrase: Spoken, toVariable: (value: Json) => FluentVariable): string {

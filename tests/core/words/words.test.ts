@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readWordsSource } from '../../../src/core/words/source-check.ts';
-import { makeWords, wordFunctions } from '../../../src/core/words/words.ts';
+import { makeWords, wordFunctions, type WordsSources } from '../../../src/core/words/words.ts';
 
 const source = `
 # a comment
@@ -25,7 +25,11 @@ yes = Yes
 both = { hello } { inner }
 `;
 const names = (kind: string, id: string): string | null => (kind === 'tea' ? `the ${id}` : null);
-const words = makeWords({ en: source, 'zh-Hant': source, 'zh-Hans': source }, names);
+const inEvery = (text: string): WordsSources => {
+  const read = readWordsSource(text, wordFunctions);
+  return { en: read, 'zh-Hant': read, 'zh-Hans': read };
+};
+const words = makeWords(inEvery(source), names);
 const say = (key: string, values = {}): string => words.say('en', { key, values });
 
 describe('saying', () => {
@@ -93,7 +97,7 @@ describe('what the parser leaves out in silence is a problem with its place', ()
   ])('%s', (_, text, place) => {
     const [problem] = readWordsSource(text, wordFunctions).problems;
     expect(`${problem?.line}:${problem?.column}`).toBe(place);
-    expect(() => makeWords({ en: text, 'zh-Hant': text, 'zh-Hans': text }, names)).toThrow('expected');
+    expect(() => makeWords(inEvery(text), names)).toThrow('expected');
   });
 
   it('and what is right is none', () => {
