@@ -39,9 +39,9 @@ describe('quantities as people say them', () => {
   it.each([
     [0, '0 s', '0 秒'],
     [6, '6 s', '6 秒'],
-    [60, '1 min', '1 分'],
+    [60, '1 min', '1 分鐘'],
     [150, '2 min 30 s', '2 分 30 秒'],
-    [905, '15 min', '15 分'],
+    [905, '15 min', '15 分鐘'],
     [3600, '1 h', '1 小時'],
     [5400, '1 h 30 min', '1 小時 30 分'],
     [28_700, '8 h', '8 小時'],
@@ -54,7 +54,7 @@ describe('quantities as people say them', () => {
   it.each([
     [[6, 5, 8], '6, 5, 8 s', '6、5、8 秒'],
     [[40, 55, 70], '40, 55 s, 1 min 10 s', '40、55 秒、1 分 10 秒'],
-    [[90, 120], '1 min 30 s, 2 min', '1 分 30 秒、2 分'],
+    [[90, 120], '1 min 30 s, 2 min', '1 分 30 秒、2 分钟'],
     [[], '', ''],
   ])('times %j', (list, en, zh) => {
     expect([durations(list, 'en'), durations(list, 'zh-Hans')]).toEqual([en, zh]);

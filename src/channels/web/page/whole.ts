@@ -2,7 +2,7 @@
 import type { Said } from './wire.ts';
 
 const number = String.raw`\d[\d.,:½¼¾⅓⅔]*`;
-const counted = String.raw`(?: ?°[CF]?| ?%| ?\p{Script=Han}| \p{Script=Latin}{1,3}(?!\p{L}))`;
+const counted = String.raw`(?: ?°[CF]?| ?%| ?(?:[分小毫][鐘钟時时升]|\p{Script=Han})| \p{Script=Latin}{1,3}(?!\p{L}))`;
 /** A number with its unit or the Han character after it, and such pairs in a row: "1 min 40 s", "12月5日", "第 3 泡". */
 const together = new RegExp(`(?:第 ?)?${number}${counted}(?: ?${number}${counted}){0,2}`, 'gu');
 
