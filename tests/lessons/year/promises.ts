@@ -55,7 +55,9 @@ export function makePromises(zone: string, span: { readonly from: Instant; reado
       const later = purposes.slice(purposes.indexOf(purpose) + 1);
       const end = purpose === 'thanks' ? lesson.endsAt + 3 * day : lesson.startsAt;
       const overtaken = later.some((one) => sent.has(keyOf(booking.person, lesson, one)));
-      const until = down && isQuietAt(down.until, clocks) ? afterQuiet(down.until, clocks) : (down?.until ?? 0);
+      const morning = down && afterQuiet(down.until, clocks);
+      // It waits for the morning, unless the lesson comes first.
+      const until = morning !== undefined && morning < end ? morning : (down?.until ?? 0);
       if (down && (overtaken || until >= end)) counts.overtaken += 1;
       else fail(`${purpose} of ${lesson.id} never reached ${booking.person} (due ${new Date(due).toISOString()})`, now);
     }
@@ -78,11 +80,12 @@ export function makePromises(zone: string, span: { readonly from: Instant; reado
       sent.set(key, at);
       if (lesson.status === 'cancelled') fail(`${purpose} of the cancelled ${lesson.id} told to ${person}`, at);
       if (purpose !== 'thanks' && at >= lesson.startsAt) fail(`${purpose} of ${lesson.id} told after it began`, at);
-      if (isQuietAt(at, clocks)) fail(`${purpose} of ${lesson.id} told at night`, at);
       const due = dueOf(lesson, purpose, clocks);
       if (at < due) fail(`${purpose} of ${lesson.id} told ${(due - at) / minute} min early`, at);
       const late = at - due;
       const excused = downs.some(({ from, until }) => due >= from - tardiestMs && due <= until);
+      const cannotWait = excused && purpose !== 'thanks' && afterQuiet(at, clocks) >= lesson.startsAt;
+      if (isQuietAt(at, clocks) && !cannotWait) fail(`${purpose} of ${lesson.id} told at night`, at);
       if (late > tardiestMs && !excused) fail(`${purpose} of ${lesson.id} told ${late / minute} min late`, at);
     },
     seated: (person, lesson, at) => void seatedAt.set(`${person} ${lesson}`, at),
