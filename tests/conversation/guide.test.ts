@@ -68,28 +68,38 @@ describe('time', () => {
     expect((await hold())?.filledAtMs).toBe(tapped);
   });
 
-  it('a whole brew needs few messages', async () => {
+  it.each([
+    ['filled and poured tapped apart', false, 14],
+    ['one tap an infusion where it is called', true, 9],
+  ])('a whole brew needs few messages: %s', async (way, isShort, mostTaps) => {
     await atInfusion(1);
     const before = { messages: table.arrived().length, commits: table.commits() };
-    for (let taps = 0; (await table.brew())['isSpent'] !== true; taps++) {
-      if ((await table.brew())['isCounted'] === true) {
-        await table.tap('Poured');
-      } else {
-        await table.tap('Filled');
-        await table.pass(Number((await table.brew())['seconds']));
-        await table.tap('Poured');
+    let taps = 0;
+    const tap = async (label: string): Promise<void> => {
+      taps++;
+      await table.tap(label);
+    };
+    while ((await table.brew())['isSpent'] !== true) {
+      const { isCounted, hold: held, n, ends, seconds } = await table.brew();
+      if (isCounted === true) await tap('Poured');
+      else if (held === null) await tap('Filled');
+      else {
+        const isLast = Number(n) === Number(ends);
+        await table.pass(Number(seconds) + (isShort && !isLast ? 45 : 0));
+        await tap(isShort && !isLast ? 'Poured, and the next is filled' : 'Poured');
       }
-      await table.pass(45);
+      if ((await hold()) === null) await table.pass(45);
     }
     const sent = table.arrived().slice(before.messages);
     const fresh = sent.filter(({ replaces }) => replaces === undefined);
     const { lastN } = await table.brew();
-    const holds = calls().length;
     console.log(
-      `${lastN as number} infusions, ${holds} of them called: ${fresh.length} new messages, ` +
+      `${way}: ${lastN as number} infusions, ${calls().length} of them called, ${taps} taps: ${fresh.length} new messages, ` +
         `${sent.length - fresh.length} edits, ${table.commits() - before.commits} commits`,
     );
     expect(fresh).toEqual(calls());
+    expect(taps).toBeLessThanOrEqual(mostTaps);
+    expect(table.commits() - before.commits).toBe(taps);
     expect(last()).toContain('That was 8 infusions.');
   });
 });

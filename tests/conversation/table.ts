@@ -45,8 +45,8 @@ interface Kept {
   readonly conversation: readonly { readonly state: { readonly facts: Facts } }[];
 }
 
-/** How long the channel takes to send. */
-export async function sitDown({ delayMs = 0 } = {}): Promise<Table> {
+/** How long the channel takes to send, and the language of the device. */
+export async function sitDown({ delayMs = 0, language = 'en' } = {}): Promise<Table> {
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-table-'));
   const file = join(folder, 'shop.sqlite');
   const clock = fakeClock(noon);
@@ -100,6 +100,7 @@ export async function sitDown({ delayMs = 0 } = {}): Promise<Table> {
       chat: 'ann',
       updateId: `u${++updates}`,
       receivedAt: clock.now(),
+      deviceLanguage: language,
       what,
     } as const;
     let isKept = false;
