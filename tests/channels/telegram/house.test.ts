@@ -40,6 +40,21 @@ describe('a customer on Telegram', () => {
     expect(await answered(7, 1)).toMatch(/\p{Script=Han}/u);
   });
 
+  it.each([
+    ['en', 'longjing in a 110 ml gaiwan', /Tieguanyin .*110 ml/],
+    ['zh-hant', '龍井，110 毫升蓋碗', /鐵觀音.*110/],
+    ['zh-hans', '龙井，110毫升盖碗', /铁观音.*110/],
+  ])('of whom the vessel is known scans a label and has its plan, with no question (%s)', async (app, first, plan) => {
+    server.people.say(7, first, app);
+    await answered(7, 1);
+    const before = server.seenBy(7).length;
+    server.people.say(7, '/start tea-tieguanyin', app);
+    expect(await answered(7, before + 1)).toMatch(plan);
+    const told = server.seenBy(7).slice(before);
+    expect(told.map(({ text }) => text).join('')).not.toMatch(/[?？]/);
+    expect(told.some(({ entities }) => entities.some(({ type }) => type === 'pre'))).toBe(true);
+  });
+
   it("taps another's button, and gets one gentle sentence", async () => {
     server.people.say(7, 'longjing', 'en');
     await answered(7, 1);
