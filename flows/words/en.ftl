@@ -13,6 +13,7 @@ page-waiting = waiting to go out
 page-refused = could not go out – please write it again
 page-left = Time left
 page-pour-now = Pour now
+page-ready-at = Ready at
 page-since = since then
 page-sound = Sound and buzz when it is time to pour
 page-sound-wake = Touch the sheet once, so that the sound may play.

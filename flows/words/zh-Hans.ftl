@@ -13,6 +13,7 @@ page-waiting = 等候送出
 page-refused = 未能送出，请再写一次
 page-left = 还有
 page-pour-now = 出汤
+page-ready-at = 完成时间
 page-since = 已过
 page-sound = 该出汤时响一声、震一下
 page-sound-wake = 请先轻触一下小笺，声音才能响。

@@ -13,6 +13,7 @@ page-waiting = 等候送出
 page-refused = 未能送出，請再寫一次
 page-left = 還有
 page-pour-now = 出湯
+page-ready-at = 完成時間
 page-since = 已過
 page-sound = 該出湯時響一聲、震一下
 page-sound-wake = 請先輕觸一下小箋，聲音才能響。

@@ -172,6 +172,34 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
     await behind.context().close();
   });
 
+  it.concurrent(
+    'of hours says at what time of the day it is ready, on the smallest screen too, and keeps no screen lit',
+    async () => {
+      const sitting = await sit(async (page) => {
+        await page.setViewportSize({ width: 320, height: 568 });
+        await page.addInitScript(() => {
+          Object.assign(window, { asked: 0 });
+          navigator.wakeLock.request = () => {
+            (window as unknown as { asked: number }).asked++;
+            return Promise.reject(new Error('not all night'));
+          };
+        });
+      });
+      const { page: night } = sitting;
+      const forMs = 7 * 3_600_000;
+      await begin(sitting, forMs);
+      const clock = night.locator('.clock');
+      await clock.waitFor();
+      const endsAt = new Date((await clock.getAttribute('datetime')) ?? '');
+      expect(Math.abs(endsAt.getTime() - aheadMs - forMs - Date.now())).toBeLessThan(60_000);
+      expect(await clock.textContent()).toMatch(/^\d{1,2}:\d\d [AP]M$/);
+      expect(await night.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
+      expect(await night.locator('.digits').count()).toBe(0);
+      expect(await night.evaluate(() => (window as unknown as { asked: number }).asked)).toBe(0);
+      await night.context().close();
+    },
+  );
+
   it.concurrent('keeps the screen lit while it runs, and lets it go', async () => {
     const sitting = await sit((page) =>
       page.addInitScript(() => {

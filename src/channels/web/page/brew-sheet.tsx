@@ -2,7 +2,7 @@
 import type { JSX } from 'preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { wakeBell } from './bell.ts';
-import { isOver, staleMs } from './countdown.tsx';
+import { isLong, isOver, staleMs } from './countdown.tsx';
 import { EntryLine } from './entry-line.tsx';
 import { Foot } from './foot.tsx';
 import { keepMayRing, mayRing } from './kept.ts';
@@ -89,7 +89,8 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
 }
 
 function isHolding({ said }: Entry): boolean {
-  return said.countdown !== undefined && said.countdown.endsAt + staleMs > houseNow();
+  const { countdown } = said;
+  return countdown !== undefined && !isLong(countdown) && countdown.endsAt + staleMs > houseNow();
 }
 
 const endedHold = ({ entries }: Sheet): Entry | undefined =>

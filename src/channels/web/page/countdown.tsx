@@ -18,6 +18,12 @@ export const staleMs = 10 * 60_000;
 /** A call this late, after a reload, would only confuse. */
 const lateCallMs = 10_000;
 
+/** Nobody watches the seconds of hours: until the last of them, the time of day stands there at which it is ready. */
+const farMs = 60 * 60_000;
+
+/** Nobody stands by such a hold. */
+export const isLong = ({ startedAt, endsAt }: Countdown): boolean => endsAt - startedAt > farMs;
+
 interface Props {
   readonly id: string;
   readonly of: Countdown;
@@ -33,9 +39,16 @@ export function Hold({ id, of, words, ring, call }: Props): JSX.Element | null {
   if (left < -staleMs) return null;
   const share = Math.min(1, Math.max(0, (now - of.startedAt) / Math.max(1, of.endsAt - of.startedAt)));
   return (
-    <div class={left > 0 ? 'hold' : 'hold over'} aria-live="off">
+    <div class={`hold${left > 0 ? '' : ' over'}${left > farMs ? ' far' : ''}`} aria-live="off">
       <p class="hold-label">{of.label}</p>
-      {left > 0 ? (
+      {left > farMs ? (
+        <p>
+          <span class="hold-label">{words['page-ready-at']} </span>
+          <time class="clock" dateTime={new Date(of.endsAt).toISOString()}>
+            {clockOf(of.endsAt)}
+          </time>
+        </p>
+      ) : left > 0 ? (
         <p class="digits" role="timer" aria-label={`${words['page-left']} ${digitsOf(left)}`}>
           {digitsOf(left)}
         </p>
@@ -53,6 +66,17 @@ export function Hold({ id, of, words, ring, call }: Props): JSX.Element | null {
       )}
     </div>
   );
+}
+
+/** By the device's own clock and zone. */
+function clockOf(endsAt: number): string {
+  const { lang } = document.documentElement;
+  const cycle = lang === 'en' ? 'h12' : 'h23';
+  return new Date(onThisDevice(endsAt)).toLocaleTimeString(lang, {
+    hour: 'numeric',
+    minute: '2-digit',
+    hourCycle: cycle,
+  });
 }
 
 /** Whole seconds, rounded up while time is left: "0" is never shown before it is true. */

@@ -73,6 +73,7 @@ export const pageWordKeys = [
   'page-refused',
   'page-left',
   'page-pour-now',
+  'page-ready-at',
   'page-since',
   'page-sound',
   'page-sound-wake',
