@@ -88,14 +88,21 @@ async function measure(order: Order): Promise<Told> {
   };
 }
 
+/** What is handled counts, whether with what arrived or after it. */
 function counting(store: Store): { readonly store: Store; commits(): number } {
   let commits = 0;
   return {
     store: {
       ...store,
-      commit(commit) {
-        commits += 1;
-        return store.commit(commit);
+      async record(incoming, atOnce) {
+        const recorded = await store.record(incoming, atOnce);
+        if (recorded.handled) commits += 1;
+        return recorded;
+      },
+      async commit(commit) {
+        const outcome = await store.commit(commit);
+        if (outcome === 'done') commits += 1;
+        return outcome;
       },
     },
     commits: () => commits,

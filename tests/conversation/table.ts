@@ -7,7 +7,7 @@ import { sayIn, stepIn, readContent } from '../../src/content.ts';
 import type { Facts } from '../../src/core/flow/flow.ts';
 import { makeLog } from '../../src/log.ts';
 import type { Outgoing, Sent, What } from '../../src/messages.ts';
-import type { Store } from '../../src/store/contract.ts';
+import type { Recorded, Store } from '../../src/store/contract.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { fakeChannel, type FakeChannel } from '../delivery/fake-channel.ts';
 import { fakeClock, rest, type FakeClock } from '../delivery/fake-clock.ts';
@@ -62,14 +62,19 @@ export async function sitDown({ delayMs = 0, language = 'en' } = {}): Promise<Ta
   /** From its death on, nothing that is asked of the store is ever answered. */
   const mortal = (real: Store): Store =>
     new Proxy(real, {
-      get:
-        (target, name: keyof Store) =>
-        (...given: never[]) => {
+      get(target, name: keyof Store) {
+        const asked: unknown = target[name];
+        if (typeof asked !== 'function') return asked;
+        return (...given: never[]) => {
           if (target !== store || operations >= deathAt) return new Promise(() => undefined);
           operations++;
+          const answer: unknown = (asked as (...args: never[]) => unknown).apply(target, given);
           if (name === 'commit') commits++;
-          return (target[name] as (...args: never[]) => unknown)(...given);
-        },
+          // What arrives is mostly handled with that.
+          if (name === 'record') void (answer as Promise<Recorded>).then(({ handled }) => handled && commits++);
+          return answer;
+        };
+      },
     });
   const open = async (): Promise<void> => {
     store = openSqliteStore(file);
