@@ -3,8 +3,10 @@ import type { Said } from './wire.ts';
 
 const number = String.raw`\d[\d.,:½¼¾⅓⅔]*`;
 const counted = String.raw`(?: ?°[CF]?| ?%| ?(?:[分小毫][鐘钟時时升]|\p{Script=Han})| \p{Script=Latin}{1,3}(?!\p{L}))`;
+/** A few characters that end a text are not torn apart, nor left alone by half: "慢慢倒。" */
+const lastWords = String.raw`(?<=[，；：、])\p{Script=Han}{2,4}。$`;
 /** A number with its unit or the Han character after it, and such pairs in a row: "1 min 40 s", "12月5日", "第 3 泡". */
-const together = new RegExp(`(?:第 ?)?${number}${counted}(?: ?${number}${counted}){0,2}`, 'gu');
+const together = new RegExp(`(?:第 ?)?${number}${counted}(?: ?${number}${counted}){0,2}|${lastWords}`, 'gu');
 
 /** The parts of a text in order; every second one must stay on one line. */
 export function wholes(text: string): readonly string[] {
