@@ -825,6 +825,7 @@ lesson-subject = { $what ->
     [cancelled-because] Does not take place
     [changed] Something has changed
     [recomputed] Please look at your calendar
+    [did-leave] Given back
     [written] A word from the shop
     [written-down] Your seat
     [written-down-waiting] On the waiting list
@@ -1004,6 +1005,9 @@ choice-desk-tick = { $mark ->
     [away] Stayed away: { $n }
    *[back] Take back: { $n }
 }
+choice-desk-release = Give back: { $n }
+choice-desk-release-yes = Yes, give it back
+    .typed = yes
 choice-desk-guest-yes = Yes, write them down
     .typed = yes
 choice-desk-move-yes = Yes, move it
@@ -1134,6 +1138,17 @@ desk-told-guest-seated = { $name } gets { $count ->
    *[other] { $count } seats
  } in “{ $title }”, { WHEN($starts) }, and a letter to { $mail }. Shall I write them down?
 desk-told-guest-waiting = “{ $title }” does not have that many seats free. { $name } would go on the waiting list, with a letter to { $mail }. Shall I write them down?
+desk-told-release = { $name } gives back { $standing ->
+    [waiting] the place on the waiting list
+   *[other] { $count ->
+        [1] the seat
+       *[other] { $count } seats
+     }
+ } in “{ $title }”, { WHEN($starts) }.{ $reach ->
+    [mail] {" "}They get a letter.
+   *[other] { "" }
+ } Shall I give it back?
+desk-released = Given back; who waits is offered what is free.
 desk-guest-down = Written down; the letter is on its way.
 desk-guest-down-untold = Written down. In the list it says that there is no way to remind them.
 desk-ask-move = To when? A day keeps the hour, an hour keeps the day.

@@ -789,6 +789,7 @@ lesson-subject = { $what ->
     [cancelled-because] 这节课不上了
     [changed] 课程有变动
     [recomputed] 请核对日历
+    [did-leave] 退掉了
     [written] 店里的话
     [written-down] 您的座位
     [written-down-waiting] 候补名单
@@ -935,6 +936,9 @@ choice-desk-tick = { $mark ->
     [away] 没来：{ $n }
    *[back] 收回：{ $n }
 }
+choice-desk-release = 退位：{ $n }
+choice-desk-release-yes = 好，退掉
+    .typed = 好 / 是
 choice-desk-guest-yes = 好，记下来
     .typed = 好
 choice-desk-move-yes = 好，改过去
@@ -1053,6 +1057,14 @@ desk-told-no-phone = 这里不记电话号码，请您自己留着。
 desk-told-guest-untold = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位。没有邮箱，就没办法提醒，课有变动也通知不到，要请您自己说。要记下来吗？
 desk-told-guest-seated = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位，并会发邮件到 { $mail }。要记下来吗？
 desk-told-guest-waiting = “{ $title }”没有那么多空位。{ $name }会排候补，并发邮件到 { $mail }。要记下来吗？
+desk-told-release = { $name }退掉“{ $title }”（{ WHEN($starts) }）的{ $standing ->
+    [waiting] 候补
+   *[other] {" "}{ $count } 个座位
+ }{ $reach ->
+    [mail] ，并会收到一封邮件
+   *[other] { "" }
+ }。要退吗？
+desk-released = 退掉了；有空位就会问候补的人。
 desk-guest-down = 记下来了，邮件在路上。
 desk-guest-down-untold = 记下来了。名单上会注明这位没办法提醒。
 desk-ask-move = 改到什么时候？只说日子，时间不变；只说几点，日子不变。

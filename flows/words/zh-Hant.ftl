@@ -789,6 +789,7 @@ lesson-subject = { $what ->
     [cancelled-because] 這堂課不上了
     [changed] 課程有變動
     [recomputed] 請核對行事曆
+    [did-leave] 退掉了
     [written] 店裡的話
     [written-down] 您的座位
     [written-down-waiting] 候補名單
@@ -935,6 +936,9 @@ choice-desk-tick = { $mark ->
     [away] 沒來：{ $n }
    *[back] 收回：{ $n }
 }
+choice-desk-release = 退位：{ $n }
+choice-desk-release-yes = 好，退掉
+    .typed = 好 / 是
 choice-desk-guest-yes = 好，記下來
     .typed = 好
 choice-desk-move-yes = 好，改過去
@@ -1053,6 +1057,14 @@ desk-told-no-phone = 這裡不記電話號碼，請您自己留著。
 desk-told-guest-untold = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位。沒有郵件地址，就沒辦法提醒，課有變動也通知不到，要請您自己說。要記下來嗎？
 desk-told-guest-seated = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位，並會寄信到 { $mail }。要記下來嗎？
 desk-told-guest-waiting = 「{ $title }」沒有那麼多空位。{ $name }會排候補，並寄信到 { $mail }。要記下來嗎？
+desk-told-release = { $name }退掉「{ $title }」（{ WHEN($starts) }）的{ $standing ->
+    [waiting] 候補
+   *[other] {" "}{ $count } 個座位
+ }{ $reach ->
+    [mail] ，並會收到一封信
+   *[other] { "" }
+ }。要退嗎？
+desk-released = 退掉了；有空位就會問候補的人。
 desk-guest-down = 記下來了，信在路上。
 desk-guest-down-untold = 記下來了。名單上會註明這位沒辦法提醒。
 desk-ask-move = 改到什麼時候？只說日子，時間不變；只說幾點，日子不變。

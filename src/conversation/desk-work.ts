@@ -33,6 +33,11 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn, language: L
     language,
     at: whenDone(turn),
   }),
+  'release-guest': (values, turn) => ({
+    do: 'release-guest',
+    booking: textOf(values, 'booking'),
+    at: whenDone(turn),
+  }),
   'offer-code': (values, turn) => ({
     do: 'offer-code',
     code: textOf(values, 'code'),

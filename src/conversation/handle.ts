@@ -193,6 +193,7 @@ const quiet: ReadonlySet<Change['do']> = new Set([
 const followed: ReadonlySet<Change['do']> = new Set([
   'enrol',
   'enrol-guest',
+  'release-guest',
   'reseat',
   'booking',
   'change-lesson',

@@ -82,6 +82,8 @@ export type DeskChange =
       readonly language: Language;
       readonly at: Instant;
     }
+  /** For someone without a chat: what they have goes back, and they are told where they can be. */
+  | { readonly do: 'release-guest'; readonly booking: string; readonly at: Instant }
   /** Opens a one-time code for a colleague, in the place of any earlier one. */
   | { readonly do: 'offer-code'; readonly code: string; readonly until: Instant }
   /** These are seen, and need not be told again. */

@@ -110,6 +110,23 @@ export function deskContract(name: string, make: () => Promise<Store>): void {
         expect(outcome.outcome).toBe('moved');
       });
 
+      test('gives back by way of the shop, is told where they can be, and the next is offered the seat', async () => {
+        await withLesson(store);
+        const { booking } = await does(store, 'mei', (turn) => guest(turn, { seats: 3 }));
+        for (const { id } of await letters(store)) await store.settle(id, { kind: 'sent', ref: id }, day);
+        await enrols(store, 'ann', { to: 'waiting' });
+        const release = { do: 'release-guest', booking: booking ?? '', at: day } as const;
+        expect((await does(store, 'ann', () => release)).outcome).toBe('moved');
+        expect((await does(store, 'mei', () => release)).outcome).toBe('done');
+        expect((await letters(store)).map(({ saying }) => saying.phrases[0]?.key)).toEqual(['lesson-told-did-leave']);
+        const [door] = (await boardOf(store, 'mei')).doors;
+        expect(door?.bookings.map(({ standing }) => standing)).toEqual(['left', 'offered']);
+        // What is gone is gone once, and whoever has a chat gives back there.
+        expect((await does(store, 'mei', () => release)).outcome).toBe('moved');
+        const own = { ...release, booking: door?.bookings[1]?.id ?? '' };
+        expect((await does(store, 'mei', () => own)).outcome).toBe('moved');
+      });
+
       test('may share an address with another', async () => {
         await withLesson(store);
         await does(store, 'mei', guest);

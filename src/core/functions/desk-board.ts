@@ -80,6 +80,8 @@ export function peopleFacts(door: Door): Facts {
     items: people.flatMap(({ n, booking: { id, standing, came } }) =>
       standing === 'seated' ? [{ n, booking: id, mark: came === null ? 'here' : came ? 'away' : 'back' }] : [],
     ),
+    // Whoever has a chat gives back there, themselves.
+    elsewhere: people.flatMap(({ n, booking: { id, reach } }) => (reach === 'chat' ? [] : [{ n, booking: id }])),
     told: peoplePhrases(door),
     title: { ...door.lesson.title },
   };

@@ -17,7 +17,7 @@ import { saidInstants } from '../lessons/tidings.ts';
 import { hearGuest } from '../lessons/mail-guest.ts';
 import { occurrences, type Recurrence } from '../lessons/recurrence.ts';
 import { seatsFree } from '../lessons/roster.ts';
-import { enrol, resizeLesson, tickOff } from '../lessons/seats.ts';
+import { enrol, giveBack, resizeLesson, tickOff } from '../lessons/seats.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readSeats } from '../lessons/spoken/amounts.ts';
@@ -35,6 +35,7 @@ export const deskLessonCallNames = [
   'deskChange',
   'deskRepeat',
   'deskGuest',
+  'deskRelease',
 ] as const;
 
 type Act = (door: Door, given: Facts, around: Around) => Outcome;
@@ -46,6 +47,7 @@ const acts: { readonly [name in (typeof deskLessonCallNames)[number]]: Act } = {
   deskChange,
   deskRepeat,
   deskGuest,
+  deskRelease,
 };
 
 export const deskLessonCalls: { readonly [name: string]: Calls[string] } = Object.fromEntries(
@@ -207,4 +209,16 @@ function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
   const what = mail === null ? 'untold' : to;
   const told = phrase(`desk-told-guest-${what}`, { ...doorValues(door), name, mail, count: seats });
   return { gives: { name, mail, seats, to, told: hasPhone ? [phrase('desk-told-no-phone', {}), told] : [told] } };
+}
+
+/** For someone without a chat, who has told the shop. */
+function deskRelease(door: Door, { booking }: Facts, { nowMs }: Around): Outcome {
+  const id = textOf(booking);
+  const turn = giveBack(rosterOf(door), id, nowMs);
+  const one = door.bookings.find((other) => other.id === id);
+  if ('mistakes' in turn || !one) return refusedBy('mistakes' in turn ? turn.mistakes : []);
+  const { name, seats, standing, reach } = one;
+  return {
+    gives: { told: phrase('desk-told-release', { ...doorValues(door), name, count: seats, standing, reach }) },
+  };
 }

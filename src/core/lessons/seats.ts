@@ -101,6 +101,13 @@ export const ownActs: { readonly [act in BookingAct]: (roster: Roster, id: strin
   absent: (roster, id, now) => answerReminder(roster, id, 'absent', now),
 };
 
+/** On someone's behalf, whatever it is that goes back, and whatever the time for leaving. */
+export function giveBack(roster: Roster, id: string, now: Instant): Turn {
+  const standing = roster.bookings.find((one) => one.id === id)?.standing ?? 'left';
+  const act = { seated: ownActs.absent, offered: ownActs.decline, waiting: ownActs.leave, left: ownActs.leave };
+  return act[standing](roster, id, now);
+}
+
 /** Ends the offers whose time is up and offers their seats on. Who let one lapse leaves the list, and may enrol again. */
 export function lapseOffers(roster: Roster, now: Instant): Turned {
   if (roster.lesson.status === 'cancelled') return { roster, changes: [] };

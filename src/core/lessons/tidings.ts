@@ -161,6 +161,12 @@ function told(name: string, values: Values): Pick<Tidings, 'phrases' | 'subject'
   return { phrases: [{ key: `lesson-told-${name}`, values }], subject };
 }
 
+/** To someone whose seat the shop has given back for them. */
+export function givenBackTidings(lesson: Lesson, booking: Booking, hadSeat: boolean): Tidings {
+  const entry = { show: { kind: 'calendar', entry: calendarEntry(lesson, booking) } };
+  return { ...told('did-leave', lessonValues(lesson)), choices: [], ...(hadSeat ? entry : {}) };
+}
+
 /** To someone who was written down by the shop, and was not there. */
 export function enrolledTidings(lesson: Lesson, booking: Booking): Tidings {
   const key = booking.standing === 'seated' ? 'written-down' : 'written-down-waiting';

@@ -62,6 +62,7 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
       return;
     case 'count':
     case 'enrol-guest':
+    case 'release-guest':
     case 'offer-code':
     case 'seen-undelivered':
       if (!applyDeskChange(rows, commit, change)) throw new Moved();

@@ -1,6 +1,6 @@
 /** The part of a commit that is about the shopkeeper's own side; rights and seats are looked up again in the same transaction. */
-import { enrol } from '../../core/lessons/seats.ts';
-import { enrolledTidings } from '../../core/lessons/tidings.ts';
+import { enrol, giveBack } from '../../core/lessons/seats.ts';
+import { enrolledTidings, givenBackTidings } from '../../core/lessons/tidings.ts';
 import type { Commit } from '../contract.ts';
 import type { DeskChange } from '../desk-contract.ts';
 import type { makeGuests } from './guests.ts';
@@ -26,6 +26,8 @@ export function applyDeskChange(rows: DeskRows, { person, now }: Commit, change:
   switch (change.do) {
     case 'enrol-guest':
       return enrolGuest(rows, change, now);
+    case 'release-guest':
+      return releaseGuest(rows, change, now);
     case 'offer-code':
       rows.shopkeepers.openCode(change.code, change.until);
       return true;
@@ -53,5 +55,23 @@ function enrolGuest(
   if (!keepTurn(rows, turn, { before, now, address: { channel: 'mail', chat: mail } })) return false;
   const booking = turn.roster.bookings.at(-1)!;
   if (mail !== nowhere) tell(rows, booking, { tidings: enrolledTidings(turn.roster.lesson, booking), now });
+  return true;
+}
+
+/** Whoever has a chat gives back there, themselves. */
+function releaseGuest(
+  rows: RosterRows,
+  { booking: id, at }: Extract<DeskChange, { readonly do: 'release-guest' }>,
+  now: number,
+): boolean {
+  const booked = rows.bookings.of(id);
+  const before = booked && rosterOf(rows, booked.lesson);
+  const reach = booked && rows.bookings.reachOfLesson(booked.lesson)(id);
+  if (!before || reach === 'chat') return false;
+  const turn = giveBack(before, id, at);
+  if ('mistakes' in turn || !keepTurn(rows, turn, { before, now })) return false;
+  const gone = turn.roster.bookings.find((one) => one.id === id);
+  const tidings = gone && givenBackTidings(before.lesson, gone, booked.booking.standing === 'seated');
+  if (tidings && reach === 'mail') tell(rows, gone, { tidings, now });
   return true;
 }

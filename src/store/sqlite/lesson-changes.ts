@@ -1,7 +1,7 @@
 /** The part of a commit that is about lessons. The core judges again, on the rows as they are now. */
 import { planLesson, type Today } from '../../core/lessons/lesson.ts';
 import type { Roster, Turn } from '../../core/lessons/roster.ts';
-import { changeSeats, enrol, lapseOffers, ownActs, tickOff } from '../../core/lessons/seats.ts';
+import { changeSeats, enrol, giveBack, lapseOffers, ownActs, tickOff } from '../../core/lessons/seats.ts';
 import { lessonsOfSeries } from '../../core/lessons/series.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Commit, PersonId } from '../contract.ts';
@@ -108,13 +108,6 @@ export function leaveAll(rows: RosterRows, person: PersonId, now: Instant): void
     // Kept by itself: an offer that ended is offered on, though there is nothing left to give back.
     const lapsed = lapseOffers(kept, now);
     keepRoster(rows, lapsed, { before: kept, now });
-    giveBack(rows, lapsed.roster, booking.id, now);
+    keepTurn(rows, giveBack(lapsed.roster, booking.id, now), { before: lapsed.roster, now });
   }
-}
-
-function giveBack(rows: RosterRows, before: Roster, id: string, now: Instant): void {
-  const standing = before.bookings.find((one) => one.id === id)?.standing ?? 'left';
-  if (standing === 'left') return;
-  const act = { seated: ownActs.absent, offered: ownActs.decline, waiting: ownActs.leave }[standing];
-  keepTurn(rows, act(before, id, now), { before, now });
 }
