@@ -1,12 +1,7 @@
 /** The model of extraction handed to a general solver of differential equations (odex): all solutes, the wetting and the cooling at once. */
 import { Solver } from 'odex';
-import {
-  soluteCount,
-  strengthOf,
-  type Bath,
-  type LeafState,
-  type Steeping,
-} from '../../src/core/brewing/extraction.ts';
+import type { Moment } from '../../src/core/brewing/course.ts';
+import { soluteCount, type Bath, type LeafState } from '../../src/core/brewing/extraction.ts';
 import type { Leaf } from '../../src/core/brewing/leaf.ts';
 
 const referenceK = 353.15;
@@ -59,22 +54,29 @@ const startOf = ({ bath, from }: Begun): number[] => [
   ...from.dissolved,
 ];
 
-const steepingOf = ([tempC = 0, wetness = 0, ...cells]: readonly number[], elapsedS: number): Steeping => ({
-  cells,
-  wetness,
-  tempC,
-  elapsedS,
-});
+function momentOf(
+  { leaf, bath }: Pick<Steeped, 'leaf' | 'bath'>,
+  [tempC = 0, wetness = 0, ...shares]: readonly number[],
+): Moment {
+  const part = (n: number): readonly number[] => shares.slice(n * soluteCount, (n + 1) * soluteCount);
+  const dissolved = part(2);
+  const mgPerG = dissolved.reduce((sum, share, i) => sum + share * (leaf.contentMgPerG[i] ?? 0), 0);
+  return {
+    leaf: { wetness, fast: part(0), slow: part(1), dissolved },
+    tempC,
+    strengthMgPerMl: (mgPerG * bath.leafG) / bath.liquorMl,
+  };
+}
 
 /** The steeping at its end. */
-export function solvedSteeping({ leaf, bath, from, seconds }: Steeped, tolerance: number): Steeping {
+export function solvedSteeping({ leaf, bath, from, seconds }: Steeped, tolerance: number): Moment {
   const { y } = solverOf(tolerance).solve(rates(leaf, bath), 0, startOf({ leaf, bath, from }), seconds);
-  return steepingOf(y, seconds);
+  return momentOf({ leaf, bath }, y);
 }
 
 /** Dissolved share of every solute after the steeping. */
 export function solve(steeped: Steeped, tolerance: number): readonly number[] {
-  return solvedSteeping(steeped, tolerance).cells.slice(2 * soluteCount);
+  return solvedSteeping(steeped, tolerance).leaf.dissolved;
 }
 
 /** Seconds until the liquor is this strong: solved once, no farther than that; within the last step its own interpolation is halved. */
@@ -83,12 +85,12 @@ export function solvedTime({ leaf, bath, from, seconds }: Steeped, strengthMgPer
   solver.denseOutput = true;
   let reached = seconds;
   solver.solve(rates(leaf, bath), 0, startOf({ leaf, bath, from }), seconds, (_, xOld, x, y, within) => {
-    if (strengthOf(leaf, bath, steepingOf(y, x)) < strengthMgPerMl) return true;
+    if (momentOf({ leaf, bath }, y).strengthMgPerMl < strengthMgPerMl) return true;
     if (x === xOld) reached = x;
     else
       reached = halved(xOld, x, (at) => {
         const values = Array.from(y, (__, i) => within(i, at));
-        return strengthOf(leaf, bath, steepingOf(values, at)) >= strengthMgPerMl;
+        return momentOf({ leaf, bath }, values).strengthMgPerMl >= strengthMgPerMl;
       });
     return false;
   });

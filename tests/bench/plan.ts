@@ -1,12 +1,11 @@
 /**
  * A whole plan, and one worked out again after the first infusion, beside a general solver at equal accuracy. Where the solver is
  * given the times, it only goes once through the steepings of the finished plan; where it searches, it solves the steepings that
- * the same search needs, and must find the same times, give or take one count: it meets the target exactly, we along a straight
- * line between two steps.
+ * the same search needs, and must find the same times, give or take one count.
  */
 import { join } from 'node:path';
 import { readBrewingData } from '../../src/content/brewing-data.ts';
-import { beginSteeping, leafStateOf, steep } from '../../src/core/brewing/extraction.ts';
+import { Course } from '../../src/core/brewing/course.ts';
 import { bathOf, infuse, rest } from '../../src/core/brewing/infusion.ts';
 import { makeRecipe } from '../../src/core/brewing/recipe.ts';
 import type { Brewing } from '../../src/core/brewing/request.ts';
@@ -52,9 +51,7 @@ function steepingsOf(): readonly Steeped[] {
 }
 
 function bySteps({ leaf, bath, from, seconds }: Steeped): readonly number[] {
-  const steeping = beginSteeping(from, bath);
-  steep(leaf, bath, steeping, seconds);
-  return leafStateOf(steeping).dissolved;
+  return new Course(leaf, bath, from).at(seconds).leaf.dissolved;
 }
 
 /** The largest difference of any solute in any steeping from a solver told to be exact. */

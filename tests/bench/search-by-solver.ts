@@ -3,7 +3,6 @@
  * a counted time, one for each pause. The leaf, the fillings and the rounding are the plan's.
  */
 import { bathOf, pourOff, type BrewState, type Poured } from '../../src/core/brewing/infusion.ts';
-import { leafStateOf } from '../../src/core/brewing/extraction.ts';
 import type { Recipe } from '../../src/core/brewing/recipe.ts';
 import { countedStep, roundedSeconds } from '../../src/core/brewing/rounding.ts';
 import {
@@ -74,6 +73,9 @@ function restedBySolver(recipe: Recipe, state: BrewState, tolerance: number): Br
   const setup = setupOf(recipe);
   if (state.heldMl <= 0) return state;
   const bath = bathOf(setup, state, { waterMl: 0, waterC: state.bodyC });
-  const steeping = solvedSteeping({ leaf: setup.leaf, bath, from: state.leaf, seconds: rhythm.restS }, tolerance);
-  return { ...state, bodyC: steeping.tempC, leaf: leafStateOf(steeping) };
+  const { tempC, leaf } = solvedSteeping(
+    { leaf: setup.leaf, bath, from: state.leaf, seconds: rhythm.restS },
+    tolerance,
+  );
+  return { ...state, bodyC: tempC, leaf };
 }

@@ -1,9 +1,10 @@
-/** The model's small steps against a general solver of differential equations (odex), over random brews. */
+/** The model's steps and closed form against a general solver of differential equations (odex), over random brews. */
 import * as fc from 'fast-check';
 import { Solver } from 'odex';
 import { expect, it } from 'vitest';
 import { families } from '../../src/core/brewing/plan.ts';
-import { beginSteeping, dryLeaf, leafStateOf, steep, type Bath } from '../../src/core/brewing/extraction.ts';
+import { Course } from '../../src/core/brewing/course.ts';
+import { dryLeaf, type Bath } from '../../src/core/brewing/extraction.ts';
 import { makeLeaf, type Leaf } from '../../src/core/brewing/leaf.ts';
 import { data } from '../core/brewing/real-data.ts';
 
@@ -26,7 +27,7 @@ function solved(leaf: Leaf, bath: Bath, seconds: number, solute: number): number
   return solver.solve(rates, 0, [bath.startC, 0, share, 1 - share, 0], seconds).y[4]!;
 }
 
-it('agrees within 0.5 % of what the leaf holds', { timeout: 60_000 }, () => {
+it('agrees within 0.2 % of what the leaf holds', { timeout: 60_000 }, () => {
   const brew = fc.record({
     family: fc.constantFrom(...families),
     form: fc.constantFrom(...Object.keys(data.forms)),
@@ -43,11 +44,10 @@ it('agrees within 0.5 % of what the leaf holds', { timeout: 60_000 }, () => {
       const leaf = makeLeaf(data, { family, form });
       const ambientC = Math.min(20, startC);
       const bath: Bath = { leafG, liquorMl, startC, ambientC, cooling: { steady: cooling / 2, rising: cooling / 150 } };
-      const steeping = beginSteeping(dryLeaf(leaf), bath);
-      steep(leaf, bath, steeping, seconds);
-      const off = Math.abs(leafStateOf(steeping).dissolved[solute]! - solved(leaf, bath, seconds, solute));
+      const { dissolved } = new Course(leaf, bath, dryLeaf(leaf)).at(seconds).leaf;
+      const off = Math.abs(dissolved[solute]! - solved(leaf, bath, seconds, solute));
       worst = Math.max(worst, off);
-      expect(off).toBeLessThan(0.005);
+      expect(off).toBeLessThan(0.002);
     }),
     { numRuns: 400 },
   );

@@ -1,16 +1,7 @@
 /** One infusion in a vessel: fill, hold, pour off, rest. The state between two infusions is a plain value. */
 import type { Celsius, Grams, Millilitres, Seconds } from '../units.ts';
 import { Course } from './course.ts';
-import {
-  beginSteeping,
-  dryLeaf,
-  leafStateOf,
-  soluteCount,
-  steep,
-  strengthOf,
-  type Bath,
-  type LeafState,
-} from './extraction.ts';
+import { dryLeaf, soluteCount, type Bath, type LeafState } from './extraction.ts';
 import type { Leaf } from './leaf.ts';
 import { bodyJPerK, contactC, type Pot } from './vessel.ts';
 
@@ -82,9 +73,8 @@ export function infuse(setup: Setup, state: BrewState, filling: Filling & { read
 export function rest(setup: Setup, state: BrewState, seconds: Seconds): BrewState {
   if (state.heldMl <= 0 || seconds <= 0) return state;
   const bath = bathOf(setup, state, { waterMl: 0, waterC: state.bodyC });
-  const steeping = beginSteeping(state.leaf, bath);
-  steep(setup.leaf, bath, steeping, seconds);
-  return { ...state, bodyC: steeping.tempC, leaf: leafStateOf(steeping) };
+  const { tempC, leaf } = new Course(setup.leaf, bath, state.leaf).at(seconds);
+  return { ...state, bodyC: tempC, leaf };
 }
 
 export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
@@ -111,8 +101,7 @@ export function bathOf(setup: Setup, state: BrewState, filling: Filling): Bath {
 /** After so many seconds. What soaks into the leaf takes its share of the liquor along, back into the part that gives fast. */
 export function pourOff({ setup, before, keepMl, course }: Filled, seconds: Seconds): Poured {
   const { bath } = course;
-  const steeping = course.at(seconds);
-  const after = leafStateOf(steeping);
+  const { leaf: after, tempC, strengthMgPerMl } = course.at(seconds);
   const { liquorMl } = bath;
   const soaksMl = setup.leafG * setup.leaf.form.holdsMlPerG * after.wetness;
   const clingsMl = Math.min(setup.leafG * clingsMlPerG * after.wetness, soaksMl, liquorMl * 0.5);
@@ -122,7 +111,7 @@ export function pourOff({ setup, before, keepMl, course }: Filled, seconds: Seco
   const keptShare = heldMl / liquorMl;
   return {
     state: {
-      bodyC: steeping.tempC,
+      bodyC: tempC,
       heldMl,
       insideMl,
       leaf: {
@@ -135,9 +124,9 @@ export function pourOff({ setup, before, keepMl, course }: Filled, seconds: Seco
       dissolved: after.dissolved,
       liquorMl,
       pouredMl: liquorMl * (1 - keptShare - soakedShare),
-      strengthMgPerMl: strengthOf(setup.leaf, bath, steeping),
+      strengthMgPerMl,
       startC: bath.startC,
-      endC: steeping.tempC,
+      endC: tempC,
     },
   };
 }

@@ -3,14 +3,8 @@ import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { brewedShares } from '../../../src/core/brewing/as-brewed.ts';
 import { solutes, type LeafProfile } from '../../../src/core/brewing/brewing-data.ts';
-import {
-  beginSteeping,
-  dryLeaf,
-  leafStateOf,
-  steep,
-  type Bath,
-  type LeafState,
-} from '../../../src/core/brewing/extraction.ts';
+import { Course } from '../../../src/core/brewing/course.ts';
+import { dryLeaf, type Bath, type LeafState } from '../../../src/core/brewing/extraction.ts';
 import { dryBrew, infuse, rest } from '../../../src/core/brewing/infusion.ts';
 import { makeLeaf } from '../../../src/core/brewing/leaf.ts';
 import { families } from '../../../src/core/brewing/plan.ts';
@@ -39,9 +33,7 @@ const still = { steady: 0, rising: 0 };
 
 function soaked(leafProfile: LeafProfile, one: Bath, seconds: number, from?: LeafState): LeafState {
   const leaf = makeLeaf(data, leafProfile);
-  const steeping = beginSteeping(from ?? dryLeaf(leaf), one);
-  steep(leaf, one, steeping, seconds);
-  return leafStateOf(steeping);
+  return new Course(leaf, one, from ?? dryLeaf(leaf)).at(seconds).leaf;
 }
 
 /** mg of everything dissolved. */
