@@ -81,6 +81,17 @@ it.each([
     expect(made).toMatchObject({ gives: { unreached: counts.unreached, told: { values: counts } } });
 });
 
+it.each<[string, boolean, object]>([
+  ['Tom, tom@example.org', true, { gives: { mail: 'tom@example.org', to: 'seated' } }],
+  ['Tom, tom@example.org', false, { wrong: 'lesson-guest-no-mail' }],
+  ['Tom, 2', false, { gives: { name: 'Tom', mail: null, seats: 2, to: 'seated' } }],
+  ['Tom, 7', true, { wrong: 'lesson-guest-waits-untold', values: { free: 6 } }],
+  ['Tom, 10000', true, { wrong: 'lesson-seats' }],
+])('a guest as “%s”, where letters go out: %s', (text, mail, expected) => {
+  const house = { ...around.house, mail };
+  expect(call('deskGuest', { text }, { ...around, house })).toMatchObject(expected);
+});
+
 it('never fewer seats than are taken', () => {
   expect(call('deskChange', { seen: 3, field: 'seats', text: '1' })).toMatchObject({
     wrong: 'lesson-seats-below-taken',
