@@ -6,7 +6,7 @@ import { readAnswers } from '../content/answers.ts';
 import { readExamples, readReadingWords } from '../content/reading-words.ts';
 import { readTeaNames, readTeas } from '../content/tea-data.ts';
 import { cueText } from '../core/reading/cues.ts';
-import { evidenceIn } from '../core/reading/evidence.ts';
+import { makeEvidenceFinder } from '../core/reading/evidence.ts';
 import { kinds, type Kind } from '../core/reading/kind.ts';
 import { learn, type Lesson } from '../core/reading/learn.ts';
 import { makeObserver } from '../core/reading/observation.ts';
@@ -17,7 +17,7 @@ import { plainText } from '../core/teas/plain-text.ts';
 
 const root = join(import.meta.dirname, '..', '..');
 /** The labelled sentences that are learnt from; the others are kept apart. */
-export const learntSentences = ['sentences.txt', 'customers.txt', 'customers-later.txt'];
+export const learntSentences = ['sentences.txt', 'customers.txt', 'customers-later.txt', 'passers-by.txt'];
 const nothingAsked = { language: null, asked: null };
 
 interface Example {
@@ -44,10 +44,10 @@ export function learnt(dataDir: string, sentencesFiles: readonly string[]): { we
   const words = { ...readReadingWords(dataDir), common };
   const names = readTeaNames(dataDir);
   const observe = makeObserver(makeTeaFinder(readTeas(dataDir), names), words, new Set(names.ordinary));
-  const subjectsOf = makeSubjectFinder(words.subjects);
+  const evidenceIn = makeEvidenceFinder(makeSubjectFinder(words.subjects), words.elsewhere);
   const lessons = examples.map(({ kind, text }): Lesson => ({
     kind,
-    evidence: evidenceIn(observe(text, nothingAsked), subjectsOf),
+    evidence: evidenceIn(observe(text, nothingAsked)),
   }));
   return { weights: writeWeights(learn(lessons)), common };
 }

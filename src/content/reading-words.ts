@@ -30,6 +30,11 @@ const pattern = word.superRefine((text, context) => {
 const cuesSchema = z.record(z.enum(cueNames), z.array(pattern).min(1));
 
 const subjectsSchema = z.record(word, words.min(1));
+/** There are thousands of these: words stand in lines, with commas between. */
+const elsewhereSchema = z.record(
+  word,
+  z.string().transform((line) => line.split(',').map((one) => one.trim())),
+);
 
 const examplesSchema = z.record(z.enum(kinds), words.min(1));
 export type Examples = z.output<typeof examplesSchema>;
@@ -49,12 +54,14 @@ function weightsOf(file: string): () => Weights {
 /** Throws ContentMistake. */
 export function readReadingWords(dataDir: string): ReadingWords {
   const rows = readYaml(join(dataDir, 'reading', 'vessels.yaml'), z.array(vesselRow)).value;
+  const elsewhere = readYaml(join(dataDir, 'reading', 'elsewhere.yaml'), elsewhereSchema).value;
   return {
     vessels: rows.flatMap((row) => ('vessel' in row ? [row] : [])),
     materials: rows.flatMap((row) => ('pot' in row ? [row] : [])),
     notVessels: rows.flatMap((row) => ('nothing' in row ? row.nothing : [])),
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
-    subjects: readYaml(join(dataDir, 'reading', 'subjects.yaml'), subjectsSchema).value,
+    subjects: { ...elsewhere, ...readYaml(join(dataDir, 'reading', 'subjects.yaml'), subjectsSchema).value },
+    elsewhere: new Set(Object.keys(elsewhere)),
     alike: readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value,
     common: readFileSync(join(dataDir, 'reading', 'common-words.txt'), 'utf8')
       .split('\n')

@@ -7,13 +7,16 @@ const sentences = [
   ...readSentences('customers.txt'),
   ...readSentences('customers-later.txt'),
 ];
+const passing = readSentences('passers-by.txt');
 const fresh = readSentences('fresh.txt');
 const apart = readSentences('customers-apart.txt');
+const last = readSentences('customers-last.txt');
 const ofApart = accuracyOf(apart, read, finder);
+const ofLast = accuracyOf(last, read, finder);
 const accuracy = accuracyOf(fresh, read, finder);
 
 test('there are enough sentences, in three languages, with slips among them', () => {
-  const all = [...sentences, ...fresh, ...apart];
+  const all = [...sentences, ...fresh, ...apart, ...last];
   expect(fresh.length).toBeGreaterThanOrEqual(90);
   for (const language of ['en', 'zh-Hant', 'zh-Hans']) {
     expect(all.filter((sentence) => sentence.language === language).length).toBeGreaterThan(150);
@@ -58,6 +61,21 @@ test.each([
   expect(ofApart.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
+test.each([
+  ['kind', 0.8],
+  ['language', 0.95],
+  ['tea', 0.97],
+  ['family', 0.97],
+  ['vessel', 0.94],
+  ['volumeMl', 0.97],
+  ['leafG', 0.97],
+  ['guests', 0.97],
+  ['tempC', 0.97],
+])('the last customers kept apart: %s is right in at least %f', (field, floor) => {
+  if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofLast, last, false));
+  expect(ofLast.of(field)).toBeGreaterThanOrEqual(floor);
+});
+
 const strange = readSentences('stranger.txt');
 const among = accuracyOf(strange, read, finder);
 
@@ -78,6 +96,8 @@ test.each([
 });
 
 test('no tea is taken for another, learnt from or not', () => {
-  const all = accuracyOf([...sentences, ...fresh, ...strange, ...apart], read, finder);
+  const all = accuracyOf([...sentences, ...passing, ...fresh, ...strange], read, finder);
   expect(all.wrongTeas.map((miss) => [miss.sentence.text, miss.read])).toEqual([]);
+  // Of those kept apart nobody is told which.
+  expect(ofApart.wrongTeas.length + ofLast.wrongTeas.length).toBe(0);
 });

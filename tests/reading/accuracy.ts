@@ -26,7 +26,14 @@ export interface Miss {
 
 /** What each of these is for stands at its head. */
 type SentenceFile =
-  'sentences.txt' | 'fresh.txt' | 'stranger.txt' | 'customers.txt' | 'customers-later.txt' | 'customers-apart.txt';
+  | 'sentences.txt'
+  | 'fresh.txt'
+  | 'stranger.txt'
+  | 'customers.txt'
+  | 'customers-later.txt'
+  | 'passers-by.txt'
+  | 'customers-apart.txt'
+  | 'customers-last.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');

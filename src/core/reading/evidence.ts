@@ -39,28 +39,52 @@ const telling = [
 const longestWeighed = 300;
 const mostSubjects = 6;
 
-export function evidenceIn(seen: Observation, subjectsOf: SubjectFinder): string[] {
-  const { cues, act, plain } = seen;
-  const words = plain.length > longestWeighed ? cues.mended(cueText(plain.slice(0, longestWeighed))) : seen.words;
-  const text = oneChinese(seen.mended(cueText(masked(plain.slice(0, longestWeighed), namedIn(seen)))));
-  const units = unitsOf(text);
-  const subjects = subjectsOf(text);
-  const found = new Set<string>([`size ${Math.min(4, Math.floor(Math.log2(units.length + 1)))}`]);
-  if (seen.strangeTea !== null) found.add('strange tea');
-  if (act !== null) found.add(`act ${act}`);
-  for (const cue of telling) if (cues.has(cue, words)) found.add(`cue ${cue}`);
-  for (const [i, subject] of subjects.slice(0, mostSubjects).entries()) {
+/** Said by anyone of anything: neither the shop's nor another's. */
+const anyones = new Set(['courtesy', 'kin', 'body', 'weekday', 'daily', 'children', 'animal']);
+
+export type EvidenceFinder = (seen: Observation) => string[];
+
+/** `elsewhere`: the subjects a tea shop has nothing to do with. */
+export function makeEvidenceFinder(subjectsOf: SubjectFinder, elsewhere: ReadonlySet<string>): EvidenceFinder {
+  return (seen) => {
+    const { cues, act, plain } = seen;
+    const words = plain.length > longestWeighed ? cues.mended(cueText(plain.slice(0, longestWeighed))) : seen.words;
+    const text = oneChinese(seen.mended(cueText(masked(plain.slice(0, longestWeighed), namedIn(seen)))));
+    const units = unitsOf(text);
+    const found = new Set<string>([`size ${Math.min(4, Math.floor(Math.log2(units.length + 1)))}`]);
+    if (seen.strangeTea !== null) found.add('strange tea');
+    if (act !== null) found.add(`act ${act}`);
+    for (const cue of telling) if (cues.has(cue, words)) found.add(`cue ${cue}`);
+    const about = subjectsOf(text);
+    addSubjects(found, about.slice(0, mostSubjects));
+    addUnits(found, units);
+    const names = units.includes('TEA') || units.includes('POT') || seen.strangeTea !== null;
+    found.add(worldsOf(about, elsewhere) + (names ? ' named' : ''));
+    return [...found];
+  };
+}
+
+/** How much of a text is of other worlds and how much of the shop's: a word nobody gave an example with tells so much at least. */
+function worldsOf(about: readonly string[], elsewhere: ReadonlySet<string>): string {
+  const away = about.filter((subject) => elsewhere.has(subject)).length;
+  const home = about.filter((subject) => !elsewhere.has(subject) && !anyones.has(subject)).length;
+  return `away ${Math.min(away, 2)} home ${Math.min(home, 2)}`;
+}
+
+function addSubjects(found: Set<string>, subjects: readonly string[]): void {
+  for (const [i, subject] of subjects.entries()) {
     found.add(`about ${subject}`);
-    for (const other of subjects.slice(i + 1, mostSubjects))
-      found.add(`about ${[subject, other].toSorted().join(' and ')}`);
+    for (const other of subjects.slice(i + 1)) found.add(`about ${[subject, other].toSorted().join(' and ')}`);
   }
+}
+
+function addUnits(found: Set<string>, units: readonly string[]): void {
   for (const [i, unit] of units.entries()) {
     found.add(unit);
     found.add(`${units[i - 1] ?? '^'} ${unit}`);
     for (const piece of piecesOf(unit)) found.add(piece);
   }
   found.add(`${units.at(-1) ?? '^'} $`);
-  return [...found];
 }
 
 function masked(plain: string, named: readonly Named[]): string {

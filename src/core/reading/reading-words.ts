@@ -39,6 +39,8 @@ export interface ReadingWords {
   readonly common: readonly string[];
   /** What words are about. */
   readonly subjects: Subjects;
+  /** Those of them that a tea shop has nothing to do with. */
+  readonly elsewhere: ReadonlySet<string>;
   /** What evidence weighs, read when first needed. */
   readonly weights: () => Weights;
   /** Cue → patterns (data/reading/cues.yaml tells their small language). */

@@ -3,7 +3,7 @@ import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, type Act } from './acts.ts';
 import { generalSafety, makeAnswerFinder, type AnswerFinder, type StandingAnswer } from './answers.ts';
-import { evidenceIn } from './evidence.ts';
+import { makeEvidenceFinder } from './evidence.ts';
 import { readingOf } from './facts.ts';
 import type { Kind, Taste } from './kind.ts';
 import { lazily } from '../lazily.ts';
@@ -71,13 +71,14 @@ export type Reader = (text: string, hint: Hint) => Reading;
 export function makeReader({ finder, words: data, ordinary, answers }: ReaderContent): Reader {
   const observe = makeObserver(finder, data, new Set(ordinary));
   const subjectsOf = lazily(() => makeSubjectFinder(data.subjects));
+  const evidenceOnce = lazily(() => makeEvidenceFinder(subjectsOf(), data.elsewhere));
   const answersOnce = lazily(() => makeAnswerFinder(answers, subjectsOf()));
   const answerFor: AnswerFinder = (asked, kind) => answersOnce()(asked, kind);
 
   return (text, hint) => {
     const seen = observe(text, hint);
     const { cues, words, act } = seen;
-    const evidence = evidenceIn(seen, subjectsOf());
+    const evidence = evidenceOnce()(seen);
     const scene = { evidence, cues, words, act, answering: isAnswering(seen) };
     const settled = settleKind(scene, data.weights(), answerFor);
     const turn = namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
