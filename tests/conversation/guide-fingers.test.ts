@@ -20,13 +20,15 @@ const second: Readonly<Record<Language, string>> = {
 let table: Table;
 afterEach(() => table.leave());
 
+/** The newest message that can be answered. */
+const asked = () => table.arrived().findLast(({ choices }) => choices.length > 0);
+const said = (): string => asked()?.paragraphs.join('\n') ?? '';
+
 describe.each(languages)('in %s', (language) => {
   const label = (key: string, values: Facts = {}): string => words.say(language, { key: `choice-guide${key}`, values });
   const poured = label('-poured', { style: 'gongfu' });
   const tap = (...keys: readonly string[]): Promise<void> =>
     keys.reduce((before, key) => before.then(() => table.tap(label(key))), Promise.resolve());
-  const asked = () => table.arrived().findLast(({ choices }) => choices.length > 0);
-  const said = (): string => asked()?.paragraphs.join('\n') ?? '';
   const notedAlready = words.say(language, { key: 'guide-noted-already', values: {} });
   const begin = async (): Promise<void> => {
     table = await sitDown({ language });
