@@ -1,5 +1,5 @@
 /** What was left behind: places of this conversation, and conversations left for another subject; how much is kept, and what goes along. */
-import type { Flow } from './book.ts';
+import type { FlowBook, Flow } from './book.ts';
 import type { Facts, Parked, Spot } from './flow.ts';
 
 const mostParked = 3;
@@ -7,6 +7,13 @@ const longestTrail = 20;
 
 /** The way back, with one more place on it. */
 export const trailWith = (trail: readonly Spot[], spot: Spot): readonly Spot[] => [...trail, spot].slice(-longestTrail);
+
+/** The way back once something left is taken up again: what was only passed through since is no step of it, nor what is asked `anew`. */
+export function trailBefore(trail: readonly Spot[], anew: Spot | null, { flows }: FlowBook): readonly Spot[] {
+  const last = trail.findLastIndex((spot) => !(flows[spot.flow]?.passing ?? false));
+  const isAnew = trail[last]?.flow === anew?.flow && trail[last]?.place === anew?.place;
+  return trail.slice(0, isAnew ? last : last + 1);
+}
 
 /** The parked after leaving one flow for another; a passing flow and the front are not kept. */
 export function parkedAfter(

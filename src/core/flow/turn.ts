@@ -6,7 +6,7 @@ import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Saying, Spot } from './flow.ts';
 import { learned, toldOf, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
-import { factsFor, parkedAfter, trailWith } from './parking.ts';
+import { factsFor, parkedAfter, trailBefore, trailWith } from './parking.ts';
 import { perform } from './perform.ts';
 import { spoken } from './phrases.ts';
 import { scopeOf, slotted } from './scope.ts';
@@ -121,7 +121,6 @@ export class Turn {
     return (this.#filled = Object.keys(told).length > 0);
   }
 
-  /** Where an answer leads. */
   goOn(): void {
     this.go(this.place.leads ?? { flow: null, place: this.flow.news });
   }
@@ -183,15 +182,16 @@ export class Turn {
     this.#enter(this.flow.starts);
   }
 
-  /** Takes up what was left; an open question is asked again, anything else just lies where it was. */
+  /** Takes up what was left; an open question is asked again, anything else just lies where it was, one step back. */
   #resume(): void {
     const left = this.#parked.at(-1);
     if (!left) return this.go({ flow: this.book.front, place: flowNamed(this.book, this.book.front).news });
     this.takeUp(left);
+    this.#wentBack ||= this.book.flows[this.#began.flow]?.passing ?? false;
+    this.#trail = trailBefore(this.#trail, this.place.asks === null ? null : this.spot, this.book);
     if (this.place.asks !== null) this.#enter(this.#place.name, true);
   }
 
-  /** Goes back into a parked flow, leaving this one aside. */
   takeUp(left: Parked): void {
     this.#changeFlow(left.flow);
     this.#place = placeNamed(this.#flow, left.place in this.#flow.places ? left.place : this.#flow.starts);

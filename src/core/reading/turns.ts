@@ -9,6 +9,7 @@ export const turns = [
   'longer',
   'shorter',
   'other-size',
+  'other-tea',
   'hot',
   'stronger',
   'lighter',
@@ -25,6 +26,8 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   'less-leaf': /\b(?:less|fewer) (?:leaf|leaves|tea)\b|少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)/,
   longer: /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)/,
   shorter: /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)/,
+  'other-tea':
+    /^(?:no,? )?(?:an?other|a different|different|some other|the other|(?:a )?new|(?:the )?next|(?:change|switch|swap)(?: the)?) tea\b|^(?:something|a tea) else$|换(?:过)?(?:一)?(?:种|款|个|隻|只|第隻|第只)?茶(?!叶|具|壶|杯)|(?:另|别的?|第二)(?:一|外)?(?:种|款|个|隻|只)?茶(?!叶|具|壶|杯)/,
   'other-size': /\b(?:less|more) water\b|(?:少|多)(?:啲|点|一点|些)?水/,
 };
 
