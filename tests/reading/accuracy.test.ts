@@ -45,7 +45,8 @@ test.each([
 
 // Measured once, when they were new, 113 sentences: kind 89.4 % (English 84.3, zh-Hant 100, zh-Hans 95.5; off topic 6 of 12),
 // language 99.1, tea 100, family 99.1, vessel 96.5, volume 99.1, leaf, guests, temperature and style 100. The batches before
-// it came to 92.9, 89.2, 84.3 and 90.8 % of kinds when they were new (customers-later.txt).
+// it came to 92.9, 89.2, 84.3 and 90.8 % of kinds when they were new (customers-later.txt). Since other worlds than the shop's are
+// weighed: kind 92.9 (English 88.6; off topic 8 of 12), the rest as it was.
 test.each([
   ['kind', 0.88],
   ['language', 0.97],
@@ -61,16 +62,18 @@ test.each([
   expect(ofApart.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
+// Measured when they were new, 374 sentences: kind 96.3 % (English 97.1, zh-Hant 96.4, zh-Hans 94.5; off topic 26 of 33),
+// guests 98.1, vessel and style 99.5, volume and leaf 99.7, language, tea, family and temperature 100.
 test.each([
-  ['kind', 0.8],
-  ['language', 0.95],
-  ['tea', 0.97],
-  ['family', 0.97],
-  ['vessel', 0.94],
-  ['volumeMl', 0.97],
-  ['leafG', 0.97],
+  ['kind', 0.95],
+  ['language', 0.98],
+  ['tea', 0.98],
+  ['family', 0.98],
+  ['vessel', 0.97],
+  ['volumeMl', 0.98],
+  ['leafG', 0.98],
   ['guests', 0.97],
-  ['tempC', 0.97],
+  ['tempC', 0.98],
 ])('the last customers kept apart: %s is right in at least %f', (field, floor) => {
   if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofLast, last, false));
   expect(ofLast.of(field)).toBeGreaterThanOrEqual(floor);
