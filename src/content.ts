@@ -1,7 +1,4 @@
 /** Reads flows and data once, at the start, and refuses them with every mistake at once when anything is wrong. */
-import { join } from 'node:path';
-import { projectRoot, type Config } from './config.ts';
-import type { Step } from './conversation/answer.ts';
 import { makeBook, readFlows } from './content/book.ts';
 import { readAnswers } from './content/answers.ts';
 import { readBrewingData } from './content/brewing-data.ts';
@@ -14,7 +11,6 @@ import { readWordFiles } from './content/words.ts';
 import { ContentMistake } from './content/yaml-file.ts';
 import type { BrewingData } from './core/brewing/brewing-data.ts';
 import type { FlowBook } from './core/flow/book.ts';
-import { step } from './core/flow/step.ts';
 import { makeCalls } from './core/functions.ts';
 import { keepingCalls, usualKeeping, type Keeping } from './core/functions/keeping.ts';
 import type { StandingAnswer } from './core/reading/answers.ts';
@@ -23,7 +19,6 @@ import { makeTeaFinder, type TeaFinder } from './core/teas/find.ts';
 import type { Tea } from './core/teas/tea.ts';
 import type { Language } from './core/units.ts';
 import { makeWords, type Words } from './core/words/words.ts';
-import type { Say } from './delivery/render.ts';
 
 export interface ContentFolders {
   readonly flowsDir: string;
@@ -45,23 +40,6 @@ export interface Content {
 }
 
 export { ContentMistake };
-
-/** The project's own flows and data, and the shop's. */
-export function contentOf({ shopFolder, keepDays, forgetDays, backups }: Config): Content {
-  const [flowsDir, dataDir] = [join(projectRoot, 'flows'), join(projectRoot, 'data')];
-  const keeping = { messageDays: keepDays, idleDays: forgetDays, backupDays: backups.keepDays };
-  return readContent({ flowsDir, dataDir, shopDir: shopFolder, keeping });
-}
-
-export const sayIn =
-  ({ words }: Content): Say =>
-  (language, phrase) =>
-    words.say(language, phrase);
-
-export const stepIn =
-  ({ book }: Content): Step =>
-  (state, event, around) =>
-    step(book, state, event, around);
 
 /** Throws one ContentMistake with the mistakes of all files, one a line. */
 export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping }: ContentFolders): Content {

@@ -1,7 +1,8 @@
 /** The shop's service: the house with its page and its distant channels, watched and backed up. Knows every part. */
 import { randomBytes } from 'node:crypto';
 import { makeApp, type App } from './app.ts';
-import { contentOf, sayIn, stepIn, type Content } from './content.ts';
+import type { Content } from './content.ts';
+import { contentOf, sayIn, stepIn } from './own-content.ts';
 import { makeWebChannel } from './channels/web/web-channel.ts';
 import type { Clock } from './clock.ts';
 import { databaseFile, type Config } from './config.ts';

@@ -95,6 +95,7 @@ const rule: Record<string, readonly string[]> = {
   ],
   content: ['core', 'node:fs', 'node:path', 'node:url', 'node:crypto', 'yaml', 'zod', 'csv-parse', '@fluent/syntax'],
   'content.ts': ['content', 'core', 'node:fs', 'node:path'],
+  'own-content.ts': ['config.ts', 'content.ts', 'core/flow/step.ts', 'type conversation', 'type delivery', 'node:path'],
   'app.ts': ['*'],
   'service.ts': ['*'],
   'distant-channels.ts': ['*'],

@@ -1,7 +1,7 @@
 /** `npm run chat`: the conversation at a terminal; with `--script FILE …` it plays transcripts and tells the first differences. */
 import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
-import { contentOf } from '../content.ts';
+import { contentOf } from '../own-content.ts';
 import { readConfig, type Config } from '../config.ts';
 import { PlainMistake, requireUtc, toldPlainly } from '../start.ts';
 import { makeChat, play } from './play.ts';

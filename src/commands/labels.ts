@@ -2,7 +2,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { contentOf, stepIn, type Content } from '../content.ts';
+import type { Content } from '../content.ts';
+import { contentOf, stepIn } from '../own-content.ts';
 import { systemClock } from '../clock.ts';
 import { projectRoot, readConfig } from '../config.ts';
 import { atTheShop } from '../content/shop-data.ts';

@@ -1,5 +1,5 @@
 /** `npm run lessons`: the lessons to come; `-- out FILE` writes lessons or bookings down, `-- in FILE` takes a file in, all of it or nothing. */
-import { contentOf } from '../content.ts';
+import { contentOf } from '../own-content.ts';
 import { databaseFile, readConfig, type Config } from '../config.ts';
 import { languageOfDevice } from '../conversation/device-language.ts';
 import { seatsTaken } from '../core/lessons/roster.ts';

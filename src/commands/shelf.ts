@@ -1,6 +1,6 @@
 /** `npm run shelf`: the teas on the shelf; `-- out FILE` writes them down, `-- in FILE` puts a changed list in their place, all of it or nothing. */
 import { existsSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { contentOf } from '../content.ts';
+import { contentOf } from '../own-content.ts';
 import { readConfig, type Config } from '../config.ts';
 import { headOf, readShelfTable, writeShelf, writeShelfYaml } from '../content/shelf-table.ts';
 import { readShelf, readShelfFile, shelfFile } from '../content/shelf.ts';

@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { contentOf } from '../../src/content.ts';
+import { contentOf } from '../../src/own-content.ts';
 import { drawn, readLine } from '../../src/channels/terminal/line.ts';
 import { firstDifference, readTranscript } from '../../src/commands/transcript.ts';
 import { play } from '../../src/commands/play.ts';

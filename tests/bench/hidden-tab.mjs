@@ -6,7 +6,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { contentOf } from '../../dist/content.js';
+import { contentOf } from '../../dist/own-content.js';
 import { makeWebChannel } from '../../dist/channels/web/web-channel.js';
 import { readConfig } from '../../dist/config.js';
 import { makeLog } from '../../dist/log.js';

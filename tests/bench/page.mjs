@@ -14,7 +14,7 @@ else await load(Number(process.argv[2] ?? 32), Number(process.argv[3] ?? 10));
 /** In a process of its own, so that the load does not share its event loop. */
 async function serve(folder) {
   const { makeApp } = await import('../../dist/app.js');
-  const { contentOf, sayIn, stepIn } = await import('../../dist/content.js');
+  const { contentOf, sayIn, stepIn } = await import('../../dist/own-content.js');
   const { makeWebChannel } = await import('../../dist/channels/web/web-channel.js');
   const { systemClock } = await import('../../dist/clock.js');
   const { readConfig } = await import('../../dist/config.js');

@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { makeApp } from '../../dist/app.js';
-import { contentOf, sayIn, stepIn } from '../../dist/content.js';
+import { contentOf, sayIn, stepIn } from '../../dist/own-content.js';
 import { systemClock } from '../../dist/clock.js';
 import { readConfig } from '../../dist/config.js';
 import { instantOf, wallAt } from '../../dist/core/lessons/calendar.js';

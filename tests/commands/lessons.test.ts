@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { contentOf } from '../../src/content.ts';
+import { contentOf } from '../../src/own-content.ts';
 import { databaseFile, projectRoot, readConfig } from '../../src/config.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { does, enrols } from '../store/lesson-samples.ts';

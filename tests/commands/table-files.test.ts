@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { contentOf } from '../../src/content.ts';
+import { contentOf } from '../../src/own-content.ts';
 import { textOf } from '../../src/commands/table-files.ts';
 import { readConfig } from '../../src/config.ts';
 

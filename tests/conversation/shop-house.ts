@@ -3,7 +3,8 @@ import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeApp, type App } from '../../src/app.ts';
-import { sayIn, stepIn, readContent } from '../../src/content.ts';
+import { readContent } from '../../src/content.ts';
+import { sayIn, stepIn } from '../../src/own-content.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { Outgoing, What } from '../../src/messages.ts';
 import type { Keeper, Store } from '../../src/store/contract.ts';

@@ -1,7 +1,7 @@
 /** F21: updates and bodies of any shape, and texts nobody would write, through the whole house. */
 import { join } from 'node:path';
 import { makeApp } from '../../src/app.ts';
-import { contentOf, sayIn, stepIn } from '../../src/content.ts';
+import { contentOf, sayIn, stepIn } from '../../src/own-content.ts';
 import { incomingOf, tapIdOf } from '../../src/channels/telegram/incoming.ts';
 import { makeWebhookHandler } from '../../src/channels/telegram/webhook.ts';
 import { muteWeb } from '../channels/web/mute-web.ts';

@@ -2,7 +2,7 @@
 import { readFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { contentOf } from '../../dist/content.js';
+import { contentOf } from '../../dist/own-content.js';
 import { goOn, makeChat, played, tellingOf, transcriptStart } from '../../dist/commands/play.js';
 import { makeToldClock } from '../../dist/commands/told-clock.js';
 import { leapTo, timePassing } from '../../dist/commands/transcript.js';

@@ -2,7 +2,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { contentOf } from '../../src/content.ts';
+import { contentOf } from '../../src/own-content.ts';
 import { play } from '../../src/commands/play.ts';
 import { readConfig } from '../../src/config.ts';
 

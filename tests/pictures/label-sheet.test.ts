@@ -2,7 +2,7 @@
 import { PDFiumLibrary, type PDFiumPage } from '@hyzyla/pdfium';
 import reader from 'jsqr';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { contentOf } from '../../src/content.ts';
+import { contentOf } from '../../src/own-content.ts';
 import { labelOf } from '../../src/commands/labels.ts';
 import { readConfig } from '../../src/config.ts';
 import { readShelf } from '../../src/content/shelf.ts';

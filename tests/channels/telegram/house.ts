@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeApp, type App } from '../../../src/app.ts';
-import { contentOf, sayIn, stepIn } from '../../../src/content.ts';
+import { contentOf, sayIn, stepIn } from '../../../src/own-content.ts';
 import type { TelegramChannel } from '../../../src/channels/telegram/telegram.ts';
 import { systemClock } from '../../../src/clock.ts';
 import { readConfig } from '../../../src/config.ts';

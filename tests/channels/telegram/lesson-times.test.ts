@@ -1,6 +1,6 @@
 /** Times of lessons, through Telegram: each is marked where it stands, so that a phone shows it by its own clock. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { contentOf, sayIn } from '../../../src/content.ts';
+import { contentOf, sayIn } from '../../../src/own-content.ts';
 import { readConfig } from '../../../src/config.ts';
 import {
   cancelledTidings,

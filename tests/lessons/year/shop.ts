@@ -1,7 +1,7 @@
 /** The real house with its real flows over a real file, on a clock that is told, among students who can be heard and tapped for. */
 import { join } from 'node:path';
 import { makeApp, type App } from '../../../src/app.ts';
-import { contentOf, stepIn } from '../../../src/content.ts';
+import { contentOf, stepIn } from '../../../src/own-content.ts';
 import { makeToldClock, type ToldClock } from '../../../src/commands/told-clock.ts';
 import { readConfig } from '../../../src/config.ts';
 import type { Instant } from '../../../src/core/units.ts';
