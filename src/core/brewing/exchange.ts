@@ -94,5 +94,5 @@ export function leafAfter(exchange: Exchange, { doses, dry }: Steeping): LeafSta
   return { wetness: 1 - dry, fast, slow, dissolved };
 }
 
-const after = (decay: Decay, long: number, short: number): number =>
-  decay.balance + decay.long * long + decay.short * short;
+const after = ({ balance, long, short }: Decay, longLeft: number, shortLeft: number): number =>
+  balance + long * longLeft + short * shortLeft;
