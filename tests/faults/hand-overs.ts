@@ -36,7 +36,7 @@ const forgets = async (house: ShopHouse): Promise<void> => {
 const ways: readonly Way[] = [
   { name: 'at once', steps: [asks, looks, answers], answered: 'once', waits: false },
   { name: 'the shop is away for three days', steps: [asks, passes(3), looks, answers], answered: 'once', waits: false },
-  { name: 'nobody answers', steps: [asks, passes(3), looks], answered: 'never', waits: true },
+  { name: 'nobody answers', steps: [asks, passes(1), looks], answered: 'never', waits: true },
   {
     name: 'two answer at once',
     steps: [
@@ -60,7 +60,7 @@ const ways: readonly Way[] = [
   },
   {
     name: 'the customer has blocked the bot, and is back',
-    steps: [asks, looks, reaches('ann', false), answers, passes(2), reaches('ann', true), passes(0.01)],
+    steps: [asks, looks, reaches('ann', false), answers, passes(1), reaches('ann', true), passes(0.01)],
     answered: 'once',
     waits: false,
   },

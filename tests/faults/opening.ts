@@ -62,15 +62,21 @@ export const killedMigrations: Fault = {
     const wanted = schemaOf(fresh(folder, 'wanted'));
     const starts = [fresh(folder, 'nothing', false), firstSchema(folder)];
     for (const [start, file] of starts.entries()) {
-      const deaths = await sideBySide(count, 2, (n) =>
-        dieAt(file, { n, folder, every: count < 100 ? 9 : 1, start, wanted }),
-      );
-      for (const wrong of deaths) if (wrong !== 'past the last') tally.add(wrong);
+      let last = count;
+      const deaths = await sideBySide(count, 2, async (n) => {
+        if (n >= last) return pastTheLast;
+        const wrong = await dieAt(file, { n, folder, every: count < 100 ? 9 : 1, start, wanted });
+        if (wrong === pastTheLast) last = Math.min(last, n);
+        return wrong;
+      });
+      for (const wrong of deaths) if (wrong !== pastTheLast) tally.add(wrong);
     }
     tally.add(await newerIsRefused(fresh(folder, 'newer')));
     return tally.found();
   },
 };
+
+const pastTheLast = 'past the last';
 
 function fresh(folder: string, name: string, made = true): string {
   const file = join(folder, name, 'shop.sqlite');
@@ -116,7 +122,7 @@ async function dieAt(from: string, { n, every, folder, start, wanted }: Death): 
     node: ['--import', watch],
     args: [file, String(n * every)],
   }).ended;
-  if (signal !== 'SIGKILL') return code === 0 ? 'past the last' : `ended with ${code}`;
+  if (signal !== 'SIGKILL') return code === 0 ? pastTheLast : `ended with ${code}`;
   const between = new Database(file);
   const version = between.pragma('user_version', { simple: true }) as number;
   const whole = between.pragma('integrity_check', { simple: true });

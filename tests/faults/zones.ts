@@ -117,8 +117,8 @@ async function across(zone: string, changeAt: number, { folder }: Trial, tally: 
   }
   for (const [from, due] of dues) {
     const [at = 0, ...more] = rung.get(`chat-of-${from}`) ?? [];
-    // Looked at every half an hour.
-    const onTime = at >= due && at - due <= 30 * 60_000;
+    // Looked at every half an hour; what was due before the house began is said as it begins.
+    const onTime = at >= due && at - Math.max(due, start) <= 30 * 60_000;
     tally.add(
       more.length > 0 && `${zone} ${from}: rung ${more.length + 1} times`,
       !onTime && `${zone} ${from}: rung at ${at}, due ${due}`,
