@@ -64,7 +64,7 @@ async function through({ root, token }: StandIn, { count, dice, folder }: Trial,
     names.map((name) => text.includes(secrets[name]) && `the ${name} is in ${where}`);
   for (let i = 0; i < count; i++) tally.add();
   tally.wrong(
-    told.split('\n').length < 10 && `only ${told.split('\n').length} lines were logged: nothing is proved`,
+    told.split('\n').length < 6 && `only ${told.split('\n').length} lines were logged: nothing is proved`,
     ...found('the log', told, ['token', 'cookie', 'words']),
     ...found('what is printed', out, ['token', 'cookie', 'words']),
     ...found('the database', bytesIn(home), ['token', 'cookie']),

@@ -17,6 +17,7 @@ export const doubleKills: Fault = {
   title: 'killed again while it is getting up from a kill',
   unit: 'double kills',
   counts: { few: 4, usual: 100, long: 2_000 },
+  seconds: 200,
   async run(trial) {
     const tally = new Tally();
     const figures: Record<string, number> = {};

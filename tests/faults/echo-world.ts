@@ -98,7 +98,7 @@ export class EchoWorld {
     for (const line of this.unkept.values()) tell(service, line);
     const end = performance.now() + forMs;
     while (performance.now() < end) {
-      for (let i = 0; i < 4; i++) tell(service, this.write());
+      for (let i = 0; i < 2; i++) tell(service, this.write());
       await pause(3);
     }
   }

@@ -85,7 +85,7 @@ export const handOvers: Fault = {
   title: `${ways.length} ways of a question, the power lost after any step`,
   unit: 'questions',
   counts: { few: ways.length, usual: ways.length * 25, long: ways.length * 250 },
-  seconds: 40,
+  seconds: 75,
   async run({ count, dice }) {
     const tally = new Tally();
     for (let i = 0; i < count; i++) {

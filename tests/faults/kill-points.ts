@@ -50,6 +50,7 @@ export const killPoints: Fault = {
   title: `killed at ${points.length} named points`,
   unit: 'deaths',
   counts: { few: 5, usual: points.length * 13, long: points.length * 200 },
+  seconds: 110,
   untried: 'points inside a backup and a migration are F17 and F18; a checkpoint half done is F4',
   async run(trial) {
     const tally = new Tally();

@@ -10,6 +10,7 @@ export const orderlyStops: Fault = {
   title: 'told to stop under load',
   unit: 'stops',
   counts: { few: 2, usual: 50, long: 500 },
+  seconds: 34,
   async run({ count, dice, folder }) {
     const tally = new Tally();
     const world = new EchoWorld(join(folder, 'stop.sqlite'), 'web', 16);

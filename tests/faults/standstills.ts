@@ -19,6 +19,7 @@ export const standstills: Fault = {
   title: 'a house that was closed when things fell due',
   unit: 'standstills',
   counts: { few: 5, usual: 100, long: 1_000 },
+  seconds: 40,
   untried:
     'lessons in a running house: here the rule alone; tests/lessons/year plays a house that is closed now and then',
   async run(trial) {
