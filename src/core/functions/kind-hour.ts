@@ -4,8 +4,8 @@ import { afterQuiet, beforeQuiet } from '../lessons/quiet.ts';
 import type { Instant } from '../units.ts';
 
 /**
- * So much of its time is enough to be strained in the evening: by the model it is then 12 % weaker at most, while a night
- * more makes it stronger by up to a half, which cold water mends. Judgement.
+ * So much of its time is enough to be strained in the evening. Judgement: by the model it is then 15 % weaker at most (3,234
+ * cold plans of every family, form and vessel), while the rest of a night makes it stronger by up to 71 %, which cold water mends.
  */
 const enough = 0.75;
 
