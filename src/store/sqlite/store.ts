@@ -74,10 +74,8 @@ export function makeSqliteStore(db: Database, { tzVersion = ownTz, isWary = fals
       return outcome;
     },
     tried: (person, event) => note(() => tried(rows, person, event)),
-    claim: async (claim) => {
-      const some = (): boolean => rows.claims.isAnyDue(claim.now);
-      return commits.isQuiet() && !some() ? [] : writeLast(() => (some() ? rows.claims.claim(claim) : []));
-    },
+    claim: async (claim) =>
+      commits.isQuiet() && !rows.claims.isAnyDue(claim.now) ? [] : writeLast(() => rows.claims.claim(claim)),
     begin: (id) => write(() => rows.outbox.begin(id)),
     async settle(id, settlement, now) {
       // Lost with the machine, it is in doubt, as anything that was under way.
