@@ -60,7 +60,8 @@ export function makeApp(parts: AppParts): App {
   const { store, step: decide, say, channels, clock, log, keepDays, forgetDays = 0, shopkeepers } = parts;
   const names = channels.map(({ name }) => name);
   const byName = new Map<ChannelName, Channel>(channels.map((channel) => [channel.name, channel]));
-  const later = (at: Instant): void => loop.owed(at);
+  const owed = (at: Instant): void => loop.owed(at);
+  const later = (at: Instant): void => loop.later(at);
   const delays = makeDelays();
   const pace = makePace();
   const delivering = makeDelivering({
@@ -82,8 +83,8 @@ export function makeApp(parts: AppParts): App {
     clock,
     means: { mail: names.includes('mail'), freshCode },
     deliveryMs: delays.usual,
-    owed: later,
-    later: (at) => loop.later(at),
+    owed,
+    later,
     stumbled: (error, tries) => log.error('a step failed', { tries, ...errorFields(error) }),
     troubled: (error) => log.error('handling was put off', errorFields(error)),
     warm: warm.done,
@@ -93,7 +94,7 @@ export function makeApp(parts: AppParts): App {
   const tidying = makeTidying({ store, clock, log, keepDays, forgetDays });
   const plan = parts.lessons ?? { lessons: [], series: [] };
   const planning = makePlanning({ store, clock, log, plan });
-  const morning = makeMorning({ store, clock, log, when: parts.morning ?? null, owed: later });
+  const morning = makeMorning({ store, clock, log, when: parts.morning ?? null, owed });
 
   const finish = async (): Promise<'finished'> => {
     await Promise.all(channels.map((channel) => channel.stop()));
