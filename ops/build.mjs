@@ -1,7 +1,8 @@
-// Builds dist/: the program with tsc, the page with vite. Leaves dist/.built as the mark of a whole build.
+// Builds dist/: the program with tsc, its service once more as one file, the page with vite. Leaves dist/.built as the mark of a whole build.
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { bundle } from './bundle.mjs';
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 const page = 'src/channels/web/page';
@@ -17,5 +18,6 @@ node('node_modules/typescript/bin/tsc', '-p', '.');
 if (existsSync(`${page}/vite.config.ts`)) {
   node('node_modules/vite/bin/vite.js', 'build', '--config', `${page}/vite.config.ts`, '--logLevel', 'warn');
 }
-node('dist/commands/keep-parsed.js');
+node('dist/commands/keep-read.js');
+await bundle();
 writeFileSync('dist/.built', '');

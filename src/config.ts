@@ -1,10 +1,7 @@
 /** The only reader of the environment: every mistake told at once, then one frozen value. */
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { z } from 'zod';
-
-/** The folder of package.json, seen from src/ and from dist/ alike. */
-export const projectRoot = fileURLToPath(new URL('..', import.meta.url));
+import { projectRoot } from './places.ts';
 
 const logLevels = ['silent', 'error', 'warn', 'info', 'debug'] as const;
 

@@ -1,7 +1,7 @@
 /** What watches over the running service: measures, health and backups, made from the settings. */
 import { join } from 'node:path';
 import type { Clock } from './clock.ts';
-import { databaseFile, projectRoot, type Config } from './config.ts';
+import { databaseFile, type Config } from './config.ts';
 import type { Instant } from './core/units.ts';
 import type { Log } from './log.ts';
 import type { ChannelName } from './messages.ts';
@@ -9,6 +9,7 @@ import { inOwnProcess, makeBackupSchedule } from './operation/backup-schedule.ts
 import { healthOf, type Health } from './operation/health.ts';
 import { makeMeasures } from './operation/measures.ts';
 import { makeMetricsDoor } from './operation/metrics-door.ts';
+import { builtFolder } from './places.ts';
 import { PlainMistake } from './start.ts';
 import type { Store } from './store/contract.ts';
 import { listBackups } from './store/sqlite/backup.ts';
@@ -36,7 +37,7 @@ function tellPlainly(error: unknown): never {
   throw new PlainMistake(`NINTHPOUR_METRICS cannot be listened on (${code}); choose another address or port`);
 }
 
-const backupCommand = join(projectRoot, 'dist', 'commands', 'backup.js');
+const backupCommand = join(builtFolder, 'commands', 'backup.js');
 
 export function makeOperation({ config, store, clock, log, channels, polls }: OperationParts): Operation {
   const { folder, everyHours } = config.backups;

@@ -12,11 +12,10 @@ import { makeTeaFinder } from '../core/teas/find.ts';
 import type { Tea } from '../core/teas/tea.ts';
 import { languages, type Language, type Mistake } from '../core/units.ts';
 import { makeWords, type NameOf, type Words } from '../core/words/words.ts';
+import { projectRoot } from '../places.ts';
 import { toldPlainly } from '../start.ts';
 import { readAsBrewed, readObject, readRequest, type Shelf } from './brew-request.ts';
 import { chartOf, reasonsOf, sheetOf, type PlannedBrew, type Tell } from './brew-sheet.ts';
-
-const root = join(import.meta.dirname, '..', '..');
 
 const options = {
   tea: { type: 'string' },
@@ -203,14 +202,14 @@ interface House {
 let house: House | undefined;
 
 function loadHouse(): House {
-  const dataDir = join(root, 'data');
+  const dataDir = join(projectRoot, 'data');
   const teas = readTeas(dataDir);
   const shelf = { teas, data: readBrewingData(dataDir), finder: makeTeaFinder(teas, readTeaNames(dataDir)) };
   return { shelf, words: loadWords(teas) };
 }
 
 function loadWords(teas: readonly Tea[]): Words {
-  const { sources, problems } = readWordFiles(join(root, 'flows'));
+  const { sources, problems } = readWordFiles(join(projectRoot, 'flows'));
   if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
   const teaName: NameOf = (kind, id, language) =>
     kind === 'tea' ? (teas.find((tea) => tea.id === id)?.names[language] ?? null) : null;

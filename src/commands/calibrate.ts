@@ -6,9 +6,10 @@ import { readBrewingData } from '../content/brewing-data.ts';
 import { readPublishedRows } from '../content/published-rows.ts';
 import type { BrewingData, KineticsData } from '../core/brewing/brewing-data.ts';
 import { pointsOf, predict, type Point, type PublishedRow } from '../core/brewing/published-row.ts';
+import { projectRoot } from '../places.ts';
 import { fit, unknowns } from './calibration.ts';
 
-const dataDir = join(import.meta.dirname, '..', '..', 'data');
+const dataDir = join(projectRoot, 'data');
 
 function main(args: readonly string[]): void {
   const data = readBrewingData(dataDir);

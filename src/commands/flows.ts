@@ -1,25 +1,30 @@
 /** `npm run flows`: checks every flow, sentence and data file; with --draw DIR, draws each flow as a picture. */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { ContentMistake, readContent } from '../content.ts';
+import { readAnew } from '../content/kept.ts';
 import { readWordFiles } from '../content/words.ts';
 import type { Flow } from '../core/flow/book.ts';
 import { drawFlow } from '../pictures/flow-drawing.ts';
+import { projectRoot } from '../places.ts';
 import { sketchOf, type Sentence } from './flow-sketch.ts';
 
-const root = fileURLToPath(new URL('../..', import.meta.url));
-const flowsDir = join(root, 'flows');
+const flowsDir = join(projectRoot, 'flows');
 
 function main(): void {
+  readAnew();
   const { values, positionals } = parseArgs({ options: { draw: { type: 'boolean' } }, allowPositionals: true });
-  const { book, words } = readContent({ flowsDir, dataDir: join(root, 'data'), shopDir: join(root, 'data', 'shop') });
+  const { book, words } = readContent({
+    flowsDir,
+    dataDir: join(projectRoot, 'data'),
+    shopDir: join(projectRoot, 'data', 'shop'),
+  });
   const flows = Object.values(book.flows);
   const places = flows.reduce((sum, flow) => sum + Object.keys(flow.places).length, 0);
   const sentences = words.keys().length;
   console.log(words.say('en', { key: 'flows-checked', values: { flows: flows.length, places, sentences } }));
-  if (values.draw) draw(flows, positionals[0] ?? join(root, 'var', 'flows'));
+  if (values.draw) draw(flows, positionals[0] ?? join(projectRoot, 'var', 'flows'));
 }
 
 function draw(flows: readonly Flow[], folder: string): void {

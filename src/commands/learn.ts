@@ -14,8 +14,8 @@ import { makeSubjectFinder } from '../core/reading/subjects.ts';
 import { writeWeights } from '../core/reading/weights.ts';
 import { makeTeaFinder } from '../core/teas/find.ts';
 import { plainText } from '../core/teas/plain-text.ts';
+import { projectRoot } from '../places.ts';
 
-const root = join(import.meta.dirname, '..', '..');
 /** The labelled sentences that are learnt from; the others are kept apart. */
 export const learntSentences = ['sentences.txt', 'customers.txt', 'customers-later.txt', 'passers-by.txt'];
 const nothingAsked = { language: null, asked: null };
@@ -73,8 +73,8 @@ function labelled(text: string): Example[] {
 }
 
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  const dataDir = join(root, 'data');
-  const sentences = learntSentences.map((file) => join(root, 'tests', 'reading', file));
+  const dataDir = join(projectRoot, 'data');
+  const sentences = learntSentences.map((file) => join(projectRoot, 'tests', 'reading', file));
   const { weights, common } = learnt(dataDir, sentences);
   writeFileSync(join(dataDir, 'reading', 'weights.txt'), weights);
   writeFileSync(join(dataDir, 'reading', 'common-words.txt'), `${common.join('\n')}\n`);

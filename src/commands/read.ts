@@ -8,8 +8,7 @@ import { ContentMistake, readContent, type Content } from '../content.ts';
 import { step } from '../core/flow/step.ts';
 import type { Reading } from '../core/reading/reading.ts';
 import { languages, type Language } from '../core/units.ts';
-
-const root = join(import.meta.dirname, '..', '..');
+import { projectRoot } from '../places.ts';
 
 const askSchema = z.object({
   id: z.union([z.string(), z.number()]),
@@ -55,9 +54,9 @@ export function replyTo(content: Content, text: string, language: Language): str
 async function main(): Promise<void> {
   const json = process.argv.includes('--json');
   const content = readContent({
-    flowsDir: join(root, 'flows'),
-    dataDir: join(root, 'data'),
-    shopDir: join(root, 'data', 'shop'),
+    flowsDir: join(projectRoot, 'flows'),
+    dataDir: join(projectRoot, 'data'),
+    shopDir: join(projectRoot, 'data', 'shop'),
   });
   let lineNumber = 0;
   for await (const line of createInterface({ input: process.stdin })) {

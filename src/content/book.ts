@@ -7,6 +7,7 @@ import { callNames, heardNames } from '../core/functions.ts';
 import { languages, type Language } from '../core/units.ts';
 import type { Words } from '../core/words/words.ts';
 import { readFlowFiles, type FlowFile } from './flow-files.ts';
+import { noteTogether, rightTogether } from './kept.ts';
 import type { WordFiles } from './words.ts';
 
 const front = 'front';
@@ -18,7 +19,7 @@ export interface ReadFlows {
 }
 
 /** Reads every flow and checks it against the functions and sentences there are. */
-export function readFlows(flowsDir: string, words: Pick<WordFiles, 'keys' | 'variables'>): ReadFlows {
+export function readFlows(flowsDir: string, words: WordFiles): ReadFlows {
   const { files, problems } = readFlowFiles(flowsDir);
   const flows: { readonly [name: string]: Flow } = Object.fromEntries(files.map(({ flow }) => [flow.name, flow]));
   const entrance = relative(process.cwd(), join(flowsDir, 'front.yaml'));
@@ -32,7 +33,11 @@ export function readFlows(flowsDir: string, words: Pick<WordFiles, 'keys' | 'var
     hasSentence: (key) => keys.has(key),
     variables: (key) => words.variables(key),
   };
-  return { flows, problems: [...problems, ...missing, ...files.flatMap((file) => problemsOf(file, against))] };
+  const texts = [...files, ...Object.values(words.sources)].map(({ text }) => text);
+  if (rightTogether(texts)) return { flows, problems };
+  const found = [...problems, ...missing, ...files.flatMap((file) => problemsOf(file, against))];
+  if (found.length === 0) noteTogether(texts);
+  return { flows, problems: found };
 }
 
 function problemsOf(file: FlowFile, against: CheckAgainst): readonly string[] {

@@ -114,6 +114,7 @@ const schema: z.ZodType<RawFlow> = only({
 
 export interface FlowFile {
   readonly flow: Flow;
+  readonly text: string;
   readonly problems: readonly FlowProblem[];
   /** "flows/brew.yaml:12:7" of a path in the file. */
   at(path: FlowProblem['path']): string;
@@ -123,7 +124,7 @@ export interface FlowFile {
 export function readFlowFile(file: string): FlowFile {
   const yaml = readYaml(file, schema);
   const hash = createHash('sha256').update(JSON.stringify(yaml.value)).digest('hex').slice(0, 16);
-  return { ...parseFlow(yaml.value, hash), at: (path) => yaml.at(path) };
+  return { ...parseFlow(yaml.value, hash), text: yaml.text, at: (path) => yaml.at(path) };
 }
 
 /** Every flow file of a folder. Files of a wrong shape come back as lines to read. */

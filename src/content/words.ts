@@ -5,6 +5,7 @@ import { languages, type Language } from '../core/units.ts';
 import { variablesOf } from '../core/words/pattern.ts';
 import { readWordsSource, type WordsSource } from '../core/words/source-check.ts';
 import { wordFunctions, type WordsSources } from '../core/words/words.ts';
+import { noteTogether, rightTogether } from './kept.ts';
 
 export interface WordFiles {
   readonly sources: WordsSources;
@@ -30,20 +31,25 @@ export function readWordFiles(flowsDir: string): WordFiles {
       return [language, ''] as const;
     }
   });
-  const parsed = new Map(texts.map(([language, text]) => [language, readWordsSource(text, wordFunctions)] as const));
+  const all = texts.map(([, text]) => text);
+  const wasRight = rightTogether(all);
+  const functions = wasRight ? null : wordFunctions;
+  const parsed = new Map(texts.map(([language, text]) => [language, readWordsSource(text, functions)] as const));
   const at = (language: Language, key: string): string =>
     `${shown(language)}:${parsed.get(language)?.lines.get(key) ?? 1}:1`;
   const broken = [...parsed].flatMap(([language, { problems }]) =>
     problems.map((p) => `${shown(language)}:${p.line}:${p.column} expected ${p.expected}`),
   );
-  const problems = missing.length > 0 ? missing : [...broken, ...differences(parsed, at)];
-  const all = [...parsed.values()].map(({ entries }) => entries);
-  const keys = new Set(all.flatMap((entries) => [...entries.keys()].filter((id) => !id.startsWith('-'))));
+  const unlike = wasRight ? [] : differences(parsed, at);
+  const problems = missing.length > 0 ? missing : [...broken, ...unlike];
+  if (problems.length === 0) noteTogether(all);
+  const entries = [...parsed.values()].map((source) => source.entries);
+  const keys = new Set(entries.flatMap((one) => [...one.keys()].filter((id) => !id.startsWith('-'))));
   return {
     sources: Object.fromEntries(parsed) as WordsSources,
     problems,
     keys: [...keys],
-    variables: (key) => [...new Set(all.flatMap((entries) => [...variablesOf(key, entries)]))],
+    variables: (key) => [...new Set(entries.flatMap((one) => [...variablesOf(key, one)]))],
     at,
   };
 }

@@ -1,9 +1,9 @@
 /** Reads one YAML file against a schema; every mistake is told as file:line:column and what was expected. */
 import { readFileSync } from 'node:fs';
-import { relative } from 'node:path';
+import { basename, relative } from 'node:path';
 import { LineCounter, parseDocument, type Document } from 'yaml';
 import type { z } from 'zod';
-import { parsedBefore } from './parsed-before.ts';
+import { noteRight, parsedBefore, rightBefore } from './kept.ts';
 
 /** A file a person wrote is wrong. Its message is made to be read, one mistake a line. */
 export class ContentMistake extends Error {
@@ -12,6 +12,7 @@ export class ContentMistake extends Error {
 
 export interface YamlFile<T> {
   readonly value: T;
+  readonly text: string;
   /** "flows/brew.yaml:12:7" of the given path, or of its nearest ancestor that exists. */
   at(path: readonly PropertyKey[]): string;
 }
@@ -24,8 +25,13 @@ export function readYaml<S extends z.ZodType>(file: string, schema: S): YamlFile
     const { document, place } = locate(text, shown);
     return place(offsetOf(document, path));
   };
+  const right = rightBefore(basename(file), text);
+  if (right !== undefined) return { value: right as z.output<S>, text, at };
   const parsed = schema.safeParse(parsedBefore(text) ?? parseWhole(text, shown));
-  if (parsed.success) return { value: parsed.data, at };
+  if (parsed.success) {
+    noteRight(basename(file), text, parsed.data);
+    return { value: parsed.data, text, at };
+  }
   throw new ContentMistake(
     parsed.error.issues.map((i) => `${at(i.path)} ${i.path.join('.') || 'file'}: ${i.message}`).join('\n'),
   );

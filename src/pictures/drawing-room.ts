@@ -1,7 +1,9 @@
 /** Pictures drawn in a thread of their own, opened for the first and again after a failure. */
+import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import type { Language } from '../core/units.ts';
 import type { Ladder } from '../messages.ts';
+import { builtFolder } from '../places.ts';
 
 export interface DrawingRoom {
   /** A PNG. */
@@ -23,7 +25,7 @@ interface Waiting {
 }
 
 /** As it is built: a worker cannot be begun from a source. */
-const script = new URL('./picture-worker.js', import.meta.url);
+const script = join(builtFolder, 'pictures/picture-worker.js');
 
 export function makeDrawingRoom(): DrawingRoom {
   const waiting = new Map<number, Waiting>();

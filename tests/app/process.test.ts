@@ -1,11 +1,12 @@
 /** The built program from outside: what it prints, how it ends, and what it says when it cannot start. */
-import { cpSync, mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, describe, expect, test } from 'vitest';
-import { projectRoot } from '../../src/config.ts';
+import { languages } from '../../src/core/units.ts';
+import { projectRoot } from '../../src/places.ts';
 import { startService, type Ended } from './service.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tea-process-'));
@@ -82,18 +83,40 @@ describe('what hinders a start is told in one message without a stack:', () => {
     refused(await service.ended, /^NINTHPOUR_PORT must be [^\n]*\nNINTHPOUR_LOG must be [^\n]*\n$/);
   });
 
-  test('missing data and flow files, each with its place', async () => {
+  /** A house whose content may be broken. */
+  function houseOfItsOwn(): { root: string; start: () => Promise<Ended> } {
     const root = fresh();
     mkdirSync(root);
     for (const name of ['dist', 'src', 'node_modules', 'package.json']) {
       symlinkSync(join(projectRoot, name), join(root, name));
     }
     for (const name of ['data', 'flows']) cpSync(join(projectRoot, name), join(root, name), { recursive: true });
-    rmSync(join(root, 'flows', 'front.yaml'));
     const node = ['--preserve-symlinks', '--preserve-symlinks-main'];
-    const start = { script: join(root, 'dist', 'main.js'), node, env: { NINTHPOUR_FOLDER: fresh() } };
-    refused(await startService(start).ended, /front\.yaml:1:1 expected/);
+    const begun = { script: join(root, 'dist', 'main.js'), node, env: { NINTHPOUR_FOLDER: fresh() } };
+    return { root, start: () => startService(begun).ended };
+  }
+  const edit = (file: string, from: string | RegExp, to: string): void => {
+    const text = readFileSync(file, 'utf8');
+    const edited = text.replace(from, to);
+    expect(edited).not.toBe(text);
+    writeFileSync(file, edited);
+  };
+
+  test('missing data and flow files, each with its place', async () => {
+    const { root, start } = houseOfItsOwn();
+    rmSync(join(root, 'flows', 'front.yaml'));
+    refused(await start(), /front\.yaml:1:1 expected/);
     rmSync(join(root, 'data', 'teas'), { recursive: true });
-    refused(await startService(start).ended, /catalogue\.yaml:1:1 expected this file, but it is missing/);
+    refused(await start(), /catalogue\.yaml:1:1 expected this file, but it is missing/);
+  });
+
+  test('what was right when the program was built, and is not any more', async () => {
+    const { root, start } = houseOfItsOwn();
+    for (const language of languages) {
+      edit(join(root, 'flows', 'words', `${language}.ftl`), /^lesson-none-then = .*\n/m, '');
+    }
+    refused(await start(), /flows\/lesson[^\n]*\.yaml:\d+:\d+ [^\n]*"lesson-none-then"/);
+    edit(join(root, 'flows', 'words', 'en.ftl'), /^page-[\w-]+ = .*\n/m, '');
+    refused(await start(), /en\.ftl:\d+:1 expected a sentence "page-/);
   });
 });

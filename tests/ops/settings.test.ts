@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { projectRoot, readConfig } from '../../src/config.ts';
+import { readConfig } from '../../src/config.ts';
+import { projectRoot } from '../../src/places.ts';
 import { settingRows, settingsTable } from '../../src/settings-reference.ts';
 
 /** The cells of the table of settings in a text, however wide they are set. */

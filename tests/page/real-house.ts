@@ -5,7 +5,8 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { makeService } from '../../src/service.ts';
 import { systemClock } from '../../src/clock.ts';
-import { databaseFile, projectRoot, readConfig } from '../../src/config.ts';
+import { databaseFile, readConfig } from '../../src/config.ts';
+import { projectRoot } from '../../src/places.ts';
 import { makeLog } from '../../src/log.ts';
 
 export interface RealHouse {

@@ -1,10 +1,11 @@
 /** The page as a channel: takes in what is posted, sends along the open streams, keeps nothing that matters. */
 import { createServer, type Server } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
 import { getRequestListener } from '@hono/node-server';
 import type { Log } from '../../log.ts';
 import type { Channel, Incoming, Outgoing, What } from '../../messages.ts';
+import { builtFolder } from '../../places.ts';
 import { makeArrivals, type Arrivals } from './arrivals.ts';
 import { readAssets } from './assets.ts';
 import { makeDevices, type Marks } from './devices.ts';
@@ -53,8 +54,7 @@ export interface WebChannelDeps {
 
 type Passed = { readonly said: Outgoing } | { readonly heard: { readonly line: string; readonly what: What } };
 
-/** src/channels/web and dist/channels/web are equally deep. */
-const builtPage = fileURLToPath(new URL('../../../dist/page', import.meta.url));
+const builtPage = join(builtFolder, 'page');
 /** How long open requests may take to finish when the house closes. */
 const graceMs = 1_500;
 

@@ -2,7 +2,7 @@
 import { kinds, type Kind } from './kind.ts';
 
 /** Evidence → its weight for each kind, in the order of `kinds`. */
-export type Weights = ReadonlyMap<string, readonly number[]>;
+export type Weights = Pick<ReadonlyMap<string, readonly number[]>, 'get' | 'keys'>;
 
 export interface Weighed {
   readonly kind: Kind;
@@ -36,28 +36,36 @@ export function weigh(weights: Weights, evidence: readonly string[], leaning: Le
 export type Leaning = { readonly [kind in Kind]?: number };
 
 export function writeWeights(weights: Weights): string {
-  const lines = [...weights]
-    .map(([evidence, row]) => `${row.map((w) => Math.round(w * scale)).join(' ')}\t${evidence}`)
+  const lines = [...weights.keys()]
+    .map((evidence) => `${(weights.get(evidence) ?? []).map((w) => Math.round(w * scale)).join(' ')}\t${evidence}`)
     .filter((line) => !/^[0 -]+\t/.test(line))
     .toSorted((a, b) => (a.split('\t')[1] ?? '').localeCompare(b.split('\t')[1] ?? '', 'en'));
   return `${weightsHead}\n${lines.join('\n')}\n`;
 }
 
-/** Throws SyntaxError when the table is of other kinds or a row is none. */
+const wholeRow = new RegExp(`^-?\\d+(?: -?\\d+){${kinds.length - 1}}\t`);
+
+/** Throws SyntaxError when the table is of other kinds or a row is none. A row's numbers are read when first asked for. */
 export function readWeights(text: string): Weights {
   const [head, ...lines] = text.split('\n');
   if (head !== weightsHead) throw new SyntaxError(`expected the kinds "${weightsHead}"`);
-  const weights = new Map<string, number[]>();
+  const rows = new Map<string, string | readonly number[]>();
   for (const [i, line] of lines.entries()) {
     if (line === '') continue;
-    const tab = line.indexOf('\t');
-    const row = line
-      .slice(0, tab)
-      .split(' ')
-      .map((w) => Number(w) / scale);
-    if (tab < 0 || row.length !== kinds.length || row.some(Number.isNaN))
+    if (!wholeRow.test(line))
       throw new SyntaxError(`line ${i + 2}: expected ${kinds.length} numbers, a tab and the evidence`);
-    weights.set(line.slice(tab + 1), row);
+    rows.set(line.slice(line.indexOf('\t') + 1), line);
   }
-  return weights;
+  return { keys: () => rows.keys(), get: (evidence) => rowIn(rows, evidence) };
+}
+
+function rowIn(rows: Map<string, string | readonly number[]>, evidence: string): readonly number[] | undefined {
+  const row = rows.get(evidence);
+  if (typeof row !== 'string') return row;
+  const numbers = row
+    .slice(0, row.indexOf('\t'))
+    .split(' ')
+    .map((whole) => Number(whole) / scale);
+  rows.set(evidence, numbers);
+  return numbers;
 }

@@ -22,16 +22,30 @@ export interface WordsSource {
 
 const entryStart = /^(-?[a-zA-Z][\w-]*) *=/;
 
-/** Reads one .ftl text; `functions` are the names a sentence may call. */
-export function readWordsSource(text: string, functions: ReadonlySet<string>): WordsSource {
+/** One .ftl text; `functions` are the names a sentence may call, null when the text was found right before. */
+export function readWordsSource(text: string, functions: ReadonlySet<string> | null): WordsSource {
   const resource = new FluentResource(text);
   const entries = new Map(resource.body.map((entry) => [entry.id, entry] as const));
   const rows = text.split(/\r?\n/);
+  const lines = linesOf(rows);
+  const problems = functions ? problemsOf(rows, { entries, lines, functions }) : [];
+  return { text, resource, entries, lines, problems };
+}
+
+/** Where each entry begins. */
+function linesOf(rows: readonly string[]): ReadonlyMap<string, number> {
   const lines = new Map<string, number>();
   rows.forEach((row, i) => {
     const id = entryStart.exec(row)?.[1];
     if (id !== undefined && !lines.has(id)) lines.set(id, i + 1);
   });
+  return lines;
+}
+
+function problemsOf(
+  rows: readonly string[],
+  { entries, lines, functions }: Pick<WordsSource, 'entries' | 'lines'> & Pick<Surroundings, 'functions'>,
+): readonly WordsProblem[] {
   const braces = strayBraces(rows);
   const broken = rows.flatMap((row, i) => brokenRow(row, i + 1, { entries, lines }));
   const problems = [
@@ -41,13 +55,7 @@ export function readWordsSource(text: string, functions: ReadonlySet<string>): W
       brokenReferences(entry, { line: lines.get(entry.id) ?? 1, entries, functions }),
     ),
   ];
-  return {
-    text,
-    resource,
-    entries,
-    lines,
-    problems: problems.toSorted((a, b) => a.line - b.line || a.column - b.column),
-  };
+  return problems.toSorted((a, b) => a.line - b.line || a.column - b.column);
 }
 
 /** Blank, comment, or part of the entry above: indented, or the brace that closes a placeable. */

@@ -54,12 +54,20 @@ export function makeWords(sources: WordsSources, names: NameOf): Words {
     languages.map((language) => [language, makeVoice(language, sources[language], { names, say })]),
   ) as { readonly [language in Language]: Voice };
   const keys = [...voices.en.entries.keys()].filter((id) => !id.startsWith('-'));
-  const variables = new Map(keys.map((key) => [key, allVariables(key, Object.values(voices))]));
+  const known = new Set(keys);
+  const variables = new Map<string, readonly string[]>();
+  const variablesIn = (key: string): readonly string[] => {
+    const before = variables.get(key);
+    if (before) return before;
+    const found = allVariables(key, Object.values(voices));
+    variables.set(key, found);
+    return found;
+  };
   return {
     say,
-    has: (key) => variables.has(key),
+    has: (key) => known.has(key),
     keys: () => keys,
-    variables: (key) => variables.get(key) ?? [],
+    variables: variablesIn,
     typed: (language, key) => typedWords(voices[language], key),
   };
 }

@@ -1,10 +1,12 @@
 /** Brings a database file to the schema of this version: numbered files, each whole or not at all, forwards only. */
 import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import type { Database } from 'better-sqlite3';
+import { projectRoot } from '../../places.ts';
 import { StoreMistake } from '../contract.ts';
 
-/** The project's root is three folders up from both src/store/sqlite and dist/store/sqlite. */
-export const migrationsFolder = new URL('../../../src/store/sqlite/migrations/', import.meta.url);
+export const migrationsFolder = pathToFileURL(join(projectRoot, 'src/store/sqlite/migrations/'));
 
 /** "Tea9" in ASCII: tells our files from other SQLite files. */
 const applicationId = 0x54656139;
