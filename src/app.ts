@@ -83,6 +83,7 @@ export function makeApp(parts: AppParts): App {
     clock,
     means: { mail: names.includes('mail'), freshCode },
     deliveryMs: delays.usual,
+    reserve: delivering.reserve,
     owed,
     later,
     stumbled: (error, tries) => log.error('a step failed', { tries, ...errorFields(error) }),

@@ -3,7 +3,7 @@ import type { Clock } from '../clock.ts';
 import type { Instant } from '../core/units.ts';
 import { makeInTurn, type InTurn } from '../in-turn.ts';
 import type { ChannelName, Incoming } from '../messages.ts';
-import type { Change, Commit, PersonId, Recorded, Store, Turn } from '../store/contract.ts';
+import type { Address, Change, Commit, Owed, PersonId, Recorded, Room, Store, Turn } from '../store/contract.ts';
 import { answer, eventRef, failure, type Step } from './answer.ts';
 import type { Means } from './house-facts.ts';
 
@@ -30,6 +30,8 @@ export interface HandlingParts {
   readonly means: Means;
   /** How long a message of this channel takes to arrive. */
   readonly deliveryMs: (channel: ChannelName) => number;
+  /** Room for one message, which is sent when it is given back with it. */
+  readonly reserve: (address: Address) => { readonly room: Room; readonly use: (taken: Owed | null) => void };
   /** Something is owed now. */
   readonly owed: (due: Instant) => void;
   /** Something is owed, to be woken or to be looked for at this instant. */
@@ -106,12 +108,17 @@ async function receive(parts: Parts, incoming: Incoming, isUnderWay: (person: Pe
     if (!commit) stumbles += 1;
     return commit;
   };
-  const recording = store.record(incoming, { now, decide: decideOnce });
-  // What may go at once is taken for sending in the same transaction; when it comes to nothing, nothing is found.
-  parts.owed(now);
-  const recorded = await recording;
-  const { outcome, handled } = recorded;
-  if (handled) for (const due of duesOf(handled)) if (due > now) parts.later(due);
+  // What may go at once is taken for sending in the same transaction.
+  const reserved = parts.reserve(incoming);
+  const recorded = await store
+    .record(incoming, { now, decide: decideOnce, room: reserved.room })
+    .catch((error: unknown) => {
+      reserved.use(null);
+      throw error;
+    });
+  const { outcome, handled, taken } = recorded;
+  reserved.use(taken);
+  if (handled) for (const due of duesOf(handled, taken)) (due > now ? parts.later : parts.owed)(due);
   return { ...recorded, stumbles, isMore: outcome === 'new' && (handled === null || isRinging(handled)) };
 }
 
@@ -207,9 +214,11 @@ function isRinging({ changes, now }: Commit): boolean {
   return changes.some((change) => change.do === 'wake' && change.at <= now);
 }
 
-/** When something is to be told or done because of it. */
-function duesOf({ changes, now }: Commit): ReadonlySet<Instant> {
+/** When something is to be told or done because of it, apart from what is being told. */
+function duesOf({ changes, now }: Commit, taken: Owed | null = null): ReadonlySet<Instant> {
+  const told = taken && changes.find((change) => change.do === 'say' && change.due <= now);
   const dues = changes.flatMap((change) => {
+    if (change === told) return [];
     if (change.do === 'say') return [change.due];
     if (change.do === 'wake') return [change.at];
     return [...(quiet.has(change.do) ? [] : [now]), ...(followed.has(change.do) ? [now + 1] : [])];

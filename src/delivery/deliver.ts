@@ -3,7 +3,7 @@ import type { Clock } from '../clock.ts';
 import type { Instant } from '../core/units.ts';
 import { errorFields, type Log } from '../log.ts';
 import type { Channel, ChannelName, Outgoing, Sent } from '../messages.ts';
-import type { Owed, Settlement, Store } from '../store/contract.ts';
+import type { Address, Owed, Room, Settlement, Store } from '../store/contract.ts';
 import type { Sign } from './calendar.ts';
 import type { Delays } from './delay.ts';
 import { oneAtATime } from './one-at-a-time.ts';
@@ -12,12 +12,20 @@ import { render, type Say } from './render.ts';
 import { settlementOf } from './retry.ts';
 
 export interface Delivering {
+  /** Room for one message to this chat, kept free until it is given back. */
+  readonly reserve: (address: Address) => Reserved;
   /** Looks for what is due now. */
   readonly pump: () => void;
   /** Resolves when nothing that is due and free to go is left, nor under way. */
   idle(): Promise<void>;
   /** Takes nothing more; resolves when what is under way is settled. */
   stop(): Promise<void>;
+}
+
+export interface Reserved {
+  readonly room: Room;
+  /** Sends what was taken, or gives the room back. */
+  readonly use: (taken: Owed | null) => void;
 }
 
 export interface DeliveringParts {
@@ -34,7 +42,7 @@ export interface DeliveringParts {
 }
 
 /** Sendings under way at once: bounds what an unclean death leaves in doubt. */
-const mostUnderWay = 64;
+const mostUnderWay = 128;
 /** A channel that has not answered by then may or may not have sent. */
 const longestSendMs = 60_000;
 
@@ -42,6 +50,9 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
   const { store, channels, clock, log, pace } = parts;
   const names = [...channels.keys()];
   const underWay = new Set<Promise<void>>();
+  let reserved = 0;
+  /** Something may wait that is free to go once a sending under way has ended. */
+  let isMore = false;
   let stopped = false;
   let cancelRelease: (() => void) | null = null;
 
@@ -51,19 +62,21 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
       .catch((error: unknown) => log.error('sending was not written down', errorFields(error)))
       .finally(() => {
         underWay.delete(run);
-        claiming.ask();
+        if (isMore) claiming.ask();
       });
     underWay.add(run);
   };
   const claim = async (): Promise<void> => {
     if (stopped) return;
     const { chats, bulkRoom, until } = pace.held(clock.now());
-    const limit = mostUnderWay - underWay.size;
+    const limit = mostUnderWay - underWay.size - reserved;
+    isMore = true;
     if (limit <= 0) return;
     cancelRelease?.();
     cancelRelease = until === null ? null : clock.wakeAt(until, claiming.ask);
     const owed = await store.claim({ channels: names, now: clock.now(), limit, held: chats, bulkRoom });
     owed.forEach(start);
+    isMore = underWay.size > 0;
     if (owed.length === limit) claiming.ask();
   };
   const claiming = oneAtATime(() =>
@@ -75,7 +88,21 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
       await Promise.all(underWay);
     }
   };
+  const reserve = (address: Address): Reserved => {
+    const isFull = stopped || underWay.size + reserved >= mostUnderWay;
+    const room = isFull ? 'none' : pace.roomFor(address, reserved, clock.now());
+    reserved += 1;
+    return {
+      room,
+      use(taken) {
+        reserved -= 1;
+        if (taken) start(taken);
+        else if (isMore) claiming.ask();
+      },
+    };
+  };
   return {
+    reserve,
     pump: claiming.ask,
     idle,
     stop() {

@@ -1,7 +1,7 @@
 /** Who may be sent what, when: a bucket of tokens a chat, and one a channel for what is not urgent. */
 import type { Instant } from '../core/units.ts';
 import { channelNames, type ChannelName } from '../messages.ts';
-import { chatKey, type Address, type Owed } from '../store/contract.ts';
+import { chatKey, type Address, type Owed, type Room } from '../store/contract.ts';
 
 export interface Rate {
   /** So many at once … */
@@ -57,6 +57,8 @@ export interface Pace {
   spent(owed: Owed, now: Instant): void;
   /** The other side asked this chat to wait. */
   pause(address: Address, until: Instant): void;
+  /** What this chat may be sent now, when so many others are about to be sent something. */
+  roomFor(address: Address, others: number, now: Instant): Room;
   /** Chats and channels that must wait now, and when the first of them need not any more. */
   held(now: Instant): Held;
 }
@@ -98,6 +100,11 @@ export function makePace(names: readonly ChannelName[] = channelNames, rates = p
       spendOfChat(chatKey(address), chat, now);
       const urgent = priority === 'timer' || priority === 'reply';
       if (!urgent && rate.burst !== Infinity) bulk.set(address.channel, spend(bulk.get(address.channel), rate, now));
+    },
+    roomFor(address, others, now) {
+      const until = chats.get(chatKey(address));
+      if (until !== undefined && until > now) return 'none';
+      return bulkRoom(address.channel, now) > others ? 'any' : 'urgent';
     },
     pause: (address, until) => void chats.set(chatKey(address), until),
     held(now) {

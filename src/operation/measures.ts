@@ -40,6 +40,7 @@ export function makeMeasures(databaseFile: string, startedAt: Instant): Measures
         const recorded = await store.record(one, atOnce);
         incoming.add({ channel: one.channel, outcome: recorded.outcome });
         if (recorded.handled) turns.add({ outcome: recorded.handled.outcome });
+        if (recorded.taken) underWay.set(recorded.taken.id, recorded.taken);
         return recorded;
       },
       async commit(commit) {

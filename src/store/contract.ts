@@ -77,6 +77,8 @@ export interface Recorded {
   readonly person: PersonId | null;
   /** Null when it waits to be handled, or was seen before. */
   readonly handled: Commit | null;
+  /** What of it was taken for sending in the same transaction; null when nothing was. */
+  readonly taken: Owed | null;
 }
 
 /** How what arrives is handled while it is kept. */
@@ -84,7 +86,12 @@ export interface AtOnce {
   readonly now: Instant;
   /** Null leaves it waiting. May be asked again for the same, when the transaction could not be held. */
   readonly decide: (turn: Turn) => Commit | null;
+  /** What may be taken for sending with it, as by `claim`. */
+  readonly room: Room;
 }
+
+/** What may be sent to a chat now: anything, no edits and reminders, or nothing. */
+export type Room = 'any' | 'urgent' | 'none';
 
 export interface Recovered {
   readonly doubtful: number;

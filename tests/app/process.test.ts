@@ -39,6 +39,25 @@ describe('the service', () => {
   });
 });
 
+/** A house whose content may be broken. */
+function houseOfItsOwn(): { root: string; start: () => Promise<Ended> } {
+  const root = fresh();
+  mkdirSync(root);
+  for (const name of ['dist', 'src', 'node_modules', 'package.json']) {
+    symlinkSync(join(projectRoot, name), join(root, name));
+  }
+  for (const name of ['data', 'flows']) cpSync(join(projectRoot, name), join(root, name), { recursive: true });
+  const node = ['--preserve-symlinks', '--preserve-symlinks-main'];
+  const begun = { script: join(root, 'dist', 'main.js'), node, env: { NINTHPOUR_FOLDER: fresh() } };
+  return { root, start: () => startService(begun).ended };
+}
+const edit = (file: string, from: string | RegExp, to: string): void => {
+  const text = readFileSync(file, 'utf8');
+  const edited = text.replace(from, to);
+  expect(edited).not.toBe(text);
+  writeFileSync(file, edited);
+};
+
 describe('what hinders a start is told in one message without a stack:', () => {
   test('a port in use', async () => {
     const other = createServer().listen(0, '127.0.0.1');
@@ -82,25 +101,6 @@ describe('what hinders a start is told in one message without a stack:', () => {
     const service = startService({ env: { NINTHPOUR_PORT: 'tea', NINTHPOUR_LOG: 'loud' } });
     refused(await service.ended, /^NINTHPOUR_PORT must be [^\n]*\nNINTHPOUR_LOG must be [^\n]*\n$/);
   });
-
-  /** A house whose content may be broken. */
-  function houseOfItsOwn(): { root: string; start: () => Promise<Ended> } {
-    const root = fresh();
-    mkdirSync(root);
-    for (const name of ['dist', 'src', 'node_modules', 'package.json']) {
-      symlinkSync(join(projectRoot, name), join(root, name));
-    }
-    for (const name of ['data', 'flows']) cpSync(join(projectRoot, name), join(root, name), { recursive: true });
-    const node = ['--preserve-symlinks', '--preserve-symlinks-main'];
-    const begun = { script: join(root, 'dist', 'main.js'), node, env: { NINTHPOUR_FOLDER: fresh() } };
-    return { root, start: () => startService(begun).ended };
-  }
-  const edit = (file: string, from: string | RegExp, to: string): void => {
-    const text = readFileSync(file, 'utf8');
-    const edited = text.replace(from, to);
-    expect(edited).not.toBe(text);
-    writeFileSync(file, edited);
-  };
 
   test('missing data and flow files, each with its place', async () => {
     const { root, start } = houseOfItsOwn();

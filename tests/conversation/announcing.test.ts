@@ -36,6 +36,7 @@ async function announced(task: string, values: Facts): Promise<readonly Instant[
     clock: fakeClock(starts),
     means: { mail: false, freshCode: () => '' },
     deliveryMs: () => 0,
+    reserve: () => ({ room: 'none', use: () => {} }),
     owed: (due) => dues.push(due),
     later: (due) => dues.push(due),
     stumbled(error) {

@@ -43,6 +43,7 @@ async function trial(names: string, { warm, isWary = false }: Given = {}): Promi
     clock: fakeClock(noon),
     means: { mail: false, freshCode: () => '' },
     deliveryMs: () => 0,
+    reserve: () => ({ room: 'none', use: () => {} }),
     owed: () => {},
     later: () => {},
     stumbled(error) {

@@ -36,9 +36,10 @@ export const points: readonly Point[] = [
   { name: 'timer set, committed', dieAt: { committed: setting }, copies: 1, timer: true },
   { name: 'timer rung, before it goes', dieAt: { before: ringing }, copies: 1, timer: true },
   { name: 'timer gone, not committed', dieAt: { after: ringing }, copies: 1, timer: true },
-  { name: 'before the answer is claimed', dieAt: { before: claiming }, copies: 1 },
-  { name: 'claimed, not committed', dieAt: { after: claiming }, copies: 1 },
-  { name: 'claimed, committed, nothing said', dieAt: { committed: claiming }, copies: 1 },
+  // An answer to what arrives is mostly taken for sending as it is owed; what a timer says is claimed.
+  { name: 'before the answer is claimed', dieAt: { before: claiming }, copies: 1, timer: true },
+  { name: 'claimed, not committed', dieAt: { after: claiming }, copies: 1, timer: true },
+  { name: 'claimed, committed, nothing said', dieAt: { committed: claiming }, copies: 1, timer: true },
   { name: 'said, its outcome not heard', dieAt: { said: true }, copies: 2 },
   { name: 'said, before that is written down', dieAt: { before: settling }, copies: 2 },
   { name: 'written down, not committed', dieAt: { after: settling }, copies: 2 },

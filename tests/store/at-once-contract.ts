@@ -1,10 +1,13 @@
 /** What a store must do with what is handled in the transaction that keeps it. */
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type { AtOnce, Change, Commit, Store, Turn } from '../../src/store/contract.ts';
+import type { AtOnce, Change, Commit, Owed, Room, Store, Turn } from '../../src/store/contract.ts';
+import { nameQuote } from '../../src/store/contract.ts';
 import { claimAt, commitOf, exchange, incoming, keysOf, loaded, noon, say } from './samples.ts';
 
-const decideAs = (decide: (turn: Turn) => Commit | null): AtOnce => ({ now: noon, decide });
+const decideAs = (decide: (turn: Turn) => Commit | null, room: Room = 'none'): AtOnce => ({ now: noon, decide, room });
 const doing = (...changes: readonly Change[]): AtOnce => decideAs((turn) => commitOf(turn, changes));
+const sending = (room: Room, ...changes: readonly Change[]): AtOnce =>
+  decideAs((turn) => commitOf(turn, changes), room);
 
 export function atOnceContract(name: string, make: () => Promise<Store>): void {
   describe(`${name} handles what arrives while it keeps it`, () => {
@@ -83,5 +86,91 @@ export function atOnceContract(name: string, make: () => Promise<Store>): void {
         expect(keysOf(await store.claim(claimAt(noon)))).toEqual(['whole']);
       },
     );
+
+    const told = async (atOnce: AtOnce, from = 'ann'): Promise<Owed | null> =>
+      (await store.record(incoming(from, 'hello'), atOnce)).taken;
+    const sent = (owed: Owed | null, ref = 'as-sent'): Promise<void> =>
+      store.settle(owed?.id ?? '', { kind: 'sent', ref }, noon);
+    const claimed = async (): Promise<readonly (string | undefined)[]> => keysOf(await store.claim(claimAt(noon)));
+
+    test('and takes its answer for sending with it, as a claim would have', async () => {
+      const straight = await told(sending('any', say('answer')));
+      const other = await exchange(store, 'ben', [say('answer')]);
+      const [later] = await store.claim(claimAt(noon));
+      const { id, person, address, ...same } = later!;
+      expect(straight).toMatchObject(same);
+      expect([straight?.address.chat, straight?.person === other]).toEqual(['chat-of-ann', false]);
+      expect([id === straight?.id, person, address.chat]).toEqual([false, other, 'chat-of-ben']);
+      await sent(straight);
+      expect(keysOf(await store.history({ channel: 'web', chat: 'chat-of-ann' }, null))).toEqual(['answer']);
+    });
+
+    test('with all that was written with it, whatever the order', async () => {
+      const { person } = await store.record(incoming('ann', 'hello'));
+      const named = say('named', { phrases: [{ key: 'named', values: { name: nameQuote(person ?? 0) } }] });
+      const turn = await loaded(store, person ?? 0);
+      await store.commit(commitOf(turn, []));
+      const straight = await told(sending('any', named, { do: 'remember', name: 'name', value: 'Wren' }));
+      expect(straight?.saying.phrases[0]?.values).toEqual({ name: 'Wren' });
+    });
+
+    test.each<readonly [string, Room, readonly Change[]]>([
+      ['there is no room', 'none', [say('answer')]],
+      ['it is said later', 'any', [say('answer', {}, noon + 1_000)]],
+      ['nothing is said', 'any', []],
+    ])('takes nothing when %s', async (_, room, changes) => {
+      expect(await told(sending(room, ...changes))).toBeNull();
+      expect((await claimed()).length).toBe(room === 'none' ? 1 : 0);
+    });
+
+    test.each<readonly [string, () => Promise<unknown>, readonly string[]]>([
+      ['is being sent', () => told(sending('any', say('before'))), []],
+      ['waits', () => exchange(store, 'ann', [say('before')]), ['before']],
+      [
+        'is to be tried again',
+        async () => {
+          const straight = await told(sending('any', say('before')));
+          await store.settle(straight?.id ?? '', { kind: 'retry', at: noon + 1_000, why: 'busy' }, noon);
+        },
+        [],
+      ],
+    ])('takes nothing while another %s in the chat, and lets it go first', async (_, before, next) => {
+      await before();
+      expect(await told(sending('any', say('answer')))).toBeNull();
+      expect(await claimed()).toEqual(next);
+    });
+
+    test('what is to come later holds nothing up', async () => {
+      await exchange(store, 'ann', [say('tomorrow', {}, noon + 86_400_000)]);
+      expect(keysOf([(await told(sending('any', say('answer'))))!])).toEqual(['answer']);
+    });
+
+    test('takes the first of several; of several with slots none, for they have an order of their own', async () => {
+      const straight = await told(sending('any', say('one'), say('two')));
+      expect(keysOf([straight!])).toEqual(['one']);
+      expect(await claimed()).toEqual([]);
+      await sent(straight);
+      expect(await claimed()).toEqual(['two']);
+      expect(await told(sending('any', say('one', { slot: 's' }), say('two')), 'ben')).toBeNull();
+      expect(await claimed()).toEqual(['one']);
+    });
+
+    test('knows what a saying of a slot replaces, and that an edit needs more room', async () => {
+      const first = await told(sending('urgent', say('steeping', { slot: 'brew' })));
+      expect([first?.replaces, first?.priority]).toEqual([null, 'reply']);
+      await sent(first, 'message 1');
+      expect(await told(sending('urgent', say('poured', { slot: 'brew' })))).toBeNull();
+      expect(await store.claim(claimAt(noon))).toMatchObject([{ replaces: 'message 1', priority: 'edit' }]);
+      const other = await told(sending('any', say('steeping', { slot: 'brew' })), 'ben');
+      await sent(other, 'message 2');
+      const edited = await told(sending('any', say('poured', { slot: 'brew' })), 'ben');
+      expect([edited?.replaces, edited?.priority]).toEqual(['message 2', 'edit']);
+    });
+
+    test('a sending cut off waits again after a death, as any other', async () => {
+      await told(sending('any', say('answer')));
+      expect(await store.recover(['web'], ['web'], noon)).toEqual({ doubtful: 1, waiting: 0 });
+      expect(await claimed()).toEqual(['answer']);
+    });
   });
 }

@@ -9,7 +9,7 @@ test('a name is added only once it is on the disk', async () => {
   const store: Pick<Store, 'record' | 'synced' | 'find'> = {
     async record() {
       done.push('kept');
-      return { handled: null, outcome: 'new', person: 1 };
+      return { handled: null, taken: null, outcome: 'new', person: 1 };
     },
     async synced() {
       done.push('synced');

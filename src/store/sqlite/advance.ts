@@ -1,5 +1,5 @@
 /** One commit: the conversation moves on, the event is closed, and every change is written; or nothing of it. */
-import type { Change, Commit, PersonId } from '../contract.ts';
+import type { Change, Commit, Owed, PersonId, Room } from '../contract.ts';
 import type { Instant } from '../../core/units.ts';
 import { applyDeskChange } from './desk-changes.ts';
 import { applyLessonChange, leaveAll } from './lesson-changes.ts';
@@ -19,6 +19,27 @@ export function advance(rows: Rows, commit: Commit): 'done' {
   for (const change of commit.changes) apply(rows, commit, change);
   return 'done';
 }
+
+/** The same for what arrived in this transaction; what was taken for sending with it, if anything was. */
+export function advanceAtOnce(rows: Rows, commit: Commit, room: Room): Owed | null {
+  if (!rows.conversations.advance(commit)) throw new Moved();
+  const first = firstSaid(commit);
+  const taken = commit.changes.map((change) => {
+    const straight = change === first ? rows.straightAway.take({ ...commit, ...change }, room) : null;
+    if (straight === null) apply(rows, commit, change);
+    return straight;
+  });
+  const straight = taken.find((one) => one !== null);
+  return straight ? rows.straightAway.owed(straight) : null;
+}
+
+/** What is said now and goes first; undefined where that is for the rows to tell. */
+function firstSaid({ changes, now }: Commit): Said | undefined {
+  const said = changes.filter((change): change is Said => change.do === 'say' && change.due <= now);
+  return said.length === 1 || said.every(({ saying }) => saying.slot === undefined) ? said[0] : undefined;
+}
+
+type Said = Extract<Change, { do: 'say' }>;
 
 function close({ inbox, wakes }: Rows, { person, event, outcome }: Commit): boolean {
   return event.kind === 'incoming' ? inbox.close(event.seq, outcome) : wakes.drop(person, event.name);

@@ -1,7 +1,7 @@
 /** What arrives: kept, and where that is asked for, handled in the same transaction. */
 import type { Incoming } from '../../messages.ts';
-import type { AtOnce, Recorded } from '../contract.ts';
-import { advance, forgetsSomeone } from './advance.ts';
+import type { AtOnce, PersonId, Recorded } from '../contract.ts';
+import { advanceAtOnce, forgetsSomeone } from './advance.ts';
 import type { Commits } from './commits.ts';
 import { updateKey } from './inbox.ts';
 import type { Rows } from './store.ts';
@@ -25,20 +25,30 @@ export function makeArriving(rows: Rows, { note, write, turns, wiping }: Arrivin
   };
 }
 
-interface Kept extends Recorded {
-  /** Null when it was seen before. */
-  readonly seq: number | null;
+/** Null when it was seen before. */
+interface Met {
+  readonly person: PersonId;
+  readonly key: Buffer;
 }
 
-function keep({ inbox, people, outbox }: Rows, incoming: Incoming): Kept {
+function meet({ inbox, people, outbox }: Rows, incoming: Incoming): Met | Recorded {
   const key = updateKey(incoming);
   const seen = inbox.seen(key);
-  if (seen) return { outcome: 'seen', person: seen.person, handled: null, seq: null };
+  if (seen) return { outcome: 'seen', person: seen.person, ...nothing };
   const { person, moved } = people.meet(incoming);
-  const seq = inbox.add(person, key, incoming);
   if (moved === 'gone') outbox.hold(incoming);
   if (moved === 'back') outbox.release(incoming, incoming.receivedAt);
-  return { outcome: 'new', person, handled: null, seq };
+  return { person, key };
+}
+
+const nothing = { handled: null, taken: null } as const;
+
+function keep(rows: Rows, incoming: Incoming): Recorded {
+  const met = meet(rows, incoming);
+  if ('outcome' in met) return met;
+  // Coming and going is kept with the handle; there is nothing to answer.
+  rows.inbox.add(met.person, met.key, incoming, incoming.what.kind === 'reach' ? 'handled' : 'waiting');
+  return { outcome: 'new', person: met.person, ...nothing };
 }
 
 interface Arriving {
@@ -48,11 +58,15 @@ interface Arriving {
 }
 
 function keepAndHandle(rows: Rows, { turns, incoming, atOnce }: Arriving): Recorded {
-  const kept = keep(rows, incoming);
-  if (kept.person === null || kept.seq === null) return kept;
-  const turn = turns.load(kept.person, atOnce.now);
-  const isNext = turn !== null && turn.event.kind !== 'wake' && turn.event.seq === kept.seq;
-  const handled = isNext ? atOnce.decide(turn) : null;
-  if (handled) advance(rows, handled);
-  return { ...kept, handled };
+  if (incoming.what.kind === 'reach') return keep(rows, incoming);
+  const met = meet(rows, incoming);
+  if ('outcome' in met) return met;
+  const { person, key } = met;
+  const { now, decide, room } = atOnce;
+  const isNext = turns.isNext(person, incoming.receivedAt, now);
+  const seq = rows.inbox.add(person, key, incoming, isNext ? 'handled' : 'waiting');
+  const handled = isNext ? decide(turns.of(person, { ...incoming, seq, tries: 0 }, now)) : null;
+  if (isNext && handled?.outcome !== 'handled') rows.inbox.putBack(seq, handled?.outcome ?? 'waiting');
+  const taken = handled && advanceAtOnce(rows, handled, room);
+  return { outcome: 'new', person, handled, taken };
 }

@@ -5,7 +5,7 @@ import type { Instant, Language } from '../../core/units.ts';
 import type { ChannelName } from '../../messages.ts';
 import { chatKey, priorities, type Address, type Claim, type Owed, type PersonId } from '../contract.ts';
 import { choiceParts, idParts, messageId } from './message-id.ts';
-import { sayingOf as filledSaying, type QuoteSources } from './quotes.ts';
+import { filled, type QuoteSources } from './quotes.ts';
 
 export interface Claims {
   /** Whether anything waits that is of no use any more; none such is ever taken out. */
@@ -174,7 +174,7 @@ function toOwed(row: OwedRow, sources: QuoteSources): Owed {
     ...rest,
     id: messageId({ seq, tag }),
     address: { channel, chat },
-    saying: filledSaying(saying, row.person, sources),
+    saying: filled(saying, row.person, sources),
     priority: priorities[priority] ?? 'reply',
   };
 }

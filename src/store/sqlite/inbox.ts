@@ -3,7 +3,7 @@ import type { Database } from 'better-sqlite3';
 import type { Instant } from '../../core/units.ts';
 import type { ChannelName, Incoming, What } from '../../messages.ts';
 import type { Heard, PersonId } from '../contract.ts';
-import { lineOf } from '../line-name.ts';
+import { lineDigest } from '../line-name.ts';
 import { idParts } from './message-id.ts';
 
 export interface Arrived {
@@ -22,7 +22,9 @@ interface InboxRow extends Omit<Arrived, 'what'> {
 export interface Inbox {
   seen(key: Buffer): { readonly person: PersonId | null } | undefined;
   /** Returns its number. */
-  add(person: PersonId, key: Buffer, incoming: Incoming): number;
+  add(person: PersonId, key: Buffer, incoming: Incoming, status: 'waiting' | 'handled' | 'failed'): number;
+  /** It was not handled after all. */
+  putBack(seq: number, status: 'waiting' | 'failed'): void;
   oldest(person: PersonId): Arrived | undefined;
   /** What came by this channel since a message was sent, or all of it; the last few hundred, oldest first. */
   heard(person: PersonId, channel: ChannelName, after: string | null): readonly Heard[];
@@ -54,6 +56,7 @@ export function makeInbox(db: Database): Inbox {
      ORDER BY seq DESC LIMIT ${heardLimit}`,
   );
   const close = db.prepare<[string, number]>(`UPDATE inbox SET status = ? WHERE seq = ? AND status = 'waiting'`);
+  const putBack = db.prepare<[string, number]>('UPDATE inbox SET status = ? WHERE seq = ?');
   const tried = db.prepare<[number]>('UPDATE inbox SET tries = tries + 1 WHERE seq = ?');
   const suspect = db.prepare<[string]>(
     `UPDATE inbox SET tries = max(tries, 1)
@@ -67,7 +70,7 @@ export function makeInbox(db: Database): Inbox {
 
   return {
     seen: (key) => seen.get(key),
-    add: (person, updateKey, incoming) => {
+    add: (person, updateKey, incoming, status) => {
       const { channel, chat, receivedAt, what } = incoming;
       const { lastInsertRowid } = add.run({
         channel,
@@ -76,8 +79,7 @@ export function makeInbox(db: Database): Inbox {
         chat,
         receivedAt,
         what: JSON.stringify(what),
-        // Coming and going is kept with the handle; there is nothing to answer.
-        status: what.kind === 'reach' ? 'handled' : 'waiting',
+        status,
       });
       return Number(lastInsertRowid);
     },
@@ -94,6 +96,7 @@ export function makeInbox(db: Database): Inbox {
           receivedAt,
           what: JSON.parse(what) as What,
         })),
+    putBack: (seq, status) => void putBack.run(status, seq),
     close: (seq, outcome) => close.run(outcome, seq).changes === 1,
     tried: (seq) => void tried.run(seq),
     suspect: (channels) => suspect.run(channels).changes,
@@ -102,4 +105,4 @@ export function makeInbox(db: Database): Inbox {
 }
 
 /** Channels may put a chat's name into their update ids: a digest lets a repeat be seen after the person is forgotten. */
-export const updateKey = (incoming: Incoming): Buffer => Buffer.from(lineOf(incoming), 'base64url');
+export const updateKey = (incoming: Incoming): Buffer => lineDigest(incoming);

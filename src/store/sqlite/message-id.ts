@@ -4,8 +4,11 @@ import { randomBytes } from 'node:crypto';
 const tagBytes = 6;
 const tagsAtOnce = 256;
 
+/** A tag nobody can guess. */
+export type Tags = () => string;
+
 /** Asking for six bytes costs nearly as much as asking for a thousand. */
-export function makeTags(): () => string {
+export function makeTags(): Tags {
   let drawn = Buffer.alloc(0);
   let used = 0;
   return () => {

@@ -3,7 +3,7 @@ import type { Database } from 'better-sqlite3';
 import type { Saying } from '../../core/flow/flow.ts';
 import type { Instant, Language } from '../../core/units.ts';
 import { priorities, type Address, type PersonId, type Priority, type Settlement } from '../contract.ts';
-import { idParts, makeTags } from './message-id.ts';
+import { idParts, type Tags } from './message-id.ts';
 
 export interface Owing {
   /** Null for a last word: it is dropped once settled. */
@@ -55,8 +55,7 @@ const cutOff = 'cut off while sending';
 export const notReached = 'could not be reached';
 const returned = `person, why, saying -> '$.subject' AS about`;
 
-export function makeOutbox(db: Database): Outbox {
-  const freshTag = makeTags();
+export function makeOutbox(db: Database, freshTag: Tags): Outbox {
   const add = db.prepare(
     `INSERT INTO outbox (tag, person, channel, chat, saying, slot, name, lasting, language, until, priority, due, next_at,
        status)

@@ -10,19 +10,19 @@ export interface QuoteSources {
 /** Inside a JSON text a quotation mark is escaped: nobody's words can look like this. */
 const marks = ['"quoteOf":', '"exportOf":'];
 
-export function sayingOf(text: string, person: PersonId | null, sources: QuoteSources): Saying {
+export function filled(text: string, person: PersonId | null, sources: QuoteSources): Saying {
   const saying = JSON.parse(text) as Saying;
   if (!marks.some((mark) => text.includes(mark))) return saying;
-  const filled = (value: Json): Json => {
+  const told = (value: Json): Json => {
     if (typeof value !== 'object' || value === null) return value;
-    if (Array.isArray(value)) return value.map(filled);
+    if (Array.isArray(value)) return value.map(told);
     if ('quoteOf' in value) return quote(value as unknown as Quote, sources);
     if ('exportOf' in value) return person === null ? '' : JSON.stringify(sources.exportOf(person), null, 1);
-    return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, filled(inner)]));
+    return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, told(inner)]));
   };
   return {
     ...saying,
-    phrases: saying.phrases.map(({ key, values }) => ({ key, values: filled(values) as typeof values })),
+    phrases: saying.phrases.map(({ key, values }) => ({ key, values: told(values) as typeof values })),
   };
 }
 

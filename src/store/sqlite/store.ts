@@ -16,6 +16,7 @@ import { makeInbox } from './inbox.ts';
 import { makeLessonBoard } from './lesson-board.ts';
 import { makeLessonRows } from './lesson-rows.ts';
 import { makeLessons } from './lesson-store.ts';
+import { makeTags } from './message-id.ts';
 import { makeMornings } from './mornings.ts';
 import { makeNews } from './news.ts';
 import { makeOutbox, type GivenUp } from './outbox.ts';
@@ -24,6 +25,7 @@ import { makePrivacy } from './privacy.ts';
 import { makeQuestions } from './questions.ts';
 import { makeReminderRows } from './reminder-rows.ts';
 import { makeShopkeepers } from './shopkeepers.ts';
+import { makeStraightAway } from './straight-away.ts';
 import { makeTallies } from './tallies.ts';
 import { makeTasks } from './tasks.ts';
 import { makeTurns } from './turns.ts';
@@ -126,13 +128,16 @@ function makeRows(db: Database, tzVersion: string) {
   const news = makeNews(db);
   const lessons = makeLessonRows(db, news);
   const bookings = makeBookingRows(db, news);
+  const sources = { ...questions, ...privacy };
+  const tags = makeTags();
   return {
     people: makePeople(db, news),
     inbox: makeInbox(db),
     conversations: makeConversations(db),
     wakes: makeWakes(db),
-    outbox: makeOutbox(db),
-    claims: makeClaims(db, { ...questions, ...privacy }),
+    outbox: makeOutbox(db, tags),
+    claims: makeClaims(db, sources),
+    straightAway: makeStraightAway(db, tags, sources),
     questions,
     shopkeepers: makeShopkeepers(db),
     tasks: makeTasks(db),

@@ -15,6 +15,10 @@ import type { Wakes } from './wakes.ts';
 export interface Turns {
   awaiting(channels: string, now: Instant, limit: number): readonly PersonId[];
   load(person: PersonId, now: Instant): Turn | null;
+  /** Whether what arrives at this instant is what is next of this person. */
+  isNext(person: PersonId, receivedAt: Instant, now: Instant): boolean;
+  /** Of what has just arrived. */
+  of(person: PersonId, arrived: Arrived, now: Instant): Turn;
   nextDue(channels: string, after: Instant): Instant | null;
 }
 
@@ -65,30 +69,39 @@ export function makeTurns(db: Database, parts: TurnParts): Turns {
     return arrived ? { event: asEvent(person, arrived), tries: arrived.tries, from: arrived } : null;
   };
 
+  const turnOf = (person: PersonId, found: Next, now: Instant): Turn => {
+    const spoken = conversations.of(person);
+    const address = found.from ?? spoken;
+    if (!address) throw new Error('a wake is only ever set by a conversation');
+    const desk = deskOf(parts, { person, text: found.event.kind === 'text' ? found.event.text : null, now });
+    return {
+      person,
+      version: spoken?.version ?? 0,
+      state: spoken?.state ?? null,
+      memory: conversations.memory(person),
+      language: spoken?.language ?? null,
+      deviceLanguage: people.deviceLanguage(person),
+      address: { channel: address.channel, chat: address.chat },
+      event: found.event,
+      receivedAt: found.from?.receivedAt ?? null,
+      tries: found.tries,
+      desk,
+      lessons: board(person, desk.keeper, now),
+    };
+  };
+
   return {
     awaiting: (channels, now, limit) => awaiting.all({ channels, now, limit }).map(({ person }) => person),
     load(person, now) {
       const found = next(person, now);
-      if (!found) return null;
-      const spoken = conversations.of(person);
-      const address = found.from ?? spoken;
-      if (!address) throw new Error('a wake is only ever set by a conversation');
-      const desk = deskOf(parts, { person, text: found.event.kind === 'text' ? found.event.text : null, now });
-      return {
-        person,
-        version: spoken?.version ?? 0,
-        state: spoken?.state ?? null,
-        memory: conversations.memory(person),
-        language: spoken?.language ?? null,
-        deviceLanguage: people.deviceLanguage(person),
-        address: { channel: address.channel, chat: address.chat },
-        event: found.event,
-        receivedAt: found.from?.receivedAt ?? null,
-        tries: found.tries,
-        desk,
-        lessons: board(person, desk.keeper, now),
-      };
+      return found && turnOf(person, found, now);
     },
+    isNext(person, receivedAt, now) {
+      const wake = wakes.due(person, now);
+      return !inbox.oldest(person) && !(wake && wake.at <= receivedAt);
+    },
+    of: (person, arrived, now) =>
+      turnOf(person, { event: asEvent(person, arrived), tries: arrived.tries, from: arrived }, now),
     nextDue: (channels, after) => {
       const dues = [
         claims.nextDue(channels, after),

@@ -21,6 +21,8 @@ export interface Step {
   readonly does: 'writes' | 'taps' | 'changes';
   /** How often the answer may stand in the chat in the end. */
   readonly copies: 1 | 2;
+  /** It comes only where what arrives is kept before it is handled. */
+  readonly wary?: true;
 }
 
 const keeping = 'INSERT INTO inbox';
@@ -43,8 +45,8 @@ export const steps: readonly Step[] = [
   step('before the answer is owed', { before: owing }),
   step('owed, not committed', { after: owing }),
   step('owed, committed', { committed: owing }),
-  step('claimed, not committed', { after: claiming }),
-  step('claimed, committed', { committed: claiming }),
+  { ...step('claimed, not committed', { after: claiming }), wary: true },
+  { ...step('claimed, committed', { committed: claiming }), wary: true },
   step('begun, not committed', { after: beginning }),
   step('begun, committed', { committed: beginning }),
   step('before it is sent', { call: 'sendMessage', when: 'before' }),
@@ -77,13 +79,17 @@ const watch = fileURLToPath(new URL('../../faults/watch.mjs', import.meta.url));
 const afterlifeMs = 300;
 
 /** One death at this step, and a life after it. Every other time it was no first death: then what arrives is kept before it is handled. */
-export async function killAt({ name, dieAt, does, copies }: Step, patienceMs: number, nth: number): Promise<Killed> {
+export async function killAt(
+  { name, dieAt, does, copies, wary }: Step,
+  patienceMs: number,
+  nth: number,
+): Promise<Killed> {
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-steps-'));
   const file = join(folder, 'shop.sqlite');
   const server = await startStandIn();
   const live = (node: readonly string[]): Service =>
     startService({ script, node, args: [file, server.token, server.root] });
-  if (nth % 2 === 1) leaveOpen(file);
+  if (wary || nth % 2 === 1) leaveOpen(file);
   const first = live(['--import', watch]);
   await first.ready;
   const before = await prepare(server, does, patienceMs);
