@@ -301,8 +301,9 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
         const tick = { do: 'tick-off', booking: ann, came: false, at: starts } as const;
         expect((await does(store, 'mei', () => ({ ...tick, at: day }))).outcome).toBe('moved');
         expect((await does(store, 'mei', () => tick, starts)).outcome).toBe('done');
-        await tendAll(store, starts + 2 * hour - 15 * minute);
-        expect(told(await sent(store, starts + 2 * hour))).toEqual(['ben thanks']);
+        const evening = starts + 2 * hour - 15 * minute;
+        await tendAll(store, evening);
+        expect(told(await sent(store, evening))).toEqual(['ben thanks']);
       });
 
       test('adds a series, which goes on by itself', async () => {

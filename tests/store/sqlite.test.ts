@@ -13,6 +13,7 @@ import { atOnceContract } from './at-once-contract.ts';
 import { bookingContract } from './booking-contract.ts';
 import { deskContract } from './desk-contract.ts';
 import { lessonContract } from './lesson-contract.ts';
+import { nightContract } from './night-contract.ts';
 import { commitOf, exchange, incoming, loaded, noon, say } from './samples.ts';
 import { shopContract } from './shop-contract.ts';
 
@@ -25,6 +26,7 @@ storeContract('SQLite', async () => openSqliteStore(fresh()));
 atOnceContract('SQLite', async () => openSqliteStore(fresh()));
 shopContract('SQLite', async () => openSqliteStore(fresh()));
 lessonContract('SQLite', async () => openSqliteStore(fresh()));
+nightContract('SQLite', async () => openSqliteStore(fresh()));
 deskContract('SQLite', async () => openSqliteStore(fresh()));
 bookingContract('SQLite', async () => openSqliteStore(fresh()));
 

@@ -30,10 +30,15 @@ export function afterQuiet(at: Instant, zone: string): Instant {
   return instantOf(`${morning}T${quietUntil}`, zone);
 }
 
+/** When quiet begins on the day of this instant. */
+export function nightfallOf(at: Instant, zone: string): Instant {
+  return instantOf(`${dateOf(wallAt(at, zone))}T${quietFrom}`, zone);
+}
+
 /** So many minutes of day from here: the count stands still through quiet hours. */
 export function afterWakingMinutes(from: Instant, minutes: number, zone: string): Instant {
   const start = afterQuiet(from, zone);
-  const nightfall = instantOf(`${dateOf(wallAt(start, zone))}T${quietFrom}`, zone);
+  const nightfall = nightfallOf(start, zone);
   const today = (nightfall - start) / 60_000;
   return minutes <= today ? start + minutes * 60_000 : afterWakingMinutes(nightfall, minutes - today, zone);
 }

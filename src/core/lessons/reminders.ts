@@ -2,7 +2,7 @@
 import type { Instant } from '../units.ts';
 import { addDays, dateOf, instantOf, timeOf } from './calendar.ts';
 import type { Lesson } from './lesson.ts';
-import { afterQuiet, beforeQuiet, isQuiet } from './quiet.ts';
+import { afterQuiet, beforeQuiet, isQuiet, nightfallOf } from './quiet.ts';
 import type { Booking } from './roster.ts';
 
 /** In the order they fall due; the last comes after the lesson. */
@@ -98,13 +98,27 @@ export function dueReminders(kept: readonly Reminder[], lesson: Lesson, booking:
   if (lesson.status === 'cancelled' || booking.standing !== 'seated' || stayedAway(last, booking)) {
     return { send: null, settle: [...settle, { ...last, state: 'withdrawn' }] };
   }
-  const morning = afterQuiet(now, lesson.zone);
-  const held = isQuiet(now, lesson.zone) && morning < uselessFrom(lesson, last.purpose);
-  return held ? { send: null, settle: [...settle, { ...last, dueAt: morning }] } : { send: last, settle };
+  const held = isQuiet(now, lesson.zone) && waitsForMorning(lesson, last.purpose, now);
+  return held
+    ? { send: null, settle: [...settle, { ...last, dueAt: afterQuiet(now, lesson.zone) }] }
+    : { send: last, settle };
+}
+
+/** Until when what is handed over now may be tried: at nightfall it is looked at anew, unless it cannot wait. */
+export function sendableUntil(lesson: Lesson, purpose: Purpose, now: Instant): Instant {
+  const useless = uselessFrom(lesson, purpose);
+  const nightfall = nightfallOf(now, lesson.zone);
+  const goesOn = isQuiet(now, lesson.zone) || !waitsForMorning(lesson, purpose, nightfall);
+  return goesOn ? useless : Math.min(nightfall, useless);
+}
+
+/** In the night of this instant. A lesson that comes before the morning wakes people itself; thanks never do. */
+function waitsForMorning(lesson: Lesson, purpose: Purpose, night: Instant): boolean {
+  return purpose === 'thanks' || afterQuiet(night, lesson.zone) < uselessFrom(lesson, purpose);
 }
 
 /** A reminder is of no use once the lesson has begun. */
-export function uselessFrom(lesson: Lesson, purpose: Purpose): Instant {
+function uselessFrom(lesson: Lesson, purpose: Purpose): Instant {
   return purpose === 'thanks' ? lesson.endsAt + thanksForMs : lesson.startsAt;
 }
 

@@ -1,7 +1,7 @@
 /** What is done of lessons without anyone's word: offers end, reminders fall due, series go on, time-zone rules change. */
 import { addDays, dateOf, wallAt, type WallDate } from '../../core/lessons/calendar.ts';
 import { planLesson, recomputeLesson, type Today } from '../../core/lessons/lesson.ts';
-import { dueReminders, uselessFrom } from '../../core/lessons/reminders.ts';
+import { dueAt, dueReminders, sendableUntil } from '../../core/lessons/reminders.ts';
 import { lapseOffers } from '../../core/lessons/seats.ts';
 import { lessonsOfSeries } from '../../core/lessons/series.ts';
 import { recomputedTidings, reminderTidings } from '../../core/lessons/tidings.ts';
@@ -23,7 +23,7 @@ export function isAnythingDue({ bookings, reminders, claims }: RosterRows, now: 
 
 /** Returns how many offers and reminders were looked at: as many as the limit when there may be more. */
 export function tendLessons(rows: RosterRows, now: Instant, limit: number): number {
-  for (const name of rows.claims.expire(now)) rows.reminders.tooLate(name);
+  for (const name of rows.claims.expire(now)) rows.reminders.takeBack(name);
   const ended = rows.bookings.offersEnded(now, limit);
   for (const lesson of ended) endOffers(rows, lesson, now);
   const due = rows.reminders.due(now, limit - ended.length);
@@ -53,8 +53,9 @@ function remind(rows: RosterRows, id: string, now: Instant): void {
   }
   reminders.put({ ...send, state: 'sent' }, person);
   const { purpose } = send;
-  const reminder = { name: reminderName(id, purpose), until: uselessFrom(lesson, purpose) };
+  const reminder = { name: reminderName(id, purpose), until: sendableUntil(lesson, purpose, now) };
   tell(rows, booking, { tidings: reminderTidings(lesson, booking, purpose), now, reminder });
+  reminders.goOn(reminder.name, person, dueAt(lesson, purpose));
 }
 
 /** What of the plan lies in the past, or is known, is passed over. */

@@ -10,8 +10,10 @@ export interface ReminderRows {
   /** The booking of each reminder that is due, the longest due first; one may be there more than once. */
   due(now: Instant, limit: number): readonly string[];
   nextDue(after: Instant): Instant | null;
-  /** One that was handed over came too late after all. */
-  tooLate(name: string): void;
+  /** One that was handed over could not be sent in time: whether it is still of use is to be looked at anew. */
+  takeBack(name: string): void;
+  /** Handed over anew it goes on where its tries ended: since when they failed, and whether one may have arrived. */
+  goOn(name: string, person: PersonId, since: Instant): void;
 }
 
 /** What a reminder is called among the messages owed. */
@@ -32,8 +34,14 @@ export function makeReminderRows(db: Database): ReminderRows {
   const nextDue = db
     .prepare<[number], number | null>(`SELECT min(due_at) FROM reminder WHERE state = 'planned' AND due_at > ?`)
     .pluck();
-  const tooLate = db.prepare<[string, string]>(
-    `UPDATE reminder SET state = 'too-late' WHERE booking = ? AND purpose = ? AND state = 'sent'`,
+  const takeBack = db.prepare<[string, string]>(
+    `UPDATE reminder SET state = 'planned' WHERE booking = ? AND purpose = ? AND state = 'sent'`,
+  );
+  const goOn = db.prepare(
+    `UPDATE outbox SET attempts = 1, doubts = before.doubts, due = before.due
+     FROM (SELECT max(doubts) AS doubts, min(due) AS due FROM outbox
+       WHERE person = @person AND name = @name AND status = 'gave-up' AND due >= @since) AS before
+     WHERE person = @person AND name = @name AND status IN ('waiting', 'held') AND before.due IS NOT NULL`,
   );
 
   return {
@@ -41,9 +49,10 @@ export function makeReminderRows(db: Database): ReminderRows {
     put: (reminder, person) => void put.run({ ...reminder, person }),
     due: (now, limit) => due.all(now, limit).map(({ booking }) => booking),
     nextDue: (after) => nextDue.get(after) ?? null,
-    tooLate(name) {
+    takeBack(name) {
       const [, booking = '', purpose = ''] = /^reminder\/(.*)\/([a-z-]+)$/.exec(name) ?? [];
-      tooLate.run(booking, purpose);
+      takeBack.run(booking, purpose);
     },
+    goOn: (name, person, since) => void goOn.run({ name, person, since }),
   };
 }

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { cancelLesson, moveLesson, recomputeLesson, type Lesson } from '../../../src/core/lessons/lesson.ts';
-import { dueReminders, replanReminders, type Reminder } from '../../../src/core/lessons/reminders.ts';
+import {
+  dueReminders,
+  replanReminders,
+  sendableUntil,
+  type Purpose,
+  type Reminder,
+} from '../../../src/core/lessons/reminders.ts';
 import { wallAt } from '../../../src/core/lessons/calendar.ts';
 import { bookingWith, denver, denverAt, lessonWith } from './lesson-drafts.ts';
 
@@ -168,6 +174,35 @@ describe('what is owed', () => {
     const dawn = lessonWith({ starts: '2026-12-05T07:00' });
     const atDawn = dueReminders(replanReminders([], dawn, booking, early), dawn, booking, back);
     expect(atDawn.send?.purpose).toBe('two-hours-before');
+  });
+
+  it.each<[string, string, string | null, string]>([
+    // The lesson ends at 23:30, so that thanks are of use until 23:30 three days later.
+    ['the next night', '2026-12-07T22:00', null, '2026-12-08T08:00'],
+    ['in the last night, when the morning is too late', '2026-12-08T22:00', null, '2026-12-09T08:00'],
+    ['in the last evening', '2026-12-08T20:59', 'thanks', ''],
+  ])('thanks never wake anyone: %s', (_, wall, send, until) => {
+    const late = lessonWith({ starts: '2026-12-05T22:00' });
+    const thanks = replanReminders([], late, booking, early).filter(({ purpose }) => purpose === 'thanks');
+    const due = dueReminders(thanks, late, booking, denverAt(wall));
+    expect(due.send?.purpose ?? null).toBe(send);
+    expect(shown(due.settle)).toEqual(send ? [] : [`thanks ${until} planned`]);
+    const after = dueReminders(due.settle, late, booking, denverAt('2026-12-09T08:00'));
+    expect([after.send, after.settle.map(({ state }) => state)]).toEqual([null, send ? [] : ['too-late']]);
+  });
+
+  it.each<[string, string, Purpose, string, string]>([
+    ['by day until nightfall', '2026-12-05T19:00', 'evening-before', '2026-12-04T18:00', '2026-12-04T21:00'],
+    ['on to the lesson of the day', '2026-12-05T19:00', 'two-hours-before', '2026-12-05T17:00', '2026-12-05T19:00'],
+    ['to a lesson in the evening', '2026-12-05T22:00', 'two-hours-before', '2026-12-05T20:00', '2026-12-05T22:00'],
+    ['through the night to one at dawn', '2026-12-05T07:00', 'evening-before', '2026-12-04T18:00', '2026-12-05T07:00'],
+    ['by night to one at dawn', '2026-12-05T07:00', 'evening-before', '2026-12-05T03:00', '2026-12-05T07:00'],
+    ['at eight the night is over', '2026-12-05T08:00', 'evening-before', '2026-12-04T18:00', '2026-12-05T08:00'],
+    ['thanks in the last night', '2026-12-05T22:00', 'thanks', '2026-12-08T20:00', '2026-12-08T21:00'],
+    ['thanks in the last hour', '2026-12-05T14:00', 'thanks', '2026-12-08T15:00', '2026-12-08T15:30'],
+    ['thanks of the evening', '2026-12-05T19:00', 'thanks', '2026-12-05T20:45', '2026-12-05T21:00'],
+  ])('may be tried %s', (_, starts, purpose, now, until) => {
+    expect(wallAt(sendableUntil(lessonWith({ starts }), purpose, denverAt(now)), denver)).toBe(until);
   });
 
   it('is nothing to who left in between, and no thanks to who stayed away', () => {
