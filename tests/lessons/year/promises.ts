@@ -45,20 +45,25 @@ export function makePromises(zone: string, span: { readonly from: Instant; reado
   const counts = { reminders: 0, overtaken: 0, lists: 0 };
   const fail = (what: string, at: Instant): void => void broken.push(`${new Date(at).toISOString()} ${what}`);
 
+  /** After all that stood in the way: another standstill may begin before the morning in which it was to be told. */
+  const firstChance = (at: Instant, end: Instant, purpose: Purpose): Instant => {
+    const down = downs.find(({ from, until }) => from <= at + tardiestMs && at < until);
+    if (down) return firstChance(down.until, end, purpose);
+    const morning = afterQuiet(at, clocks);
+    // It waits for the morning, unless the lesson comes first; thanks wait in any case.
+    return morning === at || (morning >= end && purpose !== 'thanks') ? at : firstChance(morning, end, purpose);
+  };
   const judge = (lesson: Lesson, booking: Booking, now: Instant): void => {
     const since = Math.max(seatedAt.get(`${booking.person} ${lesson.id}`) ?? Infinity, movedAt.get(lesson.id) ?? 0);
     for (const purpose of purposes) {
       const due = dueOf(lesson, purpose, clocks);
       if (due <= since || sent.has(keyOf(booking.person, lesson, purpose))) continue;
       if (purpose === 'thanks' && booking.came === false) continue;
-      const down = downs.find(({ from, until }) => from <= due + tardiestMs && due <= until);
       const later = purposes.slice(purposes.indexOf(purpose) + 1);
       const end = purpose === 'thanks' ? lesson.endsAt + 3 * day : lesson.startsAt;
       const overtaken = later.some((one) => sent.has(keyOf(booking.person, lesson, one)));
-      const morning = down && afterQuiet(down.until, clocks);
-      // It waits for the morning, unless the lesson comes first.
-      const until = morning !== undefined && morning < end ? morning : (down?.until ?? 0);
-      if (down && (overtaken || until >= end)) counts.overtaken += 1;
+      const chance = firstChance(due, end, purpose);
+      if (chance > due && (overtaken || chance >= end)) counts.overtaken += 1;
       else fail(`${purpose} of ${lesson.id} never reached ${booking.person} (due ${new Date(due).toISOString()})`, now);
     }
   };
