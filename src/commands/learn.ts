@@ -44,7 +44,7 @@ export function learnt(dataDir: string, sentencesFiles: readonly string[]): { we
   const words = { ...readReadingWords(dataDir), common };
   const names = readTeaNames(dataDir);
   const observe = makeObserver(makeTeaFinder(readTeas(dataDir), names), words, new Set(names.ordinary));
-  const evidenceIn = makeEvidenceFinder(makeSubjectFinder(words.subjects), words.elsewhere);
+  const evidenceIn = makeEvidenceFinder(makeSubjectFinder(words.subjects), words.worlds);
   const lessons = examples.map(({ kind, text }): Lesson => ({
     kind,
     evidence: evidenceIn(observe(text, nothingAsked)),

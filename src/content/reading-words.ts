@@ -51,17 +51,25 @@ function weightsOf(file: string): () => Weights {
   return lazily(() => readWeights(text));
 }
 
+function commonSubjects(dataDir: string, home: { readonly [subject: string]: unknown }): ReadonlySet<string> {
+  const file = readYaml(join(dataDir, 'reading', 'common-subjects.yaml'), words);
+  const unknown = file.value.findIndex((subject) => !(subject in home));
+  if (unknown < 0) return new Set(file.value);
+  throw new ContentMistake(`${file.at([unknown])} expected a subject of subjects.yaml, not "${file.value[unknown]}"`);
+}
+
 /** Throws ContentMistake. */
 export function readReadingWords(dataDir: string): ReadingWords {
   const rows = readYaml(join(dataDir, 'reading', 'vessels.yaml'), z.array(vesselRow)).value;
   const elsewhere = readYaml(join(dataDir, 'reading', 'elsewhere.yaml'), elsewhereSchema).value;
+  const home = readYaml(join(dataDir, 'reading', 'subjects.yaml'), subjectsSchema).value;
   return {
     vessels: rows.flatMap((row) => ('vessel' in row ? [row] : [])),
     materials: rows.flatMap((row) => ('pot' in row ? [row] : [])),
     notVessels: rows.flatMap((row) => ('nothing' in row ? row.nothing : [])),
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
-    subjects: { ...elsewhere, ...readYaml(join(dataDir, 'reading', 'subjects.yaml'), subjectsSchema).value },
-    elsewhere: new Set(Object.keys(elsewhere)),
+    subjects: { ...elsewhere, ...home },
+    worlds: { elsewhere: new Set(Object.keys(elsewhere)), common: commonSubjects(dataDir, home) },
     alike: readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value,
     common: readFileSync(join(dataDir, 'reading', 'common-words.txt'), 'utf8')
       .split('\n')

@@ -98,6 +98,7 @@ describe('planted faults', { timeout: 60_000 }, () => {
       'expected a sentence "ask-chang"',
     ],
     ['a broken condition', 'flows/brew.yaml', 'when: teas is known and', 'when: teas is known an', 'expected the end'],
+    ['a subject renamed', 'data/reading/common-subjects.yaml', '- kin', '- kith', 'not "kith"'],
     ['YAML that is none', 'flows/ask.yaml', 'starts: begin', 'starts: "begin', ''],
     ['a number where text belongs', 'flows/ask.yaml', 'about: A question for the shop', 'about: 5', 'about'],
   ])('%s', (_, file, old, fault, expected) => {

@@ -39,13 +39,17 @@ const telling = [
 const longestWeighed = 300;
 const mostSubjects = 6;
 
-/** Said by anyone of anything: neither the shop's nor another's. */
-const anyones = new Set(['courtesy', 'kin', 'body', 'weekday', 'daily', 'children', 'animal']);
+/** Subjects by whose talk they are; all others are the shop's. */
+export interface Worlds {
+  /** Those a tea shop has nothing to do with. */
+  readonly elsewhere: ReadonlySet<string>;
+  /** Those that tell nothing of it: anyone talks of them. */
+  readonly common: ReadonlySet<string>;
+}
 
 export type EvidenceFinder = (seen: Observation) => string[];
 
-/** `elsewhere`: the subjects a tea shop has nothing to do with. */
-export function makeEvidenceFinder(subjectsOf: SubjectFinder, elsewhere: ReadonlySet<string>): EvidenceFinder {
+export function makeEvidenceFinder(subjectsOf: SubjectFinder, worlds: Worlds): EvidenceFinder {
   return (seen) => {
     const { cues, act, plain } = seen;
     const words = plain.length > longestWeighed ? cues.mended(cueText(plain.slice(0, longestWeighed))) : seen.words;
@@ -59,15 +63,15 @@ export function makeEvidenceFinder(subjectsOf: SubjectFinder, elsewhere: Readonl
     addSubjects(found, about.slice(0, mostSubjects));
     addUnits(found, units);
     const names = units.includes('TEA') || units.includes('POT') || seen.strangeTea !== null;
-    found.add(worldsOf(about, elsewhere) + (names ? ' named' : ''));
+    found.add(worldsOf(about, worlds) + (names ? ' named' : ''));
     return [...found];
   };
 }
 
 /** How much of a text is of other worlds and how much of the shop's: a word nobody gave an example with tells so much at least. */
-function worldsOf(about: readonly string[], elsewhere: ReadonlySet<string>): string {
+function worldsOf(about: readonly string[], { elsewhere, common }: Worlds): string {
   const away = about.filter((subject) => elsewhere.has(subject)).length;
-  const home = about.filter((subject) => !elsewhere.has(subject) && !anyones.has(subject)).length;
+  const home = about.filter((subject) => !elsewhere.has(subject) && !common.has(subject)).length;
   return `away ${Math.min(away, 2)} home ${Math.min(home, 2)}`;
 }
 

@@ -1,5 +1,6 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
 import type { Subjects } from './subjects.ts';
+import type { Worlds } from './evidence.ts';
 import type { Weights } from './weights.ts';
 
 export interface VesselWords {
@@ -39,8 +40,8 @@ export interface ReadingWords {
   readonly common: readonly string[];
   /** What words are about. */
   readonly subjects: Subjects;
-  /** Those of them that a tea shop has nothing to do with. */
-  readonly elsewhere: ReadonlySet<string>;
+  /** Whose talk they are. */
+  readonly worlds: Worlds;
   /** What evidence weighs, read when first needed. */
   readonly weights: () => Weights;
   /** Cue → patterns (data/reading/cues.yaml tells their small language). */

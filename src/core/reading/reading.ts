@@ -71,7 +71,7 @@ export type Reader = (text: string, hint: Hint) => Reading;
 export function makeReader({ finder, words: data, ordinary, answers }: ReaderContent): Reader {
   const observe = makeObserver(finder, data, new Set(ordinary));
   const subjectsOf = lazily(() => makeSubjectFinder(data.subjects));
-  const evidenceOnce = lazily(() => makeEvidenceFinder(subjectsOf(), data.elsewhere));
+  const evidenceOnce = lazily(() => makeEvidenceFinder(subjectsOf(), data.worlds));
   const answersOnce = lazily(() => makeAnswerFinder(answers, subjectsOf()));
   const answerFor: AnswerFinder = (asked, kind) => answersOnce()(asked, kind);
 
