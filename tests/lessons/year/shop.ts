@@ -32,6 +32,8 @@ export interface Shop {
   take(incoming: Parameters<FakeChannel['take']>[0]): Promise<'new' | 'seen'>;
   /** The next sending fails for certain, and is tried again. */
   stumble(): void;
+  /** Until then no reminder can be sent. */
+  cutOff(until: Instant): void;
   readonly settled: () => Promise<void>;
   open(): Promise<void>;
   close(): Promise<void>;
@@ -43,6 +45,13 @@ const plain: Say = (_, { key, values }) => JSON.stringify({ key, lesson: titleOf
 const titleOf = (title: unknown): string | null =>
   typeof title === 'object' && title !== null && 'en' in title ? String(title.en) : null;
 
+const isReminder = ({ paragraphs }: Outgoing): boolean => paragraphs.some((one) => purposeKeys.test(keyOf(one)));
+
+const keyOf = (paragraph: string): string => (JSON.parse(paragraph) as { key: string }).key;
+
+/** What is told because a clock says so. */
+export const purposeKeys = /^lesson-told-(week-before|evening-before|two-hours-before|thanks)/;
+
 export function makeShop(folder: string, start: Instant): Shop {
   const content = contentOf(readConfig({ NINTHPOUR_FOLDER: folder }));
   const clock = makeToldClock(start);
@@ -51,6 +60,7 @@ export function makeShop(folder: string, start: Instant): Shop {
     void troubles.push(`${event} ${JSON.stringify(fields ?? {})}`);
   const log: Log = { debug: () => {}, info: () => {}, warn: () => {}, error: trouble };
   const all: Heard[] = [];
+  let cutOffUntil = start;
   let house: { readonly app: App; readonly store: Store; readonly channel: FakeChannel } | null = null;
 
   const hear = (message: Outgoing): void => {
@@ -76,6 +86,7 @@ export function makeShop(folder: string, start: Instant): Shop {
     nextDue: async () => (house ? ((await house.store.nextDue(['web'], clock.now())) ?? Infinity) : Infinity),
     take: (incoming) => inside().channel.take(incoming),
     stumble: () => void inside().channel.outcomes.push({ outcome: 'retry', why: 'as the dice would have it' }),
+    cutOff: (until) => void (cutOffUntil = until),
     settled: async () => {
       if (house) await house.app.settled();
     },
@@ -85,6 +96,7 @@ export function makeShop(folder: string, start: Instant): Shop {
       const sending = {
         ...channel,
         async send(message: Outgoing) {
+          if (isReminder(message) && clock.now() < cutOffUntil) return { outcome: 'retry', why: 'cut off' } as const;
           const sent = await channel.send(message);
           if (sent.outcome === 'sent') hear(message);
           return sent;

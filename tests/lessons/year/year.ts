@@ -13,7 +13,7 @@ import { does } from '../../store/lesson-samples.ts';
 import { incoming } from '../../store/samples.ts';
 import { diceOf, type Dice } from './dice.ts';
 import { makePromises, type Promises } from './promises.ts';
-import { makeShop, type Heard, type Shop } from './shop.ts';
+import { makeShop, purposeKeys, type Heard, type Shop } from './shop.ts';
 import { isOfTable, takeTable } from './tables.ts';
 
 export interface YearWish {
@@ -37,6 +37,7 @@ export interface YearReport {
   readonly floods: number;
   readonly tables: number;
   readonly reseated: number;
+  readonly cutOffs: number;
   readonly reminders: number;
   readonly overtaken: number;
   readonly listsChecked: number;
@@ -49,7 +50,8 @@ const beginnings = ['2026-02-02', '2026-09-28'];
 const minute = 60_000;
 const hour = 60 * minute;
 const dayMs = 24 * hour;
-const purposeKeys = /^lesson-told-(week-before|evening-before|two-hours-before|thanks)/;
+/** After a failed sending it is tried again within this. */
+const longestWaitMs = 15 * minute;
 
 export async function playYear(wish: YearWish): Promise<YearReport> {
   const folder = mkdtempSync(join(tmpdir(), 'shop-year-'));
@@ -68,6 +70,8 @@ interface Act {
 class Year {
   readonly #wish: YearWish;
   readonly #dice: Dice;
+  /** Its own, so that the rest of a seed's year stays as it was. */
+  readonly #networkDice: Dice;
   readonly #shop: Shop;
   readonly #promises: Promises;
   readonly #start: Instant;
@@ -86,6 +90,7 @@ class Year {
     floods: 0,
     tables: 0,
     reseated: 0,
+    cutOffs: 0,
   };
   readonly #broken: string[] = [];
   #bookings = 0;
@@ -93,6 +98,7 @@ class Year {
   constructor(wish: YearWish, folder: string) {
     this.#wish = wish;
     this.#dice = diceOf(wish.seed);
+    this.#networkDice = diceOf(-1 - wish.seed);
     this.#start = instantOf(`${beginnings[wish.seed % beginnings.length]}T00:00`, zone);
     this.#shop = makeShop(folder, this.#start);
     this.#promises = makePromises(zone, { from: this.#start, until: this.#start + wish.days * dayMs });
@@ -137,6 +143,19 @@ class Year {
     if (this.#dice.chance() < 0.15) this.#plan(at(), () => this.#takeTable());
     if (this.#dice.chance() < 0.06) this.#plan(at(), () => this.#standStill());
     if (this.#dice.chance() < 0.5) this.#plan(at(), async () => this.#shop.stumble());
+    // So far apart that nothing fails for longer than a day, after which it is given up.
+    if (day % 3 === 0 && this.#networkDice.chance() < 0.25) this.#cutOff(from);
+  }
+
+  /** From the afternoon or evening on no reminder can be sent, for some hours. */
+  #cutOff(dayStart: Instant): void {
+    const from = dayStart + this.#networkDice.whole(15 * 60, 21 * 60) * minute;
+    const until = from + this.#networkDice.whole(1, 14 * 60) * minute;
+    this.#plan(from, async () => {
+      this.#counts.cutOffs += 1;
+      this.#shop.cutOff(until);
+      this.#promises.stood({ from, until: until + longestWaitMs });
+    });
   }
 
   #plan(at: Instant, run: () => Promise<void>): void {
