@@ -21,7 +21,8 @@ export async function bundle() {
       sourcemap: true,
       rolldownOptions: {
         input: entries,
-        output: { entryFileNames: '[name].js', chunkFileNames: 'shared/[name].js' },
+        // Some libraries know a class by its name.
+        output: { entryFileNames: '[name].js', chunkFileNames: 'shared/[name].js', keepNames: true },
       },
     },
   });
