@@ -271,6 +271,19 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
         expect(keysOf([first, second].flatMap((owed) => owed ?? []))).toEqual(['one', 'two']);
       });
 
+      test.each<[string, 'timer' | 'reply' | 'reminder' | 'edit', readonly string[]]>([
+        ['a call to pour', 'timer', []],
+        ['another answer', 'reply', []],
+        ['a reminder', 'reminder', ['answer']],
+        ['an edit', 'edit', ['answer']],
+      ])('an answer after %s that is tried again', async (_, priority, expected) => {
+        await exchange(store, 'ann', [{ ...say('failed'), priority } as ReturnType<typeof say>]);
+        const [failed] = await store.claim(claimAt(noon));
+        await store.settle(failed?.id ?? '', { kind: 'retry', at: noon + 900_000, why: 'busy' }, noon);
+        await exchange(store, 'ann', [say('answer')]);
+        expect(keysOf(await store.claim(claimAt(noon + 1_000)))).toEqual(expected);
+      });
+
       test('in doubt twice is given up, and the shop is told', async () => {
         const person = await exchange(store, 'ann', [say('one')]);
         const [first] = await store.claim(claimAt(noon));

@@ -59,10 +59,12 @@ export function makeClaims(db: Database, sources: QuoteSources): Claims {
            WHERE s.status = 'sending' AND s.channel = o.channel AND s.chat = o.chat) ${alsoFree}
        ORDER BY due, seq`,
     );
-  // What is said first arrives first, even when it has to be tried again. A call to pour cannot wait for that.
+  // What is said first arrives first, even when it has to be tried again. A call to pour cannot wait for that, nor an
+  // answer for a reminder that failed: it may be a quarter of an hour until its next try.
   const dueTimers = dueRows('');
   const dueOthers = dueRows(`AND NOT EXISTS (SELECT 1 FROM outbox r
-    WHERE r.status = 'waiting' AND r.next_at > r.due AND r.next_at > @now AND r.channel = o.channel AND r.chat = o.chat)`);
+    WHERE r.status = 'waiting' AND r.next_at > r.due AND r.next_at > @now AND r.priority <= o.priority
+      AND r.channel = o.channel AND r.chat = o.chat)`);
   const sameSlot = db.prepare<unknown[], { seq: number }>(
     `SELECT seq FROM outbox WHERE channel = @channel AND chat = @chat AND slot = @slot AND status = 'waiting'
        AND next_at <= @now ORDER BY due DESC, seq DESC`,
