@@ -1,12 +1,13 @@
 /** What grows must not slow down: reminders due at once, conversations kept, past events at the start; and what it takes of memory. */
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { copyFileSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import { copyFileSync, mkdirSync, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Incoming } from '../../src/messages.ts';
-import { priorities, type Owed, type Store } from '../../src/store/contract.ts';
+import { priorities, type Commit, type Owed, type Store, type Turn } from '../../src/store/contract.ts';
+import { listBackups } from '../../src/store/sqlite/backup.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { fillOwed, fillPeople } from './filled.ts';
 import type { Figure, Row, Size } from './figure.ts';
@@ -97,19 +98,23 @@ function growing(
   }));
 }
 
-/** One update of anybody: recorded, loaded, committed, its answer taken and settled. */
+/** One update of anybody, as the house does it: recorded, handled and its answer taken in one transaction, and settled. */
 async function update(store: Store, person: number, n: number): Promise<void> {
   const now = Date.now();
   const chat = `p${person}`;
   const what = { kind: 'text', text: 'rather strong' } as const;
   const incoming: Incoming = { channel: 'web', updateId: `measured-${n}`, from: chat, chat, receivedAt: now, what };
-  const { person: id } = await store.record(incoming);
-  const turn = id === null ? null : await store.load(id, now);
-  if (turn?.event.kind !== 'text' || !turn.state) throw new Error('this person has no conversation');
-  const saying = { phrases: [{ key: 'closing', values: {} }], choices: [] };
-  const { version, state, address, event } = turn;
-  await store.commit({
-    person: turn.person,
+  const { taken } = await store.record(incoming, { now, decide: (turn) => answered(turn, now), room: 'any' });
+  if (!taken) throw new Error('this person was not answered');
+  await store.settle(taken.id, { kind: 'sent', ref: taken.id }, now);
+}
+
+const saying = { phrases: [{ key: 'closing', values: {} }], choices: [] };
+
+function answered({ person, version, state, address, event }: Turn, now: number): Commit {
+  if (event.kind !== 'text' || !state) throw new Error('this person has no conversation');
+  return {
+    person,
     version,
     event: { kind: 'incoming', seq: event.seq },
     outcome: 'handled',
@@ -118,8 +123,7 @@ async function update(store: Store, person: number, n: number): Promise<void> {
     address,
     changes: [{ do: 'say', saying, due: now, priority: 'reply' }],
     now,
-  });
-  await payOut(store);
+  };
 }
 
 /** 64 people at a time, picked all over: microseconds an update. */
@@ -155,11 +159,13 @@ async function conversations({ quick }: Size): Promise<readonly Figure[]> {
       ...figures,
       { what: 'kept on disk, a person and one exchange', unit: 'kB', ours: kilobytes },
       await readyAfter(largest, folder, { events: people, starts: quick ? 1 : 5 }),
+      ...(await safeAfter(largest, folder, people)),
     ];
   });
 }
 
-const main = fileURLToPath(new URL('../../../main.js', import.meta.url));
+/** A module of the built program. */
+const built = (name: string): string => fileURLToPath(new URL(`../../../${name}.js`, import.meta.url));
 
 /** From starting the built service to its one line, with so many past events in its database. */
 async function readyAfter(
@@ -172,7 +178,7 @@ async function readyAfter(
   const times: number[] = [];
   for (let n = 0; n < starts; n++) {
     const began = performance.now();
-    const child = spawn(process.execPath, [main], { env, stdio: ['ignore', 'pipe', 'ignore'] });
+    const child = spawn(process.execPath, [built('main')], { env, stdio: ['ignore', 'pipe', 'ignore'] });
     await once(child.stdout, 'data');
     times.push(performance.now() - began);
     child.kill('SIGTERM');
@@ -184,6 +190,29 @@ async function readyAfter(
     ours: median(times),
     reach: { atMost: 1_500 },
   };
+}
+
+/** A backup made and checked, and the newest one brought back, each by its command. */
+async function safeAfter(file: string, folder: string, events: number): Promise<readonly Figure[]> {
+  const house = join(folder, 'house');
+  mkdirSync(house);
+  copyFileSync(file, join(house, 'ninthpour.sqlite'));
+  const env = { PATH: process.env['PATH'], NINTHPOUR_FOLDER: house };
+  const timeOf = async (command: string, ...args: readonly string[]): Promise<number> => {
+    const began = performance.now();
+    const child = spawn(process.execPath, [built(`commands/${command}`), ...args], { env, stdio: 'ignore' });
+    const [code] = (await once(child, 'exit')) as [number];
+    if (code !== 0) throw new Error(`${command} ended with ${code}`);
+    return performance.now() - began;
+  };
+  const many = `${events.toLocaleString('en')} past events`;
+  const backedUp = await timeOf('backup');
+  const [newest] = listBackups(join(house, 'backups'));
+  const restored = await timeOf('restore', newest?.file ?? '', '--replace');
+  return [
+    { what: `backed up and checked, ${many}`, unit: 'ms', ours: backedUp },
+    { what: `restored, ${many}`, unit: 'ms', ours: restored },
+  ];
 }
 
 export const growth: Row = {
