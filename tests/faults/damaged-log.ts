@@ -71,7 +71,7 @@ const damages: readonly ((log: Buffer, from: number, dice: Dice) => Buffer)[] = 
   },
   (log, from, { below }) => {
     const sector = from + Math.floor(below(log.length - from) / 512) * 512;
-    log.fill(0, sector, sector + 512);
+    log.fill(0, sector, Math.min(log.length, sector + 512));
     return log;
   },
   (log, from, { below }) => {
