@@ -47,7 +47,9 @@ function keep(rows: Rows, incoming: Incoming): Recorded {
   const met = meet(rows, incoming);
   if ('outcome' in met) return met;
   // Coming and going is kept with the handle; there is nothing to answer.
-  rows.inbox.add(met.person, met.key, incoming, incoming.what.kind === 'reach' ? 'handled' : 'waiting');
+  const isReach = incoming.what.kind === 'reach';
+  rows.inbox.add(met.person, met.key, incoming, isReach ? 'handled' : 'waiting');
+  if (!isReach) rows.outbox.hurry(incoming, incoming.receivedAt);
   return { outcome: 'new', person: met.person, ...nothing };
 }
 
@@ -68,5 +70,7 @@ function keepAndHandle(rows: Rows, { turns, incoming, atOnce }: Arriving): Recor
   const handled = isNext ? decide(turns.of(person, { ...incoming, seq, tries: 0 }, now)) : null;
   if (isNext && handled?.outcome !== 'handled') rows.inbox.putBack(seq, handled?.outcome ?? 'waiting');
   const taken = handled && advanceAtOnce(rows, handled, room);
+  // What failed before stood in the way.
+  if (!taken) rows.outbox.hurry(incoming, now);
   return { outcome: 'new', person, handled, taken };
 }

@@ -44,6 +44,8 @@ export interface Outbox {
   dropLastWord(id: string): boolean;
   dropLastWords(): boolean;
   addressOf(id: string): Address | undefined;
+  /** What was to be tried again in this chat is tried now: whoever writes can be reached. */
+  hurry(address: Address, now: Instant): void;
   /** Keeps back what waits for a chat that cannot be reached. */
   hold(address: Address): void;
   /** The person is back: what was due meanwhile is given up, the rest waits again. */
@@ -110,6 +112,10 @@ export function makeOutbox(db: Database, freshTag: Tags): Outbox {
      WHERE seq = @seq AND tag = @tag AND status = 'sending' AND lasting = 1
      RETURNING person, '${notReached}' AS why, saying -> '$.subject' AS about`,
   );
+  const hurry = db.prepare(
+    `UPDATE outbox SET next_at = max(due, @now) WHERE channel = @channel AND chat = @chat AND status = 'waiting'
+       AND next_at > due AND next_at > @now`,
+  );
   const dropLastWord = db.prepare(
     `DELETE FROM outbox WHERE seq = @seq AND tag = @tag AND person IS NULL AND status NOT IN ('waiting', 'sending')`,
   );
@@ -165,6 +171,7 @@ export function makeOutbox(db: Database, freshTag: Tags): Outbox {
     dropLastWord: (id) => dropLastWord.run(idParts(id)).changes > 0,
     dropLastWords: () => dropLastWords.run().changes > 0,
     addressOf: (id) => addressOf.get(idParts(id)),
+    hurry: (address, now) => void hurry.run({ ...placeOf(address), now }),
     hold: (address) => void hold.run(placeOf(address)),
     release: (address, now) => void release.run({ ...placeOf(address), now }),
     prune: (before) => prune.run(before, before).changes,
