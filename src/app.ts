@@ -75,13 +75,14 @@ export function makeApp(parts: AppParts): App {
     delays,
     later,
   });
+  const letters = names.includes('mail');
   const warm = onceAsked(parts.warmUp);
   const freshCode = parts.freshCode ?? (() => makeShopCode(randomBytes));
   const handling = makeHandling({
     store,
     step: decide,
     clock,
-    means: { mail: names.includes('mail'), freshCode },
+    means: { mail: letters, freshCode },
     deliveryMs: delays.usual,
     reserve: delivering.reserve,
     owed,
@@ -95,7 +96,7 @@ export function makeApp(parts: AppParts): App {
   const tidying = makeTidying({ store, clock, log, keepDays, forgetDays });
   const plan = parts.lessons ?? { lessons: [], series: [] };
   const planning = makePlanning({ store, clock, log, plan });
-  const morning = makeMorning({ store, clock, log, when: parts.morning ?? null, owed });
+  const morning = makeMorning({ store, clock, letters, log, when: parts.morning ?? null, owed });
 
   const finish = async (): Promise<'finished'> => {
     await Promise.all(channels.map((channel) => channel.stop()));

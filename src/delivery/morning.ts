@@ -14,6 +14,8 @@ export interface MorningTime {
 export interface MorningParts {
   readonly store: Pick<Store, 'tellMorning'>;
   readonly clock: Clock;
+  /** Whether letters go out; without them, who left only an address is not reached. */
+  readonly letters: boolean;
   readonly log: Log;
   /** Null when the shop wants none. */
   readonly when: MorningTime | null;
@@ -26,7 +28,7 @@ const lateForMs = 6 * 60 * 60_000;
 const longestWaitMs = 6 * 60 * 60_000;
 const afterFailureMs = 60_000;
 
-export function makeMorning({ store, clock, log, when, owed }: MorningParts) {
+export function makeMorning({ store, clock, letters, log, when, owed }: MorningParts) {
   /** Null when stopped. */
   let cancel: (() => void) | null = null;
   const lookAt = (at: Instant): void => {
@@ -47,7 +49,7 @@ export function makeMorning({ store, clock, log, when, owed }: MorningParts) {
     if (now < due || now > due + lateForMs) return;
     // The store knows whether this day was told.
     store
-      .tellMorning(today, now)
+      .tellMorning(today, letters, now)
       .then((isTold) => isTold && owed(now))
       .catch(failed);
   };

@@ -91,6 +91,9 @@ export type DeskChange =
 
 /** What the house tells shopkeepers by itself. */
 export interface Mornings {
-  /** What a day of the shop's clock brings, such as "2026-12-05", once; false when it was told already, or there is nothing to tell. */
-  tellMorning(day: string, now: Instant): Promise<boolean>;
+  /**
+   * What a day of the shop's clock brings, such as "2026-12-05", once; false when it was told already, or there is
+   * nothing to tell. Without letters, who left only an address is not reached.
+   */
+  tellMorning(day: string, letters: boolean, now: Instant): Promise<boolean>;
 }

@@ -16,11 +16,19 @@ function morningFrom(start: number, failures = 0) {
   const owed: number[] = [];
   const clock = fakeClock(start);
   const log = keptLog();
-  const tellMorning = (day: string, now: number): Promise<boolean> => {
+  const tellMorning = (day: string, letters: boolean, now: number): Promise<boolean> => {
+    expect(letters).toBe(false);
     asked.push([day, (now - due) / minute]);
     return asked.length > failures ? Promise.resolve(true) : Promise.reject(new Error('the disk is busy'));
   };
-  const morning = makeMorning({ store: { tellMorning }, clock, log, when, owed: (at) => void owed.push(at) });
+  const morning = makeMorning({
+    store: { tellMorning },
+    clock,
+    letters: false,
+    log,
+    when,
+    owed: (at) => void owed.push(at),
+  });
   return { asked, owed, clock, log, morning };
 }
 

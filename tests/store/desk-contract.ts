@@ -220,8 +220,8 @@ export function deskContract(name: string, make: () => Promise<Store>): void {
       test('is told once a day, with who comes', async () => {
         await withLesson(store);
         await enrols(store, 'ann', { seats: 2 });
-        expect(await store.tellMorning('2026-12-05', morning)).toBe(true);
-        expect(await store.tellMorning('2026-12-05', morning + 1)).toBe(false);
+        expect(await store.tellMorning('2026-12-05', true, morning)).toBe(true);
+        expect(await store.tellMorning('2026-12-05', true, morning + 1)).toBe(false);
         const [told] = await store.claim(claimAt(morning));
         expect(told?.address.chat).toBe('chat-of-mei');
         expect(told?.saying.phrases.map(({ key }) => key)).toEqual([
@@ -229,11 +229,25 @@ export function deskContract(name: string, make: () => Promise<Store>): void {
           'desk-told-day',
           'desk-told-person',
         ]);
-        expect(await store.tellMorning('2026-12-06', starts + 86_400_000)).toBe(false);
+        expect(await store.tellMorning('2026-12-06', true, starts + 86_400_000)).toBe(false);
+      });
+
+      test.each([
+        { mail: true, key: 'desk-told-person' },
+        { mail: false, key: 'desk-told-person-untold' },
+      ])('knows whom it reaches with mail: $mail', async ({ mail, key }) => {
+        await withLesson(store);
+        await does(store, 'mei', guest);
+        await store.tellMorning('2026-12-05', mail, morning);
+        const told = (await store.claim(claimAt(morning))).filter(({ address }) => address.chat === 'chat-of-mei');
+        const [person] = told
+          .flatMap(({ saying }) => saying.phrases)
+          .filter((one) => one.key.startsWith('desk-told-person'));
+        expect(person?.key).toBe(key);
       });
 
       test('is not told when it brings nothing', async () => {
-        expect(await store.tellMorning('2026-12-05', morning)).toBe(false);
+        expect(await store.tellMorning('2026-12-05', true, morning)).toBe(false);
         expect(await store.claim(claimAt(morning))).toEqual([]);
       });
     });

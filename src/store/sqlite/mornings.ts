@@ -19,11 +19,11 @@ export function makeMornings(db: Database, { doors, shopkeepers, questions, outb
   const forget = db.prepare<[string]>('DELETE FROM morning WHERE day < ?');
   return {
     /** False when the day was told already, or there is nothing to tell. */
-    tell(day: string, now: Instant): boolean {
+    tell(day: string, letters: boolean, now: Instant): boolean {
       if (tell.run(day).changes === 0) return false;
       forget.run(day);
       const lessons = dayPhrases(
-        doors(now).map((door) => namedDoor(door, true)),
+        doors(now).map((door) => namedDoor(door, letters)),
         now,
       );
       const waiting = questions.waitingCount();

@@ -88,7 +88,7 @@ export function makeSqliteStore(db: Database, { tzVersion = ownTz, isWary = fals
     nextDue: async (channels, after) => turns.nextDue(JSON.stringify(channels), after),
     history: async (address, after) => rows.claims.history(address, after),
     ...makeLessons(rows, write, tzVersion),
-    tellMorning: (day, now) => write(() => mornings.tell(day, now)),
+    tellMorning: (day, letters, now) => write(() => mornings.tell(day, letters, now)),
     find: async (channel, from) => rows.people.find(channel, from),
     async heard(channel, from, after) {
       const person = rows.people.find(channel, from);
