@@ -807,6 +807,10 @@ lesson-more = { $count ->
  }
 lesson-none = No lessons are planned at the moment. Ask again, or let the shop know what you would like to learn.
 lesson-none-then = There is no lesson on that day.
+lesson-told-elsewhen = { $moves ->
+    [0] “{ $title }” is not on that day but { WHEN($starts) }.
+   *[other] “{ $title }” has been moved to { WHEN($starts) }.
+ }
 lesson-how-many = For how many people?
 lesson-ask-name = Under which name shall I put it on the list at the door?
 mistake-name-too-long = That is longer than a name. Please write it in at most { $most } characters.
@@ -936,6 +940,11 @@ lesson-told-seats = { $seats ->
  }
 lesson-told-was = “{ $title }”, { WHEN($starts) }
 mistake-no-such-lesson = This lesson is not on the list any more.
+mistake-gone-lesson = { $why ->
+    [cancelled] “{ $title }”, { WHEN($starts) }, has been cancelled.
+    [over] “{ $title }”, { WHEN($starts) }, is over.
+   *[begun] “{ $title }”, { WHEN($starts) }, has begun already.
+ }
 mistake-no-such-booking = I find no such booking of yours.
 choice-lesson-see = { $title }, { WHEN($starts, style: "short") }
 choice-lesson-later = Later ones

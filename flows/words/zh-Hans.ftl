@@ -771,6 +771,10 @@ lesson-list = 接下来有这些课：
 lesson-more = 后面还有 { $count } 节。
 lesson-none = 目前没有安排课。过一阵再问，或者告诉店家您想学什么。
 lesson-none-then = 那天没有课。
+lesson-told-elsewhen = { $moves ->
+    [0] “{ $title }”不在那天，而是{ WHEN($starts) }。
+   *[other] “{ $title }”已改到{ WHEN($starts) }。
+ }
 lesson-how-many = 一共几位？
 lesson-ask-name = 门口的名单上写什么名字？
 mistake-name-too-long = 这比名字长了。请写在 { $most } 个字以内。
@@ -867,6 +871,11 @@ lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
 lesson-told-seats = { $seats } 个座位
 lesson-told-was = “{ $title }”，{ WHEN($starts) }
 mistake-no-such-lesson = 这节课已经不在名单上了。
+mistake-gone-lesson = { $why ->
+    [cancelled] { WHEN($starts) }的“{ $title }”已经取消了。
+    [over] { WHEN($starts) }的“{ $title }”已经上完了。
+   *[begun] { WHEN($starts) }的“{ $title }”已经开始了。
+ }
 mistake-no-such-booking = 找不到您的这个报名。
 choice-lesson-see = { $title }，{ WHEN($starts, style: "short") }
 choice-lesson-later = 后面的

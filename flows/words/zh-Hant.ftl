@@ -771,6 +771,10 @@ lesson-list = 接下來有這些課：
 lesson-more = 之後還有 { $count } 堂。
 lesson-none = 目前沒有排課。過一陣子再問，或告訴店家您想學什麼。
 lesson-none-then = 那一天沒有課。
+lesson-told-elsewhen = { $moves ->
+    [0] 「{ $title }」不在那一天，而是{ WHEN($starts) }。
+   *[other] 「{ $title }」已改到{ WHEN($starts) }。
+ }
 lesson-how-many = 一共幾位？
 lesson-ask-name = 門口的名單上寫什麼名字？
 mistake-name-too-long = 這比名字長了。請寫在 { $most } 個字以內。
@@ -867,6 +871,11 @@ lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
 lesson-told-seats = { $seats } 個座位
 lesson-told-was = 「{ $title }」，{ WHEN($starts) }
 mistake-no-such-lesson = 這堂課已經不在名單上了。
+mistake-gone-lesson = { $why ->
+    [cancelled] { WHEN($starts) }的「{ $title }」已經取消了。
+    [over] { WHEN($starts) }的「{ $title }」已經上完了。
+   *[begun] { WHEN($starts) }的「{ $title }」已經開始了。
+ }
 mistake-no-such-booking = 找不到您的這筆報名。
 choice-lesson-see = { $title }，{ WHEN($starts, style: "short") }
 choice-lesson-later = 之後的

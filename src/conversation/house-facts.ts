@@ -34,6 +34,7 @@ export function houseFacts({ desk, address, lessons, event }: Known, { mail, fre
     standing: desk.standing as unknown as Json,
     everything: everythingKept,
     lessons: lessons.upcoming as unknown as Json,
+    gone: lessons.gone as unknown as Json,
     bookings: lessons.own as unknown as Json,
     doors: lessons.doors.map((door) => namedDoor(door, mail)) as unknown as Json,
     tzVersion: lessons.tzVersion,

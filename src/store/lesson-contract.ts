@@ -64,6 +64,8 @@ export function namedDoor({ lesson, bookings }: DoorList, letters: boolean): Doo
 export interface LessonBoard {
   /** To come and not cancelled, by their start. The same list until something changes. */
   readonly upcoming: readonly ListedLesson[];
+  /** Begun, or over since less than a day, or cancelled. The same list until something changes. */
+  readonly gone: readonly ListedLesson[];
   /** This person's, the last enrolled first; those given back only while the lesson is to come. */
   readonly own: readonly OwnBooking[];
   /** For a shopkeeper: over since less than a day, or to come; cancelled ones too. The same list until something changes. */

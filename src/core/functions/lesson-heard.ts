@@ -3,15 +3,26 @@ import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { hearSaid } from '../lessons/spoken/said.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
-import { hearWish, isAboutLessons, meantLessons, shownLikeness } from '../lessons/spoken/wish.ts';
+import {
+  hearWish,
+  isAboutLessons,
+  lessonElsewhen,
+  lessonsOn,
+  meantLessons,
+  shownLikeness,
+  titledLessons,
+  type Wish,
+} from '../lessons/spoken/wish.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import type { ListedLesson } from '../lessons/roster.ts';
 import { doorsIn } from './desk-board.ts';
-import { ownIn, stands, upcomingIn } from './lessons-in-house.ts';
+import { lessonValues } from '../lessons/tidings.ts';
+import { phrase } from './asked-brew.ts';
+import { goneIn, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 
 /** Whether a message asks for a seat, or for one's own booking, by the names of the lessons there are. */
 export function isLessonWish(text: string, house: Facts | undefined): boolean {
-  const known = [...upcomingIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
+  const known = [...upcomingIn({ house }), ...goneIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
   return known.length > 0 && isAboutLessons(text, known);
 }
 
@@ -27,16 +38,19 @@ export function plansLesson(text: string, { house, nowMs }: Around, zone: string
 export function saidOfLessons(text: string, flow: Json, around: Around): Json {
   if (flow !== 'lesson' && flow !== 'lesson-desk') return null;
   const doors = doorsIn(around).map(({ lesson }) => lesson);
-  const lessons = flow === 'lesson' ? upcomingIn(around) : doors.filter(({ status }) => status !== 'cancelled');
+  const lessons = flow === 'lesson' ? shownIn(around) : doors.filter(({ status }) => status !== 'cancelled');
   const said = hearSaid(text, { lessons, now: around.nowMs, zone: zoneOf(lessons) });
   return said === null ? null : { ...said };
 }
+
+/** Where lessons are shown, what was on the list a while ago can be named as well. */
+const shownIn = (around: Around): readonly Lesson[] => [...upcomingIn(around), ...goneIn(around)];
 
 const zoneOf = (lessons: readonly Lesson[]): string => lessons[0]?.zone ?? 'UTC';
 
 export function wishOf(text: string, guests: Json, around: Around): Facts {
   const upcoming = upcomingIn(around);
-  const wish = hearWish(text, around.nowMs, zoneOf(upcoming));
+  const wish = hearWish(text, around.nowMs, zoneOf(shownIn(around)));
   const own = ownIn(around).filter((one) => stands(one) && one.lesson.endsAt > around.nowMs);
   const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.
@@ -44,8 +58,11 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : upcoming;
   // Nothing but a title or a day, where lessons are shown.
   const isShown =
-    wish.want === 'question' && hearSaid(text, { lessons: upcoming, now: around.nowMs, zone: zoneOf(upcoming) })?.named;
-  const named = meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
+    wish.want === 'question' &&
+    hearSaid(text, { lessons: shownIn(around), now: around.nowMs, zone: zoneOf(shownIn(around)) })?.named;
+  const other = wish.want === 'enrol' || wish.want === 'list' || isShown ? otherwise(wish, around) : {};
+  if (other.gone) return { want: 'enrol', seats: null, lesson: other.gone.id, booking: null, ids: null };
+  const named = other.elsewhen ? [other.elsewhen] : meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
   const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
   const one = meant.length === 1 ? meant[0] : undefined;
   return {
@@ -53,8 +70,29 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     seats: wish.seats ?? guests,
     lesson: one?.id ?? null,
     booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
+    elsewhen: other.elsewhen ? phrase('lesson-told-elsewhen', elsewhenValues(other.elsewhen)) : null,
     // Nothing on that day: all there are.
     ids: meant.length === 0 ? null : meant.map(({ id }) => id),
     noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
   };
 }
+
+interface Otherwise {
+  /** Nobody can book it any more. */
+  readonly gone?: ListedLesson | undefined;
+  /** To come, but on another day than was said. */
+  readonly elsewhen?: ListedLesson | undefined;
+}
+
+/** A title counts for more than a day; what is gone is meant only when nothing to come is. */
+function otherwise(wish: Wish, around: Around): Otherwise {
+  const onDay = lessonsOn(upcomingIn(around), wish);
+  if (titledLessons(onDay, wish).length > 0) return {};
+  const gone = lessonsOn(goneIn(around), wish).toReversed();
+  const [titled] = titledLessons(gone, wish);
+  if (titled || wish.date === undefined) return { gone: titled };
+  const elsewhen = lessonElsewhen(upcomingIn(around), wish);
+  return elsewhen ? { elsewhen } : { gone: onDay.length === 0 ? gone[0] : undefined };
+}
+
+const elsewhenValues = (lesson: Lesson): Facts => ({ ...lessonValues(lesson), moves: lesson.moves });

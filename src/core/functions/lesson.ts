@@ -7,7 +7,7 @@ import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roste
 import { bookingActs, changeSeats, enrol, ownActs } from '../lessons/seats.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
 import { wishOf } from './lesson-heard.ts';
-import { ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
+import { goneIn, ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
 
 export const lessonCallNames = [
@@ -70,8 +70,8 @@ const mostOffered = 4;
 function oneLesson(id: string, around: Around): Outcome {
   const own = ownBooking(id, around);
   const lesson = upcomingIn(around).find((one) => one.id === id) ?? own?.lesson;
-  if (!lesson) return { wrong: 'no-such-lesson', field: 'lesson', values: {} };
-  const isOpen = lesson.status !== 'cancelled' && lesson.startsAt > around.nowMs;
+  if (!lesson || ['cancelled', 'over'].includes(statusAt(lesson, around.nowMs))) return notThere(id, around);
+  const isOpen = lesson.startsAt > around.nowMs;
   const until = own
     ? untilValues(lesson, own.standing === 'offered' ? (own.offerUntil ?? 0) : leaveUntil(lesson, own))
     : { until: null };
@@ -93,6 +93,15 @@ function oneLesson(id: string, around: Around): Outcome {
   };
 }
 
+/** Cancelled, over or begun; of what is over since longer than a day no more is known. */
+function notThere(id: string, around: Around): Outcome {
+  const lesson = [...goneIn(around), ...ownIn(around).map((own) => own.lesson)].find((one) => one.id === id);
+  if (!lesson) return { wrong: 'no-such-lesson', field: 'lesson', values: {} };
+  const why =
+    lesson.status === 'cancelled' ? 'cancelled' : statusAt(lesson, around.nowMs) === 'over' ? 'over' : 'begun';
+  return { wrong: 'gone-lesson', field: 'lesson', values: { ...lessonValues(lesson), why } };
+}
+
 const teaNames = ({ teas }: Lesson): readonly Json[] => teas.map((tea) => phrase('my-told-tea', { tea }));
 
 /** What it builds on, by the titles of lessons that are known. */
@@ -108,7 +117,7 @@ function afterLessons({ buildsOn }: Lesson, around: Around): Json {
 /** `to` is "ask" when there are not seats enough and nobody said they would wait. */
 function enrolling({ lesson: id, seats, waits = null }: Facts, around: Around): Outcome {
   const lesson = upcomingIn(around).find((one) => one.id === id);
-  if (!lesson) return { wrong: 'no-such-lesson', field: 'lesson', values: {} };
+  if (!lesson) return notThere(textOf(id), around);
   const own = ownBooking(lesson.id, around);
   const wish = { id: textOf(around.house?.['event']), person: own?.person ?? 'me', seats: Number(seats) };
   const turn = enrol({ lesson, bookings: own ? [own] : [] }, wish, around.nowMs);

@@ -8,6 +8,9 @@ export interface InHouse {
 
 export const upcomingIn = ({ house }: InHouse): readonly ListedLesson[] =>
   (house?.['lessons'] ?? []) as unknown as readonly ListedLesson[];
+/** Those nobody can book any more. */
+export const goneIn = ({ house }: InHouse): readonly ListedLesson[] =>
+  (house?.['gone'] ?? []) as unknown as readonly ListedLesson[];
 export const ownIn = ({ house }: InHouse): readonly OwnBooking[] =>
   (house?.['bookings'] ?? []) as unknown as readonly OwnBooking[];
 export const stands = ({ standing }: Booking): boolean => standing !== 'left';

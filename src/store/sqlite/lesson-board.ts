@@ -22,6 +22,7 @@ interface Gathered {
   /** Until the next lesson begins, or the next offer ends. */
   readonly until: Instant;
   readonly upcoming: readonly ListedLesson[];
+  readonly gone: readonly ListedLesson[];
   readonly doors: readonly DoorList[];
 }
 
@@ -41,13 +42,14 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
       const reach = bookings.reachOfLesson(roster.lesson.id);
       return { lesson: listed(roster), bookings: roster.bookings.map((one) => ({ ...one, reach: reach(one.id) })) };
     });
-    const upcoming = doors.map(({ lesson }) => lesson).filter((lesson) => isToCome(lesson, now));
+    const known = doors.map(({ lesson }) => lesson);
     const turns = rosters.flatMap((roster) => [roster.lesson.startsAt, nextOfferEnd(roster) ?? Infinity]);
     return {
       latest: news.latest(),
       from: now,
       until: Math.min(...turns.filter((at) => at > now), now + doorMs),
-      upcoming,
+      upcoming: known.filter((lesson) => isToCome(lesson, now)),
+      gone: known.filter((lesson) => !isToCome(lesson, now)),
       doors,
     };
   };
@@ -66,6 +68,7 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
     const gathered = current(now);
     return {
       upcoming: gathered.upcoming,
+      gone: gathered.gone,
       own: bookings.ofPerson(person, now).flatMap((booked) => own(booked, gathered, now)),
       doors: isKeeper ? gathered.doors : [],
       tzVersion,

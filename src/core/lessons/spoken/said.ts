@@ -3,7 +3,15 @@ import type { Instant } from '../../units.ts';
 import type { Lesson } from '../lesson.ts';
 import { number, readNumber } from './numeral.ts';
 import { plain } from './cut.ts';
-import { hearWish, isTitledAlone, meantLessons, shownLikeness, type Wanted, type Wish } from './wish.ts';
+import {
+  hearWish,
+  isTitledAlone,
+  lessonElsewhen,
+  meantLessons,
+  shownLikeness,
+  type Wanted,
+  type Wish,
+} from './wish.ts';
 
 export interface Said {
   readonly want: Wanted;
@@ -32,7 +40,7 @@ export function hearSaid(sentence: string, { lessons, now, zone }: Ground): Said
   const wish = hearWish(text, now, zone);
   if (wish.want === 'leave' || wish.want === 'own') return null;
   const named = isNamed(wish, lessons);
-  const meant = named ? meantLessons(lessons, wish, shownLikeness) : [];
+  const meant = named && !lessonElsewhen(lessons, wish) ? meantLessons(lessons, wish, shownLikeness) : [];
   const figure = /^\d{1,4}$/.test(text) ? Number(text) : null;
   const more = moreIn(text);
   const said = {

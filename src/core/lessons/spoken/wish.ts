@@ -64,16 +64,37 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
 /** The lessons a sentence can mean, by day and by the words of their titles; all of them when it names neither. */
 export function meantLessons<Kind extends Lesson>(
   lessons: readonly Kind[],
-  { date, rest }: Wish,
+  wish: Wish,
   least = enoughLikeness,
 ): readonly Kind[] {
-  const onDay = date === undefined ? lessons : lessons.filter(({ starts }) => dateOf(starts) === date);
-  const scored = onDay.map((one) => ({ one, score: likeness(one, rest) }));
+  const onDay = lessonsOn(lessons, wish);
+  const titled = titledLessons(onDay, wish, least);
+  return titled.length > 0 ? titled : onDay;
+}
+
+/** All of them when no day is named. */
+export function lessonsOn<Kind extends Lesson>(lessons: readonly Kind[], { date }: Pick<Wish, 'date'>) {
+  return date === undefined ? lessons : lessons.filter(({ starts }) => dateOf(starts) === date);
+}
+
+/** Those a sentence calls by their titles, on whatever day; none when it names no title. */
+export function titledLessons<Kind extends Lesson>(
+  lessons: readonly Kind[],
+  { rest }: Pick<Wish, 'rest'>,
+  least = enoughLikeness,
+): readonly Kind[] {
+  const scored = lessons.map((one) => ({ one, score: likeness(one, rest) }));
   const best = Math.max(0, ...scored.map(({ score }) => score));
-  if (best < least) return onDay;
+  if (best < least) return [];
   const named = scored.filter(({ score }) => score === best).map(({ one }) => one);
   // Of a series the next one is meant, unless a day was named.
   return named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
+}
+
+/** The one whose title was said, with a day on which it is not. */
+export function lessonElsewhen<Kind extends Lesson>(lessons: readonly Kind[], wish: Wish): Kind | undefined {
+  if (wish.date === undefined || titledLessons(lessonsOn(lessons, wish), wish).length > 0) return undefined;
+  return titledLessons(lessons, wish, sureLikeness)[0];
 }
 
 /** Whether a sentence is little more than a title: "the white tea one", where lessons are shown. */
@@ -104,6 +125,8 @@ const cleared = (sentence: string): string => plain(sentence.slice(0, longest)).
 /** A seat in a lesson is not a table in a restaurant. */
 const tableWords = /\btables?\b|[桌]/iu;
 
+/** So much makes it meant though another day was said: judgement. */
+const sureLikeness = 0.6;
 /** Where lessons are shown and nothing else is said, a little less does: judgement. */
 export const shownLikeness = 0.3;
 /** So much of a title's words makes it meant: judgement. */
