@@ -1,4 +1,4 @@
-/** How many seats and how long, as a sentence says it. */
+/** How many seats, how long and at what price, as a sentence says it. */
 import { cut } from './cut.ts';
 import { number, readNumber } from './numeral.ts';
 
@@ -12,8 +12,33 @@ const seats = new RegExp(
   'iu',
 );
 
+/** "Max 6", without saying six of what, but no hour and no time. */
+const most = new RegExp(
+  `(?:\\b(?:max\\.?|maximum|up to|at most)\\s+|限|最多)(?<n>${number})(?![\\d:.]|\\s*(?:[ap]\\.?m\\b|h(?:ou)?rs?\\b|min|[点點时時小分个個]))`,
+  'iu',
+);
+
 export function readSeats(text: string): Amount {
-  return taken(text, seats, (groups) => readNumber(groups['n'] ?? ''));
+  const found = taken(text, seats, numberIn);
+  return found.amount === undefined ? taken(text, most, numberIn) : found;
+}
+
+const numberIn = ({ n = '' }: Groups): number | undefined => readNumber(n);
+
+const sign = '(?:(?:nt|hk|us)?\\$|[€£¥])';
+const currency = '(?:euros?|dollars?|yuan|yen|francs?|eur|usd|gbp|chf|twd|hkd|cny|rmb)\\b';
+const hanCurrency = '(?:[欧歐美日港]元|美金|英[镑鎊]|(?:新?[台臺]|港|人民)[币幣]|[块塊][钱錢]?|元)';
+const aHead = '(?:\\s*(?:each|(?:a|per|for each) (?:person|head|seat))\\b|\\s*(?:每|一)[人位])?';
+const price = new RegExp(
+  `(?:\\b(?:for|at|costs?|price)\\b:?\\s*|费用|費用|学费|學費)?(?<price>(?:每[人位]\\s*)?(?:${sign}\\s?\\d+(?:[.,]\\d+)*|${number}\\s*(?:${sign}|${currency}|${hanCurrency}))${aHead})`,
+  'iu',
+);
+
+/** In the words it was said in; it is paid at the shop. */
+export function readPrice(text: string): { readonly price?: string; readonly rest: string } {
+  const found = cut(text, price);
+  const words = found?.groups['price'];
+  return found && words !== undefined ? { price: words.trim(), rest: found.rest } : { rest: text };
 }
 
 const durations: readonly (readonly [RegExp, (n: number, more: number) => number])[] = [

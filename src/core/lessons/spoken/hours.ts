@@ -31,7 +31,7 @@ const englishRange = new RegExp(
   'iu',
 );
 const englishSingle = new RegExp(
-  `(?<at>\\b(?:at|from)\\s+)?(?<![\\d:.])\\b${english('1')}${englishTail}(?![\\d:])`,
+  `(?<at>\\b(?:at|from)\\s+)?(?<![\\d:.])\\b${english('1')}${englishTail}(?!\\d|:\\d)`,
   'giu',
 );
 const hanRange = new RegExp(`${han('1', partSaid)}${to}${han('2')}`, 'u');

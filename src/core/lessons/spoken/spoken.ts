@@ -6,16 +6,18 @@ import {
   mistake,
   planLesson,
   usual,
+  type Level,
   type LessonDraft,
   type Planned,
   type Today,
   type Wording,
 } from '../lesson.ts';
 import type { Recurrence } from '../recurrence.ts';
-import { readDuration, readSeats } from './amounts.ts';
+import { readDuration, readPrice, readSeats } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
 import { readDay, readTimes, type Day } from './day.ts';
 import { readHours, type Hours } from './hours.ts';
+import { readLevel } from './level.ts';
 
 /** What was understood; what is absent was not said. */
 export interface SpokenLesson {
@@ -23,6 +25,8 @@ export interface SpokenLesson {
   readonly starts?: WallTime;
   readonly minutes?: number;
   readonly seats?: number;
+  readonly price?: string;
+  readonly level?: Level;
   readonly zone?: string;
   readonly repeats?: Recurrence;
 }
@@ -45,12 +49,15 @@ export function hearLesson(sentence: string, now: Instant, zone: string): Heard 
 
 function understood(named: NamedZone, now: Instant, zone: string): Heard {
   const here = wallAt(now, named.zone ?? zone);
-  const day = readDay(named.rest, dateOf(here));
+  const paid = readPrice(named.rest);
+  const day = readDay(paid.rest, dateOf(here));
   const seats = readSeats(day.rest);
   const lasting = readDuration(seats.rest);
   const hours = readHours(lasting.rest, day.part);
   const repeated = day.everyWeeks === undefined ? { rest: hours.rest } : readTimes(hours.rest);
-  const title = titleIn(repeated.rest);
+  const pieces = piecesIn(repeated.rest);
+  const title = titleIn(pieces.filter((piece) => !levelAlone.test(piece)));
+  const level = readLevel(pieces.find((piece) => levelAlone.test(piece)) ?? '');
   const starts = day.date !== undefined && hours.from !== undefined ? startOf(day, hours.from, here) : undefined;
   const minutes = hours.minutes ?? lasting.amount;
   const said = {
@@ -58,6 +65,8 @@ function understood(named: NamedZone, now: Instant, zone: string): Heard {
     ...(starts === undefined ? {} : { starts }),
     ...(minutes === undefined ? {} : { minutes }),
     ...(seats.amount === undefined ? {} : { seats: seats.amount }),
+    ...(level === undefined ? {} : { level }),
+    ...(paid.price === undefined ? {} : { price: paid.price }),
     ...(named.zone === undefined ? {} : { zone: named.zone }),
     ...(day.everyWeeks === undefined ? {} : { repeats: everyWeek(day.everyWeeks, repeated) }),
   };
@@ -79,12 +88,22 @@ export function spokenDraft(
   { said, mistakes }: Heard,
   house: HouseLesson,
 ): { readonly draft: LessonDraft } | { readonly mistakes: readonly Mistake[] } {
-  const { title = '', starts, seats, minutes = usual.minutes, zone = house.zone } = said;
+  const { title = '', starts, seats, price, level = house.level, minutes = usual.minutes, zone = house.zone } = said;
   const missing = [
     ...(title === '' ? [mistake('title-missing', 'title')] : []),
     ...(seats === undefined ? [mistake('seats-missing', 'seats')] : []),
   ];
-  const draft = { ...house, title: inAll(title), starts: starts ?? '', seats: seats ?? 1, minutes, zone };
+  const paid = price === undefined ? {} : { price: inAll(price) };
+  const draft = {
+    ...house,
+    ...paid,
+    level,
+    title: inAll(title),
+    starts: starts ?? '',
+    seats: seats ?? 1,
+    minutes,
+    zone,
+  };
   const stated = draftMistakes(draft).filter((one) => one.field !== 'title' && (one.field !== 'starts' || starts));
   const all = [...mistakes, ...missing, ...stated];
   return all.length > 0 ? { mistakes: all } : { draft };
@@ -133,13 +152,20 @@ const hanOpening =
   /^(?:请|請)?(?:新增|加|开|開|新)?(?:一)?(?:节|節|堂|场|場|个|個)?(?:课程|課程|课|課)?[:：]?\s*(?=.)/u;
 const ending = /\s+(?:on|at|for|in|from|with|and)$|[在有共的]$/iu;
 
+/** A piece of its own: "advanced puer" is a title. */
+const levelAlone =
+  /^(?:for\s+)?(?:beginners?|advanced|intermediate|experts?|everybody|everyone)(?:\s+(?:people|students?|level))?$|^(?:初[學学級级]|進階|进阶|高級|高级|中級|中级|入[門门]|新手)[班者]?$/iu;
+
 /** What nothing else has claimed. */
-function titleIn(rest: string): string {
-  const pieces = rest
+function piecesIn(rest: string): readonly string[] {
+  return rest
     .split(new RegExp(`[,;，；、。|${mark}]|\\.(?=\\s|$)`, 'u'))
     .map((piece) => piece.trim().replace(opening, '').replace(hanOpening, '').replace(ending, '').trim())
     .filter((piece) => /[\p{L}\p{N}]/u.test(piece));
-  return pieces.join(/\p{Script=Han}/u.test(rest) ? '，' : ', ');
+}
+
+function titleIn(pieces: readonly string[]): string {
+  return pieces.join(pieces.some((piece) => /\p{Script=Han}/u.test(piece)) ? '，' : ', ');
 }
 
 /** The shopkeeper said it in one language; it stands in all until they say it in others. */

@@ -111,6 +111,30 @@ describe('a sentence that says everything', () => {
     expect(hear(sentence)).toMatchObject({ said: { starts: '2026-12-05T19:00', seats: 8, repeats }, mistakes: [] });
   });
 
+  it.each([
+    ['8 people, next Friday evening at half past six, oolong, 90 minutes, 25 euro', 'oolong', '25 euro'],
+    ['next Friday 6:30 pm oolong for €25 8 seats', 'oolong', '€25'],
+    ['next Friday 6:30 pm: puer, 8 places, $30 a person', 'puer', '$30 a person'],
+    ['max 8, dark tea, next Friday 6:30 pm, 20 dollars each', 'dark tea', '20 dollars each'],
+    ['下周五晚上六点半，乌龙，八个人，九十分钟，二十五欧元', '乌龙', '二十五欧元'],
+    ['八個人，下週五晚上六點半，烏龍，每位300元', '烏龍', '每位300元'],
+    ['下週五晚上六點半，烏龍，8位，NT$300', '烏龍', 'NT$300'],
+  ])('keeps the price out of the title: %s', (sentence, title, price) => {
+    const { said } = hear(sentence);
+    expect({ ...said, price: said.price }).toMatchObject({ title, price, seats: 8, starts: '2026-12-11T18:30' });
+  });
+
+  it.each([
+    ['Saturday 7 pm, advanced, puer, 8 seats', 'puer', 'advanced'],
+    ['Saturday 7 pm, puer, for beginners, 8 seats', 'puer', 'beginner'],
+    ['周六晚上七点，进阶，普洱，八人', '普洱', 'advanced'],
+    ['週六晚上七點，普洱，八人，入門', '普洱', 'beginner'],
+    ['Saturday 7 pm, advanced puer, 8 seats', 'advanced puer', undefined],
+  ])('keeps for whom it is out of the title: %s', (sentence, title, level) => {
+    const { said } = hear(sentence);
+    expect([said.title, said.level, said.seats]).toEqual([title, level, 8]);
+  });
+
   it('reads a zone, and the day as it is there', () => {
     const late = instantOf('2026-12-02T23:00', zone);
     const heard = hearLesson('tomorrow 7 pm in Asia/Taipei, oolong', late, zone);
