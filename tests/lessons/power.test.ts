@@ -72,11 +72,13 @@ test('every step of a lesson is whole or not at all, wherever the power goes', a
   await withLesson(store, { seats: 1 });
   let [ann, ben] = ['', ''];
   const change = { lesson: 'white-evening', seen: 0 };
+  const [night, morning] = [denverAt('2026-11-20T22:00'), denverAt('2026-11-21T08:00')];
   const steps: readonly (() => Promise<unknown>)[] = [
     async () => (ann = await enrols(store, 'ann')),
     async () => (ben = await enrols(store, 'ben', { to: 'waiting' })),
-    () => does(store, 'ann', () => act(ann, 'leave')),
-    () => does(store, 'ben', () => act(ben, 'accept')),
+    () => does(store, 'ann', () => act(ann, 'leave', night), night),
+    () => tendAll(store, morning),
+    () => does(store, 'ben', () => act(ben, 'accept', morning), morning),
     () => tendAll(store, denverAt('2026-11-28T19:00')),
     () => does(store, 'mei', () => ({ do: 'move-lesson', ...change, starts: '2026-12-12T19:00', minutes: null })),
     () => does(store, 'mei', () => ({ do: 'cancel-lesson', ...change, seen: 1, reason: 'snow' })),

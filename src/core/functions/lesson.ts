@@ -4,8 +4,9 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { wallAt } from '../lessons/calendar.ts';
 import { mistake, statusAt, type Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
-import { bookingActs, changeSeats, enrol, ownActs } from '../lessons/seats.ts';
+import { bookingActs, changeSeats, enrol, offerEnd, ownActs } from '../lessons/seats.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
+import type { Instant } from '../units.ts';
 import { wishOf } from './lesson-heard.ts';
 import { goneIn, ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
@@ -72,9 +73,7 @@ function oneLesson(id: string, around: Around): Outcome {
   const lesson = upcomingIn(around).find((one) => one.id === id) ?? own?.lesson;
   if (!lesson || ['cancelled', 'over'].includes(statusAt(lesson, around.nowMs))) return notThere(id, around);
   const isOpen = lesson.startsAt > around.nowMs;
-  const until = own
-    ? untilValues(lesson, own.standing === 'offered' ? (own.offerUntil ?? 0) : leaveUntil(lesson, own))
-    : { until: null };
+  const until = own ? untilValues(lesson, keptUntil(lesson, own, around.nowMs)) : { until: null };
   return {
     gives: {
       id: lesson.id,
@@ -100,6 +99,11 @@ function notThere(id: string, around: Around): Outcome {
   const why =
     lesson.status === 'cancelled' ? 'cancelled' : statusAt(lesson, around.nowMs) === 'over' ? 'over' : 'begun';
   return { wrong: 'gone-lesson', field: 'lesson', values: { ...lessonValues(lesson), why } };
+}
+
+/** Until when a seat is kept for them, or may be given back. */
+function keptUntil(lesson: Lesson, own: OwnBooking, now: Instant): Instant {
+  return own.standing === 'offered' ? (own.offerUntil ?? offerEnd(lesson, now)) : leaveUntil(lesson, own);
 }
 
 const teaNames = ({ teas }: Lesson): readonly Json[] => teas.map((tea) => phrase('my-told-tea', { tea }));

@@ -30,6 +30,15 @@ export function afterQuiet(at: Instant, zone: string): Instant {
   return instantOf(`${morning}T${quietUntil}`, zone);
 }
 
+/**
+ * When someone is told of what came about by itself before this start: at once by day, in the morning at night; at once
+ * at night as well when the start comes before the morning.
+ */
+export function tellableAt(startsAt: Instant, now: Instant, zone: string): Instant {
+  const morning = afterQuiet(now, zone);
+  return morning < startsAt ? morning : now;
+}
+
 /** When quiet begins on the day of this instant. */
 export function nightfallOf(at: Instant, zone: string): Instant {
   return instantOf(`${dateOf(wallAt(at, zone))}T${quietFrom}`, zone);

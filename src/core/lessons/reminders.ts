@@ -1,13 +1,16 @@
-/** Which reminders a booking has and when each is due. Sends nothing and words nothing. */
+/** What a booking is told of by itself, and when each is due. Sends nothing and words nothing. */
 import type { Instant } from '../units.ts';
 import { addDays, dateOf, instantOf, timeOf } from './calendar.ts';
 import type { Lesson } from './lesson.ts';
-import { afterQuiet, beforeQuiet, isQuiet, nightfallOf } from './quiet.ts';
-import type { Booking } from './roster.ts';
+import { afterQuiet, beforeQuiet, isQuiet, nightfallOf, tellableAt } from './quiet.ts';
+import type { Booking, Standing } from './roster.ts';
 
 /** In the order they fall due; the last comes after the lesson. */
 export const purposes = ['week-before', 'evening-before', 'two-hours-before', 'thanks'] as const;
-export type Purpose = (typeof purposes)[number];
+/** What the waiting list brings: a freed seat is offered, the time to take it is up. */
+export const listPurposes = ['offer', 'lapsed'] as const;
+export type ListPurpose = (typeof listPurposes)[number];
+export type Purpose = (typeof purposes)[number] | ListPurpose;
 
 /** `too-late`: the lesson came first. `overtaken`: a later reminder of the same lesson was due as well. */
 export type ReminderState = 'planned' | 'sent' | 'too-late' | 'overtaken' | 'withdrawn';
@@ -30,7 +33,7 @@ const thanksAfterMs = 15 * 60_000;
 const thanksForMs = 3 * 86_400_000;
 
 /** When a purpose falls due: before the lesson and by day, except thanks, which come after it and by day. */
-export function dueAt(lesson: Lesson, purpose: Purpose): Instant {
+export function dueAt(lesson: Lesson, purpose: (typeof purposes)[number]): Instant {
   const { starts, startsAt, endsAt, zone } = lesson;
   const daysBefore = (days: number, time: string): Instant =>
     instantOf(`${addDays(dateOf(starts), -days)}T${time}`, zone);
@@ -43,7 +46,8 @@ export function dueAt(lesson: Lesson, purpose: Purpose): Instant {
 /**
  * The rows to write so that the kept ones fit the lesson and the booking as they are now: new ones, planned anew,
  * withdrawn. Those not named stay as they are, so that asking twice writes nothing the second time. What is due
- * already is not planned for who enrols late.
+ * already is not planned for who enrols late. What the waiting list brings is planned when it comes about; here it is
+ * only kept true.
  */
 export function replanReminders(
   kept: readonly Reminder[],
@@ -51,10 +55,11 @@ export function replanReminders(
   booking: Booking,
   now: Instant,
 ): readonly Reminder[] {
-  const expected = booking.standing === 'seated' && lesson.status !== 'cancelled';
-  return purposes.flatMap((purpose) => {
+  const list = kept.filter(({ purpose, state }) => isOfList(purpose) && state === 'planned');
+  const reminders = purposes.flatMap((purpose) => {
     const old = kept.find((one) => one.purpose === purpose);
-    if (!expected) return old?.state === 'planned' ? [{ ...old, state: 'withdrawn' as const }] : [];
+    if (!isOwed(purpose, lesson, booking))
+      return old?.state === 'planned' ? [{ ...old, state: 'withdrawn' as const }] : [];
     const wanted = {
       booking: booking.id,
       lesson: lesson.id,
@@ -64,6 +69,29 @@ export function replanReminders(
     };
     return replan(old, { ...wanted, state: 'planned' }, now);
   });
+  return [...reminders, ...list.flatMap((one) => replanOfList(one, lesson, booking, now))];
+}
+
+function replanOfList(old: Reminder, lesson: Lesson, booking: Booking, now: Instant): readonly Reminder[] {
+  if (!isOwed(old.purpose, lesson, booking)) return [{ ...old, state: 'withdrawn' }];
+  // The lesson may come before the morning now.
+  const at = tellableAt(lesson.startsAt, now, lesson.zone);
+  return old.dueAt > at ? [{ ...old, dueAt: at }] : [];
+}
+
+export const isOfList = (purpose: Purpose): purpose is ListPurpose =>
+  (listPurposes as readonly Purpose[]).includes(purpose);
+
+/** Whether this is still for them to hear. */
+export function isOwed(purpose: Purpose, lesson: Lesson, { standing }: Booking): boolean {
+  const concerned: Standing = purpose === 'offer' ? 'offered' : purpose === 'lapsed' ? 'left' : 'seated';
+  return standing === concerned && lesson.status !== 'cancelled';
+}
+
+/** What has just come about on the waiting list. */
+export function ofList(purpose: ListPurpose, lesson: Lesson, booking: Booking, now: Instant): Reminder {
+  const due = tellableAt(lesson.startsAt, now, lesson.zone);
+  return { booking: booking.id, lesson: lesson.id, purpose, moves: lesson.moves, dueAt: due, state: 'planned' };
 }
 
 function replan(old: Reminder | undefined, wanted: Reminder, now: Instant): readonly Reminder[] {
@@ -95,7 +123,7 @@ export function dueReminders(kept: readonly Reminder[], lesson: Lesson, booking:
     ...useful.slice(0, -1).map((one) => ({ ...one, state: 'overtaken' as const })),
   ];
   if (last === undefined) return { send: null, settle };
-  if (lesson.status === 'cancelled' || booking.standing !== 'seated' || stayedAway(last, booking)) {
+  if (!isOwed(last.purpose, lesson, booking) || stayedAway(last, booking)) {
     return { send: null, settle: [...settle, { ...last, state: 'withdrawn' }] };
   }
   const held = isQuiet(now, lesson.zone) && waitsForMorning(lesson, last.purpose, now);
@@ -117,13 +145,13 @@ function waitsForMorning(lesson: Lesson, purpose: Purpose, night: Instant): bool
   return purpose === 'thanks' || afterQuiet(night, lesson.zone) < uselessFrom(lesson, purpose);
 }
 
-/** A reminder is of no use once the lesson has begun. */
+/** Nothing but thanks is of use once the lesson has begun. */
 function uselessFrom(lesson: Lesson, purpose: Purpose): Instant {
   return purpose === 'thanks' ? lesson.endsAt + thanksForMs : lesson.startsAt;
 }
 
 function rank(reminder: Reminder): number {
-  return purposes.indexOf(reminder.purpose);
+  return (purposes as readonly Purpose[]).indexOf(reminder.purpose);
 }
 
 function stayedAway(reminder: Reminder, booking: Booking): boolean {

@@ -11,6 +11,7 @@ export interface Booking {
   readonly seats: number;
   readonly standing: Standing;
   readonly enrolledAt: Instant;
+  /** Of an offer; null until they are told of it, for only then does its time begin. */
   readonly offerUntil: Instant | null;
   /** Their answer to a reminder. */
   readonly answer: 'coming' | 'absent' | null;
@@ -76,15 +77,25 @@ export function listed(roster: Roster): ListedLesson {
   return { ...roster.lesson, free: seatsFree(roster), waiting: waitingList(roster).length };
 }
 
-/** Those a move, a cancellation or a message to all concerns. */
-export function toBeTold({ bookings }: Roster): readonly Booking[] {
+export function onList({ bookings }: Roster): readonly Booking[] {
   return bookings.filter((one) => one.standing !== 'left');
+}
+
+/** Those a move or another change concerns: who is still to hear of their offer hears then how the lesson stands. */
+export function toBeTold(roster: Roster): readonly Booking[] {
+  return onList(roster).filter((one) => !isUnheard(one));
+}
+
+/** A seat is kept for them, and they were not told yet. */
+export function isUnheard({ standing, offerUntil }: Booking): boolean {
+  return standing === 'offered' && offerUntil === null;
 }
 
 /** When the next offer ends, to be woken then; null when none is open. */
 export function nextOfferEnd({ lesson, bookings }: Roster): Instant | null {
   if (lesson.status === 'cancelled') return null;
-  const ends = bookings.filter((one) => one.standing === 'offered').map((one) => one.offerUntil ?? 0);
+  const offered = bookings.filter((one) => one.standing === 'offered');
+  const ends = offered.map((one) => one.offerUntil ?? lesson.startsAt);
   return ends.length === 0 ? null : Math.min(...ends);
 }
 

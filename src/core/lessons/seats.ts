@@ -7,7 +7,7 @@
 import type { Instant, Mistake } from '../units.ts';
 import { wallAt } from './calendar.ts';
 import { mistake, mostSeats, type Lesson, type Refused } from './lesson.ts';
-import { afterWakingMinutes } from './quiet.ts';
+import { afterWakingMinutes, tellableAt } from './quiet.ts';
 import {
   bookingOf,
   closedMistakes,
@@ -108,10 +108,14 @@ export function giveBack(roster: Roster, id: string, now: Instant): Turn {
   return act[standing](roster, id, now);
 }
 
-/** Ends the offers whose time is up and offers their seats on. Who let one lapse leaves the list, and may enrol again. */
+/**
+ * Ends the offers whose time is up and offers their seats on. Who let one lapse leaves the list, and may enrol again. An
+ * offer nobody could be told of ends with the beginning of the lesson.
+ */
 export function lapseOffers(roster: Roster, now: Instant): Turned {
   if (roster.lesson.status === 'cancelled') return { roster, changes: [] };
-  const lapsed = roster.bookings.filter((one) => one.standing === 'offered' && (one.offerUntil ?? 0) <= now);
+  const isUp = ({ offerUntil }: Booking): boolean => (offerUntil ?? roster.lesson.startsAt) <= now;
+  const lapsed = roster.bookings.filter((one) => one.standing === 'offered' && isUp(one));
   const left = lapsed.map((one) => departed(one));
   const changes = left.map((one) => changeOf(one, 'lapsed'));
   return offerOn(left.reduce(put, roster), changes, now);
@@ -198,11 +202,21 @@ function offerOn(roster: Roster, changes: readonly Change[], now: Instant): Turn
   if (closedMistakes(roster.lesson, now).length > 0) return { roster, changes };
   const fits = waitingList(roster).find((one) => one.seats <= seatsFree(roster));
   if (fits === undefined) return { roster, changes };
-  const offered: Booking = { ...fits, standing: 'offered', offerUntil: offerEnd(roster.lesson, now) };
+  const unheard: Booking = { ...fits, standing: 'offered', offerUntil: null };
+  // Whoever has just changed something themselves is awake.
+  const isAwake = changes.some(({ booking }) => booking === fits.id);
+  const isTold = isAwake || tellableAt(roster.lesson.startsAt, now, roster.lesson.zone) <= now;
+  const offered = isTold ? beginOffer(roster.lesson, unheard, now) : unheard;
   return offerOn(put(roster, offered), [...changes, changeOf(offered, 'freed')], now);
 }
 
-function offerEnd({ offerMinutes, zone, startsAt }: Lesson, now: Instant): Instant {
+/** They are told now: their time to take it begins. */
+export function beginOffer(lesson: Lesson, booking: Booking, now: Instant): Booking {
+  return { ...booking, offerUntil: offerEnd(lesson, now) };
+}
+
+/** When an offer ends that is told now. */
+export function offerEnd({ offerMinutes, zone, startsAt }: Lesson, now: Instant): Instant {
   return Math.min(afterWakingMinutes(now, offerMinutes, zone), startsAt);
 }
 

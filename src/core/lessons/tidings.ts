@@ -2,7 +2,7 @@
 import type { Instant, Json } from '../units.ts';
 import { wallAt } from './calendar.ts';
 import type { Lesson, Wording } from './lesson.ts';
-import type { Purpose } from './reminders.ts';
+import type { ListPurpose, Purpose } from './reminders.ts';
 import type { Booking } from './roster.ts';
 
 type Values = { readonly [name: string]: Json };
@@ -125,7 +125,7 @@ export function writtenTidings(lesson: Lesson, text: string): Tidings {
   return { ...told('written', { ...lessonValues(lesson), text }), choices: [] };
 }
 
-export function reminderTidings(lesson: Lesson, booking: Booking, purpose: Purpose): Tidings {
+export function reminderTidings(lesson: Lesson, booking: Booking, purpose: Exclude<Purpose, ListPurpose>): Tidings {
   if (purpose === 'thanks') {
     const choices = lesson.teas.map((tea) => choice('brew', { tea }, { tea }));
     return { ...told(choices.length > 0 ? 'thanks' : 'thanks-only', lessonValues(lesson)), choices };

@@ -11,7 +11,8 @@ import { enrolledTidings } from '../../core/lessons/tidings.ts';
 import type { Instant, Language, Mistake } from '../../core/units.ts';
 import type { WrongRow } from '../lesson-contract.ts';
 import type { makeGuests } from './guests.ts';
-import { keepTurn, nowhere, rosterOf, tell, type RosterRows } from './rosters.ts';
+import { keepTurn, rosterOf } from './rosters.ts';
+import { nowhere, tell, type RosterRows } from './telling.ts';
 
 export interface GuestRows {
   readonly guests: ReturnType<typeof makeGuests>;

@@ -78,7 +78,7 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
   // In a cancelled lesson nothing is offered on.
   const offersEnded = db.prepare<[number, number], { lesson: string }>(
     `SELECT DISTINCT b.lesson FROM booking b JOIN lesson l ON l.id = b.lesson
-     WHERE b.standing = 'offered' AND b.offer_until <= ? AND l.status <> 'cancelled' LIMIT ?`,
+     WHERE b.standing = 'offered' AND coalesce(b.offer_until, l.starts_at) <= ? AND l.status <> 'cancelled' LIMIT ?`,
   );
   const nextOfferEnd = db
     .prepare<[number], number | null>(

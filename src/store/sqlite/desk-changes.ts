@@ -4,7 +4,8 @@ import { enrolledTidings, givenBackTidings } from '../../core/lessons/tidings.ts
 import type { Commit } from '../contract.ts';
 import type { DeskChange } from '../desk-contract.ts';
 import type { makeGuests } from './guests.ts';
-import { keepTurn, nowhere, rosterOf, tell, type RosterRows } from './rosters.ts';
+import { keepTurn, rosterOf } from './rosters.ts';
+import { nowhere, tell, type RosterRows } from './telling.ts';
 import type { Shopkeepers } from './shopkeepers.ts';
 import type { Tallies } from './tallies.ts';
 import type { Tasks } from './tasks.ts';

@@ -8,8 +8,9 @@ import type { Commit, PersonId } from '../contract.ts';
 import type { LessonChange } from '../lesson-contract.ts';
 import { cancel, move, retell, write } from './lesson-keeping.ts';
 import { horizonOf } from './lesson-planning.ts';
-import { keepRoster, keepTurn, rosterOf, type RosterRows } from './rosters.ts';
+import { keepRoster, keepTurn, rosterOf } from './rosters.ts';
 import type { Shopkeepers } from './shopkeepers.ts';
+import type { RosterRows } from './telling.ts';
 
 export interface LessonChangeRows extends RosterRows {
   readonly shopkeepers: Shopkeepers;

@@ -11,7 +11,7 @@ import {
   type Retold,
   type Today,
 } from '../../core/lessons/lesson.ts';
-import { closedMistakes, toBeTold, type Booking, type Roster } from '../../core/lessons/roster.ts';
+import { closedMistakes, onList, toBeTold, type Booking, type Roster } from '../../core/lessons/roster.ts';
 import { resizeLesson } from '../../core/lessons/seats.ts';
 import {
   cancelledTidings,
@@ -22,7 +22,9 @@ import {
 } from '../../core/lessons/tidings.ts';
 import type { Instant, Mistake } from '../../core/units.ts';
 import type { WrongRow } from '../lesson-contract.ts';
-import { keepRoster, rosterOf, tell, type RosterRows } from './rosters.ts';
+import { dropLapse } from './reminding.ts';
+import { keepRoster, rosterOf } from './rosters.ts';
+import { tell, type RosterRows } from './telling.ts';
 
 /** What hindered it; nothing when it is done. */
 type Hindered = readonly Mistake[];
@@ -32,7 +34,8 @@ export function move(rows: RosterRows, before: Roster, how: Move, today: Today):
   const planned = moveLesson(before.lesson, how, today);
   if ('mistakes' in planned) return planned.mistakes;
   keepLesson(rows, before, planned.lesson, today.now);
-  tellAll(rows, toBeTold(before), today.now, (booking) => movedTidings(planned.lesson, before.lesson, booking));
+  const concerned = toBeTold(rosterOf(rows, planned.lesson.id) ?? before);
+  tellAll(rows, concerned, today.now, (booking) => movedTidings(planned.lesson, before.lesson, booking));
   return done;
 }
 
@@ -44,8 +47,10 @@ export function cancel(
 ): Hindered {
   const planned = cancelLesson(before.lesson, how, now);
   if ('mistakes' in planned) return planned.mistakes;
+  // Who has not heard yet that their time was up hears this instead.
+  const thinkSo = before.bookings.filter((one) => one.standing === 'left' && dropLapse(rows, one, now));
   keepLesson(rows, before, planned.lesson, now);
-  tellAll(rows, toBeTold(before), now, (booking) => cancelledTidings(planned.lesson, booking));
+  tellAll(rows, [...onList(before), ...thinkSo], now, (booking) => cancelledTidings(planned.lesson, booking));
   return done;
 }
 
@@ -65,7 +70,7 @@ export function retell(rows: RosterRows, before: Roster, { retold, seats, seen }
   if ('mistakes' in turn) return turn.mistakes;
   keepRoster(rows, turn, { before, now });
   if (concerns(before.lesson, lesson)) {
-    tellAll(rows, toBeTold(before), now, (booking) => changedTidings(lesson, booking));
+    tellAll(rows, toBeTold(rosterOf(rows, lesson.id) ?? before), now, (booking) => changedTidings(lesson, booking));
   }
   return done;
 }

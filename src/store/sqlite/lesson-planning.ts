@@ -1,14 +1,14 @@
 /** What is done of lessons without anyone's word: offers end, reminders fall due, series go on, time-zone rules change. */
 import { addDays, dateOf, wallAt, type WallDate } from '../../core/lessons/calendar.ts';
 import { planLesson, recomputeLesson, type Today } from '../../core/lessons/lesson.ts';
-import { dueAt, dueReminders, sendableUntil } from '../../core/lessons/reminders.ts';
 import { lapseOffers } from '../../core/lessons/seats.ts';
 import { lessonsOfSeries } from '../../core/lessons/series.ts';
-import { recomputedTidings, reminderTidings } from '../../core/lessons/tidings.ts';
+import { recomputedTidings } from '../../core/lessons/tidings.ts';
 import type { Instant } from '../../core/units.ts';
 import type { LessonPlan } from '../lesson-contract.ts';
-import { reminderName } from './reminder-rows.ts';
-import { keepRoster, rosterOf, tell, type RosterRows } from './rosters.ts';
+import { remind, takeBack } from './reminding.ts';
+import { keepRoster, rosterOf } from './rosters.ts';
+import { tell, type RosterRows } from './telling.ts';
 
 /** Judgement: as far ahead as people plan an evening. */
 const horizonDays = 70;
@@ -23,7 +23,7 @@ export function isAnythingDue({ bookings, reminders, claims }: RosterRows, now: 
 
 /** Returns how many offers and reminders were looked at: as many as the limit when there may be more. */
 export function tendLessons(rows: RosterRows, now: Instant, limit: number): number {
-  for (const name of rows.claims.expire(now)) rows.reminders.takeBack(name);
+  for (const name of rows.claims.expire(now)) takeBack(rows, name);
   const ended = rows.bookings.offersEnded(now, limit);
   for (const lesson of ended) endOffers(rows, lesson, now);
   const due = rows.reminders.due(now, limit - ended.length);
@@ -34,28 +34,6 @@ export function tendLessons(rows: RosterRows, now: Instant, limit: number): numb
 function endOffers(rows: RosterRows, lesson: string, now: Instant): void {
   const before = rosterOf(rows, lesson);
   if (before) keepRoster(rows, lapseOffers(before, now), { before, now });
-}
-
-function remind(rows: RosterRows, id: string, now: Instant): void {
-  const { bookings, lessons, reminders, outbox } = rows;
-  const booked = bookings.of(id);
-  const lesson = booked && lessons.of(booked.lesson);
-  if (!lesson) throw new Error('a reminder is kept only as long as its booking');
-  const { booking, person } = booked;
-  const kept = reminders.of(id);
-  const { send, settle } = dueReminders(kept, lesson, booking, now);
-  for (const reminder of settle) reminders.put(reminder, person);
-  if (!send) return;
-  // An earlier one that could not be sent yet would only repeat this one.
-  for (const earlier of kept.filter(({ state }) => state === 'sent')) {
-    if (!outbox.overtake(person, reminderName(id, earlier.purpose), now)) continue;
-    reminders.put({ ...earlier, state: 'overtaken' }, person);
-  }
-  reminders.put({ ...send, state: 'sent' }, person);
-  const { purpose } = send;
-  const reminder = { name: reminderName(id, purpose), until: sendableUntil(lesson, purpose, now) };
-  tell(rows, booking, { tidings: reminderTidings(lesson, booking, purpose), now, reminder });
-  reminders.goOn(reminder.name, person, dueAt(lesson, purpose));
 }
 
 /** What of the plan lies in the past, or is known, is passed over. */

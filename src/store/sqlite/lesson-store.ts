@@ -4,7 +4,7 @@ import type { Write } from './commits.ts';
 import { putBookings, type GuestRows } from './booking-keeping.ts';
 import { putAll } from './lesson-keeping.ts';
 import { isAnythingDue, planAll, tendLessons } from './lesson-planning.ts';
-import type { RosterRows } from './rosters.ts';
+import type { RosterRows } from './telling.ts';
 
 export function makeLessons(rows: RosterRows & GuestRows, write: Write, tzVersion: string): Lessons {
   return {

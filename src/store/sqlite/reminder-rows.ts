@@ -10,14 +10,19 @@ export interface ReminderRows {
   /** The booking of each reminder that is due, the longest due first; one may be there more than once. */
   due(now: Instant, limit: number): readonly string[];
   nextDue(after: Instant): Instant | null;
-  /** One that was handed over could not be sent in time: whether it is still of use is to be looked at anew. */
-  takeBack(name: string): void;
+  /** One that was handed over is planned again. */
+  takeBack(booking: string, purpose: string): void;
   /** Handed over anew it goes on where its tries ended: since when they failed, and whether one may have arrived. */
   goOn(name: string, person: PersonId, since: Instant): void;
 }
 
 /** What a reminder is called among the messages owed. */
 export const reminderName = (booking: string, purpose: Purpose): string => `reminder/${booking}/${purpose}`;
+
+export function reminderParts(name: string): { readonly booking: string; readonly purpose: string } {
+  const [, booking = '', purpose = ''] = /^reminder\/(.*)\/([a-z-]+)$/.exec(name) ?? [];
+  return { booking, purpose };
+}
 
 export function makeReminderRows(db: Database): ReminderRows {
   const of = db.prepare<[string], Reminder>(
@@ -49,10 +54,7 @@ export function makeReminderRows(db: Database): ReminderRows {
     put: (reminder, person) => void put.run({ ...reminder, person }),
     due: (now, limit) => due.all(now, limit).map(({ booking }) => booking),
     nextDue: (after) => nextDue.get(after) ?? null,
-    takeBack(name) {
-      const [, booking = '', purpose = ''] = /^reminder\/(.*)\/([a-z-]+)$/.exec(name) ?? [];
-      takeBack.run(booking, purpose);
-    },
+    takeBack: (booking, purpose) => void takeBack.run(booking, purpose),
     goOn: (name, person, since) => void goOn.run({ name, person, since }),
   };
 }

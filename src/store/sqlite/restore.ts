@@ -141,7 +141,10 @@ function closeOld(db: Database.Database, now: Instant): Omit<Settled, 'forgotten
   const unsent = db.prepare(`UPDATE outbox SET status = 'gave-up', why = 'restored', settled_at = @now WHERE ${old}`);
   const unanswered = db.prepare(`UPDATE inbox SET status = 'failed' WHERE status = 'waiting'`);
   db.prepare('DELETE FROM wake WHERE at <= ?').run(now);
-  db.prepare(`UPDATE reminder SET state = 'withdrawn' WHERE state = 'planned' AND due_at <= ?`).run(now);
+  // Until an offer is told its seat is kept for nobody else.
+  db.prepare(
+    `UPDATE reminder SET state = 'withdrawn' WHERE state = 'planned' AND due_at <= ? AND purpose <> 'offer'`,
+  ).run(now);
   return { unsent: unsent.run({ now }).changes, unanswered: unanswered.run().changes };
 }
 

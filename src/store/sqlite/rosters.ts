@@ -1,24 +1,9 @@
 /** Writes what came of a lesson's list: the rows that changed, the reminders that follow, and what others are told. */
-import { purposes, replanReminders, type Purpose } from '../../core/lessons/reminders.ts';
-import type { Booking, Roster, Turn, Turned } from '../../core/lessons/roster.ts';
-import { lapsedTidings, offerTidings, type Tidings } from '../../core/lessons/tidings.ts';
+import type { Booking, Change, Roster, Turn, Turned } from '../../core/lessons/roster.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Address } from '../contract.ts';
-import type { BookingRows } from './booking-rows.ts';
-import type { Claims } from './claims.ts';
-import type { LessonRows } from './lesson-rows.ts';
-import { notReached, type Outbox } from './outbox.ts';
-import { reminderName, type ReminderRows } from './reminder-rows.ts';
-import type { Tasks } from './tasks.ts';
-
-export interface RosterRows {
-  readonly lessons: LessonRows;
-  readonly bookings: BookingRows;
-  readonly reminders: ReminderRows;
-  readonly outbox: Outbox;
-  readonly claims: Claims;
-  readonly tasks: Tasks;
-}
+import { dropLapse, oweOfList, remindAnew, tellListAnew } from './reminding.ts';
+import type { RosterRows } from './telling.ts';
 
 export function rosterOf({ lessons, bookings }: RosterRows, id: string): Roster | undefined {
   const lesson = lessons.of(id);
@@ -47,61 +32,24 @@ export function keepRoster(rows: RosterRows, { roster, changes }: Turned, { befo
   for (const booking of changed) {
     if (!old.has(booking.id)) rows.bookings.add(roster.lesson.id, booking, requireAddress(address));
     else if (booking !== old.get(booking.id)) rows.bookings.put(booking);
-    remindAnew(rows, roster, booking, now);
+    remindAnew(rows, { lesson: roster.lesson, booking, now });
+    if (isNewLesson) tellListAnew(rows, booking, now);
   }
-  for (const { booking: id, why } of changes) {
-    const booking = roster.bookings.find((one) => one.id === id);
-    if (booking && why === 'freed') tell(rows, booking, { tidings: offerTidings(roster.lesson, booking), now });
-    if (booking && why === 'lapsed') tell(rows, booking, { tidings: lapsedTidings(roster.lesson), now });
-  }
+  for (const change of changes) tellOf(rows, roster, change, now);
 }
 
-/** Plans the reminders of one booking anew, and takes back what was handed over and is not true any more. */
-function remindAnew(all: RosterRows, { lesson }: Roster, booking: Booking, now: Instant): void {
-  const { bookings, reminders, outbox } = all;
-  if (bookings.of(booking.id)?.address.chat === nowhere) return;
-  const rows = replanReminders(reminders.of(booking.id), lesson, booking, now);
-  const person = Number(booking.person);
-  const stale = booking.standing !== 'seated' || lesson.status === 'cancelled' ? purposes : rows.map(purposeOf);
-  for (const purpose of stale) outbox.withdraw(person, reminderName(booking.id, purpose));
-  for (const row of rows) reminders.put(row, person);
+/** What one change is to others, or ends. */
+function tellOf(rows: RosterRows, { lesson, bookings }: Roster, { booking: id, why }: Change, now: Instant): void {
+  const booking = bookings.find((one) => one.id === id);
+  if (!booking) return;
+  if (why === 'freed' && booking.standing === 'offered') oweOfList(rows, 'offer', { lesson, booking, now });
+  if (why === 'lapsed') oweOfList(rows, 'lapsed', { lesson, booking, now });
+  // Back on the list, they need not hear that they left it.
+  if (why === 'enrolled') for (const earlier of othersOf(bookings, booking)) dropLapse(rows, earlier, now);
 }
 
-const purposeOf = ({ purpose }: { readonly purpose: Purpose }): Purpose => purpose;
-
-export interface Told {
-  readonly tidings: Tidings;
-  readonly now: Instant;
-  /** A reminder has a name, to be taken back by, and an end. */
-  readonly reminder?: { readonly name: string; readonly until: Instant };
-}
-
-/** The chat of who left no address: the shop tells them itself, and gets a task for it. */
-export const nowhere = '';
-
-/** Where the booking was made, unless its person is forgotten. */
-export function tell({ bookings, outbox, tasks }: RosterRows, { id }: Booking, { tidings, now, reminder }: Told): void {
-  const booked = bookings.of(id);
-  if (!booked) return;
-  const { person, address } = booked;
-  const about = { ...tidings.subject };
-  if (address.chat === nowhere) {
-    tasks.add({ person, task: 'undelivered', facts: { why: 'no address', about }, now });
-    return;
-  }
-  // It waits for them to come back; the lesson may not.
-  if (!reminder && bookings.reachOfLesson(booked.lesson)(id) === 'none')
-    tasks.add({ person, task: 'undelivered', facts: { why: notReached, about }, now });
-  outbox.add({
-    person,
-    address,
-    saying: reminder ? { ...tidings, later: { name: reminder.name, atMs: now } } : tidings,
-    due: now,
-    priority: reminder ? 'reminder' : 'reply',
-    lasting: !reminder,
-    until: reminder?.until ?? null,
-  });
-}
+const othersOf = (bookings: readonly Booking[], { id, person }: Booking): readonly Booking[] =>
+  bookings.filter((one) => one.person === person && one.id !== id);
 
 function requireAddress(address: Address | undefined): Address {
   if (!address) throw new Error('a booking is only ever made with where its person is told of it');

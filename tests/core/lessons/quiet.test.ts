@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { afterQuiet, afterWakingMinutes, beforeQuiet } from '../../../src/core/lessons/quiet.ts';
+import { afterQuiet, afterWakingMinutes, beforeQuiet, tellableAt } from '../../../src/core/lessons/quiet.ts';
 import { denver, denverAt } from './lesson-drafts.ts';
 
 describe('quiet hours', () => {
@@ -15,6 +15,16 @@ describe('quiet hours', () => {
   ])('%s goes back to %s, on to %s', (wall, before, after) => {
     expect(beforeQuiet(denverAt(wall), denver)).toBe(denverAt(before));
     expect(afterQuiet(denverAt(wall), denver)).toBe(denverAt(after));
+  });
+
+  it.each([
+    ['2026-12-05T20:59', '2026-12-06T19:00', '2026-12-05T20:59'],
+    ['2026-12-05T21:00', '2026-12-06T19:00', '2026-12-06T08:00'],
+    ['2026-12-06T03:00', '2026-12-06T08:01', '2026-12-06T08:00'],
+    ['2026-12-06T03:00', '2026-12-06T08:00', '2026-12-06T03:00'],
+    ['2026-12-06T03:00', '2026-12-06T07:00', '2026-12-06T03:00'],
+  ])('what comes about at %s before a start at %s is told at %s', (now, start, told) => {
+    expect(tellableAt(denverAt(start), denverAt(now), denver)).toBe(denverAt(told));
   });
 
   it.each([

@@ -2,8 +2,9 @@
 import { isDeepStrictEqual } from 'node:util';
 import * as fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { isQuiet } from '../../../src/core/lessons/quiet.ts';
+import { isQuiet, tellableAt } from '../../../src/core/lessons/quiet.ts';
 import {
+  isUnheard,
   seatsFree,
   seatsTaken,
   waitingList,
@@ -15,6 +16,7 @@ import {
 import {
   acceptOffer,
   answerReminder,
+  beginOffer,
   changeSeats,
   declineOffer,
   enrol,
@@ -53,6 +55,12 @@ const steps = fc.array(
   { maxLength: 80, size: 'max' },
 );
 
+/** Whoever was offered a seat at night is told in the morning. */
+function heard({ lesson, bookings }: Roster, now: number): Roster {
+  if (isQuiet(now, denver)) return { lesson, bookings };
+  return { lesson, bookings: bookings.map((one) => (isUnheard(one) ? beginOffer(lesson, one, now) : one)) };
+}
+
 /** What is wrong with one step, in words; nothing when all is well. */
 function faults(before: Roster, { roster, changes }: Turned, now: number): string[] {
   const found: string[] = [];
@@ -74,18 +82,23 @@ function faults(before: Roster, { roster, changes }: Turned, now: number): strin
     const told = changes.filter((one) => one.booking === booking.id).at(-1)?.to;
     demand(was === booking.standing || told === booking.standing, `${booking.id} changed untold`);
     demand(was !== 'left' || booking.standing === 'left', `${booking.id} came back`);
-    demand((booking.offerUntil !== null) === (booking.standing === 'offered'), `${booking.id} has a stray offer`);
+    const isOpen = booking.standing === 'offered' && !isUnheard(booking);
+    demand((booking.offerUntil !== null) === isOpen, `${booking.id} has a stray offer`);
   }
   if (now >= roster.lesson.startsAt) return found;
   demand(!waitingList(roster).some((one) => one.seats <= seatsFree(roster)), 'somebody waits who would fit');
 
   for (const { booking: id } of changes.filter((one) => one.why === 'freed')) {
     const offered = roster.bookings.find((one) => one.id === id);
-    if (offered?.standing !== 'offered' || offered.offerUntil === null) continue;
+    if (offered?.standing !== 'offered') continue;
     // Who has only now asked for fewer seats was too large a party when the offer was made.
     const wanted = (one: Booking) => Math.max(one.seats, earlier.get(one.id)?.seats ?? 0);
     const passed = roster.bookings.slice(0, ids.indexOf(id)).filter((one) => one.standing === 'waiting');
     demand(!passed.some((one) => wanted(one) <= offered.seats), `${id} was preferred`);
+    const isAwake = changes.some(({ booking, why }) => booking === id && why === 'reseated');
+    const waits = tellableAt(roster.lesson.startsAt, now, denver) > now && !isAwake;
+    demand(waits === isUnheard(offered), `${id} is told ${waits ? 'at night' : 'too late'}`);
+    if (offered.offerUntil === null) continue;
     demand(offered.offerUntil > now && offered.offerUntil <= roster.lesson.startsAt, `${id} has no time`);
     demand(!isQuiet(offered.offerUntil - 1, denver), `${id} has until the night`);
   }
@@ -101,6 +114,7 @@ it('never more seats than there are, the order of waiting kept, every change tol
       let now = denverAt(start);
       taken.forEach(({ act, n, seats, wait }, step) => {
         now += wait * 60_000;
+        roster = heard(roster, now);
         const turn: Turn = acts[act](roster, { n, seats, id: `b${step}` }, now);
         if ('mistakes' in turn) return;
         expect(faults(roster, turn, now)).toEqual([]);

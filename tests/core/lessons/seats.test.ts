@@ -11,6 +11,7 @@ import {
 import {
   acceptOffer,
   answerReminder,
+  beginOffer,
   changeSeats,
   declineOffer,
   enrol,
@@ -113,6 +114,38 @@ describe('a freed seat', () => {
     expect(nextOfferEnd(done(leave(full, 'a', evening)).roster)).toBe(denverAt('2026-12-04T09:30'));
     const last = denverAt('2026-12-05T18:30');
     expect(nextOfferEnd(done(answerReminder(full, 'a', 'absent', last)).roster)).toBe(denverAt('2026-12-05T19:00'));
+  });
+
+  describe('at night', () => {
+    const night = denverAt('2026-12-03T22:00');
+    const [, , , unheard] = done(leave(full, 'a', night)).roster.bookings;
+
+    it('has no end until its person is told of it', () => {
+      expect(unheard).toMatchObject({ id: 'd', standing: 'offered', offerUntil: null });
+      const { roster } = done(leave(full, 'a', night));
+      expect(lapseOffers(roster, denverAt('2026-12-04T12:00')).changes).toEqual([]);
+      expect(changed(acceptOffer(roster, 'd', night + minutes(1)))).toEqual(['d accepted → seated']);
+    });
+
+    it.each([
+      ['2026-12-04T08:00', '2026-12-04T10:00'],
+      ['2026-12-04T14:00', '2026-12-04T16:00'],
+      ['2026-12-05T18:00', '2026-12-05T19:00'],
+    ])('told of at %s it is kept until %s', (told, until) => {
+      expect(beginOffer(full.lesson, unheard!, denverAt(told)).offerUntil).toBe(denverAt(until));
+    });
+
+    it('nobody could be told of ends with the beginning of the lesson, and goes to nobody', () => {
+      const { roster } = done(leave(full, 'a', night));
+      expect(nextOfferEnd(roster)).toBe(roster.lesson.startsAt);
+      expect(changed(lapseOffers(roster, roster.lesson.startsAt))).toEqual(['d lapsed → left']);
+    });
+
+    it('is told at once to who wants fewer seats just then', () => {
+      const roster = rosterOf(4, 3, 2);
+      const { bookings } = done(changeSeats(roster, { id: 'b', seats: 1 }, night)).roster;
+      expect(bookings[1]).toMatchObject({ standing: 'offered', offerUntil: denverAt('2026-12-04T10:00') });
+    });
   });
 
   it('cannot be taken by who was offered none', () => {

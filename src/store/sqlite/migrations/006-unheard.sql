@@ -1,0 +1,2 @@
+-- An offer has no end (offer_until is null) until its person is told of it, and a reminder may be of an offer or of its
+-- end. The tables stay as they are; older versions, which would end such an offer at once, must not open the file.
