@@ -4,6 +4,7 @@ import type { Booking, Roster } from '../../../src/core/lessons/roster.ts';
 import type { Instant } from '../../../src/core/units.ts';
 import { clocksOf, offsetAt, secondOpinion, type Clocks } from '../second-opinion.ts';
 import type { Heard } from './shop.ts';
+import { isOfTable } from './tables.ts';
 
 export const purposes = ['week-before', 'evening-before', 'two-hours-before', 'thanks'] as const;
 type Purpose = (typeof purposes)[number];
@@ -22,13 +23,17 @@ export interface Down {
 export interface Promises {
   /** A reminder, as it was heard, against the lists of that moment. */
   reminded(heard: Heard, person: string, rosters: readonly Roster[]): void;
+  /** That a seat is offered, or that its time is up, as it was heard. */
+  ofList(heard: Heard, person: string, rosters: readonly Roster[]): void;
+  /** Someone wants another number of seats: they are awake. */
+  asked(person: string, lesson: string, at: Instant): void;
   seated(person: string, lesson: string, at: Instant): void;
   moved(lesson: string, at: Instant): void;
   stood(down: Down): void;
   /** The lists as they are now; called often. */
   lists(rosters: readonly Roster[], now: Instant): void;
   readonly broken: readonly string[];
-  readonly counts: { reminders: number; overtaken: number; lists: number };
+  readonly counts: { reminders: number; overtaken: number; offers: number; mornings: number; lists: number };
 }
 
 const keyOf = (person: string, lesson: Lesson, purpose: string): string =>
@@ -37,12 +42,15 @@ const keyOf = (person: string, lesson: Lesson, purpose: string): string =>
 export function makePromises(zone: string, span: { readonly from: Instant; readonly until: Instant }): Promises {
   const clocks = clocksOf(zone, { from: span.from - 40 * day, until: span.until + 120 * day }, hour);
   const sent = new Map<string, Instant>();
+  /** Bookings that heard of their offer, and of its end. */
+  const heardOf = { offer: new Set<string>(), lapsed: new Set<string>() };
+  const askedAt = new Map<string, Instant>();
   const seatedAt = new Map<string, Instant>();
   const movedAt = new Map<string, Instant>();
   const downs: Down[] = [];
   const judged = new Set<string>();
   const broken: string[] = [];
-  const counts = { reminders: 0, overtaken: 0, lists: 0 };
+  const counts = { reminders: 0, overtaken: 0, offers: 0, mornings: 0, lists: 0 };
   const fail = (what: string, at: Instant): void => void broken.push(`${new Date(at).toISOString()} ${what}`);
 
   /** After all that stood in the way: another standstill may begin before the morning in which it was to be told. */
@@ -66,6 +74,15 @@ export function makePromises(zone: string, span: { readonly from: Instant; reado
       if (chance > due && (overtaken || chance >= end)) counts.overtaken += 1;
       else fail(`${purpose} of ${lesson.id} never reached ${booking.person} (due ${new Date(due).toISOString()})`, now);
     }
+  };
+
+  /** By day everyone has heard of the night's offers, and at night of the day's. */
+  const isLateOffer = ({ startsAt }: Lesson, { id, offerUntil }: Booking, now: Instant): boolean => {
+    const isNight = isQuietAt(now, clocks);
+    const justTurned = isNight !== isQuietAt(now - tardiestMs, clocks) || afterQuiet(now, clocks) >= startsAt;
+    const stood = downs.some(({ from, until }) => from <= now && until >= now - tardiestMs);
+    if (justTurned || stood || isOfTable({ id })) return false;
+    return isNight ? offerUntil !== null && !heardOf.offer.has(id) : offerUntil === null;
   };
 
   return {
@@ -93,6 +110,23 @@ export function makePromises(zone: string, span: { readonly from: Instant; reado
       if (isQuietAt(at, clocks) && !cannotWait) fail(`${purpose} of ${lesson.id} told at night`, at);
       if (late > tardiestMs && !excused) fail(`${purpose} of ${lesson.id} told ${late / minute} min late`, at);
     },
+    ofList({ at, keys }, person, [roster]) {
+      const what = keys.includes('lesson-told-offer') ? 'offer' : 'lapsed';
+      const standing = what === 'offer' ? 'offered' : 'left';
+      const booking = roster?.bookings.findLast((one) => one.person === person && one.standing === standing);
+      if (!roster || !booking) return fail(`${what} told to ${person}, whom it does not concern`, at);
+      const { id, startsAt } = roster.lesson;
+      if (heardOf[what].has(booking.id)) fail(`${what} of ${id} told twice to ${person}`, at);
+      heardOf[what].add(booking.id);
+      counts.offers += 1;
+      if (isQuietAt(at - tardiestMs, clocks) && !isQuietAt(at, clocks)) counts.mornings += 1;
+      if (at >= startsAt) fail(`${what} of ${id} told after it began`, at);
+      if (roster.lesson.status === 'cancelled') fail(`${what} of the cancelled ${id} told to ${person}`, at);
+      const isAwake = at - (askedAt.get(`${person} ${id}`) ?? 0) <= tardiestMs;
+      const canWait = afterQuiet(at, clocks) < startsAt && !isAwake;
+      if (isQuietAt(at, clocks) && canWait) fail(`${what} of ${id} told to ${person} at night`, at);
+    },
+    asked: (person, lesson, at) => void askedAt.set(`${person} ${lesson}`, at),
     seated: (person, lesson, at) => void seatedAt.set(`${person} ${lesson}`, at),
     moved: (lesson, at) => void movedAt.set(lesson, at),
     stood: (down) => void downs.push(down),
@@ -109,6 +143,8 @@ export function makePromises(zone: string, span: { readonly from: Instant; reado
         if (open && waits) fail(`${waits.person} waits for ${lesson.id} though ${lesson.seats - taken} are free`, now);
         const lapsed = held.find(({ offerUntil }) => offerUntil !== null && offerUntil < now - tardiestMs);
         if (open && lapsed) fail(`the offer of ${lesson.id} to ${lapsed.person} does not end`, now);
+        const kept = held.find((one) => one.standing === 'offered' && isLateOffer(lesson, one, now));
+        if (open && kept) fail(`${kept.person} never heard of the offer of ${lesson.id}`, now);
         if (lesson.status === 'cancelled' || now < lesson.endsAt + 4 * day || judged.has(lesson.id)) continue;
         judged.add(lesson.id);
         for (const one of bookings) if (one.standing === 'seated') judge(lesson, one, now);

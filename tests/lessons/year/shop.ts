@@ -32,7 +32,7 @@ export interface Shop {
   take(incoming: Parameters<FakeChannel['take']>[0]): Promise<'new' | 'seen'>;
   /** The next sending fails for certain, and is tried again. */
   stumble(): void;
-  /** Until then no reminder can be sent. */
+  /** Until then no reminder can be sent, nor what the waiting list brings. */
   cutOff(until: Instant): void;
   readonly settled: () => Promise<void>;
   open(): Promise<void>;
@@ -45,12 +45,16 @@ const plain: Say = (_, { key, values }) => JSON.stringify({ key, lesson: titleOf
 const titleOf = (title: unknown): string | null =>
   typeof title === 'object' && title !== null && 'en' in title ? String(title.en) : null;
 
-const isReminder = ({ paragraphs }: Outgoing): boolean => paragraphs.some((one) => purposeKeys.test(keyOf(one)));
+const isUnasked = ({ paragraphs }: Outgoing): boolean =>
+  paragraphs.some((one) => purposeKeys.test(keyOf(one)) || listKeys.test(keyOf(one)));
 
 const keyOf = (paragraph: string): string => (JSON.parse(paragraph) as { key: string }).key;
 
 /** What is told because a clock says so. */
 export const purposeKeys = /^lesson-told-(week-before|evening-before|two-hours-before|thanks)/;
+
+/** What is told because someone else gave a seat back, or let its time pass. */
+export const listKeys = /^lesson-told-(offer|lapsed)$/;
 
 export function makeShop(folder: string, start: Instant): Shop {
   const content = contentOf(readConfig({ NINTHPOUR_FOLDER: folder }));
@@ -96,7 +100,7 @@ export function makeShop(folder: string, start: Instant): Shop {
       const sending = {
         ...channel,
         async send(message: Outgoing) {
-          if (isReminder(message) && clock.now() < cutOffUntil) return { outcome: 'retry', why: 'cut off' } as const;
+          if (isUnasked(message) && clock.now() < cutOffUntil) return { outcome: 'retry', why: 'cut off' } as const;
           const sent = await channel.send(message);
           if (sent.outcome === 'sent') hear(message);
           return sent;

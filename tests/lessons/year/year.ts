@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { instantOf } from '../../../src/core/lessons/calendar.ts';
 import type { LessonDraft } from '../../../src/core/lessons/lesson.ts';
-import type { Roster } from '../../../src/core/lessons/roster.ts';
+import { isUnheard, type Roster } from '../../../src/core/lessons/roster.ts';
 import type { Instant } from '../../../src/core/units.ts';
 import type { Choice } from '../../../src/messages.ts';
 import type { LessonChange } from '../../../src/store/lesson-contract.ts';
@@ -13,7 +13,7 @@ import { does } from '../../store/lesson-samples.ts';
 import { incoming } from '../../store/samples.ts';
 import { diceOf, type Dice } from './dice.ts';
 import { makePromises, type Promises } from './promises.ts';
-import { makeShop, purposeKeys, type Heard, type Shop } from './shop.ts';
+import { listKeys, makeShop, purposeKeys, type Heard, type Shop } from './shop.ts';
 import { isOfTable, takeTable } from './tables.ts';
 
 export interface YearWish {
@@ -40,6 +40,8 @@ export interface YearReport {
   readonly cutOffs: number;
   readonly reminders: number;
   readonly overtaken: number;
+  readonly offers: number;
+  readonly mornings: number;
   readonly listsChecked: number;
   readonly broken: readonly string[];
 }
@@ -113,15 +115,14 @@ class Year {
       await this.#checkLists();
     }
     await this.#shop.close();
-    const { reminders, overtaken, lists } = this.#promises.counts;
+    const { lists, ...counts } = this.#promises.counts;
     return {
       seed,
       days,
       lessons: this.#planned.length,
       ...this.#counts,
       bookings: this.#bookings,
-      reminders,
-      overtaken,
+      ...counts,
       listsChecked: lists,
       broken: this.#allBroken(),
     };
@@ -147,7 +148,7 @@ class Year {
     if (day % 3 === 0 && this.#networkDice.chance() < 0.25) this.#cutOff(from);
   }
 
-  /** From the afternoon or evening on no reminder can be sent, for some hours. */
+  /** From the afternoon or evening on nobody can be told anything unasked, for some hours. */
   #cutOff(dayStart: Instant): void {
     const from = dayStart + this.#networkDice.whole(15 * 60, 21 * 60) * minute;
     const until = from + this.#networkDice.whole(1, 14 * 60) * minute;
@@ -227,6 +228,7 @@ class Year {
     const who = chat.replace('chat-of-', '');
     await this.#say(who, { kind: 'open', payload: `lesson-${roster.lesson.id}` });
     await this.#say(who, this.#dice.of(['one more', 'two more', 'just one', 'make it two']) ?? '');
+    this.#promises.asked(booking?.person ?? '', roster.lesson.id, this.#shop.clock.now());
     if (await this.#tap(who, 'choice-lesson-reseat')) this.#counts.reseated += 1;
   }
 
@@ -288,6 +290,12 @@ class Year {
     await this.#everyoneWasTold(roster, 'lesson-told-cancelled');
   }
 
+  /** Bookings a seat is kept for that are not told so yet. */
+  async #unheard(): Promise<readonly string[]> {
+    const rosters = await this.#shop.store().rosters(this.#shop.clock.now());
+    return rosters.flatMap(({ bookings }) => bookings.filter(isUnheard).map(({ id }) => id));
+  }
+
   async #keeperDoes(change: LessonChange): Promise<boolean> {
     const { outcome } = await does(this.#shop.store(), 'keeper', () => change, this.#shop.clock.now());
     return outcome === 'done';
@@ -297,8 +305,9 @@ class Year {
     // The house hears of it at its next look.
     await this.#shop.clock.pass(2 * minute, this.#shop.settled);
     const heard = await this.#listen();
+    const unheard = key === 'lesson-told-moved' ? await this.#unheard() : [];
     for (const { id, person, standing } of bookings) {
-      if (standing === 'left' || isOfTable({ id })) continue;
+      if (standing === 'left' || isOfTable({ id }) || unheard.includes(id)) continue;
       const times = heard.filter(
         (one) => this.#persons.get(one.chat) === person && one.lesson === lesson.id && one.keys.includes(key),
       ).length;
@@ -379,6 +388,14 @@ class Year {
         rosters.filter((one) => one.lesson.id === lesson),
       );
       this.#answerLater(who, choices, ['choice-lesson-coming', 'choice-lesson-absent']);
+    }
+    if (keys.some((key) => listKeys.test(key))) {
+      const rosters = await this.#shop.store().rosters(at - 10 * dayMs);
+      this.#promises.ofList(
+        heard,
+        person,
+        rosters.filter((one) => one.lesson.id === lesson),
+      );
     }
     if (keys.includes('lesson-told-offer')) {
       this.#answerLater(who, choices, ['choice-lesson-accept', 'choice-lesson-accept', 'choice-lesson-decline']);
