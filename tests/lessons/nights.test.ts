@@ -58,6 +58,50 @@ describe('when the network is gone', () => {
   });
 });
 
+/** How often the next on the list was offered the seat. */
+const offers = (): number => kindsOf(house.messages('ben')).filter((kind) => kind === 'offer').length;
+
+describe('when a seat is given back at night', () => {
+  const night = denverAt('2026-12-01T22:30');
+  const morning = denverAt('2026-12-02T08:00');
+  const givenBack = async (starts: string): Promise<void> => {
+    house = await LessonHouse.with({ seats: 1, starts });
+    await house.books('ann');
+    await house.does('ben', 'book 1 seat in white tea');
+    await house.does('ben', 'put me on the waiting list');
+    await house.at(night);
+    await house.does('ann', "I can't come");
+  };
+
+  test.each<[string, number, number, string]>([
+    ['is rung at eight', morning - second, morning, '10:00'],
+    ['is rung when the house is back', morning - second, morning + 3 * hour, '1:00'],
+  ])('who is offered it %s, once', async (_, stopped, back, kept) => {
+    await givenBack('2026-12-05T19:00');
+    await house.at(stopped);
+    expect(offers()).toBe(0);
+    await house.sleep(back - house.clock.now());
+    expect(house.messages('ben').at(-1)?.paragraphs[0]).toMatch(new RegExp(`come free.*until.*${kept}`));
+    await house.crash();
+    await house.clock.pass(minute);
+    await house.app.settled();
+    expect(offers()).toBe(1);
+  });
+
+  test('who is awake and looks is told, may take it, and is not rung', async () => {
+    await givenBack('2026-12-05T19:00');
+    expect(await house.does('ben', { kind: 'open', payload: 'lesson-white-evening' })).toContain('10:00');
+    expect(await house.tap('ben', 'Take it')).toContain('The seat is yours');
+    await house.at(morning);
+    expect(offers()).toBe(0);
+  });
+
+  test('before a lesson at dawn, it is offered at once', async () => {
+    await givenBack('2026-12-02T07:30');
+    expect(offers()).toBe(1);
+  });
+});
+
 describe('when the power goes in the evening and comes back at night', () => {
   test('what was being sent comes again in the morning', async () => {
     const nightfall = denverAt('2026-12-05T21:00');

@@ -6,6 +6,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { makeBackup } from '../../src/store/sqlite/backup.ts';
 import { restore, type RestoreOrder } from '../../src/store/sqlite/restore.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
+import { act, denverAt, does, enrols, sent, tendAll, told, withLesson } from './lesson-samples.ts';
 import { claimAt, exchange, incoming, keysOf, noon, say } from './samples.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tea-restore-'));
@@ -60,6 +61,23 @@ describe('after a restore', () => {
     expect(keysOf(await store.claim(claimAt(later + hour)))).toEqual(['still-to-come']);
     expect(await store.find('web', 'gil')).toBeNull();
     await store.close();
+  });
+
+  test('an offer of the night is told all the same: its seat is kept for nobody else', async () => {
+    const database = join(folder, `${(made += 1)}`, 'ninthpour.sqlite');
+    const [night, back] = [denverAt('2026-12-01T22:00'), denverAt('2026-12-02T14:00')];
+    const store = openSqliteStore(database);
+    await withLesson(store, { seats: 1 });
+    const ann = await enrols(store, 'ann');
+    await enrols(store, 'ben', { to: 'waiting' });
+    await does(store, 'ann', () => act(ann, 'leave', night), night);
+    const { file: backup } = await makeBackup({ database, folder: join(database, '..', 'backups'), now: night });
+    await store.close();
+    await restore({ database, backup, ...untold, now: back, replace: true });
+    const restored = openSqliteStore(database);
+    await tendAll(restored, back);
+    expect(told(await sent(restored, back))).toEqual(['ben offer']);
+    await restored.close();
   });
 
   test('another in the same second keeps both former databases', async () => {
