@@ -17,7 +17,13 @@ import { plainText } from '../core/teas/plain-text.ts';
 import { projectRoot } from '../places.ts';
 
 /** The labelled sentences that are learnt from; the others are kept apart. */
-export const learntSentences = ['sentences.txt', 'customers.txt', 'customers-later.txt', 'passers-by.txt'];
+export const learntSentences = [
+  'sentences.txt',
+  'customers.txt',
+  'customers-later.txt',
+  'passers-by.txt',
+  'market-day.txt',
+];
 const nothingAsked = { language: null, asked: null };
 
 interface Example {
@@ -37,20 +43,40 @@ export function commonWords(texts: readonly string[]): string[] {
   return common.toSorted((a, b) => b[1] - a[1] || a[0].localeCompare(b[0], 'en')).map(([word]) => word);
 }
 
-/** The table of weights as data/reading/weights.txt has it. */
-export function learnt(dataDir: string, sentencesFiles: readonly string[]): { weights: string; common: string[] } {
+/** What data/reading/weights.txt, common-words.txt and shop-talk.txt hold. */
+export function learnt(
+  dataDir: string,
+  sentencesFiles: readonly string[],
+): { weights: string; common: string[]; shopTalk: string[] } {
   const examples = allExamples(dataDir, sentencesFiles);
   const common = commonWords(examples.map(({ text }) => text));
   const words = { ...readReadingWords(dataDir), common };
   const names = readTeaNames(dataDir);
   const observe = makeObserver(makeTeaFinder(readTeas(dataDir), names), words, new Set(names.ordinary));
-  const evidenceIn = makeEvidenceFinder(makeSubjectFinder(words.subjects), words.worlds);
-  const lessons = examples.map(({ kind, text }): Lesson => ({
-    kind,
-    evidence: evidenceIn(observe(text, nothingAsked)),
-  }));
-  return { weights: writeWeights(learn(lessons)), common };
+  const subjectsOf = makeSubjectFinder(words.subjects);
+  const lessonsIn = (heard: readonly string[]): Lesson[] => {
+    const shopTalk = new Set(heard);
+    const evidenceIn = makeEvidenceFinder(subjectsOf, { ...words.worlds, shopTalk: () => shopTalk });
+    return examples.map(({ kind, text }) => ({ kind, evidence: evidenceIn(observe(text, nothingAsked)) }));
+  };
+  const shopTalk = shopTalkIn(lessonsIn([]));
+  return { weights: writeWeights(learn(lessonsIn(shopTalk))), common, shopTalk };
 }
+
+/** A word in fewer of the sentences about the shop's own matters is none of its talk. Of 1, 2 and 3 the best on sentences not learnt from. */
+const heardFrom = 2;
+
+function shopTalkIn(lessons: readonly Lesson[]): string[] {
+  const counts = new Map<string, number>();
+  const pieces = lessons.flatMap(({ kind, evidence }) => (kind === 'offtopic' ? [] : evidence.filter(isTalk)));
+  for (const piece of pieces) counts.set(piece, (counts.get(piece) ?? 0) + 1);
+  return [...counts]
+    .filter(([, count]) => count >= heardFrom)
+    .map(([piece]) => piece)
+    .toSorted();
+}
+
+const isTalk = (evidence: string): boolean => /^(?:[a-z]{3,}|\p{Script=Han} \p{Script=Han})$/u.test(evidence);
 
 function allExamples(dataDir: string, sentencesFiles: readonly string[]): Example[] {
   const examples = readExamples(dataDir);
@@ -75,7 +101,8 @@ function labelled(text: string): Example[] {
 if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
   const dataDir = join(projectRoot, 'data');
   const sentences = learntSentences.map((file) => join(projectRoot, 'tests', 'reading', file));
-  const { weights, common } = learnt(dataDir, sentences);
+  const { weights, common, shopTalk } = learnt(dataDir, sentences);
   writeFileSync(join(dataDir, 'reading', 'weights.txt'), weights);
   writeFileSync(join(dataDir, 'reading', 'common-words.txt'), `${common.join('\n')}\n`);
+  writeFileSync(join(dataDir, 'reading', 'shop-talk.txt'), `${shopTalk.join('\n')}\n`);
 }

@@ -58,6 +58,8 @@ function commonSubjects(dataDir: string, home: { readonly [subject: string]: unk
   throw new ContentMistake(`${file.at([unknown])} expected a subject of subjects.yaml, not "${file.value[unknown]}"`);
 }
 
+const linesOf = (file: string): string[] => readFileSync(file, 'utf8').split('\n').filter(Boolean);
+
 /** Throws ContentMistake. */
 export function readReadingWords(dataDir: string): ReadingWords {
   const rows = readYaml(join(dataDir, 'reading', 'vessels.yaml'), z.array(vesselRow)).value;
@@ -69,11 +71,13 @@ export function readReadingWords(dataDir: string): ReadingWords {
     notVessels: rows.flatMap((row) => ('nothing' in row ? row.nothing : [])),
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
     subjects: { ...elsewhere, ...home },
-    worlds: { elsewhere: new Set(Object.keys(elsewhere)), common: commonSubjects(dataDir, home) },
+    worlds: {
+      elsewhere: new Set(Object.keys(elsewhere)),
+      common: commonSubjects(dataDir, home),
+      shopTalk: lazily(() => new Set(linesOf(join(dataDir, 'reading', 'shop-talk.txt')))),
+    },
     alike: readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value,
-    common: readFileSync(join(dataDir, 'reading', 'common-words.txt'), 'utf8')
-      .split('\n')
-      .filter(Boolean),
+    common: linesOf(join(dataDir, 'reading', 'common-words.txt')),
     weights: weightsOf(join(dataDir, 'reading', 'weights.txt')),
     cues: readYaml(join(dataDir, 'reading', 'cues.yaml'), cuesSchema).value,
   };

@@ -7,7 +7,7 @@ const sentences = [
   ...readSentences('customers.txt'),
   ...readSentences('customers-later.txt'),
 ];
-const passing = readSentences('passers-by.txt');
+const passing = [...readSentences('passers-by.txt'), ...readSentences('market-day.txt')];
 const fresh = readSentences('fresh.txt');
 const apart = readSentences('customers-apart.txt');
 const last = readSentences('customers-last.txt');

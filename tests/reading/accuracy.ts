@@ -32,6 +32,7 @@ type SentenceFile =
   | 'customers.txt'
   | 'customers-later.txt'
   | 'passers-by.txt'
+  | 'market-day.txt'
   | 'customers-apart.txt'
   | 'customers-last.txt';
 

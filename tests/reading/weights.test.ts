@@ -16,11 +16,12 @@ test(
   'the weights are those learnt from the examples as they stand (npm run learn writes them anew)',
   { timeout: 300_000 },
   () => {
-    const { weights, common } = learnt(
+    const { weights, common, shopTalk } = learnt(
       dataDir,
       learntSentences.map((file) => join(import.meta.dirname, file)),
     );
     expect(common).toEqual(readReadingWords(dataDir).common);
+    expect(new Set(shopTalk)).toEqual(readReadingWords(dataDir).worlds.shopTalk());
     const anew = readWeights(weights);
     const before = readWeights(kept);
     const nothing = kinds.map(() => 0);

@@ -45,6 +45,8 @@ export interface Worlds {
   readonly elsewhere: ReadonlySet<string>;
   /** Those that tell nothing of it: anyone talks of them. */
   readonly common: ReadonlySet<string>;
+  /** Words, and pairs of Han characters, that talk of the shop's own matters often holds; looked up when first needed. */
+  readonly shopTalk: () => ReadonlySet<string>;
 }
 
 export type EvidenceFinder = (seen: Observation) => string[];
@@ -64,6 +66,9 @@ export function makeEvidenceFinder(subjectsOf: SubjectFinder, worlds: Worlds): E
     addUnits(found, units);
     const names = units.includes('TEA') || units.includes('POT') || seen.strangeTea !== null;
     found.add(worldsOf(about, worlds) + (names ? ' named' : ''));
+    found.add(
+      `${unheardOf(units, worlds.shopTalk(), (word) => isHome(subjectsOf(word), worlds))}${names ? ' named' : ''}`,
+    );
     return [...found];
   };
 }
@@ -114,3 +119,24 @@ function piecesOf(unit: string): string[] {
   const framed = `<${unit}>`;
   return Array.from({ length: framed.length - 2 }, (_, i) => `~${framed.slice(i, i + 3)}`);
 }
+
+const isHome = (about: readonly string[], { elsewhere }: Worlds): boolean =>
+  about.some((subject) => !elsewhere.has(subject));
+
+/** How much of a text the shop has never heard. */
+function unheardOf(units: readonly string[], shopTalk: ReadonlySet<string>, known: (word: string) => boolean): string {
+  const told = talkOf(units);
+  const unheard = told.filter((piece) => !shopTalk.has(piece) && !known(piece.replace(' ', ''))).length;
+  return `unheard ${Math.min(unheard, 4)} of ${told.length === 0 ? 0 : Math.ceil((unheard / told.length) * 4)}`;
+}
+
+/** Words of three letters and more, and Han characters two by two. */
+export function talkOf(units: readonly string[]): string[] {
+  return units.flatMap((unit, i) => {
+    if (/^[a-z]{3,}$/.test(unit)) return [unit];
+    const before = units[i - 1] ?? '';
+    return isHan(unit) && isHan(before) ? [`${before} ${unit}`] : [];
+  });
+}
+
+const isHan = (unit: string): boolean => /^\p{Script=Han}$/u.test(unit);

@@ -18,7 +18,7 @@ interface Link {
 const alone =
   /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:cup|mug|pot|glass|gaiwan|litre|liter|more|minute|second|hour|infusion|person more))|(?<![同另换多加第每])一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
 const inAll =
-  /\b(?:for|family of|party of|group of|table of|me plus|me and|myself and|us plus|we are|we're|we will be|we'll be|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家)(?:有|系|是|共)?$/;
+  /\b(?:for|family of|party of|group of|table of|me plus|me and|myself and|us plus|we are|we're|we will be|we'll be|people are|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家)(?:有|系|是|共)?$/;
 /** "for two" is people unless something countable follows; "我們三個" likewise. */
 const notCounting =
   /^\s?(?:-|minutes?|seconds?|days?|hours?|infusions?|brews?|ml|g\b|oz|years?|cups?|pots?|teas?|gaiwans?|more (?:infusions|steeps|minutes)|different|types?|kinds?|(?:个|只|把)?(?:壶|杯|盖碗|茶|泡|月|钟))/;
@@ -138,12 +138,16 @@ const insideWord = (plain: string, at: number): boolean => isLetter(plain.charAt
 /** "my sister and her two daughters join me" */
 const joinsMe = /^ (?:(?:will|are|is) )?(?:join(?:s|ing)?|visit(?:s|ing)?) me\b/;
 
+/** Who sleeps, or only says something, drinks none. */
+const drinksNone = /^ (?:(?:are|is) )?(?:asleep|sleeping|in bed|at school|at work|says?|said|asks?|asked|told)\b/;
+
 function chainSum(plain: string, all: readonly Link[][]): Measure | null {
   const sums = all.flatMap((chain) => {
     const sum = sumOf(plain, chain);
     const [first] = chain;
     if (sum === null || !first || isDenied(plain, first.start)) return [];
     const end = chain.at(-1)?.end ?? first.end;
+    if (drinksNone.test(plain.slice(end, end + 24))) return [];
     return [people1(joinsMe.test(plain.slice(end, end + 24)) ? sum + 1 : sum, first.start, end)];
   });
   return sums[0] ?? null;

@@ -19,7 +19,8 @@ export interface KindScene {
 /** In the weights' own measure, natural logarithms: an answer to what was asked is about e⁴ times likelier than anything else. */
 const answeringLean = 4;
 /** With a word of danger in the text, so small a share is enough: a question of safety missed is worse than one too many. */
-const leastWithWarning = 0.25;
+const leastWithWarning = 0.2;
+const warnings: ReadonlySet<string> = new Set(['about illness', 'about medicine', 'about pregnancy']);
 /** The shop's own question word by word counts for more than the weights do, unless they are surer than this. */
 const sureShare = 0.9;
 const sureLikeness = 0.8;
@@ -42,12 +43,16 @@ function kindOfAct(act: Act | null): Kind {
   return act === 'thanks' || act === 'yes' || act === 'no' || act === 'language' ? 'greeting' : 'brew';
 }
 
+/** A cue of danger, or talk of what a doctor is asked. */
+const warns = ({ cues, words, evidence }: KindScene): boolean =>
+  cues.has('safety', words) || evidence.some((piece) => warnings.has(piece));
+
 function weighedKind(scene: KindScene, weights: Weights, answerFor: AnswerFinder): Weighed {
   const leaning: Leaning = scene.answering ? { brew: answeringLean } : {};
   const weighed = weigh(weights, scene.evidence, leaning);
   const [first] = weighed;
   const safety = weighed.find(({ kind }) => kind === 'safety')?.share ?? 0;
-  if (safety >= leastWithWarning && scene.cues.has('safety', scene.words)) return { kind: 'safety', share: safety };
+  if (safety >= leastWithWarning && warns(scene)) return { kind: 'safety', share: safety };
   if (!first) return { kind: 'offtopic', share: 0 };
   if (first.share >= sureShare || scene.answering || !standingKinds.has(first.kind)) return first;
   const standing = answerFor(scene.words, null);

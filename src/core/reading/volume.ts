@@ -93,6 +93,9 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
     /(?:大概|大约|约|差不多|碗有|壶有|杯有)$/.test(before(plain, measure.start))
   )
     return true;
+  // 蓋碗怎麼泡，一百二的
+  if (vessels.length > 0 && measure.value >= 50 && /^[的嘅](?:$|[\s,，.。?？!！])/.test(after(plain, measure.end)))
+    return true;
   return vessels.some((vessel) => {
     const between =
       vessel.start >= measure.end ? plain.slice(measure.end, vessel.start) : plain.slice(vessel.end, measure.start);
