@@ -11,8 +11,10 @@ const passing = [...readSentences('passers-by.txt'), ...readSentences('market-da
 const fresh = readSentences('fresh.txt');
 const apart = readSentences('customers-apart.txt');
 const last = readSentences('customers-last.txt');
+const after = readSentences('customers-after.txt');
 const ofApart = accuracyOf(apart, read, finder);
 const ofLast = accuracyOf(last, read, finder);
+const ofAfter = accuracyOf(after, read, finder);
 const accuracy = accuracyOf(fresh, read, finder);
 
 test('there are enough sentences, in three languages, with slips among them', () => {
@@ -46,7 +48,7 @@ test.each([
 // Measured once, when they were new, 113 sentences: kind 89.4 % (English 84.3, zh-Hant 100, zh-Hans 95.5; off topic 6 of 12),
 // language 99.1, tea 100, family 99.1, vessel 96.5, volume 99.1, leaf, guests, temperature and style 100. The batches before
 // it came to 92.9, 89.2, 84.3 and 90.8 % of kinds when they were new (customers-later.txt). Since other worlds than the shop's are
-// weighed: kind 92.9 (English 88.6; off topic 8 of 12), the rest as it was.
+// weighed: kind 92.9 (English 88.6; off topic 8 of 12), and since words the shop has never heard count: 93.8 (English 90; 9 of 12).
 test.each([
   ['kind', 0.88],
   ['language', 0.97],
@@ -63,7 +65,8 @@ test.each([
 });
 
 // Measured when they were new, 374 sentences: kind 96.3 % (English 97.1, zh-Hant 96.4, zh-Hans 94.5; off topic 26 of 33),
-// guests 98.1, vessel and style 99.5, volume and leaf 99.7, language, tea, family and temperature 100.
+// guests 98.1, vessel and style 99.5, volume and leaf 99.7, language, tea, family and temperature 100. Since unheard words count:
+// kind 96.5 (zh-Hans 95.6), the rest as it was.
 test.each([
   ['kind', 0.95],
   ['language', 0.98],
@@ -77,6 +80,24 @@ test.each([
 ])('the last customers kept apart: %s is right in at least %f', (field, floor) => {
   if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofLast, last, false));
   expect(ofLast.of(field)).toBeGreaterThanOrEqual(floor);
+});
+
+// Measured when they were new, 120 sentences, a fifth of them about anything else: kind 90.8 % (English 89.6, zh-Hant and zh-Hans 91.7;
+// off topic 20 of 25, safety 14 of 16, shop 9 of 11), language 99.2, tea 98.3, vessel 96.7, guests 97.5, volume, leaf and style 100. The
+// reader as it was before unheard words counted: kind 88.3, off topic 17 of 25.
+test.each([
+  ['kind', 0.89],
+  ['language', 0.98],
+  ['tea', 0.97],
+  ['family', 0.98],
+  ['vessel', 0.95],
+  ['volumeMl', 0.98],
+  ['leafG', 0.98],
+  ['guests', 0.96],
+  ['tempC', 0.98],
+])('the customers after them: %s is right in at least %f', (field, floor) => {
+  if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofAfter, after, false));
+  expect(ofAfter.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
 const strange = readSentences('stranger.txt');
@@ -103,4 +124,6 @@ test('no tea is taken for another, learnt from or not', () => {
   expect(all.wrongTeas.map((miss) => [miss.sentence.text, miss.read])).toEqual([]);
   // Of those kept apart nobody is told which.
   expect(ofApart.wrongTeas.length + ofLast.wrongTeas.length).toBe(0);
+  // One of the last batch was, when it was new.
+  expect(ofAfter.wrongTeas.length).toBeLessThanOrEqual(1);
 });

@@ -34,7 +34,8 @@ type SentenceFile =
   | 'passers-by.txt'
   | 'market-day.txt'
   | 'customers-apart.txt'
-  | 'customers-last.txt';
+  | 'customers-last.txt'
+  | 'customers-after.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
