@@ -44,6 +44,13 @@ export function bookingContract(name: string, open: () => Promise<Store>): void 
       ]);
     });
 
+    test('of two tables at one instant are all kept', async () => {
+      await withLesson(store);
+      expect(await put(store, row({ name: 'Mei' }), row({ name: 'Tom' }))).toEqual([]);
+      expect(await put(store, row({ name: 'Ida' }))).toEqual([]);
+      expect(await list()).toEqual(['Mei  1 seated', 'Tom  1 seated', 'Ida  1 seated']);
+    });
+
     test.each<[string, BookingDraft[], string[]]>([
       ['no such lesson', [row({ lesson: 'no' })], ['0 lesson-row-no-lesson']],
       ['a row too many', [row({ seats: 3 }), row({ name: 'Tom' })], ['1 lesson-row-full']],

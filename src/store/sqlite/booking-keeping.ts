@@ -51,8 +51,7 @@ function add(rows: Rows, draft: Row, { language, now }: Circumstances): readonly
   if (hindered.length > 0) return hindered;
   const { name, seats, n } = draft;
   const mail = draft.mail ?? nowhere;
-  // Bookings made in a conversation are called by a number: none is called so.
-  const id = `t${now.toString(36)}-${n + 1}`;
+  const id = freshId(rows, now, n + 1);
   const person = String(rows.guests.add({ booking: id, name, mail, language, now }));
   const turn = enrol(before, { id, person, seats }, now);
   if ('mistakes' in turn) return turn.mistakes;
@@ -61,4 +60,10 @@ function add(rows: Rows, draft: Row, { language, now }: Circumstances): readonly
   // Who left no address is there when they are written down.
   if (draft.mail !== null) tell(rows, booking, { tidings: enrolledTidings(turn.roster.lesson, booking), now });
   return [];
+}
+
+/** Bookings made in a conversation are called by a number: none is called so. Two tables may come at one instant. */
+function freshId(rows: Rows, now: Instant, n: number): string {
+  const id = `t${now.toString(36)}-${n}`;
+  return rows.bookings.of(id) ? freshId(rows, now, n + 1) : id;
 }
