@@ -503,7 +503,7 @@ other-device-here = Here I can't take it along. On the shop's page a sheet opens
 forget-page = What still stands on this page is on your device only; “A fresh sheet for the next person”, at its foot, clears it.
 # the guided brew
 choice-guide = Guide me
-    .typed = guide me / step by step / guide
+    .typed = guide me / step by step / guide / walk me through it / guide me through it
 choice-guide-ready = Ready
     .typed = ok / set out / all set
 choice-guide-done = Done
@@ -513,13 +513,13 @@ choice-guide-in = The leaf is in
 choice-guide-rinsed = Rinsed
     .typed = ok / done
 choice-guide-filled = Filled
-    .typed = ok / full / now
+    .typed = ok / full / now / water is in / filled up
 choice-guide-poured = { $style ->
     [cold] Strained
     [grandpa] Drunk down to a third
    *[other] Poured
 }
-    .typed = ok / done / poured off / poured
+    .typed = ok / done / poured off / poured / poured out / it is poured
 choice-guide-next-filled = { $style ->
     [cold] Strained, and the next is filled
     [grandpa] Drunk, and filled up again

@@ -486,7 +486,7 @@ other-device-here = 这里的对话带不走。在店家的网页上，页脚可
 forget-page = 这一页上还看得到的只在您的设备上；按最下方的“为下一位换一张新笺”就会清掉。
 # the guided brew
 choice-guide = 带我泡
-    .typed = 带我 / 一步一步 / 教我泡
+    .typed = 带我 / 一步一步 / 教我泡 / 带我冲 / 教我冲 / 从头带我泡
 choice-guide-ready = 备好了
     .typed = 好 / 准备好了 / 好了
 choice-guide-done = 做好了
@@ -496,13 +496,13 @@ choice-guide-in = 茶叶放好了
 choice-guide-rinsed = 洗好了
     .typed = 好 / 好了
 choice-guide-filled = 注好水了
-    .typed = 好 / 好了 / 注水了
+    .typed = 好 / 好了 / 注水了 / 水倒好了 / 倒好水了
 choice-guide-poured = { $style ->
     [cold] 滤好了
     [grandpa] 喝到三分之一了
    *[other] 出汤了
 }
-    .typed = 好 / 好了 / 倒出来了 / 出汤了
+    .typed = 好 / 好了 / 倒出来了 / 出汤了 / 倒好了 / 倒了
 choice-guide-next-filled = { $style ->
     [cold] 滤好了，下一泡也注好水
     [grandpa] 喝了，也添好水了

@@ -486,7 +486,7 @@ other-device-here = 這裡的對話帶不走。在店家的網頁上，頁尾可
 forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的「為下一位換一張新箋」就會清掉。
 # the guided brew
 choice-guide = 帶我泡
-    .typed = 帶我 / 一步一步 / 教我泡
+    .typed = 帶我 / 一步一步 / 教我泡 / 帶我沖 / 教我沖 / 從頭帶我泡
 choice-guide-ready = 備好了
     .typed = 好 / 準備好了 / 好了
 choice-guide-done = 做好了
@@ -496,13 +496,13 @@ choice-guide-in = 茶葉放好了
 choice-guide-rinsed = 洗好了
     .typed = 好 / 好了
 choice-guide-filled = 注好水了
-    .typed = 好 / 好了 / 注水了
+    .typed = 好 / 好了 / 注水了 / 水倒好了 / 倒好水了
 choice-guide-poured = { $style ->
     [cold] 濾好了
     [grandpa] 喝到三分之一了
    *[other] 出湯了
 }
-    .typed = 好 / 好了 / 倒出來了 / 出湯了
+    .typed = 好 / 好了 / 倒出來了 / 出湯了 / 倒好了 / 倒了 / 倒咗
 choice-guide-next-filled = { $style ->
     [cold] 濾好了，下一泡也注好水
     [grandpa] 喝了，也添好水了

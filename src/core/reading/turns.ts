@@ -21,7 +21,7 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   hotter:
     /\b(?:hotter|warmer|(?:higher|more) (?:temp\w*|heat))\b|热(?:啲|点|一点|些)|烫(?:啲|点|一点)|水温(?:再)?(?:调)?高|温度(?:再)?(?:调)?高/,
   cooler:
-    /\b(?:cooler|less hot|lower temp\w*|not so hot)\b|^colder\b|(?:凉|冻)(?:啲|点|一点|些)|水温(?:再)?(?:调)?低|温度(?:再)?(?:调)?低/,
+    /\b(?:cooler|less hot|lower temp\w*|not so hot)\b|^(?:and |a bit |a little |even |much |still |the water |make it |make the water )*colder\b|(?:凉|冻)(?:啲|点|一点|些)|水温(?:再)?(?:调)?低|温度(?:再)?(?:调)?低/,
   'more-leaf': /\bmore (?:leaf|leaves|tea)\b|多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶/,
   'less-leaf': /\b(?:less|fewer) (?:leaf|leaves|tea)\b|少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)/,
   longer: /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)/,

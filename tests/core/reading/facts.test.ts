@@ -31,6 +31,7 @@ test.each([
 describe('volume', () => {
   test.each([
     ['gaiwan 110', 110],
+    ['蓋碗怎麼泡，一百二的', 120],
     ['my 12 oz mug', 354.88],
     ['16 fl. oz teapot', 473.18],
     ['50 cl thermos', 500],
@@ -80,6 +81,9 @@ describe('guests', () => {
     ['一家四口', 4],
     ['一個人飲', 1],
     ['三个人喝', 3],
+    ['if the people are eight', 8],
+    ['two kids asleep, tea in a mug', null],
+    ['one client says she is coeliac', null],
   ])('%s: %s', (text, guests) => {
     expect(said(text).guests).toBe(guests);
   });
@@ -145,6 +149,9 @@ describe('what is done to the conversation', () => {
     ['no, the ripe one', { act: 'correct', tea: 'shou-puer' }],
     ['and the second?', { act: 'follow-up', infusion: 2 }],
     ['第三泡呢', { act: 'follow-up', infusion: 3 }],
+    ['and colder again?', { turn: 'cooler' }],
+    ['然后呢', { act: 'follow-up', language: 'zh-Hans' }],
+    ['然後呢', { language: 'zh-Hant' }],
     ['why?', { act: 'why' }],
     ['點解', { act: 'why' }],
     ['why is it bitter?', { kind: 'taste', act: null }],
