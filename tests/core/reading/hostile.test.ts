@@ -4,12 +4,12 @@ import { read } from '../../reading/content.ts';
 import { hostileTexts } from '../../reading/hostile-texts.ts';
 
 const hint = { language: null, asked: null };
-const mostMs = 100;
+const mostMs = 30;
 
 test.each(hostileTexts)('%s is only text, and quickly read', (_, text) => {
   for (let i = 0; i < 5; i++) read(text, hint);
-  // Time of this process alone: others may work beside us. It is a few milliseconds (tests/bench/reading-bench.ts prints it);
-  // the limit is for what grows without bounds, on the slowest machine.
+  // Time of this process alone: others may work beside us. 0.1 to 3 ms each, 4.6 the most while warming up, where others worked
+  // on both cores (tests/bench/reading-bench.ts prints it); the limit is for what grows without bounds, on the slowest machine.
   const started = process.cpuUsage();
   for (let i = 0; i < 20; i++) read(text, hint);
   const { user, system } = process.cpuUsage(started);
