@@ -47,6 +47,8 @@ export function bookingContract(name: string, open: () => Promise<Store>): void 
     test('of two tables at one instant are all kept', async () => {
       await withLesson(store);
       expect(await put(store, row({ name: 'Mei' }), row({ name: 'Tom' }))).toEqual([]);
+      const none = row({ name: 'Ona', seats: 0 });
+      expect(codes(await put(store, none, row({ name: 'Ida' })))).toEqual(['0 lesson-seats']);
       expect(await put(store, row({ name: 'Ida' }))).toEqual([]);
       expect(await list()).toEqual(['Mei  1 seated', 'Tom  1 seated', 'Ida  1 seated']);
     });

@@ -65,5 +65,6 @@ function add(rows: Rows, draft: Row, { language, now }: Circumstances): readonly
 /** Bookings made in a conversation are called by a number: none is called so. Two tables may come at one instant. */
 function freshId(rows: Rows, now: Instant, n: number): string {
   const id = `t${now.toString(36)}-${n}`;
-  return rows.bookings.of(id) ? freshId(rows, now, n + 1) : id;
+  // The number stays that of the row: a refused one before it has taken its own.
+  return rows.bookings.of(id) ? freshId(rows, now + 1, n) : id;
 }
