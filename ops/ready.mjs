@@ -29,7 +29,9 @@ function run(what, command, args) {
 if (modified('node_modules/.package-lock.json') < modified('package-lock.json')) {
   run('Installing what the lock file names …', 'npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error']);
 }
-if (modified('dist/.built') < Math.max(...['src', 'ops', 'tsconfig.json', 'node_modules/.package-lock.json'].map(newest))) {
+if (
+  modified('dist/.built') < Math.max(...['src', 'ops', 'tsconfig.json', 'node_modules/.package-lock.json'].map(newest))
+) {
   run('Building …', process.execPath, ['ops/build.mjs']);
 }
 if (process.argv.includes('--browser') && chromium() === null) {
