@@ -1,7 +1,7 @@
 /** Makes phrases of sentence keys and what is known. Puts nothing into words. */
 import type { FlowWords, SayPart, Values } from './book.ts';
 import { evaluate, factsOf, type Lookup } from './evaluate.ts';
-import type { Facts, Json, Phrase } from './flow.ts';
+import type { Facts, Json, Phrase, Saying } from './flow.ts';
 
 /** Known only when a sentence goes out: how late it is, in seconds and as a word. */
 export const toldAtDelivery: readonly string[] = ['lateS', 'late'];
@@ -25,3 +25,17 @@ export function spoken(words: FlowWords, part: SayPart, values: Values, lookup: 
   const phrases = (Array.isArray(found) ? found : [found]) as readonly (Phrase | null)[];
   return phrases.flatMap((phrase) => (phrase === null ? [] : [phraseOf(words, phrase.key, phrase.values, lookup)]));
 }
+
+interface Beside {
+  readonly choices: Saying['choices'];
+  readonly show: Facts | null;
+  readonly slot: string | null;
+}
+
+/** One message. */
+export const sayingOf = (phrases: readonly Phrase[], { choices, show, slot }: Beside): Saying => ({
+  phrases,
+  choices,
+  ...(show ? { show } : {}),
+  ...(slot === null ? {} : { slot }),
+});

@@ -8,7 +8,7 @@ import { learned, toldOf, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
 import { factsFor, parkedAfter, trailBefore, trailWith } from './parking.ts';
 import { perform } from './perform.ts';
-import { spoken } from './phrases.ts';
+import { sayingOf, spoken } from './phrases.ts';
 import { scopeOf, slotted } from './scope.ts';
 
 /** More places in one turn than any flow has: a circle without a question. */
@@ -192,12 +192,14 @@ export class Turn {
     if (this.place.asks !== null) this.#enter(this.#place.name, true);
   }
 
+  /** Goes on with a flow that was left, where it was left. */
   takeUp(left: Parked): void {
     this.#changeFlow(left.flow);
     this.#place = placeNamed(this.#flow, left.place in this.#flow.places ? left.place : this.#flow.starts);
     this.#entered = false;
   }
 
+  /** What is left is parked; the other flow has the facts it had, unless it begins anew. */
   #changeFlow(name: string, isAnew = false): void {
     const next = flowNamed(this.book, name);
     const left: Parked = { flow: this.flow.name, hash: this.flow.hash, place: this.place.name, facts: this.#facts };
@@ -233,15 +235,10 @@ export class Turn {
   }
 
   #saying(): Saying {
-    const choices = shownChoices(this.openChoices());
     const slot = this.#entered ? this.#slot() : null;
     const isBelow = this.isWritten && slot === this.#beganSlot;
-    return {
-      phrases: this.#phrases,
-      choices,
-      ...(this.show ? { show: this.show } : {}),
-      ...(slot === null || isBelow ? {} : { slot }),
-    };
+    const choices = shownChoices(this.openChoices());
+    return sayingOf(this.#phrases, { choices, show: this.show, slot: isBelow ? null : slot });
   }
 
   #slot(): string | null {
