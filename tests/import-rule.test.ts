@@ -56,6 +56,7 @@ const rule: Record<string, readonly string[]> = {
     'store/contract.ts',
     'store/lesson-contract.ts',
     'store/desk-contract.ts',
+    'store/quote.ts',
     'clock.ts',
     'in-turn.ts',
   ],

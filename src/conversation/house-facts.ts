@@ -1,8 +1,9 @@
 /** What a flow may know of the house in a turn, as `house.`; words of others are handed on as quotes, never as text to keep. */
 import type { Facts, Json } from '../core/flow/flow.ts';
-import { everythingKept, nameQuote, type Quote, type Turn } from '../store/contract.ts';
+import type { Turn } from '../store/contract.ts';
 import type { Question } from '../store/desk-contract.ts';
 import { namedDoor } from '../store/lesson-contract.ts';
+import { everythingKept, nameQuote, type Quote } from '../store/quote.ts';
 
 /** What the house can do, whoever asks. */
 export interface Means {

@@ -7,7 +7,7 @@ import type { ListedLesson, OwnBooking, Roster } from '../core/lessons/roster.ts
 import type { BookingAct } from '../core/lessons/seats.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Instant, Language, Mistake } from '../core/units.ts';
-import { nameQuote } from './contract.ts';
+import { nameQuote } from './quote.ts';
 
 /** Part of the store. Seats, offers and reminders are judged by core/lessons where the rows are locked. */
 export interface Lessons {

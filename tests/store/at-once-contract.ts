@@ -1,7 +1,7 @@
 /** What a store must do with what is handled in the transaction that keeps it. */
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { AtOnce, Change, Commit, Owed, Room, Store, Turn } from '../../src/store/contract.ts';
-import { nameQuote } from '../../src/store/contract.ts';
+import { nameQuote } from '../../src/store/quote.ts';
 import { claimAt, commitOf, exchange, incoming, keysOf, loaded, noon, say } from './samples.ts';
 
 const decideAs = (decide: (turn: Turn) => Commit | null, room: Room = 'none'): AtOnce => ({ now: noon, decide, room });

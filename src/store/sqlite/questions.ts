@@ -1,7 +1,8 @@
 /** What the shop was asked, what it answered, and what it keeps as a standing answer. */
 import type { Database, Statement } from 'better-sqlite3';
 import type { Instant, Language } from '../../core/units.ts';
-import type { Address, PersonId, Quote } from '../contract.ts';
+import type { Address, PersonId } from '../contract.ts';
+import type { Quote } from '../quote.ts';
 import type { AnsweredQuestion, KeptAnswer, Question, QuestionId } from '../desk-contract.ts';
 
 export interface NewQuestion extends Address {

@@ -1,6 +1,7 @@
 /** Puts words that are kept elsewhere into a saying as it is taken out: so that they are kept once, and gone at once. */
 import type { Json, Saying } from '../../core/flow/flow.ts';
-import type { PersonId, Quote } from '../contract.ts';
+import type { PersonId } from '../contract.ts';
+import type { Quote } from '../quote.ts';
 
 export interface QuoteSources {
   quoted(id: Quote['quoteOf'], part: Quote['part']): string | null;
