@@ -30,7 +30,10 @@ if (modified('node_modules/.package-lock.json') < modified('package-lock.json'))
   run('Installing what the lock file names …', 'npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error']);
 }
 if (
-  modified('dist/.built') < Math.max(...['src', 'ops', 'tsconfig.json', 'node_modules/.package-lock.json'].map(newest))
+  modified('dist/.built') <
+  Math.max(
+    ...['src', 'ops/build.mjs', 'ops/bundle.mjs', 'tsconfig.json', 'node_modules/.package-lock.json'].map(newest),
+  )
 ) {
   run('Building …', process.execPath, ['ops/build.mjs']);
 }

@@ -118,6 +118,7 @@ async function receive(parts: Parts, incoming: Incoming, isUnderWay: (person: Pe
     });
   const { outcome, handled, taken } = recorded;
   reserved.use(taken);
+  // Whoever writes has what failed before tried now.
   if (!taken) parts.owed(now);
   if (handled) for (const due of duesOf(handled, taken)) (due > now ? parts.later : parts.owed)(due);
   return { ...recorded, stumbles, isMore: outcome === 'new' && (handled === null || isRinging(handled)) };
