@@ -6,7 +6,7 @@ import { readAnswers } from '../content/answers.ts';
 import { readExamples, readReadingWords } from '../content/reading-words.ts';
 import { readTeaNames, readTeas } from '../content/tea-data.ts';
 import { cueText } from '../core/reading/cues.ts';
-import { makeEvidenceFinder } from '../core/reading/evidence.ts';
+import { isTalk, makeEvidenceFinder } from '../core/reading/evidence.ts';
 import { kinds, type Kind } from '../core/reading/kind.ts';
 import { learn, type Lesson } from '../core/reading/learn.ts';
 import { makeObserver } from '../core/reading/observation.ts';
@@ -75,8 +75,6 @@ function shopTalkIn(lessons: readonly Lesson[]): string[] {
     .map(([piece]) => piece)
     .toSorted();
 }
-
-const isTalk = (evidence: string): boolean => /^(?:[a-z]{3,}|\p{Script=Han} \p{Script=Han})$/u.test(evidence);
 
 function allExamples(dataDir: string, sentencesFiles: readonly string[]): Example[] {
   const examples = readExamples(dataDir);

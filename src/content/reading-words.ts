@@ -1,13 +1,13 @@
 /** Reads data/reading: the words by which the reader knows vessels, people and what is asked. */
-import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { sourceOf } from '../core/reading/cues.ts';
+import type { Worlds } from '../core/reading/evidence.ts';
 import { kinds } from '../core/reading/kind.ts';
 import { lazily } from '../core/lazily.ts';
 import { cueNames, type ReadingWords } from '../core/reading/reading-words.ts';
 import { readWeights, weightsHead, type Weights } from '../core/reading/weights.ts';
-import { ContentMistake, readYaml } from './yaml-file.ts';
+import { ContentMistake, readText, readYaml } from './yaml-file.ts';
 
 const word = z.string().trim().min(1);
 const words = z.array(word);
@@ -46,25 +46,34 @@ export function readExamples(dataDir: string): Examples {
 
 /** Checked when read, parsed when first needed: a start stays short. */
 function weightsOf(file: string): () => Weights {
-  const text = readFileSync(file, 'utf8');
+  const text = readText(file);
   if (!text.startsWith(weightsHead)) throw new ContentMistake(`${file}:1:1 expected "${weightsHead}"`);
   return lazily(() => readWeights(text));
 }
 
-function commonSubjects(dataDir: string, home: { readonly [subject: string]: unknown }): ReadonlySet<string> {
-  const file = readYaml(join(dataDir, 'reading', 'common-subjects.yaml'), words);
-  const unknown = file.value.findIndex((subject) => !(subject in home));
-  if (unknown < 0) return new Set(file.value);
-  throw new ContentMistake(`${file.at([unknown])} expected a subject of subjects.yaml, not "${file.value[unknown]}"`);
+const rolesSchema = z.strictObject({ common: words, warning: words });
+
+type Roles = Pick<Worlds, keyof z.output<typeof rolesSchema>>;
+
+function subjectRoles(dataDir: string, home: { readonly [subject: string]: unknown }): Roles {
+  const file = readYaml(join(dataDir, 'reading', 'subject-roles.yaml'), rolesSchema);
+  for (const [role, subjects] of Object.entries(file.value)) {
+    const unknown = subjects.findIndex((subject) => !(subject in home));
+    if (unknown < 0) continue;
+    const place = file.at([role, unknown]);
+    throw new ContentMistake(`${place} expected a subject of subjects.yaml, not "${subjects[unknown]}"`);
+  }
+  return { common: new Set(file.value.common), warning: new Set(file.value.warning) };
 }
 
-const linesOf = (file: string): string[] => readFileSync(file, 'utf8').split('\n').filter(Boolean);
+const linesOf = (text: string): string[] => text.split('\n').filter(Boolean);
 
 /** Throws ContentMistake. */
 export function readReadingWords(dataDir: string): ReadingWords {
   const rows = readYaml(join(dataDir, 'reading', 'vessels.yaml'), z.array(vesselRow)).value;
   const elsewhere = readYaml(join(dataDir, 'reading', 'elsewhere.yaml'), elsewhereSchema).value;
   const home = readYaml(join(dataDir, 'reading', 'subjects.yaml'), subjectsSchema).value;
+  const shopTalk = readText(join(dataDir, 'reading', 'shop-talk.txt'));
   return {
     vessels: rows.flatMap((row) => ('vessel' in row ? [row] : [])),
     materials: rows.flatMap((row) => ('pot' in row ? [row] : [])),
@@ -73,11 +82,11 @@ export function readReadingWords(dataDir: string): ReadingWords {
     subjects: { ...elsewhere, ...home },
     worlds: {
       elsewhere: new Set(Object.keys(elsewhere)),
-      common: commonSubjects(dataDir, home),
-      shopTalk: lazily(() => new Set(linesOf(join(dataDir, 'reading', 'shop-talk.txt')))),
+      ...subjectRoles(dataDir, home),
+      shopTalk: lazily(() => new Set(linesOf(shopTalk))),
     },
     alike: readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value,
-    common: linesOf(join(dataDir, 'reading', 'common-words.txt')),
+    common: linesOf(readText(join(dataDir, 'reading', 'common-words.txt'))),
     weights: weightsOf(join(dataDir, 'reading', 'weights.txt')),
     cues: readYaml(join(dataDir, 'reading', 'cues.yaml'), cuesSchema).value,
   };

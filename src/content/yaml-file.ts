@@ -19,8 +19,8 @@ export interface YamlFile<T> {
 
 /** Throws ContentMistake when the file is missing, is not YAML, or does not fit the schema. */
 export function readYaml<S extends z.ZodType>(file: string, schema: S): YamlFile<z.output<S>> {
-  const shown = relative(process.cwd(), file) || file;
-  const text = readText(file, shown);
+  const shown = shownAs(file);
+  const text = readText(file);
   const at = (path: readonly PropertyKey[]): string => {
     const { document, place } = locate(text, shown);
     return place(offsetOf(document, path));
@@ -54,13 +54,16 @@ function locate(text: string, shown: string): { document: Document; place: (offs
   return { document, place };
 }
 
-function readText(file: string, shown: string): string {
+const shownAs = (file: string): string => relative(process.cwd(), file) || file;
+
+/** Throws ContentMistake when the file is missing or cannot be read. */
+export function readText(file: string): string {
   try {
     return readFileSync(file, 'utf8');
   } catch (error) {
     const code = (error as NodeJS.ErrnoException).code;
     throw new ContentMistake(
-      `${shown}:1:1 ${code === 'ENOENT' ? 'expected this file, but it is missing' : `cannot be read (${code})`}`,
+      `${shownAs(file)}:1:1 ${code === 'ENOENT' ? 'expected this file, but it is missing' : `cannot be read (${code})`}`,
     );
   }
 }

@@ -98,7 +98,7 @@ describe('planted faults', { timeout: 60_000 }, () => {
       'expected a sentence "ask-chang"',
     ],
     ['a broken condition', 'flows/brew.yaml', 'when: teas is known and', 'when: teas is known an', 'expected the end'],
-    ['a subject renamed', 'data/reading/common-subjects.yaml', '- kin', '- kith', 'not "kith"'],
+    ['a subject renamed', 'data/reading/subject-roles.yaml', 'kin,', 'kith,', 'not "kith"'],
     ['YAML that is none', 'flows/ask.yaml', 'starts: begin', 'starts: "begin', ''],
     ['a number where text belongs', 'flows/ask.yaml', 'about: A question for the shop', 'about: 5', 'about'],
   ])('%s', (_, file, old, fault, expected) => {
@@ -133,6 +133,9 @@ describe('planted faults', { timeout: 60_000 }, () => {
     'data/families.yaml',
     'data/teas/catalogue.yaml',
     'data/reading/cues.yaml',
+    'data/reading/shop-talk.txt',
+    'data/reading/common-words.txt',
+    'data/reading/weights.txt',
   ])('a missing file: %s', (file) => {
     rmSync(join(folder, file));
     expect(mistakes().join('\n')).toContain(`${file}:1:1 expected`);

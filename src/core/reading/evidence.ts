@@ -45,6 +45,8 @@ export interface Worlds {
   readonly elsewhere: ReadonlySet<string>;
   /** Those that tell nothing of it: anyone talks of them. */
   readonly common: ReadonlySet<string>;
+  /** What a doctor is asked. */
+  readonly warning: ReadonlySet<string>;
   /** Words, and pairs of Han characters, that talk of the shop's own matters often holds; looked up when first needed. */
   readonly shopTalk: () => ReadonlySet<string>;
 }
@@ -82,8 +84,8 @@ function worldsOf(about: readonly string[], { elsewhere, common }: Worlds): stri
 
 function addSubjects(found: Set<string>, subjects: readonly string[]): void {
   for (const [i, subject] of subjects.entries()) {
-    found.add(`about ${subject}`);
-    for (const other of subjects.slice(i + 1)) found.add(`about ${[subject, other].toSorted().join(' and ')}`);
+    found.add(about(subject));
+    for (const other of subjects.slice(i + 1)) found.add(about([subject, other].toSorted().join(' and ')));
   }
 }
 
@@ -130,13 +132,14 @@ function unheardOf(units: readonly string[], shopTalk: ReadonlySet<string>, know
   return `unheard ${Math.min(unheard, 4)} of ${told.length === 0 ? 0 : Math.ceil((unheard / told.length) * 4)}`;
 }
 
-/** Words of three letters and more, and Han characters two by two. */
-export function talkOf(units: readonly string[]): string[] {
-  return units.flatMap((unit, i) => {
-    if (/^[a-z]{3,}$/.test(unit)) return [unit];
-    const before = units[i - 1] ?? '';
-    return isHan(unit) && isHan(before) ? [`${before} ${unit}`] : [];
-  });
-}
+/** A word of three letters and more, or two Han characters. */
+export const isTalk = (piece: string): boolean => /^(?:[a-z]{3,}|\p{Script=Han} \p{Script=Han})$/u.test(piece);
 
-const isHan = (unit: string): boolean => /^\p{Script=Han}$/u.test(unit);
+const talkOf = (units: readonly string[]): string[] =>
+  units.flatMap((unit, i) => [unit, `${units[i - 1] ?? ''} ${unit}`]).filter(isTalk);
+
+const about = (subject: string): string => `about ${subject}`;
+
+/** Whether the evidence tells of any of these subjects. */
+export const tellsOf = (evidence: readonly string[], subjects: ReadonlySet<string>): boolean =>
+  [...subjects].some((subject) => evidence.includes(about(subject)));

@@ -3,7 +3,7 @@ import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, type Act } from './acts.ts';
 import { generalSafety, makeAnswerFinder, type AnswerFinder, type StandingAnswer } from './answers.ts';
-import { makeEvidenceFinder } from './evidence.ts';
+import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
 import type { Kind, Taste } from './kind.ts';
 import { lazily } from '../lazily.ts';
@@ -79,7 +79,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const seen = observe(text, hint);
     const { cues, words, act } = seen;
     const evidence = evidenceOnce()(seen);
-    const scene = { evidence, cues, words, act, answering: isAnswering(seen) };
+    const warned = tellsOf(evidence, data.worlds.warning);
+    const scene = { evidence, warned, cues, words, act, answering: isAnswering(seen) };
     const settled = settleKind(scene, data.weights(), answerFor);
     const turn = namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';

@@ -8,6 +8,8 @@ import { weigh, type Leaning, type Weighed, type Weights } from './weights.ts';
 
 export interface KindScene {
   readonly evidence: readonly string[];
+  /** It talks of what a doctor is asked. */
+  readonly warned: boolean;
   readonly cues: Cues;
   /** cueText of what was written. */
   readonly words: string;
@@ -20,7 +22,6 @@ export interface KindScene {
 const answeringLean = 4;
 /** With a word of danger in the text, so small a share is enough: a question of safety missed is worse than one too many. */
 const leastWithWarning = 0.2;
-const warnings: ReadonlySet<string> = new Set(['about illness', 'about medicine', 'about pregnancy']);
 /** The shop's own question word by word counts for more than the weights do, unless they are surer than this. */
 const sureShare = 0.9;
 const sureLikeness = 0.8;
@@ -43,9 +44,7 @@ function kindOfAct(act: Act | null): Kind {
   return act === 'thanks' || act === 'yes' || act === 'no' || act === 'language' ? 'greeting' : 'brew';
 }
 
-/** A cue of danger, or talk of what a doctor is asked. */
-const warns = ({ cues, words, evidence }: KindScene): boolean =>
-  cues.has('safety', words) || evidence.some((piece) => warnings.has(piece));
+const warns = ({ cues, words, warned }: KindScene): boolean => warned || cues.has('safety', words);
 
 function weighedKind(scene: KindScene, weights: Weights, answerFor: AnswerFinder): Weighed {
   const leaning: Leaning = scene.answering ? { brew: answeringLean } : {};
