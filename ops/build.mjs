@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { bundle } from './bundle.mjs';
+import { bundle, service } from './bundle.mjs';
 
 process.chdir(fileURLToPath(new URL('..', import.meta.url)));
 const page = 'src/channels/web/page';
@@ -19,5 +19,5 @@ if (existsSync(`${page}/vite.config.ts`)) {
   node('node_modules/vite/bin/vite.js', 'build', '--config', `${page}/vite.config.ts`, '--logLevel', 'warn');
 }
 node('dist/commands/keep-read.js');
-await bundle();
+await bundle(service, 'dist');
 writeFileSync('dist/.built', '');

@@ -1,12 +1,15 @@
-// Puts the service, and the backup it makes in a process of its own, into one file each, with the libraries they need:
-// loading some 500 files was most of a start. What is native stays where npm put it.
+// Puts a program into one file, with the libraries it needs: loading some 500 files was most of a start. What is native
+// stays where npm put it.
 import { rmSync } from 'node:fs';
+import { join } from 'node:path';
 import { build } from 'vite';
 
-const entries = { main: 'src/main.ts', 'commands/backup': 'src/commands/backup.ts' };
+/** The service, and the backup it makes in a process of its own. */
+export const service = { main: 'src/main.ts', 'commands/backup': 'src/commands/backup.ts' };
 
-export async function bundle() {
-  rmSync('dist/shared', { recursive: true, force: true });
+/** `programs`: where each begins, by the name it gets in the folder. */
+export async function bundle(programs, folder) {
+  rmSync(join(folder, 'shared'), { recursive: true, force: true });
   await build({
     configFile: false,
     logLevel: 'warn',
@@ -14,13 +17,13 @@ export async function bundle() {
     ssr: { noExternal: true, external: ['better-sqlite3', '@resvg/resvg-js'] },
     build: {
       ssr: true,
-      outDir: 'dist',
+      outDir: folder,
       emptyOutDir: false,
       target: 'node20',
       minify: false,
       sourcemap: true,
       rolldownOptions: {
-        input: entries,
+        input: programs,
         // Some libraries know a class by its name.
         output: { entryFileNames: '[name].js', chunkFileNames: 'shared/[name].js', keepNames: true },
       },

@@ -7,7 +7,8 @@ import type { ChannelName } from '../../src/messages.ts';
 import { openDatabase } from '../../src/store/sqlite/database.ts';
 import { startService, type Service } from '../app/service.ts';
 
-const script = fileURLToPath(new URL('echo-house.mjs', import.meta.url));
+/** As a run of faults bundled it, else from single modules. */
+const script = process.env['ECHO_HOUSE'] ?? fileURLToPath(new URL('echo-house.mjs', import.meta.url));
 const watch = fileURLToPath(new URL('watch.mjs', import.meta.url));
 
 interface Told {
