@@ -3,8 +3,8 @@ import { spawn } from 'node:child_process';
 import { mkdirSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
+import { projectRoot } from '../../src/places.ts';
 import { startService } from '../app/service.ts';
 import { ask } from '../channels/telegram/bot-api/control.ts';
 import type { Trouble } from '../channels/telegram/bot-api/fault-plan.ts';
@@ -13,7 +13,7 @@ import { commandOf } from '../ops/homes.ts';
 import { Tally, type Fault, type Trial } from './fault.ts';
 
 const words = 'canary-words-4711';
-const standIn = fileURLToPath(new URL('../channels/telegram/bot-api/serve.mjs', import.meta.url));
+const standIn = join(projectRoot, 'tests/channels/telegram/bot-api/serve.mjs');
 
 /** What the program had to do with, and what it said of it. */
 interface Path {

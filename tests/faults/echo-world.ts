@@ -2,14 +2,10 @@
 import { copyFileSync, existsSync } from 'node:fs';
 import { createInterface } from 'node:readline';
 import { setTimeout as pause } from 'node:timers/promises';
-import { fileURLToPath } from 'node:url';
 import type { ChannelName } from '../../src/messages.ts';
 import { openDatabase } from '../../src/store/sqlite/database.ts';
 import { startService, type Service } from '../app/service.ts';
-
-/** As a run of faults bundled it, else from single modules. */
-const script = process.env['ECHO_HOUSE'] ?? fileURLToPath(new URL('echo-house.mjs', import.meta.url));
-const watch = fileURLToPath(new URL('watch.mjs', import.meta.url));
+import { echoHouse, watch } from './programs.ts';
 
 interface Told {
   readonly kept?: string;
@@ -82,7 +78,7 @@ export class EchoWorld {
     // Every second life follows a command that used the file and closed it: then what comes is handled as it is kept.
     if (this.lives++ % 2 === 1) closeProperly(this.file);
     const service = startService({
-      script,
+      script: echoHouse,
       node: [...node, ...(watched ? ['--import', watch] : [])],
       args: [this.file, this.channel],
     });

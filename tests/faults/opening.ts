@@ -1,13 +1,14 @@
 /** F5 and F18: what durability stands on is asserted at every open; a migration killed at any statement is whole or not at all. */
 import { cpSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
+import { projectRoot } from '../../src/places.ts';
 import { StoreMistake } from '../../src/store/contract.ts';
 import { assertPragmas, openDatabase } from '../../src/store/sqlite/database.ts';
 import { migrate } from '../../src/store/sqlite/migrate.ts';
 import { startService } from '../app/service.ts';
 import { sideBySide, Tally, unlike, type Fault } from './fault.ts';
+import { opener, watch } from './programs.ts';
 
 const wrongPragmas = ['synchronous = 1', 'secure_delete = 0', 'foreign_keys = 0', 'busy_timeout = 5000'];
 
@@ -48,9 +49,6 @@ function refuses(open: () => void): boolean {
   }
 }
 
-const opener = fileURLToPath(new URL('open-and-die.mjs', import.meta.url));
-const watch = fileURLToPath(new URL('watch.mjs', import.meta.url));
-
 export const killedMigrations: Fault = {
   id: 'F18',
   title: 'a migration killed before each of its statements, and a start after a downgrade',
@@ -90,7 +88,7 @@ function firstSchema(folder: string): string {
   const file = fresh(folder, 'first', false);
   const only = join(folder, 'only-first');
   mkdirSync(only);
-  cpSync(new URL('../../src/store/sqlite/migrations/001-ground.sql', import.meta.url), join(only, '001-ground.sql'));
+  cpSync(join(projectRoot, 'src/store/sqlite/migrations/001-ground.sql'), join(only, '001-ground.sql'));
   const db = new Database(file);
   db.pragma('journal_mode = wal');
   migrate(db, new URL(`file://${only}/`));

@@ -3,14 +3,14 @@ import { spawn } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
+import { projectRoot } from '../../src/places.ts';
 import { dice } from './counts.ts';
 import { sideBySide, type Counts, type Fault, type Findings } from './fault.ts';
 import { faults } from './faults.ts';
 import { asText, closingLine, type Outcome, type Report } from './report.ts';
 
-const runner = fileURLToPath(new URL('run.mjs', import.meta.url));
+const runner = join(projectRoot, 'tests/faults/run.mjs');
 const usage = 'npm run faults [-- [--long | --few] [--only F7,F9] [--seed N] [--into report.json]]\n';
 
 type Scale = keyof Counts;

@@ -1,7 +1,8 @@
 /** The sides from which people reach the whole house; each knows what it sent, and what came back. Mail is in mail-side.ts. */
 import { spawn, type ChildProcess } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
-import { fileURLToPath } from 'node:url';
+import { join } from 'node:path';
+import { projectRoot } from '../../src/places.ts';
 import { ask } from '../channels/telegram/bot-api/control.ts';
 import { aboutPost, knock, newId } from '../channels/web/knock.ts';
 import { sideBySide } from './fault.ts';
@@ -27,7 +28,7 @@ export interface Side {
 const sizeOf = (n: number): string => `${60 + (n % 140)} ml`;
 const questionOf = (n: number): string => `tieguanyin in a ${sizeOf(n)} gaiwan`;
 
-const standIn = fileURLToPath(new URL('../channels/telegram/bot-api/serve.mjs', import.meta.url));
+const standIn = join(projectRoot, 'tests/channels/telegram/bot-api/serve.mjs');
 
 export async function telegramSide(): Promise<Side> {
   const child: ChildProcess = spawn(process.execPath, [standIn], { stdio: ['ignore', 'pipe', 'inherit'] });
