@@ -35,7 +35,9 @@ type SentenceFile =
   | 'market-day.txt'
   | 'customers-apart.txt'
   | 'customers-last.txt'
-  | 'customers-after.txt';
+  | 'customers-after.txt'
+  | 'rainy-morning.txt'
+  | 'rainy-evening.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
