@@ -72,7 +72,10 @@ mistake-language-unknown = The language must be one of { $allowed }.
 # the way in
 hello = Hello. I work out how to brew your tea: how much leaf, how hot, how long. Tell me your tea and what you brew it in, for example “tieguanyin in a 110 ml gaiwan”.
 hello-short = Tell me a tea and what you brew it in, or choose below.
-hello-again = Hello again. We were here:
+# Said around a label and meaning nothing beside it: “ok, done”, “guide me please”.
+said-around-labels = ok
+    .typed = ok / okay / oke / alright / right / well / so / now / then / please / pls / yes / yep / yeah / sure / great / good / cool / fine / hi / thanks
+hello-again = I am still here. This is where we were:
 choice-brew = Brew a tea
     .typed = brew / tea / start
 choice-language = English / 中文
@@ -505,21 +508,21 @@ forget-page = What still stands on this page is on your device only; “A fresh 
 choice-guide = Guide me
     .typed = guide me / step by step / guide / walk me through it / guide me through it
 choice-guide-ready = Ready
-    .typed = ok / set out / all set
+    .typed = ok / set out / all set / done / i am ready / i'm ready / go / next
 choice-guide-done = Done
     .typed = ok / warm / next
 choice-guide-in = The leaf is in
-    .typed = ok / done / in
+    .typed = ok / done / in / leaf is in / leaves are in / i put it in / added
 choice-guide-rinsed = Rinsed
     .typed = ok / done
 choice-guide-filled = Filled
-    .typed = ok / full / now / water is in / filled up
+    .typed = ok / done / full / now / water is in / filled up / i filled it / poured in / i poured it in / in the fridge
 choice-guide-poured = { $style ->
     [cold] Strained
     [grandpa] Drunk down to a third
    *[other] Poured
 }
-    .typed = ok / done / poured off / poured / poured out / it is poured
+    .typed = ok / done / poured off / poured / poured out / it is poured / i poured / i poured it / i poured it off / taken out / strained
 choice-guide-next-filled = { $style ->
     [cold] Strained, and the next is filled
     [grandpa] Drunk, and filled up again
@@ -551,7 +554,7 @@ choice-guide-guests = More guests, or fewer
 choice-guide-go-on = Go on
     .typed = continue / back to it / here
 choice-guide-finish = Finish
-    .typed = stop / end / enough
+    .typed = stop / end / enough / no more / that is enough / i am done / i'm finished
 choice-guide-end-and-begin = End it and begin this one
 choice-guide-poured-in-time = { $style ->
     [cold] Strained in time
@@ -613,9 +616,12 @@ guide-told-next-less = so { DURATION($seconds) } less now
 guide-told-next-same = and the next stays as it was
 guide-told-next-none = and the leaf has given what it had
 guide-told-water = Water of { DEGREES($waterC, $unit) } from now on, { $next }.
+guide-told-longer = Longer from now on, { $next }.
+guide-told-shorter = Shorter from now on, { $next }.
+guide-told-pace-end = It goes no further that way with this leaf in this vessel.
 guide-told-guests = For { $guests }: about { ML($cupMl) } each.
 guide-told-guests-two = For { $guests } one pouring is only { ML($cupMl) } each: collect two in the pitcher, then share.
-guide-told-now = You are at infusion { $n }: { DURATION($seconds) }, water { DEGREES($waterC, $unit) }, { GRAMS($leafG) } of leaf.
+guide-told-now = You are at infusion { $n } of about { $ends }: { DURATION($seconds) }, water { DEGREES($waterC, $unit) }, { GRAMS($leafG) } of leaf.
 guide-told-spent = The leaf has given what it had.
 guide-told-taste-right = Good. I leave it as it is.
 guide-told-taste-far = I have moved it as far as is sensible; another leaf may suit you better.

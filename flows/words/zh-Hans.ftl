@@ -72,7 +72,10 @@ mistake-language-unknown = 语言须为以下之一：{ $allowed }。
 # the way in
 hello = 您好。我帮您算怎么泡茶：放多少茶叶、水多热、泡多久。请告诉我是什么茶、用什么器具，例如“铁观音，110 毫升盖碗”。
 hello-short = 告诉我是什么茶、用什么泡，或在下面选。
-hello-again = 又见面了，刚才说到这里：
+# 说在按钮文字前后、本身没有意思的话：“好，带我泡”。
+said-around-labels = 好
+    .typed = 好 / 好的 / 好吧 / 好啊 / 好嘞 / 嗯 / 哦 / 那 / 那就 / 请 / 麻烦 / 麻烦你 / 是 / 行 / 可以 / 谢谢 / 吧
+hello-again = 我在，刚才说到这里：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 冲茶 / 开始
 choice-language = English / 中文
@@ -488,7 +491,7 @@ forget-page = 这一页上还看得到的只在您的设备上；按最下方的
 choice-guide = 带我泡
     .typed = 带我 / 一步一步 / 教我泡 / 带我冲 / 教我冲 / 从头带我泡
 choice-guide-ready = 备好了
-    .typed = 好 / 准备好了 / 好了
+    .typed = 好 / 准备好了 / 好了 / 都好了
 choice-guide-done = 做好了
     .typed = 好 / 好了 / 下一步
 choice-guide-in = 茶叶放好了
@@ -496,13 +499,13 @@ choice-guide-in = 茶叶放好了
 choice-guide-rinsed = 洗好了
     .typed = 好 / 好了
 choice-guide-filled = 注好水了
-    .typed = 好 / 好了 / 注水了 / 水倒好了 / 倒好水了
+    .typed = 好 / 好了 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒进去了 / 水倒进去了 / 加好水了 / 加水了 / 冲了 / 冲水了 / 放进冰箱了 / 放冰箱了 / 做好了
 choice-guide-poured = { $style ->
     [cold] 滤好了
     [grandpa] 喝到三分之一了
    *[other] 出汤了
 }
-    .typed = 好 / 好了 / 倒出来了 / 出汤了 / 倒好了 / 倒了
+    .typed = 好 / 好了 / 倒出来了 / 出汤 / 出汤了 / 出好了 / 倒好了 / 倒了 / 倒出了 / 滤好了 / 拿出来了
 choice-guide-next-filled = { $style ->
     [cold] 滤好了，下一泡也注好水
     [grandpa] 喝了，也添好水了
@@ -534,7 +537,7 @@ choice-guide-guests = 人数变了
 choice-guide-go-on = 接着泡
     .typed = 继续 / 回来了
 choice-guide-finish = 泡到这里
-    .typed = 收杯 / 结束 / 停 / 够了
+    .typed = 收杯 / 结束 / 停 / 够了 / 喝够了 / 不喝了 / 不泡了 / 到此为止
 choice-guide-end-and-begin = 先结束它，泡这款
 choice-guide-poured-in-time = { $style ->
     [cold] 准时滤好了
@@ -596,9 +599,12 @@ guide-told-next-less = 这一泡少泡 { DURATION($seconds) }
 guide-told-next-same = 下一泡照旧
 guide-told-next-none = 茶味已经泡尽了
 guide-told-water = 之后用 { DEGREES($waterC, $unit) } 的水，{ $next }。
+guide-told-longer = 之后泡久一点，{ $next }。
+guide-told-shorter = 之后泡短一点，{ $next }。
+guide-told-pace-end = 这些茶叶、这个茶器，这样已经到头了。
 guide-told-guests = { $guests } 位：每位约 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：两泡并在公道杯里再分。
-guide-told-now = 现在是第 { $n } 泡：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶叶 { GRAMS($leafG) }。
+guide-told-now = 现在是第 { $n } 泡（大约共 { $ends } 泡）：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶叶 { GRAMS($leafG) }。
 guide-told-spent = 茶味已经泡尽了。
 guide-told-taste-right = 好，就照这样。
 guide-told-taste-far = 能调的都调了；换一款茶也许更合您。

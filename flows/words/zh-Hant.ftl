@@ -72,7 +72,10 @@ mistake-language-unknown = 語言須為以下之一：{ $allowed }。
 # the way in
 hello = 您好。我幫您算怎麼泡茶：放多少茶葉、水多熱、泡多久。請告訴我是什麼茶、用什麼器具，例如「鐵觀音，110 毫升蓋碗」。
 hello-short = 告訴我是什麼茶、用什麼泡，或在下面選。
-hello-again = 又見面了，剛才說到這裡：
+# 說在按鈕文字前後、本身沒有意思的話：「好，帶我泡」。
+said-around-labels = 好
+    .typed = 好 / 好的 / 好吧 / 好啊 / 好喔 / 嗯 / 喔 / 那 / 那就 / 請 / 麻煩 / 麻煩你 / 是 / 行 / 可以 / 謝謝 / 吧 / 唔該 / 咁
+hello-again = 我在，剛才說到這裡：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 沖茶 / 開始
 choice-language = English / 中文
@@ -488,7 +491,7 @@ forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的
 choice-guide = 帶我泡
     .typed = 帶我 / 一步一步 / 教我泡 / 帶我沖 / 教我沖 / 從頭帶我泡
 choice-guide-ready = 備好了
-    .typed = 好 / 準備好了 / 好了
+    .typed = 好 / 準備好了 / 好了 / 都好了
 choice-guide-done = 做好了
     .typed = 好 / 好了 / 下一步
 choice-guide-in = 茶葉放好了
@@ -496,13 +499,13 @@ choice-guide-in = 茶葉放好了
 choice-guide-rinsed = 洗好了
     .typed = 好 / 好了
 choice-guide-filled = 注好水了
-    .typed = 好 / 好了 / 注水了 / 水倒好了 / 倒好水了
+    .typed = 好 / 好了 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒進去了 / 水倒進去了 / 加好水了 / 加水了 / 沖了 / 沖水了 / 放進冰箱了 / 放冰箱了 / 做好了
 choice-guide-poured = { $style ->
     [cold] 濾好了
     [grandpa] 喝到三分之一了
    *[other] 出湯了
 }
-    .typed = 好 / 好了 / 倒出來了 / 出湯了 / 倒好了 / 倒了 / 倒咗
+    .typed = 好 / 好了 / 倒出來了 / 出湯 / 出湯了 / 出好了 / 倒好了 / 倒了 / 倒咗 / 倒出了 / 濾好了 / 拿出來了
 choice-guide-next-filled = { $style ->
     [cold] 濾好了，下一泡也注好水
     [grandpa] 喝了，也添好水了
@@ -534,7 +537,7 @@ choice-guide-guests = 人數變了
 choice-guide-go-on = 接著泡
     .typed = 繼續 / 回來了
 choice-guide-finish = 泡到這裡
-    .typed = 收杯 / 結束 / 停 / 夠了
+    .typed = 收杯 / 結束 / 停 / 夠了 / 喝夠了 / 不喝了 / 不泡了 / 到此為止
 choice-guide-end-and-begin = 先結束它，泡這款
 choice-guide-poured-in-time = { $style ->
     [cold] 準時濾好了
@@ -596,9 +599,12 @@ guide-told-next-less = 這一泡少泡 { DURATION($seconds) }
 guide-told-next-same = 下一泡照舊
 guide-told-next-none = 茶味已經泡盡了
 guide-told-water = 之後用 { DEGREES($waterC, $unit) } 的水，{ $next }。
+guide-told-longer = 之後泡久一點，{ $next }。
+guide-told-shorter = 之後泡短一點，{ $next }。
+guide-told-pace-end = 這些茶葉、這個茶器，這樣已經到頭了。
 guide-told-guests = { $guests } 位：每位約 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：兩泡併在公道杯裡再分。
-guide-told-now = 現在是第 { $n } 泡：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶葉 { GRAMS($leafG) }。
+guide-told-now = 現在是第 { $n } 泡（大約共 { $ends } 泡）：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶葉 { GRAMS($leafG) }。
 guide-told-spent = 茶味已經泡盡了。
 guide-told-taste-right = 好，就照這樣。
 guide-told-taste-far = 能調的都調了；換一款茶也許更合您。

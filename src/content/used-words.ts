@@ -15,6 +15,7 @@ const ofCode: readonly string[] = [
   'plan-', // commands/brew
   'reading-', // commands/read
   'lesson-', // core/lessons
+  'said-', // core/flow
   'ladder-', // flows: show
   'flows-', // commands/flows
   'label-', // commands/labels

@@ -94,6 +94,21 @@ export function tasted(ground: Ground, brew: GuidedBrew, change: TasteChange, wa
   return isMistake(changedBrew) ? brew : changedBrew;
 }
 
+/**
+ * Stronger or lighter from now on by this factor, which is longer or shorter with the leaf as it is; a hold under way
+ * ends accordingly, at once if it has had its time. Null where leaf or patience allow no other time.
+ */
+export function paced(
+  ground: Ground,
+  brew: GuidedBrew,
+  { factor, now }: { readonly factor: number; readonly now: Instant },
+): GuidedBrew | null {
+  const next = replanned(ground, { ...brew, session: aimedAnew(brew.session, factor) });
+  const [before, after] = [brew.coming[0]?.seconds ?? 0, next.coming[0]?.seconds ?? 0];
+  if (after === 0 || Math.sign(after - before) !== Math.sign(factor - 1)) return null;
+  return brew.hold ? heldUntil(next, Math.max(now, brew.hold.filledAt + after * 1000)) : next;
+}
+
 function replanned(ground: Ground, brew: GuidedBrew): GuidedBrew {
   return { ...brew, coming: replan({ ...ground, request: brew.request }, brew.session) };
 }

@@ -2,7 +2,7 @@
 import type { ChoiceLine, FlowWords, Place } from './book.ts';
 import { evaluate, factsOf, holds, type Lookup } from './evaluate.ts';
 import type { Facts, Json, SayingChoice, Spot } from './flow.ts';
-import { foldedText, labelNames, type NamedBy } from './label-names.ts';
+import { foldedText, labelNames, typedWays, type NamedBy } from './label-names.ts';
 import { phraseOf } from './phrases.ts';
 
 export interface OpenChoice {
@@ -60,11 +60,18 @@ export function choiceByLabel(
   words: FlowWords,
   { by = 'all-words', languages = words.languages }: LabelSearch = {},
 ): OpenChoice | null {
-  const typed = open.length === 0 ? '' : foldedText(text);
-  if (typed === '') return null;
-  const means = ({ choice }: OpenChoice): boolean =>
-    languages.some((language) => labelNames(words, language, choice.label, by).includes(typed));
-  return open.find(means) ?? null;
+  if (open.length === 0) return null;
+  // Word by word as it stands before anything is left out: "no thanks" may be a label of its own.
+  const ways = by === 'labels' ? [foldedText(text)].filter((way) => way !== '') : typedWays(words, text);
+  const meant = (way: string): OpenChoice | undefined =>
+    open.find(({ choice }) =>
+      languages.some((language) => labelNames(words, language, choice.label, by).includes(way)),
+    );
+  for (const way of ways) {
+    const found = meant(way);
+    if (found) return found;
+  }
+  return null;
 }
 
 /** Those that stand under a message. */

@@ -29,3 +29,19 @@ function worded(words: FlowWords, language: string, label: Phrase, by: NamedBy):
   const others = by === 'labels' ? [] : words.typed(language, label.key);
   return [words.say(language, label), ...others].map(foldedText);
 }
+
+/** The sentence whose other words are said around a label and mean nothing beside it: "ok", "please". */
+const aroundLabels = 'said-around-labels';
+
+/** What was typed, and the same without what is only said around it: "ok, done", "好，帶我泡". */
+export function typedWays(words: FlowWords, text: string): readonly string[] {
+  const around = new Set(words.languages.flatMap((language) => words.typed(language, aroundLabels)).map(foldedText));
+  const parts = text
+    .split(/[\s\p{P}]+/u)
+    .map(foldedText)
+    .filter((part) => part !== '');
+  const from = parts.findIndex((part) => !around.has(part));
+  const to = parts.findLastIndex((part) => !around.has(part));
+  const pared = from < 0 ? '' : parts.slice(from, to + 1).join('');
+  return [foldedText(text), pared].filter((way) => way !== '');
+}

@@ -44,6 +44,12 @@ export function moreOfRequest(
   return phrase('guide-told-water', { waterC: brew.request.waterC ?? board.waterC, unit, next });
 }
 
+/** After "longer" or "shorter". */
+export function changeOfPace(isLonger: boolean, before: GuidedBrew, after: GuidedBrew): Json {
+  const next = nextOf(before.coming[0]?.seconds ?? null, after.coming[0]?.seconds ?? null);
+  return phrase(isLonger ? 'guide-told-longer' : 'guide-told-shorter', { next });
+}
+
 /** Common practice, no source: less than this is no sip. */
 const smallestCupMl = 20;
 
@@ -54,7 +60,15 @@ export function now(content: CoreContent, brew: GuidedBrew, { memory }: Around):
   const next = brew.coming[0];
   if (!next || isMistake(plan)) return phrase('guide-told-spent');
   const { leafG, waterC } = plan;
-  return phrase('guide-told-now', { n: next.n, seconds: next.seconds, waterC, unit: memory['unit'] ?? null, leafG });
+  const ends = brew.coming.at(-1)?.n ?? next.n;
+  return phrase('guide-told-now', {
+    n: next.n,
+    ends,
+    seconds: next.seconds,
+    waterC,
+    unit: memory['unit'] ?? null,
+    leafG,
+  });
 }
 
 interface TasteSaid {

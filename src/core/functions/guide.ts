@@ -4,6 +4,7 @@ import {
   filled,
   heldUntil,
   leftOut,
+  paced,
   pouredOff,
   startGuided,
   tasted,
@@ -27,7 +28,7 @@ import {
 import { isMistake } from '../brewing/schedule.ts';
 import { beginning, boardOf, groundOf, told, type Board } from './guide-board.ts';
 import { kindHour } from './kind-hour.ts';
-import { changeOfPour, changeOfTaste, moreOfRequest, now as nowPhrase } from './guide-phrases.ts';
+import { changeOfPace, changeOfPour, changeOfTaste, moreOfRequest, now as nowPhrase } from './guide-phrases.ts';
 
 const names = [
   'beginGuide',
@@ -37,6 +38,7 @@ const names = [
   'pourGuide',
   'skipGuide',
   'changeGuide',
+  'paceGuide',
   'tasteGuide',
   'nowGuide',
   'endGuide',
@@ -72,6 +74,7 @@ export function guideCalls(content: CoreContent): { readonly [name in (typeof na
       change: null,
     })),
     changeGuide: moving((board, given, around) => otherwise(content, board, given, around)),
+    paceGuide: moving((board, given, { nowMs }) => pacedNow(content, board, given, { nowMs, zone: content.zone })),
     tasteGuide: moving((board, given, around) => tastedNow(content, board, given, around)),
     nowGuide: moving((board, _, around) => ({ ...board, change: nowPhrase(content, board.brew, around) })),
     endGuide: moving((board) => ({
@@ -90,15 +93,28 @@ interface HereAndNow {
 }
 
 function filledNow(board: Board, given: Facts, { nowMs, zone }: HereAndNow): Board {
-  const brew = filled(board.brew, nowMs);
-  const endsAt = brew.hold?.endsAt ?? nowMs;
+  return { ...board, ...heldKindly(filled(board.brew, nowMs), given, zone), change: null };
+}
+
+/** A cold infusion's end is moved out of the night. */
+function heldKindly(brew: GuidedBrew, given: Facts, zone: string): Pick<Board, 'brew' | 'movedFromMs'> {
+  const endsAt = brew.hold?.endsAt ?? 0;
   const kindAt = brew.hold && isCold(given) ? kindHour(brew.hold, zone) : endsAt;
-  return {
-    ...board,
-    brew: heldUntil(brew, kindAt),
-    movedFromMs: kindAt === endsAt ? null : endsAt,
-    change: null,
-  };
+  return { brew: heldUntil(brew, kindAt), movedFromMs: kindAt === endsAt ? null : endsAt };
+}
+
+/** Judgement: enough to taste, small enough to go back on; said again, it goes on from there. */
+const paceStep = 1.15;
+
+/** Longer or shorter from this infusion on, also while it draws. */
+function pacedNow(content: CoreContent, board: Board, given: Facts, { nowMs, zone }: HereAndNow): Board {
+  const isLonger = given['pace'] === 'longer' || given['pace'] === 'stronger';
+  const brew = paced(groundOf(content, board.brew), board.brew, {
+    factor: isLonger ? paceStep : 1 / paceStep,
+    now: nowMs,
+  });
+  if (brew === null) return { ...board, change: phrase('guide-told-pace-end') };
+  return { ...board, ...heldKindly(brew, given, zone), change: changeOfPace(isLonger, board.brew, brew) };
 }
 
 /** Nobody's pot stands longer; the taps of days later are no holds. */
