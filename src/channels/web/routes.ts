@@ -1,11 +1,11 @@
 /** What can be asked of the server, by whom, and how it answers. */
 import { Hono, type Context } from 'hono';
-import { bodyLimit } from 'hono/body-limit';
 import { RESPONSE_ALREADY_SENT } from '@hono/node-server/utils/response';
 import type { HttpBindings } from '@hono/node-server';
 import { errorFields } from '../../log.ts';
 import { addressOf } from './address.ts';
 import { servedAsset } from './asset-response.ts';
+import { readJson, tooLong } from './body.ts';
 import type { House } from './house.ts';
 import { isPayload, readCode, readPosted } from './intake.ts';
 import { deviceTag, pageLanguageOf } from './language.ts';
@@ -19,6 +19,8 @@ type Call = Context<{ Bindings: HttpBindings }>;
 
 /** How long a chosen language is kept, in seconds. */
 const languageKept = 365 * 24 * 60 * 60;
+/** Of a body with a code for a second device, in bytes. */
+const longestCode = 200;
 
 export function makeRoutes(house: House): Hono<{ Bindings: HttpBindings }> {
   const app = new Hono<{ Bindings: HttpBindings }>();
@@ -42,12 +44,10 @@ export function makeRoutes(house: House): Hono<{ Bindings: HttpBindings }> {
   app.get('/my-data', (c) => myData(house, c));
   app.get('/file/:message', (c) => enclosed(house, c));
   app.get('/stream', (c) => openStream(house, c));
-  app.post('/sheet', bodyLimit({ maxSize: house.limits.bodyBytes, onError: (c) => c.text('', 413) }), (c) =>
-    takeIn(house, c),
-  );
+  app.post('/sheet', (c) => takeIn(house, c));
   app.post('/fresh', (c) => freshSheet(house, c));
   app.post('/pass', (c) => offerPass(house, c));
-  app.post('/join', bodyLimit({ maxSize: 200, onError: (c) => c.text('', 413) }), (c) => joinSheet(house, c));
+  app.post('/join', (c) => joinSheet(house, c));
 
   app.notFound((c) => notFound(house, c));
   app.onError((error, c) => {
@@ -88,7 +88,9 @@ async function takeIn(house: House, c: Call): Promise<Response> {
   if (session === null) return c.text('', 401);
   const allowed = house.rates.postsPerAddress.take(address(house, c)) && house.rates.postsPerSheet.take(session.chat);
   if (!allowed) return c.text('', 429, { 'retry-after': '2' });
-  const posted = readPosted(await c.req.json().catch(() => null));
+  const body = await readJson(c.env.incoming, house.limits.bodyBytes);
+  if (body === tooLong) return c.text('', 413);
+  const posted = readPosted(body);
   if (posted === null) return c.text('', 400);
   const deviceLanguage =
     readCookie(c.req.header('cookie'), 'language') === null ? deviceTag(c.req.header('accept-language')) : null;
@@ -177,7 +179,9 @@ async function joinSheet(house: House, c: Call): Promise<Response> {
   if (!isJson(c)) return c.text('', 415);
   const allowed = house.rates.joinsPerAddress.take(address(house, c)) && house.rates.joins.take('all');
   if (!allowed) return c.text('', 429, { 'retry-after': '60' });
-  const chat = house.passes.redeem(readCode(await c.req.json().catch(() => null)));
+  const body = await readJson(c.env.incoming, longestCode);
+  if (body === tooLong) return c.text('', 413);
+  const chat = house.passes.redeem(readCode(body));
   if (chat === null) return c.text('', 404);
   const session = await house.devices.letIn(chat);
   await putAway(house, c);
