@@ -817,6 +817,8 @@ lesson-told-elsewhen = { $moves ->
     [0] “{ $title }” is not on that day but { WHEN($starts) }.
    *[other] “{ $title }” has been moved to { WHEN($starts) }.
  }
+lesson-which-for = For { $count }, then. Which of these lessons shall it be?
+lesson-reminds = I do that by myself for every seat you book: a week before, the evening before and two hours before, but not at night.
 lesson-how-many = For how many people?
 lesson-ask-name = Under which name shall I put it on the list at the door?
 mistake-name-too-long = That is longer than a name. Please write it in at most { $most } characters.
@@ -969,6 +971,7 @@ choice-lesson-leave = Give it back
 choice-lesson-give-back = Yes, give it back
 choice-lesson-keep = No, keep it
 choice-lesson-reseat = Yes, change it
+    .typed = change it
 choice-lesson-leave-so = No, leave it so
 choice-lesson-nameless = No name
 choice-lesson-done = That is all

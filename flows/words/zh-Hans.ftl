@@ -74,7 +74,7 @@ hello = 您好。我帮您算怎么泡茶：放多少茶叶、水多热、泡多
 hello-short = 告诉我是什么茶、用什么泡，或在下面选。
 # 说在按钮文字前后、本身没有意思的话：“好，带我泡”。
 said-around-labels = 好
-    .typed = 好 / 好的 / 好吧 / 好啊 / 好嘞 / 嗯 / 哦 / 那 / 那就 / 请 / 麻烦 / 麻烦你 / 是 / 行 / 可以 / 谢谢 / 吧
+    .typed = 好 / 好的 / 好吧 / 对 / 好啊 / 好嘞 / 嗯 / 哦 / 那 / 那就 / 请 / 麻烦 / 麻烦你 / 是 / 行 / 可以 / 谢谢 / 吧
 hello-again = 我在，刚才说到这里：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 冲茶 / 开始
@@ -781,6 +781,8 @@ lesson-told-elsewhen = { $moves ->
     [0] “{ $title }”不在那天，而是{ WHEN($starts) }。
    *[other] “{ $title }”已改到{ WHEN($starts) }。
  }
+lesson-which-for = { $count } 位，记着了。要报哪一节？
+lesson-reminds = 报了名的课我都会提醒您：一周前、前一晚、上课前两小时，半夜不打扰您。
 lesson-how-many = 一共几位？
 lesson-ask-name = 门口的名单上写什么名字？
 mistake-name-too-long = 这比名字长了。请写在 { $most } 个字以内。
@@ -900,6 +902,7 @@ choice-lesson-leave = 退掉
 choice-lesson-give-back = 对，退掉
 choice-lesson-keep = 不，留着
 choice-lesson-reseat = 好，改吧
+    .typed = 改 / 改吧 / 就这样改 / 可以改
 choice-lesson-leave-so = 不，照旧
 choice-lesson-nameless = 不留名
 choice-lesson-done = 就这样

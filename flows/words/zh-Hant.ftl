@@ -74,7 +74,7 @@ hello = 您好。我幫您算怎麼泡茶：放多少茶葉、水多熱、泡多
 hello-short = 告訴我是什麼茶、用什麼泡，或在下面選。
 # 說在按鈕文字前後、本身沒有意思的話：「好，帶我泡」。
 said-around-labels = 好
-    .typed = 好 / 好的 / 好吧 / 好啊 / 好喔 / 嗯 / 喔 / 那 / 那就 / 請 / 麻煩 / 麻煩你 / 是 / 行 / 可以 / 謝謝 / 吧 / 唔該 / 咁
+    .typed = 好 / 好的 / 好吧 / 對 / 好啊 / 好喔 / 嗯 / 喔 / 那 / 那就 / 請 / 麻煩 / 麻煩你 / 是 / 行 / 可以 / 謝謝 / 吧 / 唔該 / 咁
 hello-again = 我在，剛才說到這裡：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 沖茶 / 開始
@@ -781,6 +781,8 @@ lesson-told-elsewhen = { $moves ->
     [0] 「{ $title }」不在那一天，而是{ WHEN($starts) }。
    *[other] 「{ $title }」已改到{ WHEN($starts) }。
  }
+lesson-which-for = { $count } 位，記著了。要報哪一堂？
+lesson-reminds = 報了名的課我都會提醒您：一星期前、前一晚、上課前兩小時，半夜不吵您。
 lesson-how-many = 一共幾位？
 lesson-ask-name = 門口的名單上寫什麼名字？
 mistake-name-too-long = 這比名字長了。請寫在 { $most } 個字以內。
@@ -900,6 +902,7 @@ choice-lesson-leave = 退掉
 choice-lesson-give-back = 對，退掉
 choice-lesson-keep = 不，留著
 choice-lesson-reseat = 好，改吧
+    .typed = 改 / 改吧 / 就這樣改 / 可以改
 choice-lesson-leave-so = 不，照舊
 choice-lesson-nameless = 不留名
 choice-lesson-done = 就這樣

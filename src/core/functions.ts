@@ -25,7 +25,7 @@ import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
-import { isLessonWish, plansLesson, saidOfLessons } from './functions/lesson-heard.ts';
+import { isLessonWish, isOfOwnLesson, plansLesson, saidOfLessons } from './functions/lesson-heard.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
@@ -79,7 +79,8 @@ export function makeCalls(content: CoreContent): Calls {
       const read = withOwnVessel(heardMessage(content, textOf(text), hint), textOf(text), memory);
       const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
       const plans = mayBeLesson && asked !== 'reply' && plansLesson(textOf(text), around, content.zone);
-      const heard = plans || (mayBeLesson && isLessonWish(textOf(text), house)) ? asLesson(read) : read;
+      const isWish = isLessonWish(textOf(text), house) || isOfOwnLesson(textOf(text), flow, around);
+      const heard = plans || (mayBeLesson && isWish) ? asLesson(read) : read;
       const said = saidOfLessons(textOf(text), flow, around);
       return {
         gives: { ...heard, said, plans, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) },

@@ -1,7 +1,8 @@
 /** What a message says of lessons, by the lessons there are: anywhere, and where they are shown. */
 import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import { hearSaid } from '../lessons/spoken/said.ts';
+import { asksDetailAlone } from '../lessons/spoken/detail.ts';
+import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import {
   hearWish,
@@ -14,7 +15,7 @@ import {
   type Wish,
 } from '../lessons/spoken/wish.ts';
 import type { Lesson } from '../lessons/lesson.ts';
-import type { ListedLesson } from '../lessons/roster.ts';
+import type { ListedLesson, OwnBooking } from '../lessons/roster.ts';
 import { doorsIn } from './desk-board.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import { phrase } from './asked-brew.ts';
@@ -25,6 +26,14 @@ export function isLessonWish(text: string, house: Facts | undefined): boolean {
   const known = [...upcomingIn({ house }), ...goneIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
   return known.length > 0 && isAboutLessons(text, known);
 }
+
+/** What can only be of a booking just made: "what should I bring?", "改三位", where nothing else is spoken of. */
+export function isOfOwnLesson(text: string, flow: Json, around: Around): boolean {
+  if (flow !== 'front' || !ownIn(around).some((one) => isAhead(one, around))) return false;
+  return asksDetailAlone(text) || seatsAlone(text) !== null;
+}
+
+const isAhead = (one: OwnBooking, { nowMs }: Around): boolean => stands(one) && one.lesson.endsAt > nowMs;
 
 /** A shopkeeper's sentence with a day, an hour and a number of seats plans a lesson, whatever tea it names. */
 export function plansLesson(text: string, { house, nowMs }: Around, zone: string): boolean {
@@ -51,7 +60,7 @@ const zoneOf = (lessons: readonly Lesson[]): string => lessons[0]?.zone ?? 'UTC'
 export function wishOf(text: string, guests: Json, around: Around): Facts {
   const upcoming = upcomingIn(around);
   const wish = hearWish(text, around.nowMs, zoneOf(shownIn(around)));
-  const own = ownIn(around).filter((one) => stands(one) && one.lesson.endsAt > around.nowMs);
+  const own = ownIn(around).filter((one) => isAhead(one, around));
   const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.
   const among =
@@ -64,10 +73,11 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
   if (other.gone) return { want: 'enrol', seats: null, lesson: other.gone.id, booking: null, ids: null };
   const named = other.elsewhen ? [other.elsewhen] : meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
   const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
-  const one = meant.length === 1 ? meant[0] : undefined;
+  const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(text) !== null);
+  const one = isOfOwn ? spokenOf(wish, own, upcoming) : meant.length === 1 ? meant[0] : undefined;
   return {
     want: isShown ? 'enrol' : wish.want,
-    seats: wish.seats ?? guests,
+    seats: seatsAlone(text) ?? wish.seats ?? guests,
     lesson: one?.id ?? null,
     booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
     elsewhen: other.elsewhen ? phrase('lesson-told-elsewhen', elsewhenValues(other.elsewhen)) : null,
@@ -75,6 +85,12 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     ids: meant.length === 0 ? null : meant.map(({ id }) => id),
     noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
   };
+}
+
+/** The one named; else the one booked, when there is no other. */
+function spokenOf(wish: Wish, own: readonly OwnBooking[], upcoming: readonly ListedLesson[]): Lesson | undefined {
+  const [titled] = titledLessons(upcoming, wish);
+  return titled ?? (own.length === 1 ? own[0]?.lesson : undefined);
 }
 
 interface Otherwise {

@@ -43,6 +43,7 @@ function listed({ ids, first }: { readonly ids: Json; readonly first: number }, 
   const shown = all.slice(first, first + mostListed);
   return {
     items: shown.map(itemOf),
+    only: all.length === 1 ? (all[0]?.id ?? null) : null,
     told: shown.map((lesson, n) =>
       phrase('lesson-told-line', { n: n + 1, ...lessonValues(lesson), ...stateOf(lesson, around) }),
     ),

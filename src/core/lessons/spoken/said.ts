@@ -28,6 +28,9 @@ export interface Said {
   readonly figure: number | null;
 }
 
+/** "Just one seat", "改三位": a number of seats and nothing else. */
+export const seatsAlone = (sentence: string): number | null => numberAlone(plain(sentence.slice(0, longest)).trim());
+
 export interface Ground {
   readonly lessons: readonly Lesson[];
   readonly now: Instant;
@@ -52,7 +55,8 @@ export function hearSaid(sentence: string, { lessons, now, zone }: Ground): Said
     more,
     figure,
   };
-  const saysSomething = named || said.seats !== null || more !== null || figure !== null || wish.want === 'enrol';
+  const saysSomething =
+    named || said.seats !== null || more !== null || figure !== null || ['enrol', 'detail'].includes(wish.want);
   return saysSomething ? said : null;
 }
 
@@ -78,7 +82,7 @@ function moreIn(text: string): number | null {
 }
 
 const alone = new RegExp(
-  `^(?:just |only |for |make it |we are |there are |就|只要|只有|我們|我们)?(?<n>${number})(?: of us|個人|个人|個|个|位)?(?: please|吧)?[.!。！]?$`,
+  `^(?:actually |no |sorry |but )*(?:just |only |for |make (?:it|that) |change (?:it |that )?to |we are |there are |就|只要|只有|我們|我们|[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: please|吧)?[.!。！]?$`,
   'iu',
 );
 

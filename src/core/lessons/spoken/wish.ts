@@ -5,9 +5,10 @@ import type { Instant } from '../../units.ts';
 import { readSeats } from './amounts.ts';
 import { plain } from './cut.ts';
 import { readDay } from './day.ts';
+import { asksDetail } from './detail.ts';
 
-/** `question`: none of the others, for a person to answer. */
-export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'question';
+/** `detail`: what is told of a lesson anyway; `remind`: what the house does by itself; `question`: none of the others, for a person to answer. */
+export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'remind' | 'detail' | 'question';
 
 export interface Wish {
   readonly want: Wanted;
@@ -26,8 +27,9 @@ const lessonWords = '(?:lessons?|class(?:es)?|courses?|workshops?)';
 const wants: readonly (readonly [Wanted, RegExp])[] = [
   [
     'leave',
-    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了/iu,
+    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不(?:去|來|来|上)了/iu,
   ],
+  ['remind', /\bremind (?:me|us)\b|提醒/iu],
   [
     'own',
     new RegExp(
@@ -42,7 +44,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   [
     'list',
     new RegExp(
-      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$`,
+      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|初[學学]|入[門门]|最近的?一?[節节堂]`,
       'iu',
     ),
   ],
@@ -54,7 +56,7 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
   const day = readDay(text, dateOf(wallAt(now, zone)));
   const seats = readSeats(day.rest);
   return {
-    want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? 'question',
+    want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? (asksDetail(text) ? 'detail' : 'question'),
     ...(day.date === undefined ? {} : { date: day.date }),
     ...(seats.amount === undefined ? {} : { seats: seats.amount }),
     rest: seats.rest,
@@ -115,11 +117,18 @@ export function isAboutLessons(sentence: string, lessons: readonly Lesson[]): bo
   const text = cleared(sentence);
   // Asked of every message: what only lists lessons is not looked for.
   const want = wants.find(([one, pattern]) => one !== 'list' && pattern.test(text))?.[0];
-  if (want === undefined || want === 'own') return want === 'own';
+  if (want === 'own' || asksForLessons.test(text)) return true;
+  if (want === undefined && !asksDetail(text)) return false;
   // One word of a title may be a tea to buy as well.
   const isNamed = lessons.some((lesson) => likeness(lesson, text, 2) >= enoughLikeness);
   return isNamed || (want === 'enrol' && !tableWords.test(text) && readSeats(text).amount !== undefined);
 }
+
+/** "What lessons do you have?": so plain that nothing else can be meant. */
+const asksForLessons = new RegExp(
+  `^(?:what|which|are there|do you (?:have|give|offer))(?: any| other| kind of| sort of)?(?: tea)? ${lessonWords}\\b`,
+  'iu',
+);
 
 const cleared = (sentence: string): string => plain(sentence.slice(0, longest)).replaceAll('’', "'");
 /** A seat in a lesson is not a table in a restaurant. */

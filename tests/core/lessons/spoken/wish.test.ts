@@ -41,6 +41,18 @@ it.each<[string, Wanted, number | undefined]>([
   ['I can’t make it on Saturday', 'leave', undefined],
   ['取消報名', 'leave', undefined],
   ['我来不了了', 'leave', undefined],
+  ['我不去了', 'leave', undefined],
+  ['is there anything for beginners on Saturday?', 'list', undefined],
+  ['我想学泡茶', 'list', undefined],
+  ['when does it begin?', 'detail', undefined],
+  ['what should I bring', 'detail', undefined],
+  ['who teaches it?', 'detail', undefined],
+  ['幾點開始', 'detail', undefined],
+  ['要带什么', 'detail', undefined],
+  ['誰教', 'detail', undefined],
+  ['remind me the day before', 'remind', undefined],
+  ['到时提醒我', 'remind', undefined],
+  ['can I bring my dog?', 'question', undefined],
   ['do you teach children?', 'question', undefined],
   ['is it warm upstairs?', 'question', undefined],
 ])('%s → %s', (sentence, want, seats) => {
@@ -74,6 +86,9 @@ it.each<[string, boolean]>([
   ['可以预订老茶吗', false],
   ['cancel', false],
   ['what about my bookings?', true],
+  ['what lessons do you have?', true],
+  ['盖碗之夜要带什么', true],
+  ['what should I bring for the tea?', false],
   ['a tea for my evening', false],
 ])('%s: %s', (sentence, expected) => {
   expect(isAboutLessons(sentence, lessons)).toBe(expected);

@@ -1,0 +1,32 @@
+/** Questions that what is told of a lesson answers: when, where, who, how long, how much, what to bring. Chooses no lesson. */
+import { plain } from './cut.ts';
+
+/** Longer than any such question needs; it bounds the reading's time. */
+const longest = 120;
+
+const details: readonly RegExp[] = [
+  /\b(?:when|what time|which day)\b.*\b(?:is (?:it|that)|(?:does|will) (?:it|that|the \w+|my \w+) (?:begin|start|end|finish|take place))/iu,
+  /\b(?:what|anything|something|need) .*\bbring\b/iu,
+  /\bwho (?:teaches|is teaching|gives|leads|holds|will teach)\b|\bwhere (?:is|does) (?:it|that)\b/iu,
+  /\bhow (?:long|much) (?:is|does|will) (?:it|that|one|a seat|the \w+)\b|\b(?:the|its|what) (?:price|cost)\b|\bwhich teas\b/iu,
+  /[幾几]點|[幾几]点|什麼時候|什么时候|何時|何时|[幾几]時|[幾几]时/u,
+  /(?:帶|带)(?:什麼|什么|咩|些什麼|些什么)|(?:什麼|什么).{0,4}(?:帶|带)|要(?:帶|带)/u,
+  /(?:誰|谁|邊個|边个|哪位).{0,4}(?:教|帶|带|上|老師|老师)|老師是|老师是/u,
+  /多久|多長|多长|多少錢|多少钱|[幾几][錢钱]|學費|学费|收費|收费|在哪/u,
+];
+
+export const asksDetail = (sentence: string): boolean => {
+  const text = plain(sentence.slice(0, longest));
+  return details.some((detail) => detail.test(text));
+};
+
+/** "How much is it?" and no more: it can only be of what was spoken of. */
+const bare =
+  /^(?:and |so |ok |okay )*(?:when|what time|what|who|where|how (?:long|much))\b[ a-z']{0,32}$|^[那請请問问]*(?:[幾几][點点時时]|什麼時候|什么时候|何[時时]|要?[帶带](?:什麼|什么|咩)|[誰谁]|[邊边][個个]|哪位老[師师]|多久|多[長长]|多少[錢钱]|[幾几][錢钱]|[學学][費费]|在哪)\p{Script=Han}{0,4}$/iu;
+
+export function asksDetailAlone(sentence: string): boolean {
+  const text = plain(sentence.slice(0, longest))
+    .trim()
+    .replace(/[?？!.。！呢嗎吗]+$/u, '');
+  return bare.test(text) && asksDetail(text);
+}

@@ -1,0 +1,19 @@
+import { expect, it } from 'vitest';
+import { asksDetail, asksDetailAlone } from '../../../../src/core/lessons/spoken/detail.ts';
+
+/** Asks for what is told of a lesson; and so barely that it can only be of the one spoken of. */
+it.each<[string, boolean, boolean]>([
+  ['when does it begin?', true, true],
+  ['how much is it', true, true],
+  ['and who teaches it?', true, true],
+  ['what should I bring for the gaiwan evening tomorrow then?', true, false],
+  ['幾點開始？', true, true],
+  ['多少钱', true, true],
+  ['要帶什麼呢', true, true],
+  ['龍井多少錢', true, false],
+  ['how long do old leaves keep?', false, false],
+  ['can I bring my dog', false, false],
+  ['帶我泡', false, false],
+])('%s', (sentence, asks, alone) => {
+  expect([asksDetail(sentence), asksDetailAlone(sentence)]).toEqual([asks, alone]);
+});
