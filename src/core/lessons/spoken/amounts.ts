@@ -1,5 +1,5 @@
 /** How many seats, how long and at what price, as a sentence says it. */
-import { cut } from './cut.ts';
+import { cut, mark } from './cut.ts';
 import { number, readNumber } from './numeral.ts';
 
 export interface Amount {
@@ -18,9 +18,14 @@ const most = new RegExp(
   'iu',
 );
 
+/** "For 8" and no more, where that piece of the sentence ends: for two hours is a length, for 8 euros a price. */
+const forSoMany = new RegExp(`\\bfor\\s+(?<n>${number})(?=\\s*(?:[,;.!?]|${mark}|$))`, 'iu');
+
 export function readSeats(text: string): Amount {
-  const found = taken(text, seats, numberIn);
-  return found.amount === undefined ? taken(text, most, numberIn) : found;
+  const [found] = [seats, most, forSoMany]
+    .map((pattern) => taken(text, pattern, numberIn))
+    .filter(({ amount }) => amount !== undefined);
+  return found ?? { rest: text };
 }
 
 const numberIn = ({ n = '' }: Groups): number | undefined => readNumber(n);
@@ -40,6 +45,12 @@ export function readPrice(text: string): { readonly price?: string; readonly res
   const words = found?.groups['price'];
   return found && words !== undefined ? { price: words.trim(), rest: found.rest } : { rest: text };
 }
+
+/** A piece of its own; "free seats" are no price. */
+const costsNothing =
+  /^(?:it'?s |for |entry |admission )?free(?: of charge| entry| admission)?$|^no charge$|^免[費费](?:入[場场]|[參参]加)?$|^不(?:收[費费]|要[錢钱])$/iu;
+
+export const isFree = (piece: string): boolean => costsNothing.test(piece);
 
 const durations: readonly (readonly [RegExp, (n: number, more: number) => number])[] = [
   [

@@ -13,11 +13,12 @@ import {
   type Wording,
 } from '../lesson.ts';
 import type { Recurrence } from '../recurrence.ts';
-import { readDuration, readPrice, readSeats } from './amounts.ts';
+import { isFree, readDuration, readPrice, readSeats } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
 import { readDay, readTimes, type Day } from './day.ts';
 import { readHours, type Hours } from './hours.ts';
 import { readLevel } from './level.ts';
+import { readTeacher } from './teacher.ts';
 
 /** What was understood; what is absent was not said. */
 export interface SpokenLesson {
@@ -26,6 +27,7 @@ export interface SpokenLesson {
   readonly minutes?: number;
   readonly seats?: number;
   readonly price?: string;
+  readonly teacher?: string;
   readonly level?: Level;
   readonly zone?: string;
   readonly repeats?: Recurrence;
@@ -55,8 +57,10 @@ function understood(named: NamedZone, now: Instant, zone: string): Heard {
   const lasting = readDuration(seats.rest);
   const hours = readHours(lasting.rest, day.part);
   const repeated = day.everyWeeks === undefined ? { rest: hours.rest } : readTimes(hours.rest);
-  const pieces = piecesIn(repeated.rest);
-  const title = titleIn(pieces.filter((piece) => !levelAlone.test(piece)));
+  const led = readTeacher(repeated.rest);
+  const pieces = piecesIn(led.rest);
+  const title = titleIn(pieces.filter((piece) => !levelAlone.test(piece) && !isFree(piece)));
+  const price = paid.price ?? pieces.find(isFree);
   const level = readLevel(pieces.find((piece) => levelAlone.test(piece)) ?? '');
   const starts = day.date !== undefined && hours.from !== undefined ? startOf(day, hours.from, here) : undefined;
   const minutes = hours.minutes ?? lasting.amount;
@@ -66,7 +70,8 @@ function understood(named: NamedZone, now: Instant, zone: string): Heard {
     ...(minutes === undefined ? {} : { minutes }),
     ...(seats.amount === undefined ? {} : { seats: seats.amount }),
     ...(level === undefined ? {} : { level }),
-    ...(paid.price === undefined ? {} : { price: paid.price }),
+    ...(price === undefined ? {} : { price }),
+    ...(led.teacher === undefined ? {} : { teacher: led.teacher }),
     ...(named.zone === undefined ? {} : { zone: named.zone }),
     ...(day.everyWeeks === undefined ? {} : { repeats: everyWeek(day.everyWeeks, repeated) }),
   };
@@ -89,6 +94,7 @@ export function spokenDraft(
   house: HouseLesson,
 ): { readonly draft: LessonDraft } | { readonly mistakes: readonly Mistake[] } {
   const { title = '', starts, seats, price, level = house.level, minutes = usual.minutes, zone = house.zone } = said;
+  const { teacher = house.teacher } = said;
   const missing = [
     ...(title === '' ? [mistake('title-missing', 'title')] : []),
     ...(seats === undefined ? [mistake('seats-missing', 'seats')] : []),
@@ -97,6 +103,7 @@ export function spokenDraft(
   const draft = {
     ...house,
     ...paid,
+    teacher,
     level,
     title: inAll(title),
     starts: starts ?? '',

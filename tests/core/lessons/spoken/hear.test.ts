@@ -135,6 +135,28 @@ describe('a sentence that says everything', () => {
     expect([said.title, said.level, said.seats]).toEqual([title, level, 8]);
   });
 
+  it.each<[string, string, { teacher?: string; price?: string; seats?: number; minutes?: number }]>([
+    [
+      'gongfu evening with Mei Lin, Saturday 7 pm, free, for 8',
+      'gongfu evening',
+      { teacher: 'Mei Lin', price: 'free', seats: 8 },
+    ],
+    ['Saturday 7 pm, white tea, with Odalys, for eight', 'white tea', { teacher: 'Odalys', seats: 8 }],
+    ['white tea Saturday 7 pm for 6', 'white tea', { seats: 6 }],
+    ['white tea, Saturday 7 pm for 2 hours, for 6', 'white tea', { seats: 6, minutes: 120 }],
+    ['oolong with Green Tea Cake, Saturday 7 pm', 'oolong with Green Tea Cake', {}],
+    ['oolong with milk, Saturday 7 pm, 3 free seats', 'oolong with milk', { seats: 3 }],
+    ['free pouring, Saturday 7 pm', 'free pouring', {}],
+    [
+      '週六晚上七點，功夫茶之夜，林美老師帶，免費，八位',
+      '功夫茶之夜',
+      { teacher: '林美老師', price: '免費', seats: 8 },
+    ],
+    ['周六晚上七点，白茶，由王芳授课，不收费，八人', '白茶', { teacher: '王芳', price: '不收费', seats: 8 }],
+  ])('keeps who teaches, and that it is free, out of the title: %s', (sentence, title, others) => {
+    expect(hear(sentence).said).toEqual({ title, starts: '2026-12-05T19:00', ...others });
+  });
+
   it('reads a zone, and the day as it is there', () => {
     const late = instantOf('2026-12-02T23:00', zone);
     const heard = hearLesson('tomorrow 7 pm in Asia/Taipei, oolong', late, zone);
