@@ -22,6 +22,7 @@ import {
   type CoreContent,
 } from './functions/asked-brew.ts';
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
+import { errandOf } from './functions/desk-errand.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
@@ -39,7 +40,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit lesson turn said plans'
+    'answer kept blank unit lesson turn said plans errand'
   ).split(' '),
 );
 
@@ -78,12 +79,20 @@ export function makeCalls(content: CoreContent): Calls {
       const hint = { language: language as Language, asked: asked as string | null };
       const read = withOwnVessel(heardMessage(content, textOf(text), hint), textOf(text), memory);
       const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
-      const plans = mayBeLesson && asked !== 'reply' && plansLesson(textOf(text), around, content.zone);
+      const mayPlan = mayBeLesson || read['kind'] === 'lesson';
+      const plans = mayPlan && asked !== 'reply' && plansLesson(textOf(text), around, content.zone);
       const isWish = isLessonWish(textOf(text), house) || isOfOwnLesson(textOf(text), flow, around);
       const heard = plans || (mayBeLesson && isWish) ? asLesson(read) : read;
       const said = saidOfLessons(textOf(text), flow, around);
+      const errand = plans || asked === 'reply' ? null : errandOf(textOf(text), around, content.zone);
       return {
-        gives: { ...heard, said, plans, kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null) },
+        gives: {
+          ...heard,
+          said,
+          plans,
+          errand,
+          kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null),
+        },
       };
     },
     readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, textOf(payload)) }),

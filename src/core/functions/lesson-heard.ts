@@ -7,6 +7,7 @@ import { hearLesson } from '../lessons/spoken/spoken.ts';
 import {
   hearWish,
   isAboutLessons,
+  isSureOf,
   lessonElsewhen,
   lessonsOn,
   meantLessons,
@@ -40,7 +41,7 @@ export function plansLesson(text: string, { house, nowMs }: Around, zone: string
   if (house?.['keeper'] !== true) return false;
   const { said, mistakes } = hearLesson(text, nowMs, zone);
   const isWhole = !mistakes.some(({ code }) => code === 'lesson-day-missing' || code === 'lesson-time-missing');
-  return said.seats !== undefined && isWhole && hearWish(text, nowMs, zone).want === 'question';
+  return said.seats !== undefined && isWhole && ['question', 'detail'].includes(hearWish(text, nowMs, zone).want);
 }
 
 /** Where lessons are shown; a shopkeeper is shown those under way as well. Null elsewhere. */
@@ -79,6 +80,7 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     want: isShown ? 'enrol' : wish.want,
     seats: seatsAlone(text) ?? wish.seats ?? guests,
     lesson: one?.id ?? null,
+    isSure: one !== undefined && (upcoming.length === 1 || isSureOf(one, wish)),
     booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
     elsewhen: other.elsewhen ? phrase('lesson-told-elsewhen', elsewhenValues(other.elsewhen)) : null,
     // Nothing on that day: all there are.

@@ -44,7 +44,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   [
     'list',
     new RegExp(
-      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|初[學学]|入[門门]|最近的?一?[節节堂]`,
+      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|有.{0,12}(?:初[學学]|入[門门]|新手)|最近的?一?[節节堂]`,
       'iu',
     ),
   ],
@@ -78,6 +78,10 @@ export function meantLessons<Kind extends Lesson>(
 export function lessonsOn<Kind extends Lesson>(lessons: readonly Kind[], { date }: Pick<Wish, 'date'>) {
   return date === undefined ? lessons : lessons.filter(({ starts }) => dateOf(starts) === date);
 }
+
+/** Whether a sentence says so much of a title, or the day, that a seat may be taken without asking. */
+export const isSureOf = (lesson: Lesson, wish: Wish): boolean =>
+  wish.date !== undefined || likeness(lesson, wish.rest) >= sureLikeness;
 
 /** Those a sentence calls by their titles, on whatever day; none when it names no title. */
 export function titledLessons<Kind extends Lesson>(
