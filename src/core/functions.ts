@@ -1,9 +1,6 @@
 /** The functions flow files may call, bound to the core. Each takes and gives plain facts; none decides what is said next. */
-import type { BrewingData } from './brewing/brewing-data.ts';
-import { kettleWays } from './brewing/kettle.ts';
 import type { Plan } from './brewing/plan.ts';
 import { isMistake } from './brewing/schedule.ts';
-import { fillOf, spoonsOf } from './brewing/spoons.ts';
 import { adjust, usualTaste, type TasteChange } from './brewing/taste.ts';
 import { reasonsFor } from './brewing/why.ts';
 import type { Around, Calls, Outcome } from './flow/book.ts';
@@ -18,7 +15,6 @@ import {
   refused,
   tastesOf,
   textOf,
-  type Brew,
   type CoreContent,
 } from './functions/asked-brew.ts';
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
@@ -30,6 +26,7 @@ import { isLessonWish, isOfOwnLesson, plansLesson, saidOfLessons } from './funct
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
+import { planned, spoonsToGrams } from './functions/plan-told.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint } from './reading/reading.ts';
 import type { Tea } from './teas/tea.ts';
@@ -52,13 +49,22 @@ export const madeUpKeys: readonly string[] = [
   'plan-way-',
   'brew-fill-',
   'brew-water',
+  'brew-leaf-',
   'taste-',
   'guide-told-',
   'my-told-',
   'desk-told-',
 ];
 
-const callList = ['readMessage', 'readLabel', 'planBrew', 'explainPlan', 'oneInfusion', 'adjustTaste'] as const;
+const callList = [
+  'readMessage',
+  'readLabel',
+  'planBrew',
+  'explainPlan',
+  'oneInfusion',
+  'spoonsToGrams',
+  'adjustTaste',
+] as const;
 /** The functions there are, for the check of flow files. */
 export const callNames: ReadonlySet<string> = new Set([
   ...callList,
@@ -99,6 +105,7 @@ export function makeCalls(content: CoreContent): Calls {
     planBrew: (given, around) => planned(content, given, around),
     explainPlan: (given, around) => explained(content, given, around),
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
+    spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };
   return {
@@ -148,42 +155,6 @@ function heardLabel(teas: readonly Tea[], payload: string): Facts {
   if (tea) return { kind: 'brew', tea: tea.id, family: tea.family };
   const [, lesson] = /^lesson-([A-Za-z0-9._-]{1,40})$/.exec(payload) ?? [];
   return lesson === undefined ? { kind: 'greeting' } : { kind: 'lesson', lesson };
-}
-
-function planned(content: CoreContent, given: Facts, around: Around): Outcome {
-  const brew = brewOf(content, given, around);
-  return isMistake(brew) ? refused(brew) : { gives: planFacts(content.brewing, brew, around) };
-}
-
-/** Everything of a plan that a sentence or a picture may want. */
-function planFacts(brewing: BrewingData, { leaf, plan }: Brew, { memory }: Around): Facts {
-  const times = plan.infusions.map((i) => i.seconds);
-  const taste = tastesOf(memory)[leaf.family];
-  return {
-    ...asFacts(plan),
-    powder: plan.style === 'whisked',
-    spoons: spoonsOf(brewing, leaf, plan.leafG),
-    fill: phrase(`brew-fill-${fillOf(plan.fillFraction)}`),
-    rinseS: plan.rinse?.seconds ?? null,
-    times,
-    firstS: times[0] ?? 0,
-    count: times.length,
-    water: waterPhrases(plan, memory),
-    caution: plan.cautions[0] === undefined ? null : phrase(`caution-${plan.cautions[0]}`),
-    likes: taste ? phrase('taste-kept', { family: leaf.family }) : null,
-    rungs: plan.infusions.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
-  };
-}
-
-/** How hot, and how to get there; who said they have no thermometer is told a second way. */
-function waterPhrases(plan: Plan, memory: Facts): readonly Json[] {
-  const { waterC, kettleMl, waterMl, boilsAtC } = plan;
-  const values = { waterC, kettleMl, waterMl, unit: memory['unit'] ?? null };
-  if (plan.style === 'cold') return [phrase('brew-water-cold', values)];
-  if (waterC > boilsAtC - 1) return [phrase('brew-water-boiling', values)];
-  const ways = kettleWays({ waterC, waterMl, kettleMl, boilsAtC }).slice(0, memory['noThermometer'] === true ? 2 : 1);
-  const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, nth: i + 1 }));
-  return [phrase('brew-water', values), ...told];
 }
 
 function explained(content: CoreContent, given: Facts, around: Around): Outcome {

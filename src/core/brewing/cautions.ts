@@ -12,15 +12,20 @@ const veryHotC = 65;
 export interface CautionFacts {
   readonly caffeineMg: number;
   readonly cupC: Celsius;
+  /** Not its family alone. */
+  readonly isTeaKnown: boolean;
 }
 
 /** The weightiest first. */
 export function cautionsFor(recipe: Recipe, facts: CautionFacts): readonly string[] {
   const { family, form } = recipe.leaf.profile;
   const hot = recipe.waterC >= 45;
-  const flowers = form === 'flower' || family === 'scented';
+  // Of a herb known by its family alone nobody can say what its kin is.
+  const someHerb = family === 'herbal' && !facts.isTeaKnown;
+  const flowers = !someHerb && (form === 'flower' || family === 'scented');
   const rules: readonly (readonly [string, boolean])[] = [
     ['keep-cold', recipe.style === 'cold'],
+    ['herb-allergy', someHerb],
     ['flower-allergy', flowers],
     ['hot-water', hot],
     ['very-hot-drink', hot && facts.cupC > veryHotC],

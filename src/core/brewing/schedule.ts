@@ -40,6 +40,6 @@ function planOf(request: BrewRequest, recipe: Recipe, series: Series): Plan {
     rinse: recipe.rinseSeconds === null ? null : { seconds: recipe.rinseSeconds },
     infusions: series.infusions,
     kettleMl: Math.ceil(kettle / 10) * 10,
-    cautions: cautionsFor(recipe, { caffeineMg, cupC: series.cupC }),
+    cautions: cautionsFor(recipe, { caffeineMg, cupC: series.cupC, isTeaKnown: request.tea !== null }),
   };
 }

@@ -6,9 +6,14 @@ import type { BrewingData, LeafProfile } from './brewing-data.ts';
 export const teaspoonMl: Millilitres = 4.93;
 
 export function spoonsOf(data: BrewingData, leaf: LeafProfile, leafG: Grams): number {
+  return leafG / spoonfulG(data, leaf);
+}
+
+/** What a level teaspoon of it weighs. */
+export function spoonfulG(data: BrewingData, leaf: LeafProfile): Grams {
   const bulk = leaf.bulkGPerMl ?? data.forms[leaf.form]?.bulkGPerMl;
   if (bulk === undefined) throw new Error(`no such leaf form: ${leaf.form}`);
-  return leafG / bulk / teaspoonMl;
+  return bulk * teaspoonMl;
 }
 
 export const fills = ['bottom', 'fifth', 'quarter', 'third', 'half', 'more'] as const;

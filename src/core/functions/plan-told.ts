@@ -1,0 +1,68 @@
+/** A plan as sentences and pictures want it: what to measure with, how to get the water there, what becomes of the leaf. */
+import type { BrewingData } from '../brewing/brewing-data.ts';
+import { caffeineSpread } from '../brewing/cautions.ts';
+import { kettleWays } from '../brewing/kettle.ts';
+import type { Plan } from '../brewing/plan.ts';
+import { rounded } from '../brewing/rounding.ts';
+import { isMistake } from '../brewing/schedule.ts';
+import { fillOf, spoonfulG, spoonsOf } from '../brewing/spoons.ts';
+import type { Around, Outcome } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { asFacts, brewOf, leafFor, phrase, refused, tastesOf, type Brew, type CoreContent } from './asked-brew.ts';
+
+export function planned(content: CoreContent, given: Facts, around: Around): Outcome {
+  const brew = brewOf(content, given, around);
+  return isMistake(brew) ? refused(brew) : { gives: planFacts(content.brewing, brew, around) };
+}
+
+/** Everything of a plan that a sentence or a picture may want. */
+function planFacts(brewing: BrewingData, { leaf, plan }: Brew, { memory }: Around): Facts {
+  const times = plan.infusions.map((i) => i.seconds);
+  const taste = tastesOf(memory)[leaf.family];
+  return {
+    ...asFacts(plan),
+    powder: plan.style === 'whisked',
+    spoons: spoonsOf(brewing, leaf, plan.leafG),
+    fill: phrase(`brew-fill-${fillOf(plan.fillFraction)}`),
+    rinseS: plan.rinse?.seconds ?? null,
+    times,
+    firstS: times[0] ?? 0,
+    count: times.length,
+    water: waterPhrases(plan, memory),
+    allS: times.reduce((sum, seconds) => sum + seconds, 0),
+    caffeine: caffeineOf(plan),
+    leafAfterwards: leafAfterwards(plan),
+    caution: plan.cautions[0] === undefined ? null : phrase(`caution-${plan.cautions[0]}`),
+    likes: taste ? phrase('taste-kept', { family: leaf.family }) : null,
+    rungs: plan.infusions.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
+  };
+}
+
+/** A tenth of a gram is finer than a spoon is level. */
+export function spoonsToGrams(content: CoreContent, given: Facts, spoons: number): number {
+  return rounded(spoons * spoonfulG(content.brewing, leafFor(content, given)), 1);
+}
+
+/** As leaves differ; null where there is none. */
+function caffeineOf(plan: Plan): Json {
+  const usualMg = plan.infusions.reduce((sum, i) => sum + i.caffeineMg, 0);
+  const { least, most } = caffeineSpread;
+  return usualMg > 0 ? { usualMg, leastMg: usualMg * least, mostMg: usualMg * most } : null;
+}
+
+/** What becomes of the leaf where nothing holds it back: it stays, or the tea is poured off it. */
+function leafAfterwards({ style, vessel }: Plan): Json {
+  if (style === 'grandpa') return phrase('brew-leaf-stays');
+  return style === 'western' && vessel === 'mug' ? phrase('brew-leaf-out') : null;
+}
+
+/** How hot, and how to get there; who said they have no thermometer is told a second way. */
+function waterPhrases(plan: Plan, memory: Facts): readonly Json[] {
+  const { waterC, kettleMl, waterMl, boilsAtC } = plan;
+  const values = { waterC, kettleMl, waterMl, unit: memory['unit'] ?? null };
+  if (plan.style === 'cold') return [phrase('brew-water-cold', values)];
+  if (waterC > boilsAtC - 1) return [phrase('brew-water-boiling', values)];
+  const ways = kettleWays({ waterC, waterMl, kettleMl, boilsAtC }).slice(0, memory['noThermometer'] === true ? 2 : 1);
+  const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, nth: i + 1 }));
+  return [phrase('brew-water', values), ...told];
+}
