@@ -26,6 +26,7 @@ import { isLessonWish, isOfOwnLesson, plansLesson, saidOfLessons } from './funct
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
+import { inTalk } from './functions/talk-at-hand.ts';
 import { planned, spoonsToGrams } from './functions/plan-told.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint } from './reading/reading.ts';
@@ -37,7 +38,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit lesson turn said plans errand'
+    'answer kept blank unit lesson turn said plans errand waits grumbles'
   ).split(' '),
 );
 
@@ -83,7 +84,8 @@ export function makeCalls(content: CoreContent): Calls {
     readMessage: ({ text, language, asked, flow = null }, around) => {
       const { house, memory } = around;
       const hint = { language: language as Language, asked: asked as string | null };
-      const read = withOwnVessel(heardMessage(content, textOf(text), hint), textOf(text), memory);
+      const told = heardMessage(content, textOf(text), hint);
+      const read = inTalk(withOwnVessel(told, textOf(text), memory), textOf(text), house);
       const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
       const mayPlan = mayBeLesson || read['kind'] === 'lesson';
       const plans = mayPlan && asked !== 'reply' && plansLesson(textOf(text), around, content.zone);

@@ -61,14 +61,14 @@ export function readWantedLanguage(text: string, cues: Cues, written: Language):
   if (short && cues.has('want-zh-Hans', text)) return 'zh-Hans';
   if (
     cues.is('want-en', text) ||
-    /\b(?:in english|speak english|switch to english)\b/.test(text) ||
-    (short && /用英文|讲英文|说英|转英/.test(text))
+    /\b(?:(?:in|to|about|use|try|speak) english(?! (?:breakfast|tea|style|rose|way)))\b/.test(text) ||
+    (short && /(?:用|讲|说|转|换|改)(?:成|做|回|为)?英/.test(text))
   )
     return 'en';
   const chinese =
     cues.is('want-zh', text) ||
     /\b(?:in chinese|speak chinese|switch to chinese)\b/.test(text) ||
-    (short && /(?:用|讲|说|转|改)(?:中文|普通话|国语)/.test(text));
+    (short && /(?:用|讲|说|转|改|换)(?:成|做|回|为)?(?:中文|普通话|国语)/.test(text));
   return chinese ? (written === 'en' ? 'zh-Hant' : written) : null;
 }
 

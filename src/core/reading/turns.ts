@@ -17,13 +17,15 @@ export const turns = [
 export type Turn = (typeof turns)[number];
 
 const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegExp } = {
-  hot: /\bhot (?:again|instead|after all|then|please)\b|\b(?:make|brew|have) it hot\b|^(?:no,? )?hot$|热泡|改热|(?:用|饮|喝)(?:返|回)热|返热嘅|要热的|要热嘅|不要冷泡|唔要冻泡/,
+  hot: /\bhot (?:again|instead|after all|then|please)\b|\b(?:make|brew|have) it hot\b|^(?:no,? )?hot$|^(?:要|我要|改)?热(?:的|嘅)$|热泡|改热|(?:用|饮|喝)(?:返|回)热|返热嘅|要热的|要热嘅|不要冷泡|唔要冻泡/,
   hotter:
     /\b(?:hotter|warmer|(?:higher|more) (?:temp\w*|heat))\b|热(?:啲|点|一点|些)|烫(?:啲|点|一点)|水温(?:再)?(?:调)?高|温度(?:再)?(?:调)?高/,
   cooler:
     /\b(?:cooler|less hot|lower temp\w*|not so hot)\b|^(?:and |a bit |a little |even |much |still |the water |make it |make the water )*colder\b|(?:凉|冻)(?:啲|点|一点|些)|水温(?:再)?(?:调)?低|温度(?:再)?(?:调)?低/,
-  'more-leaf': /\bmore (?:leaf|leaves|tea)\b|多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶/,
-  'less-leaf': /\b(?:less|fewer) (?:leaf|leaves|tea)\b|少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)/,
+  'more-leaf':
+    /\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶/,
+  'less-leaf':
+    /\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)/,
   longer: /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)/,
   shorter: /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)/,
   'other-tea':

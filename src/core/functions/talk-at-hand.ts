@@ -1,0 +1,45 @@
+/** What a message means only because of the talk it stands in, and the reader alone cannot tell. It corrects what was heard; it answers nothing. */
+import type { Facts, Json } from '../flow/flow.ts';
+
+/** A tea is told by its label, whatever the bag is good for. */
+const byItsName =
+  /\b(?:it (?:says|reads)|(?:bag|label|tin|packet|box|card) (?:says|reads)|it'?s called|it is called|called)\s+["“']?(?<name>[\p{L}\d' -]{2,40})|(?:袋子?|標籤|标签|包裝|包装|罐子?|盒子?)上?(?:寫|写)(?:著|着|的)?(?:是)?|(?:叫做|叫作|名字叫)(?<han>\p{Script=Han}{2,12})/iu;
+/** No more of it, no more to say. */
+const letItBe =
+  /^(?:never ?mind|forget it|(?:it )?does ?n[o']?t matter|算了|算啦|沒事了?|没事了?|冇嘢|不用了)[\s.!。！～~]*$/iu;
+const hadEnough = /^(?:我)?(?:不喝了|喝完了|喝夠了|喝够了|唔飲喇|飲完喇)[。！!]*$/u;
+const asksWhenAnswered =
+  /\bhow long\b.*\b(?:answer|reply|hear|respond|wait)\b|\bwhen (?:will|do|can) (?:they|you|she|he|i|the shop|someone)\b.*\b(?:answer|reply|hear|respond)\b|多久.{0,3}(?:回|覆|复|等)|等多久|(?:什麼|什么|幾|几)(?:時候|时候|時|时)?.{0,4}(?:回覆|回复|回我|答覆|答复)|幾時覆/iu;
+const grumble =
+  /\b(?:useless|ridiculous|waste of (?:my )?(?:time|money)|rip-?off|complain(?:t|ing)?|doesn'?t help|not help(?:ful|ing)|i am (?:so )?(?:angry|annoyed))\b|[沒没]用的?東?东?西?$|廢物|废物|投訴|投诉|氣死|气死|[騙骗]人|太[爛烂]|[爛烂]死/iu;
+
+/** Neither tea nor vessel nor amount: what is said is all there is to it. */
+const tellsOfABrew = (heard: Facts): boolean =>
+  ['tea', 'family', 'vessel', 'volumeMl', 'leafG', 'tempC', 'taste', 'turn'].some(
+    (name) => (heard[name] ?? null) !== null,
+  );
+
+/** A style of brewing alone is no danger. */
+const isStyleAlone = (heard: Facts, text: string): boolean =>
+  heard['kind'] === 'safety' && heard['answer'] === 'safety-general' && heard['style'] !== null && text.length <= 16;
+
+export function inTalk(heard: Facts, text: string, house: Facts | undefined): Facts {
+  const plain = text.slice(0, 200).trim().replaceAll('’', "'");
+  const waits = Number(house?.['asked'] ?? 0) > 0 && asksWhenAnswered.test(plain);
+  const grumbles = !waits && plain.length <= 80 && grumble.test(plain) && !tellsOfABrew(heard) && !isCare(heard);
+  const marked = { ...heard, waits: waits || null, grumbles: grumbles || null };
+  if (letItBe.test(plain)) return { ...marked, kind: 'greeting', act: 'no' };
+  if (hadEnough.test(plain)) return { ...marked, kind: 'greeting', act: 'goodbye', answer: null };
+  if (isStyleAlone(heard, plain)) return { ...marked, kind: 'brew', answer: null };
+  const named = byItsName.exec(plain);
+  return named === null || heard['kind'] === 'safety' ? marked : { ...marked, ...teaByName(heard, named) };
+}
+
+const isCare = (heard: Facts): boolean => heard['kind'] === 'safety' || heard['kind'] === 'lesson';
+
+/** One we have is known already; the name of another is kept as it was written, and a colour in it is no family. */
+function teaByName(heard: Facts, { groups }: RegExpExecArray): Facts {
+  const name: Json = groups?.['name']?.trim() ?? groups?.['han'] ?? null;
+  if (heard['tea'] !== null || heard['teas'] !== null) return { kind: 'brew', answer: null, taste: null };
+  return name === null ? {} : { kind: 'brew', answer: null, taste: null, family: null, unknownTea: name };
+}

@@ -1,0 +1,33 @@
+import { expect, it } from 'vitest';
+import type { Facts } from '../../src/core/flow/flow.ts';
+import { inTalk } from '../../src/core/functions/talk-at-hand.ts';
+
+const names = 'answer act tea teas family vessel volumeMl leafG tempC taste turn style unknownTea'.split(' ');
+const nothing: Facts = { ...Object.fromEntries(names.map((name) => [name, null])), kind: 'offtopic' };
+const marks = { waits: null, grumbles: null };
+
+/** What the reader heard, the text, how many questions wait, and what becomes of it. */
+it.each<[string, Facts, number, Facts]>([
+  ['it says Dong Ding on the bag', { kind: 'care', tea: 'dong-ding' }, 0, { kind: 'brew', tea: 'dong-ding' }],
+  [
+    "it's called Blue Pea Magic",
+    { kind: 'taste', family: 'oolong' },
+    0,
+    { kind: 'brew', family: null, unknownTea: 'Blue Pea Magic' },
+  ],
+  ['叫做藍蝶花語', {}, 0, { kind: 'brew', unknownTea: '藍蝶花語' }],
+  ['gongfu', { kind: 'safety', answer: 'safety-general', style: 'gongfu' }, 0, { kind: 'brew', answer: null }],
+  ['can I die of it', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'safety', answer: 'safety-general' }],
+  ['never mind', { kind: 'greeting' }, 0, { kind: 'greeting', act: 'no' }],
+  ['算了', { kind: 'greeting' }, 0, { kind: 'greeting', act: 'no' }],
+  ['不喝了', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'greeting', act: 'goodbye', answer: null }],
+  ['how long until they answer?', { kind: 'brew' }, 1, { waits: true }],
+  ['how long until they answer?', { kind: 'brew' }, 0, { waits: null }],
+  ['多久會回我', { kind: 'brew' }, 2, { waits: true }],
+  ['this is useless', {}, 0, { grumbles: true }],
+  ['沒用的東西', { kind: 'brew' }, 0, { grumbles: true }],
+  ['my tea is useless at 80 degrees', { kind: 'brew', tempC: 80 }, 0, { grumbles: null }],
+  ['how do I brew it', { kind: 'brew' }, 0, { kind: 'brew', ...marks }],
+])('%s', (text, heard, asked, expected) => {
+  expect(inTalk({ ...nothing, ...heard }, text, { asked })).toMatchObject(expected);
+});
