@@ -1,8 +1,11 @@
 // Puts a program into one file, with the libraries it needs: loading some 500 files was most of a start. What is native
 // stays where npm put it.
 import { rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { build } from 'vite';
+
+const require = createRequire(import.meta.url);
 
 /** The service, and the backup it makes in a process of its own. */
 export const service = { main: 'src/main.ts', 'commands/backup': 'src/commands/backup.ts' };
@@ -14,6 +17,8 @@ export async function bundle(programs, folder) {
     configFile: false,
     logLevel: 'warn',
     publicDir: false,
+    // Asked for from outside node_modules, Node's own tells whoever starts the house that it is deprecated.
+    resolve: { alias: [{ find: /^punycode$/, replacement: require.resolve('punycode.js') }] },
     ssr: { noExternal: true, external: ['better-sqlite3', '@resvg/resvg-js'] },
     build: {
       ssr: true,
