@@ -190,6 +190,8 @@ function adjusted(content: CoreContent, given: Facts, { memory }: Around): Outco
       cause: phrase(`taste-cause-${said}`),
       change: changePhrase(change, { waterC, unit: memory['unit'] ?? null, said }),
       isChanged: change !== null,
+      tempC: change?.field === 'waterC' ? waterC + change.to - change.from : null,
+      strength: change?.field === 'strength' ? change.to / change.from : null,
       tastes: { ...asFacts(tastes), [leaf.family]: asFacts(taste) },
     },
   };

@@ -17,6 +17,18 @@ it.each<[string, Facts, number, Facts]>([
   ],
   ['叫做藍蝶花語', {}, 0, { kind: 'brew', unknownTea: '藍蝶花語' }],
   ['gongfu', { kind: 'safety', answer: 'safety-general', style: 'gongfu' }, 0, { kind: 'brew', answer: null }],
+  [
+    'cold brew over night',
+    { kind: 'safety', answer: 'cold-brew-left-out', style: 'cold' },
+    0,
+    { kind: 'brew', answer: null },
+  ],
+  [
+    'cold brew left out over night',
+    { kind: 'safety', answer: 'cold-brew-left-out', style: 'cold' },
+    0,
+    { kind: 'safety', answer: 'cold-brew-left-out' },
+  ],
   ['can I die of it', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'safety', answer: 'safety-general' }],
   ['never mind', { kind: 'greeting' }, 0, { kind: 'greeting', act: 'no' }],
   ['算了', { kind: 'greeting' }, 0, { kind: 'greeting', act: 'no' }],

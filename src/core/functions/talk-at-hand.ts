@@ -19,9 +19,17 @@ const tellsOfABrew = (heard: Facts): boolean =>
     (name) => (heard[name] ?? null) !== null,
   );
 
-/** A style of brewing alone is no danger. */
-const isStyleAlone = (heard: Facts, text: string): boolean =>
-  heard['kind'] === 'safety' && heard['answer'] === 'safety-general' && heard['style'] !== null && text.length <= 16;
+/** Of tea that stood about already, or that somebody is unsure of. */
+const stoodAbout =
+  /\b(?:left|stood|sat|out|counter|table|room|car|yesterday|days?|safe|okay|ok|can|may|still|drink|bad|sour|mou?ld|cloudy)\b|[?？]|放|擺|摆|桌|室[溫温]|昨|隔夜|能|可|飲得|還|还|忘|壞|坏|酸/iu;
+
+/** A style of brewing alone is no danger; nor is a cold infusion that is yet to be made. */
+const isStyleAlone = ({ kind, answer, style }: Facts, text: string): boolean =>
+  kind === 'safety' &&
+  style !== null &&
+  text.length <= 40 &&
+  ((answer === 'safety-general' && text.length <= 16) ||
+    (answer === 'cold-brew-left-out' && style === 'cold' && !stoodAbout.test(text)));
 
 export function inTalk(heard: Facts, text: string, house: Facts | undefined): Facts {
   const plain = text.slice(0, 200).trim().replaceAll('’', "'");
