@@ -23,6 +23,7 @@ export const learntSentences = [
   'customers-later.txt',
   'passers-by.txt',
   'market-day.txt',
+  'rainy-morning.txt',
 ];
 const nothingAsked = { language: null, asked: null };
 

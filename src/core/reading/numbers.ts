@@ -1,4 +1,5 @@
 /** Finds the numbers in a plain text: digits, fractions, English number words, Chinese numerals. Knows no units. */
+import { hanNumbers } from './han-numbers.ts';
 
 export interface FoundNumber {
   readonly value: number;
@@ -77,8 +78,15 @@ const small: { readonly [word: string]: number } = {
   ninety: 90,
 };
 const words = Object.keys(small).join('|');
+const digitWords = Object.keys(small).slice(0, 10).join('|');
 const englishPattern = new RegExp(
-  `\\b(?:(?:a|one)[ -])?(?:couple(?: of)?|pair of|dozen|half(?: of)?(?: an?| one)?|quarter(?: of)?(?: an?)?|three[ -]quarters(?: of)?(?: an?)?)\\b|\\b(?:(?:${words}|hundred|thousand)(?:[ -](?:and )?)?|a (?=hundred|thousand))+(?:and a half\\b)?(?![a-z])`,
+  `\\b(?:(?:a|one)[ -])?(?:couple(?: of)?|pair of|dozen|half(?: of)?(?: an?| one)?|quarter(?: of)?(?: an?)?|three[ -]quarters(?: of)?(?: an?)?|(?:an?|one|two) thirds? of(?: an?| the)?)\\b|\\b(?:(?:${words}|hundred|thousand)(?:[ -](?:and )?)?|a (?=hundred|thousand))+(?:and a half\\b)?(?![a-z])`,
+  'g',
+);
+
+/** "one point two", "point five" */
+const pointPattern = new RegExp(
+  `\\b(?:(${words}) )?point ((?:${digitWords}|ten|fifteen|twenty|thirty|forty|fifty)(?: (?:${digitWords}))?)(?: of an?)?\\b`,
   'g',
 );
 
@@ -96,7 +104,19 @@ function englishNumbers(plain: string): FoundNumber[] {
     end: m.index + Math.max(0, m[0].length - 1),
     digits: false,
   }));
-  return [...ones, ...halves, ...countedInEnglish(plain)];
+  return [...ones, ...halves, ...pointedInEnglish(plain), ...countedInEnglish(plain)];
+}
+
+function pointedInEnglish(plain: string): FoundNumber[] {
+  if (!plain.includes(' point ') && !plain.startsWith('point ')) return [];
+  return [...plain.matchAll(pointPattern)].map((m) => {
+    const tenths = (m[2] ?? '')
+      .trim()
+      .split(' ')
+      .map((word) => small[word] ?? 0);
+    const value = Number(`${englishValue(m[1] ?? 'zero') ?? 0}.${tenths.join('')}`);
+    return { value, start: m.index, end: m.index + m[0].length, digits: false };
+  });
 }
 
 function countedInEnglish(plain: string): FoundNumber[] {
@@ -110,6 +130,7 @@ function countedInEnglish(plain: string): FoundNumber[] {
 function englishValue(text: string): number | null {
   if (/couple|pair of/.test(text)) return 2;
   if (text.includes('dozen')) return 12;
+  if (text.includes('third')) return (text.startsWith('two') ? 2 : 1) / 3;
   if (text.includes('three quarter') || text.includes('three-quarter')) return 0.75;
   if (/^(?:(?:a|one)[ -])?quarter/.test(text)) return 0.25;
   if (/^(?:(?:a|one)[ -])?half/.test(text)) return 0.5;
@@ -126,82 +147,6 @@ function englishValue(text: string): number | null {
 /** "one fifty" is 150, "three fifty" 350; "twenty five" 25. */
 function joinSmall(current: number, next: number): number {
   return current > 0 && current < 10 && next >= 10 ? current * 100 + next : current + next;
-}
-
-const hanDigits: { readonly [character: string]: number } = {
-  零: 0,
-  〇: 0,
-  一: 1,
-  二: 2,
-  两: 2,
-  三: 3,
-  四: 4,
-  五: 5,
-  六: 6,
-  七: 7,
-  八: 8,
-  九: 9,
-  半: 0.5,
-};
-const hanScales: { readonly [character: string]: number } = { 十: 10, 百: 100, 千: 1000, 万: 10_000 };
-
-/** 四分之三 */
-const hanFraction = /([二三四五六八])分之([一二两三四五])/g;
-
-function hanNumbers(plain: string): FoundNumber[] {
-  const parts = [...plain.matchAll(hanFraction)].map((m) => ({
-    value: (hanValue(m[2] ?? '') ?? 0) / (hanValue(m[1] ?? '') ?? 1),
-    start: m.index,
-    end: m.index + m[0].length,
-    digits: false,
-  }));
-  return [...parts, ...countedInHan(plain)];
-}
-
-function countedInHan(plain: string): FoundNumber[] {
-  return [...plain.matchAll(/[零〇一二两三四五六七八九十百千万半]+/g)].flatMap((m) => {
-    // 三兩: the last 兩 is a weight.
-    const text = m[0].length > 1 && m[0].endsWith('两') ? m[0].slice(0, -1) : m[0];
-    const value = hanValue(text);
-    return value === null ? [] : [{ value, start: m.index, end: m.index + text.length, digits: false }];
-  });
-}
-
-function hanValue(text: string): number | null {
-  if (text === '一半') return 0.5;
-  const between = betweenTwo(text);
-  if (between !== null) return between;
-  const half = text.length > 1 && text.endsWith('半') ? 0.5 : 0;
-  const body = half ? text.slice(0, -1) : text;
-  if (!/[十百千万]/.test(body)) {
-    const digits = body.split('').map((c) => hanDigits[c] ?? 0);
-    return digits.some((d) => d === 0.5) && digits.length > 1
-      ? null
-      : digits.reduce((sum, d) => sum * 10 + d, 0) + half;
-  }
-  let sum = 0;
-  let digit = 0;
-  let lastScale = 0;
-  for (const character of body) {
-    const scale = hanScales[character];
-    if (scale === undefined) {
-      digit = hanDigits[character] ?? 0;
-      if (digit === 0) lastScale = 10;
-    } else {
-      sum += (digit || (sum === 0 || scale === 10 ? 1 : 0)) * scale;
-      [digit, lastScale] = [0, scale];
-    }
-  }
-  // 一百二 is 120, 两千三 is 2300; 一百零二 is 102.
-  return sum + (digit > 0 && lastScale >= 100 ? (digit * lastScale) / 10 : digit) + half;
-}
-
-/** 五六, 兩三百: one number or the next, read as the middle. */
-function betweenTwo(text: string): number | null {
-  const [, low = '', high = '', scale = ''] =
-    /^([一二两三四五六七八])([二三四五六七八九])([十百千]?)$/.exec(text) ?? [];
-  const [least, most] = [hanDigits[low] ?? 0, hanDigits[high] ?? 0];
-  return least > 0 && most === least + 1 ? (least + 0.5) * (hanScales[scale] ?? 1) : null;
 }
 
 function withoutOverlaps(numbers: readonly FoundNumber[]): FoundNumber[] {

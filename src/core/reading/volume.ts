@@ -96,6 +96,13 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
   // 蓋碗怎麼泡，一百二的
   if (vessels.length > 0 && measure.value >= 50 && /^[的嘅](?:$|[\s,，.。?？!！])/.test(after(plain, measure.end)))
     return true;
+  // "three mugs, 300 each"
+  if (vessels.length > 0 && measure.value >= 50 && /^ ?(?:ml )?each\b/.test(after(plain, measure.end))) return true;
+  // 寶特瓶600
+  if (measure.value >= 100 && /(?:瓶|樽|\bbottle(?: is| holds| of)?) ?$/.test(before(plain, measure.start)))
+    return true;
+  // 還是110的那個, "the 110 one"
+  if (measure.digits && measure.value >= 50 && measure.value < 1900 && isThatOne(plain, measure)) return true;
   return vessels.some((vessel) => {
     const between =
       vessel.start >= measure.end ? plain.slice(measure.end, vessel.start) : plain.slice(vessel.end, measure.start);
@@ -107,6 +114,10 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
     );
   });
 }
+
+const isThatOne = (plain: string, { start, end }: Measure): boolean =>
+  /^ ?[的嘅]?(?:那|这|嗰|呢)[个只把]/.test(after(plain, end)) ||
+  (/\b(?:the|my) $/.test(before(plain, start)) && /^ one\b/.test(after(plain, end)));
 
 /** An ounce beside a vessel is water, beside leaf it is leaf. Up to an ounce and no vessel: leaf. */
 export function isLeafOunce({ plain, vessels, teas }: QuantityScene, measure: Measure): boolean {

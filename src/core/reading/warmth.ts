@@ -25,20 +25,24 @@ export function readTemperature(scene: QuantityScene): Measure | null {
 
 function degreesOf(scene: QuantityScene, m: Measure): number | null {
   if (m.dimension === 'temperature') return m.value;
-  const bare = m.dimension === 'bare' && m.digits;
+  const bare = m.dimension === 'bare' && (m.digits || m.value >= leastInWords);
   if (bare && m.value > 100 && m.value < 230 && /\bfahrenheit\b|华氏/.test(scene.plain)) return celsius(m.value);
   const told = m.dimension === 'degree' || (bare && (scene.asked === 'tempC' || besideWater(scene.plain, m)));
-  if (!told) return null;
+  if (!told || (bare && !m.digits && orAnother.test(after(scene.plain, m.end)))) return null;
   return m.value >= certainlyFahrenheit ? celsius(m.value) : m.value;
 }
 
+/** A smaller number in words counts something else. */
+const leastInWords = 50;
+/** 九十五與一百: which of two is asked, and neither is told. */
+const orAnother = /^\s?(?:与|和|或|还是|定|跟|同|and|or)/;
 /** With one of these, "at 65" is no hour. */
-const waterTalk = /\b(?:wa?te?r|temp\w*|cool|hot|steep\w*|brew\w*|boil\w*)\b/;
+const waterTalk = /\b(?:wa?te?r|temp\w*|cool|hot|steep\w*|brew\w*|boil\w*|kettles?)\b/;
 
 function besideWater(plain: string, m: Measure): boolean {
   const ahead = before(plain, m.start);
   const named =
-    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\bkettle (?:is |set )?(?:at|to)|水温|温度|调到|设到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
+    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\b(?:gets?|goes?) (?:past|above|over|beyond)|\bkettle (?:is |set )?(?:at|to)|(?:只能?|最多|最高|净系|得)(?:烧|煮|滚|去)?(?:到|得到)|水温|温度|调到|设到|水?(?:烧|煮|滚|放凉|晾|降)到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
       ahead,
     );
   const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && waterTalk.test(plain);

@@ -24,6 +24,13 @@ test.each([
   ['一半', [0.5]],
   ['5-6', [5.5]],
   ['1.5k', [1500]],
+  ['one point two', [1.2]],
+  ['point four of a', [0.4]],
+  ['a third of a', [1 / 3]],
+  ['一點二升', [1.2]],
+  ['零點三五公升', [0.35]],
+  ['下午一點半', [1, 0.5]],
+  ['俩人', [2]],
 ])('%s holds %j', (text, values) => {
   expect(findNumbers(plainText(text).plain).map((number) => number.value)).toEqual(values);
 });
@@ -45,6 +52,14 @@ describe('volume', () => {
     ['two gaiwans', null],
     ['bought 50 g', null],
     ['a cake from 2012', null],
+    ['the flask takes a third of a litre', 333.33],
+    ['寶特瓶600', 600],
+    ['bottle is 750, cold brew', 750],
+    ['the 110 one', 110],
+    ['用回那個，120嗰隻', 120],
+    ['还是90的那个', 90],
+    ['three mugs, 300 each', 300],
+    ['the 2015 one', null],
   ])('%s: %s ml', (text, ml) => {
     expect(said(text).volumeMl).toBe(ml);
   });
@@ -81,6 +96,12 @@ describe('guests', () => {
     ['一家四口', 4],
     ['一個人飲', 1],
     ['三个人喝', 3],
+    ['俩人喝', 2],
+    ['来了仨客人加我', 4],
+    ['夫妻兩個', 2],
+    ['加埋我三個', 3],
+    ['I live on my own', 1],
+    ['一家三個月喝一罐', null],
     ['if the people are eight', 8],
     ['two kids asleep, tea in a mug', null],
     ['one client says she is coeliac', null],
@@ -94,6 +115,11 @@ describe('degrees, feet and metres', () => {
     ['water at 185F', { tempC: 85, elevationM: null }],
     ['185 degrees', { tempC: 85, elevationM: null }],
     ['水溫九十度', { tempC: 90, elevationM: null }],
+    ['水燒到八十', { tempC: 80, elevationM: null }],
+    ['the kettle gives up at 96', { tempC: 96, elevationM: null }],
+    ['it never gets past 94', { tempC: 94, elevationM: null }],
+    ['水溫九十五與一百差在哪', { tempC: null, elevationM: null }],
+    ['leave it for fifty', { tempC: null, elevationM: null }],
     ['海拔一千六百米', { tempC: null, elevationM: 1600 }],
     ['I live at 5280 ft', { tempC: null, elevationM: 1609 }],
     ['my gaiwan is 5 m away', { tempC: null, elevationM: null }],
@@ -104,6 +130,8 @@ describe('degrees, feet and metres', () => {
 
 describe('vessel', () => {
   test.each([
+    ['it goes into clay', 'clay-pot'],
+    ['用瓷嗰把', 'porcelain-pot'],
     ['mug with a basket', 'infuser-mug'],
     ['mug', 'mug'],
     ['a cup of tea', null],
