@@ -1,6 +1,7 @@
 /// <reference lib="dom" />
 /** A person with a keyboard and nothing else: every way to a thing is by Tab, and where they are is always seen. */
 import type { Page } from 'playwright-core';
+import { soon } from './browser.ts';
 
 /** More stops than any sheet has between two things one wants. */
 const mostStops = 80;
@@ -31,12 +32,22 @@ const stop = (page: Page): Promise<Stop> =>
     };
   });
 
+/** As soon as it is seen: an answer that comes at this instant moves the page once more. */
+async function stopSeen(page: Page): Promise<Stop> {
+  const end = Date.now() + soon.timeout;
+  for (;;) {
+    const at = await stop(page);
+    if (!at.unseen || Date.now() > end) return at;
+    await page.waitForTimeout(50);
+  }
+}
+
 /** Goes on by Tab until `wanted`; throws where the focus cannot be seen on the way, or the way does not lead there. */
 async function goTo(page: Page, wanted: (at: Stop) => boolean, what: string): Promise<void> {
   const way: string[] = [];
   for (let n = 0; n < mostStops; n++) {
     await page.keyboard.press('Tab');
-    const at = await stop(page);
+    const at = await stopSeen(page);
     way.push(`${at.tag} ${at.text.slice(0, 20)}`);
     // The end of the page: from there a browser begins at its top again.
     if (at.tag === 'body') continue;
