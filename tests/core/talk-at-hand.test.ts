@@ -32,6 +32,7 @@ it.each<[string, Facts, number, Facts]>([
   ['can I die of it', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'safety', answer: 'safety-general' }],
   ['never mind', { kind: 'greeting' }, 0, { kind: 'greeting', act: 'no' }],
   ['算了', { kind: 'greeting' }, 0, { kind: 'greeting', act: 'no' }],
+  ['stop', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'greeting', act: 'goodbye', answer: null }],
   ['不喝了', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'greeting', act: 'goodbye', answer: null }],
   ['how long until they answer?', { kind: 'brew' }, 1, { waits: true }],
   ['how long until they answer?', { kind: 'brew' }, 0, { waits: null }],

@@ -31,8 +31,12 @@ export function isLessonWish(text: string, house: Facts | undefined): boolean {
 /** What can only be of a booking just made: "what should I bring?", "改三位", where nothing else is spoken of. */
 export function isOfOwnLesson(text: string, flow: Json, around: Around): boolean {
   if (flow !== 'front' || !ownIn(around).some((one) => isAhead(one, around))) return false;
-  return asksDetailAlone(text) || seatsAlone(text) !== null;
+  if (asksDetailAlone(text) || seatsAlone(text) !== null) return true;
+  return text.length <= shortWish && hearWish(text, around.nowMs, 'UTC').want === 'leave';
 }
+
+/** Longer than that, "I can't come to the shop before six" may be about anything. */
+const shortWish = 24;
 
 const isAhead = (one: OwnBooking, { nowMs }: Around): boolean => stands(one) && one.lesson.endsAt > nowMs;
 
@@ -83,6 +87,8 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     isSure: one !== undefined && (upcoming.length === 1 || isSureOf(one, wish)),
     booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
     elsewhen: other.elsewhen ? phrase('lesson-told-elsewhen', elsewhenValues(other.elsewhen)) : null,
+    isDated: wish.date !== undefined,
+    titled: titledLessons(upcoming, wish)[0]?.id ?? null,
     // Nothing on that day: all there are.
     ids: meant.length === 0 ? null : meant.map(({ id }) => id),
     noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
@@ -92,6 +98,8 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
 /** The one named; else the one booked, when there is no other. */
 function spokenOf(wish: Wish, own: readonly OwnBooking[], upcoming: readonly ListedLesson[]): Lesson | undefined {
   const [titled] = titledLessons(upcoming, wish);
+  const onDay = wish.date === undefined ? [] : lessonsOn(upcoming, wish);
+  if (!titled && onDay.length > 0) return onDay.length === 1 ? onDay[0] : undefined;
   return titled ?? (own.length === 1 ? own[0]?.lesson : undefined);
 }
 

@@ -7,7 +7,8 @@ const byItsName =
 /** No more of it, no more to say. */
 const letItBe =
   /^(?:never ?mind|forget it|(?:it )?does ?n[o']?t matter|算了|算啦|沒事了?|没事了?|冇嘢|不用了)[\s.!。！～~]*$/iu;
-const hadEnough = /^(?:我)?(?:不喝了|喝完了|喝夠了|喝够了|唔飲喇|飲完喇)[。！!]*$/u;
+const hadEnough =
+  /^(?:stop|quit|exit|enough|that'?s enough|停|結束|结束|(?:我)?(?:不喝了|喝完了|喝夠了|喝够了|唔飲喇|飲完喇))[.。！!]*$/iu;
 const asksWhenAnswered =
   /\bhow long\b.*\b(?:answer|reply|hear|respond|wait)\b|\bwhen (?:will|do|can) (?:they|you|she|he|i|the shop|someone)\b.*\b(?:answer|reply|hear|respond)\b|多久.{0,3}(?:回|覆|复|等)|等多久|(?:什麼|什么|幾|几)(?:時候|时候|時|时)?.{0,4}(?:回覆|回复|回我|答覆|答复)|幾時覆/iu;
 const grumble =

@@ -42,6 +42,7 @@ it.each<[string, Wanted, number | undefined]>([
   ['取消報名', 'leave', undefined],
   ['我来不了了', 'leave', undefined],
   ['我不去了', 'leave', undefined],
+  ['报三个人', 'enrol', 3],
   ['is there anything for beginners on Saturday?', 'list', undefined],
   ['我想学泡茶', 'list', undefined],
   ['when does it begin?', 'detail', undefined],
