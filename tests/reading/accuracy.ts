@@ -37,7 +37,8 @@ type SentenceFile =
   | 'customers-last.txt'
   | 'customers-after.txt'
   | 'rainy-morning.txt'
-  | 'rainy-evening.txt';
+  | 'rainy-evening.txt'
+  | 'foggy-evening.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
