@@ -7,7 +7,11 @@ const sentences = [
   ...readSentences('customers.txt'),
   ...readSentences('customers-later.txt'),
 ];
-const passing = [...readSentences('passers-by.txt'), ...readSentences('market-day.txt')];
+const passing = [
+  ...readSentences('passers-by.txt'),
+  ...readSentences('market-day.txt'),
+  ...readSentences('rainy-morning.txt'),
+];
 const fresh = readSentences('fresh.txt');
 const apart = readSentences('customers-apart.txt');
 const last = readSentences('customers-last.txt');
@@ -100,6 +104,50 @@ test.each([
   expect(ofAfter.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
+const evening = readSentences('rainy-evening.txt');
+const ofEvening = accuracyOf(evening, read, finder);
+
+// Measured when they were new, 120 sentences, a fifth of them about anything else: kind 95.8 % (English 92.5, zh-Hant 95, zh-Hans 100;
+// off topic 20 of 22, safety 10 of 11, lesson 6 of 7), vessel 97.5, volume 98.3, language, family, leaf and temperature 99.2, tea and
+// guests 100. Since rainy-morning.txt is learnt from, which was 91.7 then: kind 96.7 (zh-Hans 97.5; off topic 21, safety 11), the rest as it was.
+test.each([
+  ['kind', 0.95],
+  ['language', 0.98],
+  ['tea', 0.98],
+  ['family', 0.98],
+  ['vessel', 0.96],
+  ['volumeMl', 0.97],
+  ['leafG', 0.98],
+  ['guests', 0.98],
+  ['tempC', 0.98],
+])('the people of a rainy evening: %s is right in at least %f', (field, floor) => {
+  if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofEvening, evening, false));
+  expect(evening.length).toBe(120);
+  expect(ofEvening.of(field)).toBeGreaterThanOrEqual(floor);
+});
+
+const foggy = readSentences('foggy-evening.txt');
+const ofFoggy = accuracyOf(foggy, read, finder);
+
+// Measured once, when they were new, 60 sentences, a quarter of them about anything else: kind 91.7 % (English 100, zh-Hant 80,
+// zh-Hans 95; off topic 12 of 15), language and family 98.3, vessel and volume 96.7, the rest 100. The reader as it was before
+// rainy-morning.txt was learnt from: kind 91.7 too, off topic 11.
+test.each([
+  ['kind', 0.9],
+  ['language', 0.96],
+  ['tea', 0.98],
+  ['family', 0.96],
+  ['vessel', 0.95],
+  ['volumeMl', 0.95],
+  ['leafG', 0.98],
+  ['guests', 0.98],
+  ['tempC', 0.98],
+])('people of a foggy evening: %s is right in at least %f', (field, floor) => {
+  if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofFoggy, foggy, false));
+  expect(foggy.length).toBe(60);
+  expect(ofFoggy.of(field)).toBeGreaterThanOrEqual(floor);
+});
+
 const strange = readSentences('stranger.txt');
 const among = accuracyOf(strange, read, finder);
 
@@ -123,7 +171,7 @@ test('no tea is taken for another, learnt from or not', () => {
   const all = accuracyOf([...sentences, ...passing, ...fresh, ...strange], read, finder);
   expect(all.wrongTeas.map((miss) => [miss.sentence.text, miss.read])).toEqual([]);
   // Of those kept apart nobody is told which.
-  expect(ofApart.wrongTeas.length + ofLast.wrongTeas.length).toBe(0);
+  for (const batch of [ofApart, ofLast, ofEvening, ofFoggy]) expect(batch.wrongTeas.length).toBe(0);
   // One of the last batch was, when it was new.
   expect(ofAfter.wrongTeas.length).toBeLessThanOrEqual(1);
 });
