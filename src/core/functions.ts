@@ -85,7 +85,7 @@ export function makeCalls(content: CoreContent): Calls {
       const { house, memory } = around;
       const hint = { language: language as Language, asked: asked as string | null };
       const told = heardMessage(content, textOf(text), hint);
-      const read = inTalk(withOwnVessel(told, textOf(text), memory), textOf(text), house);
+      const read = inTalk(withOwnVessel(told, textOf(text), memory), textOf(text), { house, flow });
       const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
       const mayPlan = mayBeLesson || read['kind'] === 'lesson';
       const plans = mayPlan && asked !== 'reply' && plansLesson(textOf(text), around, content.zone);

@@ -30,6 +30,10 @@ it.each<[string, Facts, number, Facts]>([
     { kind: 'safety', answer: 'cold-brew-left-out' },
   ],
   ['can I die of it', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'safety', answer: 'safety-general' }],
+  ['in it goes', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'brew', answer: null }],
+  ['放了', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'brew', answer: null }],
+  ['會不會燙到', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'safety' }],
+  ["that's a ripe puer", { kind: 'taste', tea: 'shou-puer' }, 0, { kind: 'brew' }],
   ['never mind', { kind: 'greeting' }, 0, { kind: 'greeting', act: 'no' }],
   ['算了', { kind: 'greeting' }, 0, { kind: 'greeting', act: 'no' }],
   ['stop', { kind: 'safety', answer: 'safety-general' }, 0, { kind: 'greeting', act: 'goodbye', answer: null }],
@@ -42,5 +46,5 @@ it.each<[string, Facts, number, Facts]>([
   ['my tea is useless at 80 degrees', { kind: 'brew', tempC: 80 }, 0, { grumbles: null }],
   ['how do I brew it', { kind: 'brew' }, 0, { kind: 'brew', ...marks }],
 ])('%s', (text, heard, asked, expected) => {
-  expect(inTalk({ ...nothing, ...heard }, text, { asked })).toMatchObject(expected);
+  expect(inTalk({ ...nothing, ...heard }, text, { house: { asked }, flow: 'guide' })).toMatchObject(expected);
 });

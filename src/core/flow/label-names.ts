@@ -33,6 +33,9 @@ function worded(words: FlowWords, language: string, label: Phrase, by: NamedBy):
 /** The sentence whose other words are said around a label and mean nothing beside it: "ok", "please". */
 const aroundLabels = 'said-around-labels';
 
+/** Said behind anything in Chinese, and meaning nothing by itself: "帶我泡吧". */
+const particles = /(?<=\p{Script=Han}{2})[吧啦喔哦呀啊囉啰咯嘍喽嘛]+$/u;
+
 /** What was typed, and the same without what is only said around it: "ok, done", "好，帶我泡". */
 export function typedWays(words: FlowWords, text: string): readonly string[] {
   const around = new Set(words.languages.flatMap((language) => words.typed(language, aroundLabels)).map(foldedText));
@@ -43,5 +46,5 @@ export function typedWays(words: FlowWords, text: string): readonly string[] {
   const from = parts.findIndex((part) => !around.has(part));
   const to = parts.findLastIndex((part) => !around.has(part));
   const pared = from < 0 ? '' : parts.slice(from, to + 1).join('');
-  return [foldedText(text), pared].filter((way) => way !== '');
+  return [foldedText(text), pared, pared.replace(particles, '')].filter((way) => way !== '');
 }

@@ -18,7 +18,7 @@ const errands: readonly (readonly [Errand, RegExp])[] = [
   ['cancel', /^(?:please )?(?:cancel|call off)\b|^[請请]?取消|停[課课]/iu],
   [
     'people',
-    /\bwho(?: is|'s|’s| all is)? com(?:es|ing)\b|\bwho (?:has )?(?:booked|signed up)\b|\b(?:attendance|roll call|door list|today's list)\b|[誰谁](?:今天|明天)?(?:[會会要])?[來来]|[點点]名|[簽签]到|[報报]名名[單单]/iu,
+    /^(?:today|今天)$|\bwho(?: is|'s|’s| all is)? com(?:es|ing)\b|\bwho (?:has )?(?:booked|signed up)\b|\b(?:attendance|roll call|door list|today's list)\b|[誰谁](?:今天|明天)?(?:[會会要])?[來来]|[點点]名|[簽签]到|[報报]名名[單单]/iu,
   ],
 ];
 

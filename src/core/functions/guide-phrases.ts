@@ -54,11 +54,13 @@ export function changeOfPace(isLonger: boolean, before: GuidedBrew, after: Guide
 const smallestCupMl = 20;
 
 /** Where the brew stands, for whoever asks. */
-export function now(content: CoreContent, brew: GuidedBrew, { memory }: Around): Json {
+export function now(content: CoreContent, brew: GuidedBrew, { memory, nowMs }: Around): Json {
   const ground = groundOf(content, brew);
   const plan = planBrew(ground.data, ground.leaf, brew.request);
   const next = brew.coming[0];
   if (!next || isMistake(plan)) return phrase('guide-told-spent');
+  const leftS = brew.hold ? Math.round((brew.hold.endsAt - nowMs) / 1000) : 0;
+  if (leftS > 0) return phrase('guide-told-left', { n: next.n, seconds: leftS });
   const { leafG, waterC } = plan;
   const ends = brew.coming.at(-1)?.n ?? next.n;
   return phrase('guide-told-now', {

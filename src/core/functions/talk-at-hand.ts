@@ -32,14 +32,34 @@ const isStyleAlone = ({ kind, answer, style }: Facts, text: string): boolean =>
   ((answer === 'safety-general' && text.length <= 16) ||
     (answer === 'cold-brew-left-out' && style === 'cold' && !stoodAbout.test(text)));
 
-export function inTalk(heard: Facts, text: string, house: Facts | undefined): Facts {
+/** What a short word in the middle of a brew must hold before it is taken for a question of safety. */
+const danger =
+  /die|dead|poison|toxic|sick|ill|burn|scald|hurt|pain|allerg|mou?ld|bug|insect|smell|crack|glass|danger|safe|dizzy|faint|vomit|pregnan|medic|pill|drug|bab|child|kid|dog|cat|pet|help|blood|heart|死|毒|過敏|过敏|燙|烫|痛|吐|暈|晕|昏|病|藥|药|孕|奶|霉|蟲|虫|裂|玻璃|臭|怪|危|安全|急|救|血|心|孩|寶|宝|狗|貓|猫/iu;
+const isHandsAtWork = ({ kind, answer }: Facts, text: string, flow: Json): boolean =>
+  (flow === 'guide' || flow === 'brew') &&
+  kind === 'safety' &&
+  answer === 'safety-general' &&
+  text.length <= 16 &&
+  !danger.test(text);
+
+/** "That's a ripe puer": what it is, and no word on how it tastes. */
+const saysWhatItIs = /^(?:that|this|it)(?:'s| is) (?:an? |the |some )?|^[這这那]?是/iu;
+
+export interface Talk {
+  readonly house: Facts | undefined;
+  readonly flow: Json;
+}
+
+export function inTalk(heard: Facts, text: string, { house, flow }: Talk): Facts {
   const plain = text.slice(0, 200).trim().replaceAll('’', "'");
   const waits = Number(house?.['asked'] ?? 0) > 0 && asksWhenAnswered.test(plain);
   const grumbles = !waits && plain.length <= 80 && grumble.test(plain) && !tellsOfABrew(heard) && !isCare(heard);
   const marked = { ...heard, waits: waits || null, grumbles: grumbles || null };
   if (letItBe.test(plain)) return { ...marked, kind: 'greeting', act: 'no' };
   if (hadEnough.test(plain)) return { ...marked, kind: 'greeting', act: 'goodbye', answer: null };
-  if (isStyleAlone(heard, plain)) return { ...marked, kind: 'brew', answer: null };
+  if (isStyleAlone(heard, plain) || isHandsAtWork(heard, plain, flow)) return { ...marked, kind: 'brew', answer: null };
+  if (heard['kind'] === 'taste' && heard['taste'] === null && heard['tea'] !== null && saysWhatItIs.test(plain))
+    return { ...marked, kind: 'brew' };
   const named = byItsName.exec(plain);
   return named === null || heard['kind'] === 'safety' ? marked : { ...marked, ...teaByName(heard, named) };
 }
