@@ -59,18 +59,12 @@ export function now(content: CoreContent, brew: GuidedBrew, { memory, nowMs }: A
   const plan = planBrew(ground.data, ground.leaf, brew.request);
   const next = brew.coming[0];
   if (!next || isMistake(plan)) return phrase('guide-told-spent');
-  const leftS = brew.hold ? Math.round((brew.hold.endsAt - nowMs) / 1000) : 0;
-  if (leftS > 0) return phrase('guide-told-left', { n: next.n, seconds: leftS });
   const { leafG, waterC } = plan;
   const ends = brew.coming.at(-1)?.n ?? next.n;
-  return phrase('guide-told-now', {
-    n: next.n,
-    ends,
-    seconds: next.seconds,
-    waterC,
-    unit: memory['unit'] ?? null,
-    leafG,
-  });
+  const known = { n: next.n, ends, waterC, unit: memory['unit'] ?? null, leafG };
+  const leftS = brew.hold ? Math.round((brew.hold.endsAt - nowMs) / 1000) : 0;
+  if (leftS > 0) return phrase('guide-told-left', { ...known, seconds: leftS });
+  return phrase('guide-told-now', { ...known, seconds: next.seconds });
 }
 
 interface TasteSaid {
