@@ -37,7 +37,7 @@ async function stopSeen(page: Page): Promise<Stop> {
   const end = Date.now() + soon.timeout;
   for (;;) {
     const at = await stop(page);
-    if (!at.unseen || Date.now() > end) return at;
+    if (!at.unseen || at.tag === 'body' || Date.now() > end) return at;
     await page.waitForTimeout(50);
   }
 }
