@@ -24,23 +24,25 @@ const tellsOfABrew = (heard: Facts): boolean =>
 const stoodAbout =
   /\b(?:left|stood|sat|out|counter|table|room|car|yesterday|days?|safe|okay|ok|can|may|still|drink|bad|sour|mou?ld|cloudy)\b|[?？]|放|擺|摆|桌|室[溫温]|昨|隔夜|能|可|飲得|還|还|忘|壞|坏|酸/iu;
 
-/** A style of brewing alone is no danger; nor is a cold infusion that is yet to be made. */
+/** A style of brewing and no other word is no danger; nor is a cold infusion that is yet to be made. */
+const styleAlone =
+  /^(?:gong ?fu|kung ?fu|western|grandpa|cold ?brew(?:ed)?|cupping|whisked)(?: (?:style|way|please|then))*[.!]*$|^(?:[功工]夫|西式|老[爺爷]|冷泡|冷萃|冷沖|冷冲|浸泡|大杯)(?:[泡沖冲]?法|茶|式|泡|的|吧|好了)*[。！]*$/iu;
 const isStyleAlone = ({ kind, answer, style }: Facts, text: string): boolean =>
   kind === 'safety' &&
   style !== null &&
   text.length <= 40 &&
-  ((answer === 'safety-general' && text.length <= 16) ||
+  ((answer === 'safety-general' && styleAlone.test(text)) ||
     (answer === 'cold-brew-left-out' && style === 'cold' && !stoodAbout.test(text)));
 
-/** What a short word in the middle of a brew must hold before it is taken for a question of safety. */
-const danger =
-  /die|dead|poison|toxic|sick|ill|burn|scald|hurt|pain|allerg|mou?ld|bug|insect|smell|crack|glass|danger|safe|dizzy|faint|vomit|pregnan|medic|pill|drug|bab|child|kid|dog|cat|pet|help|blood|heart|死|毒|過敏|过敏|燙|烫|痛|吐|暈|晕|昏|病|藥|药|孕|奶|霉|蟲|虫|裂|玻璃|臭|怪|危|安全|急|救|血|心|孩|寶|宝|狗|貓|猫/iu;
+/** Of what hands do at a brew, and of nothing else: any other word keeps the answer of safety. */
+const handiwork =
+  /^(?:(?:ok|so|now|then|there|here|i|we|i've|it|it's|its|is|are|the|my|all|and|in|into|off|out|up|on|goes|go|went|put|pour(?:ed|ing)?|add(?:ed|ing)?|fill(?:ed|ing)?|strain(?:ed|ing)?|rins(?:ed|ing)|warm(?:ed|ing)|done|leaf|leaves|tea|water|lid|pot|cup)[\s,.!]*)+$|^[我都已經经就把先再]{0,4}(?:茶[葉叶]?|[熱热]?水)?(?:放|注|倒|加|[沖冲]|洗|[溫温]|[蓋盖]|[濾滤]|[撈捞])(?:好|[進进]|去|出|[來来]|水|茶|[湯汤]|掉|完|上|[蓋盖]){0,3}[了咗啦]{0,2}[\s.。！!]*$/iu;
 const isHandsAtWork = ({ kind, answer }: Facts, text: string, flow: Json): boolean =>
   (flow === 'guide' || flow === 'brew') &&
   kind === 'safety' &&
   answer === 'safety-general' &&
-  text.length <= 16 &&
-  !danger.test(text);
+  text.length <= 40 &&
+  handiwork.test(text);
 
 /** "That's a ripe puer": what it is, and no word on how it tastes. */
 const saysWhatItIs = /^(?:that|this|it)(?:'s| is) (?:an? |the |some )?|^[這这那]?是/iu;
