@@ -75,6 +75,9 @@ hello-short = Tell me a tea and what you brew it in, or choose below.
 # Said around a label and meaning nothing beside it: “ok, done”, “guide me please”.
 said-around-labels = ok
     .typed = ok / okay / oke / alright / right / well / so / now / then / please / pls / yes / yep / yeah / sure / great / good / cool / fine / hi / thanks
+# Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
+said-at-any-step = done
+    .typed = done / next / go / full / in / late / too late / too long / more / other / here / continue / wait / hold on / a moment / stop / end / enough / no more / that is enough / again / why / pause / finish / skip
 hello-again = I am still here. This is where we were:
 choice-brew = Brew a tea
     .typed = brew / tea / start
@@ -570,9 +573,13 @@ choice-guide-poured-in-time = { $style ->
     [cold] Strained in time
    *[other] Poured in time
 }
+    .typed = in time / on time / only the tap / just the tap / the tap / i forgot to tap / forgot to tap / forgot the tap / i poured it in time / i had poured it
 choice-guide-it-stood = It stood all the while
+    .typed = it stood / it stood all that time / it is still standing / i forgot it / i forgot the tea
 choice-guide-was-cold = In the refrigerator, at once
+    .typed = yes / yes it was / in the fridge / it was in the fridge
 choice-guide-was-not-cold = No, or not sure
+    .typed = no / not sure / i don't know / on the table / at room temperature
 choice-guide-brew-again = The same once more
     .typed = again
 guide-two-brews = Your { $name } is still under way, at infusion { $n }. One pot at a time is easier to keep in mind.

@@ -75,6 +75,9 @@ hello-short = 告诉我是什么茶、用什么泡，或在下面选。
 # 说在按钮文字前后、本身没有意思的话：“好，带我泡”。
 said-around-labels = 好
     .typed = 好 / 好的 / 好吧 / 对 / 好啊 / 好嘞 / 嗯 / 哦 / 那 / 那就 / 请 / 麻烦 / 麻烦你 / 是 / 行 / 可以 / 谢谢 / 吧
+# Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
+said-at-any-step = 好了
+    .typed = 好了 / 都好了 / 下一步 / 下一个 / 太久了 / 迟了 / 更多 / 其他 / 等等 / 等一下 / 暂停 / 跳过 / 继续 / 回来了 / 结束 / 停 / 够了 / 到此为止 / 再来 / 为什么 / 放好了 / 做好了
 hello-again = 我在，刚才说到这里：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 冲茶 / 开始
@@ -553,9 +556,13 @@ choice-guide-poured-in-time = { $style ->
     [cold] 准时滤好了
    *[other] 准时出汤了
 }
+    .typed = 准时 / 只是忘了按 / 忘了按 / 只忘了按 / 早就倒了 / 有准时倒
 choice-guide-it-stood = 一直泡着
+    .typed = 一直泡 / 还泡着 / 忘了倒 / 泡到现在 / 忘了
 choice-guide-was-cold = 一直在冰箱里
+    .typed = 是 / 是的 / 对 / 有 / 在冰箱 / 冰箱里
 choice-guide-was-not-cold = 没有，或不确定
+    .typed = 没有 / 不是 / 不确定 / 不知道 / 室温 / 放在桌上
 choice-guide-brew-again = 照样再泡
     .typed = 再来 / 同样再泡一次
 guide-two-brews = 您的{ $name }还在泡，到第 { $n } 泡。一次顾一壶比较清楚。

@@ -75,6 +75,9 @@ hello-short = 告訴我是什麼茶、用什麼泡，或在下面選。
 # 說在按鈕文字前後、本身沒有意思的話：「好，帶我泡」。
 said-around-labels = 好
     .typed = 好 / 好的 / 好吧 / 對 / 好啊 / 好喔 / 嗯 / 喔 / 那 / 那就 / 請 / 麻煩 / 麻煩你 / 是 / 行 / 可以 / 謝謝 / 吧 / 唔該 / 咁
+# Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
+said-at-any-step = 好了
+    .typed = 好了 / 都好了 / 下一步 / 下一個 / 太久了 / 遲了 / 更多 / 其他 / 等等 / 等一下 / 暫停 / 跳過 / 繼續 / 回來了 / 結束 / 停 / 夠了 / 到此為止 / 再來 / 為什麼 / 放好了 / 做好了
 hello-again = 我在，剛才說到這裡：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 沖茶 / 開始
@@ -553,9 +556,13 @@ choice-guide-poured-in-time = { $style ->
     [cold] 準時濾好了
    *[other] 準時出湯了
 }
+    .typed = 準時 / 只是忘了按 / 忘了按 / 只忘了按 / 早就倒了 / 有準時倒
 choice-guide-it-stood = 一直泡著
+    .typed = 一直泡 / 還泡著 / 忘了倒 / 泡到現在 / 忘了
 choice-guide-was-cold = 一直在冰箱裡
+    .typed = 是 / 是的 / 對 / 有 / 在冰箱 / 冰箱裡
 choice-guide-was-not-cold = 沒有，或不確定
+    .typed = 沒有 / 不是 / 不確定 / 不知道 / 室溫 / 放在桌上
 choice-guide-brew-again = 照樣再泡
     .typed = 再來 / 同樣再泡一次
 guide-two-brews = 您的{ $name }還在泡，到第 { $n } 泡。一次顧一壺比較清楚。

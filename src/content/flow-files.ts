@@ -92,6 +92,7 @@ const schema: z.ZodType<RawFlow> = only({
   starts: z.string(),
   news: z.string().optional(),
   passing: z.boolean().optional(),
+  'under-way': z.string().optional(),
   takes: names.optional(),
   listens: only({ when: z.string().optional(), facts: z.record(z.string(), names.nullable()) }).optional(),
   hears: lines.optional(),

@@ -46,6 +46,8 @@ export interface Flow {
   readonly news: string;
   /** A passing flow is left without being kept for later. */
   readonly passing: boolean;
+  /** While this holds in a flow that was left, the words of its choices reach it from everywhere. */
+  readonly underWay: Expression | null;
   /** Facts taken along from the flow the person comes from. */
   readonly takes: readonly string[];
   readonly listens: Listening;

@@ -31,7 +31,7 @@ function worded(words: FlowWords, language: string, label: Phrase, by: NamedBy):
 }
 
 /** The sentence whose other words are said around a label and mean nothing beside it: "ok", "please". */
-const aroundLabels = 'said-around-labels';
+export const aroundLabels = 'said-around-labels';
 
 /** Said behind anything in Chinese, and meaning nothing by itself: "帶我泡吧". */
 const particles = /(?<=\p{Script=Han}{2})[吧啦喔哦呀啊囉啰咯嘍喽嘛]+$/u;

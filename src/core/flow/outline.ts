@@ -155,6 +155,7 @@ export function expressionsOf(flow: Flow): readonly PlacedExpression[] {
     ...said(line.later?.say ?? [], [...path, 'later', 'say']),
   ];
   return [
+    ...one(flow.underWay, ['under-way']),
     ...one(flow.listens.when, ['listens', 'when']),
     ...linesOf(flow).flatMap(ofLine),
     ...Object.values(flow.places).flatMap(({ name, slot }) =>

@@ -41,6 +41,7 @@ class Parser {
       starts: raw.starts,
       news: raw.news ?? raw.starts,
       passing: raw.passing ?? false,
+      underWay: this.#condition(raw['under-way'], ['under-way']),
       takes: raw.takes ?? [],
       listens: {
         when: this.#condition(raw.listens?.when, ['listens', 'when']),

@@ -9,6 +9,7 @@ export interface RawFlow {
   readonly starts: string;
   readonly news?: string | undefined;
   readonly passing?: boolean | undefined;
+  readonly 'under-way'?: string | undefined;
   readonly takes?: readonly string[] | undefined;
   readonly listens?:
     | { readonly when?: string | undefined; readonly facts: { readonly [fact: string]: readonly string[] | null } }

@@ -1,8 +1,8 @@
 /** What the names in a flow file stand for during a turn. */
 import { member } from './choices.ts';
 import type { Value } from './book.ts';
-import { isKnown, valueOf, type Lookup } from './evaluate.ts';
-import type { Json } from './flow.ts';
+import { holds, isKnown, valueOf, type Lookup } from './evaluate.ts';
+import type { Facts, Json, Parked } from './flow.ts';
 import type { Turn } from './turn.ts';
 
 /** Names the engine tells; every other name is a fact of the flow. */
@@ -18,6 +18,7 @@ const told: ReadonlyMap<string, (turn: Turn) => Json> = new Map(
     flow: (turn) => turn.spot.flow,
     place: (turn) => turn.spot.place,
     parked: (turn) => turn.parked.map((left) => left.flow),
+    underWay: (turn) => underWayIn(turn).map(({ left }) => left.flow),
     asked: (turn) => turn.place.asks,
     answered: (turn) => turn.place.asks !== null && isKnown(member(turn.heard, [turn.place.asks])),
   }),
@@ -25,11 +26,26 @@ const told: ReadonlyMap<string, (turn: Turn) => Json> = new Map(
 
 export const toldNames: readonly string[] = [...told.keys()];
 
-export function scopeOf(turn: Turn): Lookup {
+/** With the facts of the flow the turn is in, unless those of another are given. */
+export function scopeOf(turn: Turn, facts?: Facts): Lookup {
   return (path) => {
     const tell = told.get(path[0] ?? '');
-    return tell ? member(tell(turn), path, 1) : member(turn.facts, path);
+    return tell ? member(tell(turn), path, 1) : member(facts ?? turn.facts, path);
   };
+}
+
+interface UnderWay {
+  readonly left: Parked;
+  readonly within: Lookup;
+}
+
+/** The flows left in which something is under way, the latest first. */
+export function underWayIn(turn: Turn): readonly UnderWay[] {
+  const all = turn.parked.toReversed().map((left) => ({ left, within: scopeOf(turn, left.facts) }));
+  return all.filter(({ left, within }) => {
+    const condition = turn.book.flows[left.flow]?.underWay ?? null;
+    return condition !== null && holds(condition, within);
+  });
 }
 
 /** Slots carry their flow; a slot that is not known is none. */

@@ -6,6 +6,7 @@ import type { Effect, Facts, FlowEvent, FlowState } from './flow.ts';
 import { flowNamed, frontRules } from './lookup.ts';
 import { perform, performFirst } from './perform.ts';
 import { Turn } from './turn.ts';
+import { reachedBy } from './under-way.ts';
 
 export interface Stepped {
   readonly state: FlowState;
@@ -65,8 +66,8 @@ function hear(turn: Turn, reader: string, given: Facts): void {
 }
 
 /**
- * A label typed is a tap. Then: what always works, what the place waits for, facts the flow listens for, a choice's
- * number, what the flow and the front answer to.
+ * A label typed is a tap. Then: what always works, what is under way elsewhere, what the place waits for, facts the flow
+ * listens for, a choice's number, what the flow and the front answer to.
  */
 function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
   const open = turn.openChoices();
@@ -85,7 +86,7 @@ function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
     if (numbered) take(turn, numbered);
     return numbered !== null;
   };
-  if (!route(turn, byNumber)) performFirst(turn, frontRules(turn.book).otherwise);
+  if (!route(turn, { text, byNumber })) performFirst(turn, frontRules(turn.book).otherwise);
 }
 
 /** The label of a choice further up, or of one of the front's, typed: the same as a tap on it, which can be made as well. */
@@ -105,16 +106,34 @@ function olderChoices(turn: Turn): readonly OpenChoice[] {
   return older;
 }
 
-function route(turn: Turn, byNumber: () => boolean = () => false): boolean {
+interface Written {
+  readonly text: string;
+  readonly byNumber: () => boolean;
+}
+
+function route(turn: Turn, written?: Written): boolean {
   const front = turn.book.flows[turn.book.front];
+  const reaches = (sure: boolean): boolean => written !== undefined && reach(turn, written.text, sure);
   return (
     performFirst(turn, frontRules(turn.book).always) ||
+    reaches(true) ||
     performFirst(turn, turn.place.hears) ||
     goOnFilled(turn) ||
-    byNumber() ||
+    (written?.byNumber() ?? false) ||
     performFirst(turn, turn.flow.hears) ||
+    reaches(false) ||
     (turn.flow !== front && performFirst(turn, front?.hears ?? []))
   );
+}
+
+/** Takes up what is under way elsewhere, when its own words are written. */
+function reach(turn: Turn, text: string, sure: boolean): boolean {
+  const reached = reachedBy(turn, text, { sure });
+  if (!reached) return false;
+  turn.heard = { text };
+  turn.takeUp(reached.left);
+  take(turn, reached.choice);
+  return true;
 }
 
 function goOnFilled(turn: Turn): boolean {

@@ -211,8 +211,8 @@ export class Turn {
   }
 
   /** The choices of a place, of the present one unless told. */
-  openChoices(from: Spot = this.spot): readonly OpenChoice[] {
-    return openChoices(placeNamed(flowNamed(this.book, from.flow), from.place), from, this.lookup, this.book.words);
+  openChoices(from: Spot = this.spot, lookup: Lookup = this.lookup): readonly OpenChoice[] {
+    return openChoices(placeNamed(flowNamed(this.book, from.flow), from.place), from, lookup, this.book.words);
   }
 
   /** The new state, and everything said in this turn as one message with the choices of where it came to rest. */
