@@ -101,6 +101,7 @@ tap-too-old = That choice belongs to something we have finished. Write to me, or
 tap-already-so = It already is so.
 nothing-before = There is nothing before this.
 flow-changed = I was given new instructions meanwhile; what you told me is kept.
+one-at-a-time = And when we have that, ask me the other once more: “{ $rest }”
 ask-forget = Shall I forget everything about you – your vessels, taste, talks and questions? It can't be undone.
 choice-forget = Forget everything
     .typed = yes / forget

@@ -101,6 +101,7 @@ tap-too-old = 那个选项属于已经结束的话题。请直接写给我，或
 tap-already-so = 现在就是这样了。
 nothing-before = 前面没有了。
 flow-changed = 这期间我的说明更新了；您说过的都还在。
+one-at-a-time = 先说定这个，另一件事请稍后再问我一次：“{ $rest }”
 ask-forget = 要我忘记关于您的一切吗？包括器具、口味、对话和提问，忘了就找不回来。
 choice-forget = 全部忘记
     .typed = 是 / 忘记 / 好

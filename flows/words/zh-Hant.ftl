@@ -101,6 +101,7 @@ tap-too-old = 那個選項屬於已經結束的話題。請直接寫給我，或
 tap-already-so = 現在就是這樣了。
 nothing-before = 前面沒有了。
 flow-changed = 這期間我的說明更新了；您說過的都還在。
+one-at-a-time = 先說定這個，另一件事請稍後再問我一次：「{ $rest }」
 ask-forget = 要我忘記關於您的一切嗎？包括器具、口味、對話和提問，忘了就找不回來。
 choice-forget = 全部忘記
     .typed = 是 / 忘記 / 好

@@ -101,6 +101,7 @@ const schema: z.ZodType<RawFlow> = only({
   front: only({
     reads: z.string(),
     opens: z.string(),
+    parts: z.string().optional(),
     notices: lines.optional(),
     always: lines,
     otherwise: lines,
@@ -109,6 +110,7 @@ const schema: z.ZodType<RawFlow> = only({
       'already-so': z.string(),
       'nothing-before': z.string(),
       'flow-changed': z.string(),
+      'one-at-a-time': z.string(),
     }),
   }).optional(),
 });

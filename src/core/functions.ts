@@ -28,6 +28,7 @@ import { keepingCallNames } from './functions/keeping.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { inTalk } from './functions/talk-at-hand.ts';
 import { planned, spoonsToGrams } from './functions/plan-told.ts';
+import { twoAsked } from './functions/two-asked.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint } from './reading/reading.ts';
 import type { Tea } from './teas/tea.ts';
@@ -59,6 +60,7 @@ export const madeUpKeys: readonly string[] = [
 
 const callList = [
   'readMessage',
+  'partsOfMessage',
   'readLabel',
   'planBrew',
   'explainPlan',
@@ -81,28 +83,8 @@ export const callNames: ReadonlySet<string> = new Set([
 
 export function makeCalls(content: CoreContent): Calls {
   const calls: { readonly [name in (typeof callList)[number]]: Calls[string] } = {
-    readMessage: ({ text, language, asked, flow = null }, around) => {
-      const { house, memory } = around;
-      const hint = { language: language as Language, asked: asked as string | null };
-      const told = heardMessage(content, textOf(text), hint);
-      const read = inTalk(withOwnVessel(told, textOf(text), memory), textOf(text), { house, flow });
-      const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
-      const mayPlan = mayBeLesson || read['kind'] === 'lesson';
-      const plans = mayPlan && asked !== 'reply' && plansLesson(textOf(text), around, content.zone);
-      const isWish = isLessonWish(textOf(text), house) || isOfOwnLesson(textOf(text), flow, around);
-      const heard = plans || (mayBeLesson && isWish) ? asLesson(read) : read;
-      const said = saidOfLessons(textOf(text), flow, around);
-      const errand = plans || asked === 'reply' ? null : errandOf(textOf(text), around, content.zone);
-      return {
-        gives: {
-          ...heard,
-          said,
-          plans,
-          errand,
-          kept: keptFor(house?.['standing'], textOf(text), heard['kind'] ?? null),
-        },
-      };
-    },
+    readMessage: (given, around) => ({ gives: readMessage(content, given, around) }),
+    partsOfMessage: (given, around) => ({ gives: partsOfMessage(content, given, around) }),
     readLabel: ({ payload }) => ({ gives: heardLabel(content.teas, textOf(payload)) }),
     planBrew: (given, around) => planned(content, given, around),
     explainPlan: (given, around) => explained(content, given, around),
@@ -118,6 +100,33 @@ export function makeCalls(content: CoreContent): Calls {
     ...lessonCalls(content),
     ...deskCalls(content.zone),
   };
+}
+
+function readMessage(content: CoreContent, { text, language, asked, flow = null }: Facts, around: Around): Facts {
+  const { house, memory } = around;
+  const said = textOf(text);
+  const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
+  const read = inTalk(withOwnVessel(told, said, memory), said, { house, flow });
+  const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
+  const mayPlan = mayBeLesson || read['kind'] === 'lesson';
+  const plans = mayPlan && asked !== 'reply' && plansLesson(said, around, content.zone);
+  const isWish = isLessonWish(said, house) || isOfOwnLesson(said, flow, around);
+  const heard = plans || (mayBeLesson && isWish) ? asLesson(read) : read;
+  return {
+    ...heard,
+    said: saidOfLessons(said, flow, around),
+    plans,
+    errand: plans || asked === 'reply' ? null : errandOf(said, around, content.zone),
+    kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
+  };
+}
+
+/** What is written there is taken as it stands. */
+const wordForWord: ReadonlySet<Json> = new Set(['reply', 'question', 'name']);
+
+function partsOfMessage(content: CoreContent, given: Facts, around: Around): Json {
+  if (wordForWord.has(given['asked'] ?? null)) return null;
+  return twoAsked(textOf(given['text']), (text) => readMessage(content, { ...given, text, asked: null }, around));
 }
 
 const deskCalls = (zone: string): Calls => ({ ...deskBoardCalls(zone), ...deskLessonCalls, ...deskPlanCalls(zone) });

@@ -62,6 +62,8 @@ export interface FrontRules {
   /** The call that reads every text, and the one that reads what was opened. */
   readonly reads: string;
   readonly opens: string;
+  /** The call that tells two things asked in one message apart: both texts, or null. */
+  readonly parts: string | null;
   readonly notices: readonly Line[];
   /** Before anything else, in every place. */
   readonly always: readonly Line[];
@@ -74,6 +76,8 @@ export interface EngineSentences {
   readonly alreadySo: string;
   readonly nothingBefore: string;
   readonly flowChanged: string;
+  /** Of two things that both ask back, one waits: `{ $rest }`. */
+  readonly oneAtATime: string;
 }
 
 export interface Listening {

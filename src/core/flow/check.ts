@@ -54,7 +54,10 @@ function wrongTargets(flow: Flow, { flows }: CheckAgainst): readonly FlowProblem
 
 function wrongCalls(flow: Flow, { calls }: CheckAgainst): readonly FlowProblem[] {
   const fromFront = flow.front
-    ? (['reads', 'opens'] as const).map((word) => ({ name: flow.front![word], path: ['front', word] as Path }))
+    ? (['reads', 'opens', 'parts'] as const).flatMap((word) => {
+        const name = flow.front![word];
+        return name === null ? [] : [{ name, path: ['front', word] as Path }];
+      })
     : [];
   const inLines = linesOf(flow).flatMap(({ line, path }) =>
     line.call ? [{ name: line.call.name, path: [...path, 'call'] }] : [],

@@ -96,7 +96,8 @@ const spoken = (parts: readonly SayPart[], values: Values, path: Path): readonly
 export function sentencesOf(flow: Flow): readonly PlacedSentence[] {
   const ofEngine = Object.values(flow.front?.sentences ?? {}).map((key: string) => ({
     key,
-    with: {},
+    // What waits its turn, told by the engine.
+    with: { rest: { is: null } },
     path: ['front', 'sentences'],
     hasItem: false,
   }));

@@ -6,7 +6,18 @@ const mostParked = 3;
 const longestTrail = 20;
 
 /** The way back, with one more place on it. */
-export const trailWith = (trail: readonly Spot[], spot: Spot): readonly Spot[] => [...trail, spot].slice(-longestTrail);
+const trailWith = (trail: readonly Spot[], spot: Spot): readonly Spot[] => [...trail, spot].slice(-longestTrail);
+
+interface Here {
+  readonly spot: Spot;
+  readonly book: FlowBook;
+}
+
+/** … once the talk has moved on from a place that is still there; `from` null is no step of the way. */
+export function trailOn(trail: readonly Spot[], from: Spot | null, { spot, book }: Here): readonly Spot[] {
+  if (from === null || !(from.place in (book.flows[from.flow]?.places ?? {}))) return trail;
+  return from.flow === spot.flow && from.place === spot.place ? trail : trailWith(trail, from);
+}
 
 /** The way back once something left is taken up again: what was only passed through since is no step of it, nor what is asked `anew`. */
 export function trailBefore(trail: readonly Spot[], anew: Spot | null, { flows }: FlowBook): readonly Spot[] {

@@ -60,6 +60,7 @@ class Parser {
     return {
       reads: raw.reads,
       opens: raw.opens,
+      parts: raw.parts ?? null,
       notices: this.#lines(raw.notices, [...path, 'notices']),
       always: this.#lines(raw.always, [...path, 'always']),
       otherwise: this.#lines(raw.otherwise, [...path, 'otherwise']),
@@ -68,6 +69,7 @@ class Parser {
         alreadySo: raw.sentences['already-so'],
         nothingBefore: raw.sentences['nothing-before'],
         flowChanged: raw.sentences['flow-changed'],
+        oneAtATime: raw.sentences['one-at-a-time'],
       },
     };
   }

@@ -32,9 +32,15 @@ interface Beside {
   readonly slot: string | null;
 }
 
+/** What two answers both end with is said once, after both. */
+const withoutTwins = (phrases: readonly Phrase[]): readonly Phrase[] =>
+  phrases.filter(
+    ({ key, values }, n) => Object.keys(values).length > 0 || phrases.findLastIndex((other) => other.key === key) === n,
+  );
+
 /** One message. */
 export const sayingOf = (phrases: readonly Phrase[], { choices, show, slot }: Beside): Saying => ({
-  phrases,
+  phrases: withoutTwins(phrases),
   choices,
   ...(show ? { show } : {}),
   ...(slot === null ? {} : { slot }),

@@ -23,6 +23,7 @@ export interface RawFlow {
 export interface RawFront {
   readonly reads: string;
   readonly opens: string;
+  readonly parts?: string | undefined;
   readonly notices?: readonly RawLine[] | undefined;
   readonly always: readonly RawLine[];
   readonly otherwise: readonly RawLine[];
@@ -31,6 +32,7 @@ export interface RawFront {
     readonly 'already-so': string;
     readonly 'nothing-before': string;
     readonly 'flow-changed': string;
+    readonly 'one-at-a-time': string;
   };
 }
 

@@ -3,6 +3,7 @@ import type { Around, FlowBook, FlowWords } from './book.ts';
 import { choiceByLabel, choiceByNumber, choiceLine, type OpenChoice } from './choices.ts';
 import { isSame } from './evaluate.ts';
 import type { Effect, Facts, FlowEvent, FlowState } from './flow.ts';
+import { inParts } from './in-parts.ts';
 import { flowNamed, frontRules } from './lookup.ts';
 import { perform, performFirst } from './perform.ts';
 import { Turn } from './turn.ts';
@@ -21,13 +22,16 @@ type EventOf<Kind extends FlowEvent['kind']> = Extract<FlowEvent, { kind: Kind }
 /** `state` null is a person never met. */
 export function step(book: FlowBook, state: FlowState | null, event: FlowEvent, around: Around): Stepped {
   const { carried, changed } = carryOver(book, state);
-  const turn = new Turn(book, carried, around);
-  turn.isWritten = event.kind === 'text' || event.kind === 'opened';
-  if (changed && event.kind !== 'timer') turn.say({ key: frontRules(turn.book).sentences.flowChanged });
+  const begun = (): Turn => {
+    const turn = new Turn(book, carried, around);
+    turn.isWritten = event.kind === 'text' || event.kind === 'opened';
+    if (changed && event.kind !== 'timer') turn.say({ key: frontRules(turn.book).sentences.flowChanged });
+    return turn;
+  };
+  const turn = begun();
   switch (event.kind) {
     case 'text':
-      onText(turn, event);
-      break;
+      return onText(turn, event, begun).finish();
     case 'chosen':
       onChosen(turn, event);
       break;
@@ -69,20 +73,50 @@ function hear(turn: Turn, reader: string, given: Facts): void {
  * A label typed is a tap. Then: what always works, what is under way elsewhere, what the place waits for, facts the flow
  * listens for, a choice's number, what the flow and the front answer to.
  */
-function onText(turn: Turn, { text, language }: EventOf<'text'>): void {
+function onText(turn: Turn, { text, language }: EventOf<'text'>, begun: () => Turn): Turn {
   const open = turn.openChoices();
   const labelled = choiceByLabel(open, text, turn.book.words);
   const olderOpen = olderChoices(turn);
   const older = labelled ? null : olderChoice(olderOpen, text, turn.book.words);
-  hear(turn, frontRules(turn.book).reads, { text, language, asked: turn.place.asks, flow: turn.spot.flow });
+  hearText(turn, text, language);
   // Words we gave tell nothing of who repeats them, but the language when it is another than ours.
   if (!choiceByLabel([...open, ...olderOpen], text, turn.book.words, { by: 'labels', languages: [language] }))
     perform(turn, frontRules(turn.book).notices);
+  const parts = labelled || older ? null : partsOf(turn, text, language);
+  if (parts) return inParts(parts, begun, (again, part) => answerPart(again, part, language));
   if (labelled || older) turn.heard = { text };
-  if (labelled) return take(turn, labelled);
-  if (older) return onChosen(turn, older);
+  if (labelled) take(turn, labelled);
+  else if (older) onChosen(turn, older);
+  else answer(turn, text);
+  return turn;
+}
+
+const aboutText = (turn: Turn, text: string, language: string): Facts => ({
+  text,
+  language,
+  asked: turn.place.asks,
+  flow: turn.spot.flow,
+});
+
+const hearText = (turn: Turn, text: string, language: string): void =>
+  hear(turn, frontRules(turn.book).reads, aboutText(turn, text, language));
+
+function partsOf(turn: Turn, text: string, language: string): readonly [string, string] | null {
+  const { parts } = frontRules(turn.book);
+  const outcome = parts === null ? null : turn.call(parts, aboutText(turn, text, language));
+  const told = outcome && 'gives' in outcome ? (outcome.gives as readonly string[] | null) : null;
+  return told?.[0] !== undefined && told[1] !== undefined ? [told[0], told[1]] : null;
+}
+
+function answerPart(turn: Turn, part: string, language: string): void {
+  hearText(turn, part, language);
+  perform(turn, frontRules(turn.book).notices);
+  answer(turn, part);
+}
+
+function answer(turn: Turn, text: string): void {
   const byNumber = (): boolean => {
-    const numbered = choiceByNumber(open, text);
+    const numbered = choiceByNumber(turn.openChoices(), text);
     if (numbered) take(turn, numbered);
     return numbered !== null;
   };

@@ -6,7 +6,7 @@ import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Saying, Spot } from './flow.ts';
 import { learned, toldOf, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
-import { factsFor, parkedAfter, trailBefore, trailWith } from './parking.ts';
+import { factsFor, parkedAfter, trailBefore, trailOn } from './parking.ts';
 import { perform } from './perform.ts';
 import { sayingOf, spoken } from './phrases.ts';
 import { scopeOf, slotted } from './scope.ts';
@@ -20,7 +20,7 @@ export class Turn {
   readonly around: Around;
   readonly #effects: Effect[] = [];
   readonly #phrases: Phrase[] = [];
-  readonly #began: Spot;
+  #began: Spot;
   readonly #beganSlot: string | null;
   readonly #wasAside: boolean;
   /** What is written is answered below it. */
@@ -210,6 +210,13 @@ export class Turn {
     this.fill();
   }
 
+  /** One thing is answered and another comes: where the first came to rest is a step to go back to. */
+  restHere(): void {
+    this.#trail = trailOn(this.#trail, this.#wentBack ? null : this.#began, this);
+    this.#began = this.spot;
+    this.#wentBack = false;
+  }
+
   /** The choices of a place, of the present one unless told. */
   openChoices(from: Spot = this.spot, lookup: Lookup = this.lookup): readonly OpenChoice[] {
     return openChoices(placeNamed(flowNamed(this.book, from.flow), from.place), from, lookup, this.book.words);
@@ -217,28 +224,24 @@ export class Turn {
 
   /** The new state, and everything said in this turn as one message with the choices of where it came to rest. */
   finish(): { state: FlowState; effects: readonly Effect[] } {
-    const { flow, place } = this.#began;
-    const isThere = place in (this.book.flows[flow]?.places ?? {});
-    const isLeft = isThere && !this.#wentBack && (flow !== this.#flow.name || place !== this.#place.name);
     const saying = this.#phrases.length > 0 ? this.#saying() : null;
     const isAside = saying ? saying.slot === undefined : this.#wasAside;
     const state: FlowState = {
-      flow: this.#flow.name,
+      ...this.spot,
       hash: this.#flow.hash,
-      place: this.#place.name,
       facts: this.#facts,
-      trail: isLeft ? trailWith(this.#trail, this.#began) : this.#trail,
+      trail: trailOn(this.#trail, this.#wentBack ? null : this.#began, this),
       parked: this.#parked,
+      ...(isAside && this.#slot() !== null ? { aside: true } : {}),
     };
-    const kept: FlowState = isAside && this.#slot() !== null ? { ...state, aside: true } : state;
-    return { state: kept, effects: saying ? [...this.#effects, { do: 'say', saying }] : this.#effects };
+    return { state, effects: saying ? [...this.#effects, { do: 'say', saying }] : this.#effects };
   }
 
   #saying(): Saying {
     const slot = this.#entered ? this.#slot() : null;
     const isBelow = this.isWritten && slot === this.#beganSlot;
-    const choices = shownChoices(this.openChoices());
-    return sayingOf(this.#phrases, { choices, show: this.show, slot: isBelow ? null : slot });
+    const beside = { choices: shownChoices(this.openChoices()), slot: isBelow ? null : slot };
+    return sayingOf(this.#phrases, { ...beside, show: this.show });
   }
 
   #slot(): string | null {

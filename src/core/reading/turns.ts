@@ -25,7 +25,7 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   'more-leaf':
     /\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶/,
   'less-leaf':
-    /\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)/,
+    /\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|(?<!多)少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)/,
   longer: /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)/,
   shorter: /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)/,
   'other-tea':

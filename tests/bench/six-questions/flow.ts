@@ -20,6 +20,7 @@ const front: RawFlow = {
       'already-so': 'unclear',
       'nothing-before': 'unclear',
       'flow-changed': 'unclear',
+      'one-at-a-time': 'unclear',
     },
   },
   hears: [{ when: "heard.text is 'hello'", go: 'six/' }],

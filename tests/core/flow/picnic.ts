@@ -25,6 +25,7 @@ export const front: RawFlow = {
       'already-so': 'already-so',
       'nothing-before': 'nothing-before',
       'flow-changed': 'flow-changed',
+      'one-at-a-time': 'one-at-a-time',
     },
   },
   hears: [

@@ -1,0 +1,29 @@
+/** Two things asked in one message, answered one after the other: what asks back comes last, and only one thing is asked. */
+import type { Place } from './book.ts';
+import { frontRules } from './lookup.ts';
+import type { Turn } from './turn.ts';
+
+/** `begun` gives the turn as it was before anything was heard. */
+export function inParts(
+  [first, second]: readonly [string, string],
+  begun: () => Turn,
+  answer: (turn: Turn, part: string) => void,
+): Turn {
+  const after = (turn: Turn, part: string): Turn => {
+    turn.restHere();
+    answer(turn, part);
+    return turn;
+  };
+  const alone = after(begun(), first);
+  const [here, there] = [asksBack(alone.place), asksBack(after(begun(), second).place)];
+  if (here === asksForFact && there === asksForFact) {
+    alone.say({ key: frontRules(alone.book).sentences.oneAtATime }, { rest: { is: second } });
+    return alone;
+  }
+  return here <= there ? after(alone, second) : after(after(begun(), second), first);
+}
+
+const asksForFact = 2;
+
+/** How much a place waits for an answer: for a fact, for a yes or no, for nothing. */
+const asksBack = ({ asks, hears }: Place): number => (asks === null ? Math.min(hears.length, 1) : asksForFact);
