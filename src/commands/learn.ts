@@ -24,6 +24,8 @@ export const learntSentences = [
   'passers-by.txt',
   'market-day.txt',
   'rainy-morning.txt',
+  'at-the-stove.txt',
+  'tram-stop.txt',
 ];
 const nothingAsked = { language: null, asked: null };
 

@@ -3,6 +3,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { z } from 'zod';
 import type { StandingAnswer } from '../core/reading/answers.ts';
+import { dangers } from '../core/reading/reading-words.ts';
 import { ContentMistake, readYaml } from './yaml-file.ts';
 
 const line = z.string().trim().min(1);
@@ -12,6 +13,7 @@ const answerSchema = z.strictObject({
   kind: z.enum(['care', 'safety', 'shop']),
   words: z.array(line).default([]),
   'gives-way': z.boolean().default(false),
+  danger: z.enum(dangers).nullable().default(null),
   sources: z.array(line).min(1, 'expected where this comes from, or "common practice, no source"'),
   questions: z.strictObject({ en: questions, 'zh-Hant': questions, 'zh-Hans': questions }),
   text: z.strictObject({ en: line, 'zh-Hant': line, 'zh-Hans': line }),

@@ -15,6 +15,8 @@ export interface Sentence {
   readonly kind: string;
   readonly slip: boolean;
   readonly facts: { readonly [field in Field]?: string | number };
+  /** The standing answers any of which is right, where that is labelled. */
+  readonly answers: readonly string[];
 }
 
 export interface Miss {
@@ -38,7 +40,11 @@ type SentenceFile =
   | 'customers-after.txt'
   | 'rainy-morning.txt'
   | 'rainy-evening.txt'
-  | 'foggy-evening.txt';
+  | 'foggy-evening.txt'
+  | 'at-the-stove.txt'
+  | 'at-the-table.txt'
+  | 'tram-stop.txt'
+  | 'tram-ride.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
@@ -47,20 +53,18 @@ export function readSentences(file: SentenceFile): Sentence[] {
 
 function sentenceOf(row: string, line: number): Sentence {
   const [head = '', text = '', labels = ''] = row.split('|').map((part) => part.trim());
-  const [language = 'en', told = ''] = head.split(' ');
-  const facts = Object.fromEntries(
-    labels
-      .split(/\s+/)
-      .filter((label) => label !== '')
-      .map(labelOf),
-  );
+  const [language = 'en', named = ''] = head.split(' ');
+  const told = labels.split(/\s+/).filter((label) => label !== '');
+  const facts = Object.fromEntries(told.filter((label) => !label.startsWith('answer=')).map(labelOf));
+  const answers = told.flatMap((label) => (label.startsWith('answer=') ? label.slice(7).split('/') : []));
   return {
     line,
     text,
     language: language as Language,
-    kind: told.replace('~', ''),
-    slip: told.startsWith('~'),
+    kind: named.replace('~', ''),
+    slip: named.startsWith('~'),
     facts,
+    answers,
   };
 }
 

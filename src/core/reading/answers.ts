@@ -4,6 +4,7 @@ import { plainText } from '../teas/plain-text.ts';
 import { cueText } from './cues.ts';
 import { oneChinese } from './one-chinese.ts';
 import { makeQuestionIndex, type Hit } from './question-index.ts';
+import type { Danger } from './reading-words.ts';
 import { makeSubjectFinder, type SubjectFinder } from './subjects.ts';
 import { termsOf } from './terms.ts';
 
@@ -14,6 +15,8 @@ export interface StandingAnswer {
   readonly words: readonly string[];
   /** Its words count only where no other answer's are found. */
   readonly givesWay: boolean;
+  /** The danger it is for: where that is told, nothing else is answered. */
+  readonly danger: Danger | null;
   /** Questions it answers, as people put them. */
   readonly questions: { readonly [language in Language]: readonly string[] };
   readonly text: { readonly [language in Language]: string };
@@ -48,6 +51,11 @@ const grownUp =
 const aboutPrefix = 'about-';
 /** What a question is about says too little alone. */
 const isSubject = (term: string): boolean => term.startsWith(aboutPrefix);
+
+/** The answer for a danger. The general one, where a shop took that answer away. */
+export function answerToDanger(answers: readonly StandingAnswer[], danger: Danger): string {
+  return answers.find((answer) => answer.danger === danger)?.id ?? generalSafety;
+}
 
 interface Row {
   readonly answer: string;

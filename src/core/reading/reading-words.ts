@@ -48,7 +48,21 @@ export interface ReadingWords {
   readonly cues: { readonly [cue in CueName]: readonly string[] };
 }
 
+/** What can't wait, the more urgent first. */
+export const dangers = [
+  'danger-choking',
+  'danger-breath',
+  'danger-swallowed',
+  'danger-caffeine',
+  'danger-mouth',
+  'danger-reaction',
+  'danger-scald',
+  'danger-cut',
+] as const;
+export type Danger = (typeof dangers)[number];
+
 export const cueNames = [
+  ...dangers,
   'safety',
   'safety-weak',
   'overnight',

@@ -2,13 +2,13 @@
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, type Act } from './acts.ts';
-import { generalSafety, makeAnswerFinder, type AnswerFinder, type StandingAnswer } from './answers.ts';
+import { answerToDanger, generalSafety, makeAnswerFinder, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
 import type { Kind, Taste } from './kind.ts';
 import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
-import type { ReadingWords } from './reading-words.ts';
+import { dangers, type ReadingWords } from './reading-words.ts';
 import { settleKind } from './settle-kind.ts';
 import { makeSubjectFinder } from './subjects.ts';
 import { readTurn, type Turn } from './turns.ts';
@@ -80,7 +80,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const { cues, words, act } = seen;
     const evidence = evidenceOnce()(seen);
     const warned = tellsOf(evidence, data.worlds.warning);
-    const scene = { evidence, warned, cues, words, act, answering: isAnswering(seen) };
+    const danger = dangers.find((one) => cues.has(one, words)) ?? null;
+    const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const settled = settleKind(scene, data.weights(), answerFor);
     const turn = namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';
@@ -91,7 +92,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       strength: kind === 'brew' && turn === null ? readStrength(cues, words) : null,
       turn,
       unknownTea: kind === 'offtopic' || kind === 'greeting' ? null : seen.strangeTea,
-      answer: standingAnswer(kind, words, answerFor),
+      answer: danger === null ? standingAnswer(kind, words, answerFor) : answerToDanger(answers, danger),
     });
   };
 }

@@ -4,12 +4,15 @@ import type { AnswerFinder } from './answers.ts';
 import type { Cues } from './cues.ts';
 import type { Kind } from './kind.ts';
 import { isOrder } from './order.ts';
+import type { Danger } from './reading-words.ts';
 import { weigh, type Leaning, type Weighed, type Weights } from './weights.ts';
 
 export interface KindScene {
   readonly evidence: readonly string[];
   /** It talks of what a doctor is asked. */
   readonly warned: boolean;
+  /** It tells of something that can't wait. */
+  readonly danger: Danger | null;
   readonly cues: Cues;
   /** cueText of what was written. */
   readonly words: string;
@@ -32,6 +35,8 @@ const surelyElsewhere = 0.8;
 const standingKinds: ReadonlySet<Kind> = new Set(['care', 'safety', 'shop', 'offtopic']);
 
 export function settleKind(scene: KindScene, weights: Weights, answerFor: AnswerFinder): Kind {
+  // Nothing is asked first and nothing weighed of who may be choking.
+  if (scene.danger !== null) return 'safety';
   if (isOrder(scene.words)) return 'offtopic';
   if (scene.act === 'ask-shop' || scene.act === 'shop-desk') return 'shop';
   const { kind, share } = weighedKind(scene, weights, answerFor);

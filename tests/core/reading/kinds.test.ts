@@ -24,7 +24,7 @@ test('a weight and nothing else is the leaf to brew; with a tea it is what was b
 test.each([
   ['is lead glaze dangerous', 'ware-safe'],
   ['is tea safe for my goldfish', 'pets'],
-  ['my throat swells when I drink it', 'allergy-flowers'],
+  ['my throat swells when I drink it', 'allergic-reaction'],
   ['is it safe to stand on my head with a teacup', 'safety-general'],
 ])('%s is answered by %s', (text, answer) => {
   expect(read(text, nothing)).toMatchObject({ kind: 'safety', answer });

@@ -1,0 +1,83 @@
+import { expect, test } from 'vitest';
+import { dangers } from '../../src/core/reading/reading-words.ts';
+import { languages } from '../../src/core/units.ts';
+import { accuracyOf, readSentences, report } from './accuracy.ts';
+import { answers, finder, read } from './content.ts';
+
+const nothing = { language: null, asked: null };
+
+test.each([
+  ["I'm choking", 'choking'],
+  ['im chocking on a leaf', 'choking'],
+  ["can't breathe", 'emergency'],
+  ['cant breath', 'emergency'],
+  ['噎住了', 'choking'],
+  ['嗆到了', 'choking'],
+  ['呛到了', 'choking'],
+  ['透唔到氣', 'emergency'],
+  ['喘不上气', 'emergency'],
+  ['舌頭麻', 'allergic-reaction'],
+  ['舌头麻', 'allergic-reaction'],
+  ['my lips are swelling', 'allergic-reaction'],
+  ['起疹子', 'allergic-reaction'],
+  ['手紅了', 'burn'],
+  ['手红了', 'burn'],
+  ['my son pulled the kettle over himself', 'burn'],
+  ['I burnt my tongue', 'burnt-mouth'],
+  ['烫到舌头了', 'burnt-mouth'],
+  ['drank descaler by accident', 'poisoning'],
+  ['誤喝了清潔劑', 'poisoning'],
+  ['she fainted', 'emergency'],
+  ['昏倒了', 'emergency'],
+  ['I took caffeine pills', 'caffeine-overdose'],
+  ['割到手了', 'cut'],
+])('%s is danger, whatever was asked, and answered by %s', (text, answer) => {
+  for (const asked of [null, 'tea', 'vessel', 'volumeMl', 'guests'])
+    expect(read(text, { language: null, asked })).toMatchObject({ kind: 'safety', answer, turn: null });
+});
+
+test.each([
+  'this tea took my breath away',
+  'the finish is breathtaking',
+  'my tongue tingles pleasantly',
+  'I laughed so hard I could not breathe',
+  'nearly choked at the price',
+  'the spout is choked with leaves',
+  '茶湯紅了',
+  '笑到噴茶',
+  '貴到我窒息',
+  '煙味嗆鼻',
+  '苦到舌頭發麻',
+  '烟味呛鼻',
+  '先燙杯',
+  '盖碗烫手怎么拿',
+])('%s only sounds like it', (text) => {
+  expect(read(text, nothing).kind).not.toBe('safety');
+});
+
+test('every danger has one answer, which names the emergency number in each language', () => {
+  const urgent = answers.filter(({ danger }) => danger !== null);
+  expect(urgent.length).toBe(dangers.length);
+  expect(new Set(urgent.map(({ danger }) => danger))).toEqual(new Set(dangers));
+  for (const { kind, text } of urgent) {
+    expect(kind).toBe('safety');
+    for (const language of languages) expect(text[language]).toMatch(/local emergency number|急救電話|急救电话/);
+  }
+});
+
+// Kinds and answers of 90 mishaps and 90 sentences that only sound like one, apart for good. Before the danger words of cues.yaml:
+// 60 of the mishaps were safety, 18 with a right answer, and 76 of the others what they are. When these were new to it, 86, 76
+// and 76; since at-the-stove.txt is learnt from, 88, 80 and 75.
+const mishaps = readSentences('at-the-table.txt');
+
+test('mishaps kept apart are read as such, with a right answer, and what sounds like one is not', () => {
+  const [told, sounding] = [true, false].map((is) => mishaps.filter(({ kind }) => (kind === 'safety') === is));
+  if (process.env['REPORT'] !== undefined) console.log(report(accuracyOf(mishaps, read, finder), mishaps, false));
+  const right = (told ?? []).filter(({ text }) => read(text, nothing).kind === 'safety');
+  const answered = right.filter(({ text, answers: any }) => any.includes(read(text, nothing).answer ?? ''));
+  const others = (sounding ?? []).filter(({ text, kind }) => read(text, nothing).kind === kind);
+  expect([told?.length, sounding?.length]).toEqual([90, 90]);
+  expect(right.length).toBeGreaterThanOrEqual(86);
+  expect(answered.length).toBeGreaterThanOrEqual(78);
+  expect(others.length).toBeGreaterThanOrEqual(72);
+});
