@@ -1,14 +1,13 @@
 /** F4: a write-ahead log damaged by a power cut, and a database whose checkpoint was cut off half-way. */
 import { readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { openDatabase } from '../../src/store/sqlite/database.ts';
+import { openDatabase, pageBytes } from '../../src/store/sqlite/database.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { commitOf, incoming, loaded, say } from '../store/samples.ts';
 import type { Dice } from './counts.ts';
 import { Tally, unlike, type Fault, type Trial } from './fault.ts';
 
 const frameHeader = 24;
-const pageSize = 4096;
 const walHeader = 32;
 const exchanges = 40;
 
@@ -76,7 +75,7 @@ const damages: readonly ((log: Buffer, from: number, dice: Dice) => Buffer)[] = 
   },
   (log, from, { below }) => {
     const start = from + below(log.length - from);
-    const end = Math.min(log.length, start + below(3 * pageSize));
+    const end = Math.min(log.length, start + below(3 * pageBytes));
     for (let i = start; i < end; i++) log[i] = below(256);
     return log;
   },
@@ -84,9 +83,9 @@ const damages: readonly ((log: Buffer, from: number, dice: Dice) => Buffer)[] = 
 
 /** Half the cases at the start of a frame, half anywhere behind the header. */
 function placeOf(log: Buffer, { below }: Dice, n: number): number {
-  const frames = (log.length - walHeader) / (pageSize + frameHeader);
+  const frames = (log.length - walHeader) / (pageBytes + frameHeader);
   return n % 2 === 0
-    ? walHeader + below(frames) * (pageSize + frameHeader)
+    ? walHeader + below(frames) * (pageBytes + frameHeader)
     : walHeader + below(log.length - walHeader - 1);
 }
 
@@ -108,15 +107,15 @@ function damage(
 function halfCheckpoint({ database, log, folded, promised }: Written, { folder, dice }: Trial, tally: Tally): void {
   const half = Buffer.alloc(folded.length);
   database.copy(half);
-  const pages = folded.length / pageSize;
+  const pages = folded.length / pageBytes;
   const share = dice.roll();
   for (let page = 0; page < pages; page++) {
-    if (dice.roll() < share) folded.copy(half, page * pageSize, page * pageSize, (page + 1) * pageSize);
+    if (dice.roll() < share) folded.copy(half, page * pageBytes, page * pageBytes, (page + 1) * pageBytes);
   }
-  const torn = dice.below(pages) * pageSize;
-  folded.copy(half, torn, torn, torn + 512 * (1 + dice.below(7)));
+  const torn = dice.below(pages) * pageBytes;
+  folded.copy(half, torn, torn, torn + 512 * (1 + dice.below(pageBytes / 512 - 1)));
   // A file that was to grow may have grown or not.
-  const length = dice.roll() < 0.5 ? half.length : Math.max(database.length, torn + pageSize);
+  const length = dice.roll() < 0.5 ? half.length : Math.max(database.length, torn + pageBytes);
   const { kept, wrong } = transactionsIn(folder, half.subarray(0, length), log);
   tally.add(unlike('transactions', kept, promised.length), wrong);
 }

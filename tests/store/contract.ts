@@ -1,6 +1,6 @@
 /** What every store must do, whatever it is made of: called with a way to make an empty one. */
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { chatKey, choiceKey, type Store } from '../../src/store/contract.ts';
+import { chatKey, choiceKey, type Store, type Turn } from '../../src/store/contract.ts';
 import { lineOf } from '../../src/store/line-name.ts';
 import { claimAt, commitOf, exchange, incoming, keysOf, loaded, noon, refOf, say, stateAt } from './samples.ts';
 
@@ -442,6 +442,7 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
         expect((await store.record(once)).outcome).toBe('seen');
         const again = await exchange(store, 'ann', []);
         expect(again).toBeGreaterThan(person ?? 0);
+        expect((await store.record(once)).outcome).toBe('seen');
         const gone = await store.exportOf(person ?? 0);
         expect(Object.values(gone as object).flat()).toEqual([]);
       });
@@ -464,5 +465,18 @@ export function storeContract(name: string, make: () => Promise<Store>): void {
       expect(keysOf(await store.claim(claimAt(noon + 7 * 86_400_000)))).toEqual(['next week']);
       expect(await store.awaiting(['web'], noon, 10)).toHaveLength(1);
     });
+
+    test('gives no number of what arrived twice, though all of it is pruned', async () => {
+      await exchange(store, 'ann', []);
+      const { person } = await store.record(incoming('ann', 'the last before a long quiet'));
+      const last = await loaded(store, person ?? 0);
+      await store.commit(commitOf(last, []));
+      await store.prune(noon + 1);
+      await store.record(incoming('ann', 'years later'));
+      const next = await loaded(store, person ?? 0);
+      expect(numberOf(next)).toBeGreaterThan(numberOf(last));
+    });
   });
 }
+
+const numberOf = ({ event }: Turn): number => (event.kind === 'wake' ? NaN : event.seq);

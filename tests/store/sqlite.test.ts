@@ -1,4 +1,13 @@
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  copyFileSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
@@ -135,6 +144,31 @@ describe('the database file', () => {
     expect(db.pragma('user_version', { simple: true })).toBe(1);
     expect(db.prepare('SELECT name FROM sqlite_schema').pluck().all()).toEqual(['a']);
     db.close();
+  });
+
+  test('of an older version keeps its rows and goes on counting', async () => {
+    const steps = mkdtempSync(join(folder, 'older-'));
+    for (const name of readdirSync(migrationsFolder).filter((one) => one < '007'))
+      copyFileSync(new URL(name, migrationsFolder), join(steps, name));
+    const file = join(steps, 'shop.sqlite');
+    const older = new Database(file);
+    older.pragma('journal_mode = wal');
+    migrate(older, pathToFileURL(`${steps}/`));
+    older.exec(`INSERT INTO person VALUES (1, 1);
+      INSERT INTO inbox (seq, channel, update_key, received_at, status) VALUES (41, 'web', x'41', 1, 'handled'), (99, 'web', x'99', 1, 'handled');
+      DELETE FROM inbox WHERE seq = 99;
+      INSERT INTO outbox (seq, tag, person, channel, chat, saying, priority, due, next_at, status, lasting, until, begun)
+        VALUES (7, 'tag', 1, 'web', 'c', '{}', 1, 2, 3, 'sending', 1, 5, 1)`);
+    const owed = older.prepare('SELECT * FROM outbox').get();
+    older.close();
+    const db = openDatabase(file);
+    expect(db.prepare('SELECT * FROM outbox').get()).toEqual(owed);
+    expect(db.prepare('SELECT seq FROM inbox ORDER BY seq').pluck().all()).toEqual([41, 99]);
+    db.close();
+    const store = openSqliteStore(file);
+    const { person } = await store.record(incoming('ann', 'hello'));
+    expect((await store.load(person ?? 0, noon))?.event).toMatchObject({ seq: 100 });
+    await store.close();
   });
 
   test('has the schema the migrations say', () => {

@@ -33,9 +33,10 @@ interface Met {
 
 function meet({ inbox, people, outbox }: Rows, incoming: Incoming): Met | Recorded {
   const key = updateKey(incoming);
-  const seen = inbox.seen(key);
+  const known = people.known(incoming);
+  const seen = inbox.seen(key, known?.person ?? null);
   if (seen) return { outcome: 'seen', person: seen.person, ...nothing };
-  const { person, moved } = people.meet(incoming);
+  const { person, moved } = people.meet(incoming, known);
   if (moved === 'gone') outbox.hold(incoming);
   if (moved === 'back') outbox.release(incoming, incoming.receivedAt);
   return { person, key };

@@ -22,11 +22,15 @@ const asserted = {
   busy_timeout: busyTimeoutMs,
 } as const;
 
+/** Of a new file. A commit copies each page it touches to the log whole, and a turn's rows are shorter than this. */
+export const pageBytes = 2048;
+
 export function openDatabase(file: string): Database.Database {
   let db: Database.Database | undefined;
   try {
     mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
     db = new Database(file, { timeout: openingTimeoutMs });
+    db.pragma(`page_size = ${pageBytes}`);
     for (const [name, value] of Object.entries(asserted)) db.pragma(`${name} = ${value}`);
     assertPragmas(db);
     db.pragma(`busy_timeout = ${openingTimeoutMs}`);

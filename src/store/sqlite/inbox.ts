@@ -20,7 +20,8 @@ interface InboxRow extends Omit<Arrived, 'what'> {
 }
 
 export interface Inbox {
-  seen(key: Buffer): { readonly person: PersonId | null } | undefined;
+  /** Whether it came before, from this person or from someone forgotten since. */
+  seen(key: Buffer, person: PersonId | null): { readonly person: PersonId | null } | undefined;
   /** Returns its number. */
   add(person: PersonId, key: Buffer, incoming: Incoming, status: 'waiting' | 'handled' | 'failed'): number;
   /** It was not handled after all. */
@@ -40,7 +41,10 @@ export interface Inbox {
 const heardLimit = 300;
 
 export function makeInbox(db: Database): Inbox {
-  const seen = db.prepare<[Buffer], { person: PersonId | null }>('SELECT person FROM inbox WHERE update_key = ?');
+  const seen = db.prepare<unknown[], { person: PersonId | null }>(
+    `SELECT person FROM inbox WHERE person = @person AND update_key = @key
+     UNION ALL SELECT person FROM inbox WHERE person IS NULL AND update_key = @key`,
+  );
   const add = db.prepare(
     `INSERT INTO inbox (channel, update_key, person, chat, received_at, what, status)
      VALUES (@channel, @updateKey, @person, @chat, @receivedAt, @what, @status)`,
@@ -62,14 +66,15 @@ export function makeInbox(db: Database): Inbox {
     `UPDATE inbox SET tries = max(tries, 1)
      WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(?))`,
   );
-  // Rows grow older with their number, so the first young one ends the search.
+  // Rows grow older with their number, so the first young one ends the search. The last one stays: bookings and questions
+  // bear the numbers of what they came with, and no number may be given twice.
   const prune = db.prepare<[number, number]>(
     `DELETE FROM inbox WHERE status <> 'waiting' AND received_at < ? AND seq <
-       coalesce((SELECT seq FROM inbox WHERE received_at >= ? ORDER BY seq LIMIT 1), 9e15)`,
+       coalesce((SELECT seq FROM inbox WHERE received_at >= ? ORDER BY seq LIMIT 1), (SELECT max(seq) FROM inbox))`,
   );
 
   return {
-    seen: (key) => seen.get(key),
+    seen: (key, person) => seen.get({ key, person }),
     add: (person, updateKey, incoming, status) => {
       const { channel, chat, receivedAt, what } = incoming;
       const { lastInsertRowid } = add.run({

@@ -4,7 +4,8 @@ import type { ChannelName, Incoming } from '../../messages.ts';
 import type { PersonId } from '../contract.ts';
 import type { News } from './news.ts';
 
-interface HandleRow {
+/** How a channel knows someone. */
+export interface Handle {
   readonly person: PersonId;
   readonly chat: string;
   readonly device_language: string | null;
@@ -13,14 +14,18 @@ interface HandleRow {
 
 export interface People {
   find(channel: ChannelName, from: string): PersonId | null;
+  known(incoming: Incoming): Handle | undefined;
   /** The person an incoming is from, made on first sight. Whether they just went, or came back after they could not be reached. */
-  meet(incoming: Incoming): { readonly person: PersonId; readonly moved: 'back' | 'gone' | null };
+  meet(
+    incoming: Incoming,
+    known: Handle | undefined,
+  ): { readonly person: PersonId; readonly moved: 'back' | 'gone' | null };
   deviceLanguage(person: PersonId): string | null;
   markUnreachable(channel: string, chat: string): void;
 }
 
 export function makePeople(db: Database, news: News): People {
-  const handleOf = db.prepare<[string, string], HandleRow>(
+  const handleOf = db.prepare<[string, string], Handle>(
     'SELECT person, chat, device_language, reachable FROM handle WHERE channel = ? AND sender = ?',
   );
   const addPerson = db.prepare<[number]>('INSERT INTO person (created_at) VALUES (?)');
@@ -39,8 +44,8 @@ export function makePeople(db: Database, news: News): People {
 
   return {
     find: (channel, from) => handleOf.get(channel, from)?.person ?? null,
-    meet(incoming) {
-      const known = handleOf.get(incoming.channel, incoming.from);
+    known: ({ channel, from }) => handleOf.get(channel, from),
+    meet(incoming, known) {
       const person = known?.person ?? Number(addPerson.run(incoming.receivedAt).lastInsertRowid);
       const reachable = incoming.what.kind === 'reach' && !incoming.what.reachable ? 0 : 1;
       const { channel, from, chat, deviceLanguage: language = null } = incoming;
@@ -60,6 +65,6 @@ export function makePeople(db: Database, news: News): People {
   };
 }
 
-function isNewLanguage(language: string | null, known: HandleRow): boolean {
+function isNewLanguage(language: string | null, known: Handle): boolean {
   return language !== null && language !== known.device_language;
 }

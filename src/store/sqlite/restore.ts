@@ -151,13 +151,14 @@ function closeOld(db: Database.Database, now: Instant): Omit<Settled, 'forgotten
 /** An update that the present database keeps without its person was that person's, who was then forgotten. */
 function forgetAgain(db: Database.Database, present: Present): number {
   if (present.kind !== 'whole' || !hasInbox(present.db)) return 0;
-  const keys = present.db.prepare<[], Buffer>('SELECT update_key FROM inbox WHERE person IS NULL').pluck().iterate();
-  const whose = db.prepare<[unknown], number>('SELECT person FROM inbox WHERE update_key = ?').pluck();
+  const kept = present.db.prepare<[], Buffer>('SELECT update_key FROM inbox WHERE person IS NULL').pluck().iterate();
+  const keys = new Set(Array.from(kept, (key) => key.toString('hex')));
+  const all = db.prepare<[], { person: number; key: Buffer }>(
+    'SELECT person, update_key AS key FROM inbox WHERE person IS NOT NULL',
+  );
   const people = new Set<number>();
-  for (const key of keys) {
-    const person = whose.get(key);
-    if (typeof person === 'number') people.add(person);
-  }
+  for (const { person, key } of keys.size > 0 ? all.iterate() : [])
+    if (keys.has(key.toString('hex'))) people.add(person);
   const privacy = makePrivacy(db);
   for (const person of people) privacy.forget(person);
   return people.size;
