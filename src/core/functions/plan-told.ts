@@ -2,17 +2,30 @@
 import type { BrewingData } from '../brewing/brewing-data.ts';
 import { caffeineSpread } from '../brewing/cautions.ts';
 import { kettleWays } from '../brewing/kettle.ts';
+import { leafAmount, type LeafAmount } from '../brewing/leaf-amount.ts';
 import type { Plan } from '../brewing/plan.ts';
 import { rounded } from '../brewing/rounding.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import { fillOf, spoonfulG, spoonsOf } from '../brewing/spoons.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import { asFacts, brewOf, leafFor, phrase, refused, tastesOf, type Brew, type CoreContent } from './asked-brew.ts';
+import {
+  asFacts,
+  brewOf,
+  leafFor,
+  numberOf,
+  phrase,
+  refused,
+  tastesOf,
+  type Brew,
+  type CoreContent,
+} from './asked-brew.ts';
 
 export function planned(content: CoreContent, given: Facts, around: Around): Outcome {
   const brew = brewOf(content, given, around);
-  return isMistake(brew) ? refused(brew) : { gives: planFacts(content.brewing, brew, around) };
+  if (isMistake(brew)) return refused(brew);
+  const amount = numberOf(given['leafG']) === null ? null : leafAmount({ data: content.brewing, ...brew }, brew.plan);
+  return { gives: { ...planFacts(content.brewing, brew, around), ...amountTold(amount) } };
 }
 
 /** Everything of a plan that a sentence or a picture may want. */
@@ -36,6 +49,18 @@ function planFacts(brewing: BrewingData, { leaf, plan }: Brew, { memory }: Aroun
     likes: taste ? phrase('taste-kept', { family: leaf.family }) : null,
     rungs: plan.infusions.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
   };
+}
+
+/** Little or much leaf: what comes of it, and what to do. */
+function amountTold(amount: LeafAmount | null): Facts {
+  if (!amount) return { amount: null, isLongerOffered: false };
+  const { is, usualG, strength, fitsMl, longer } = amount;
+  const told = [
+    phrase(`brew-leaf-${is}`, { usualG, strength }),
+    ...(fitsMl === null ? [] : [phrase(`brew-leaf-${is}-fits`, { fitsMl })]),
+    ...(longer === null ? [] : [phrase('brew-leaf-little-longer', { ...longer })]),
+  ];
+  return { amount: told, isLongerOffered: longer !== null };
 }
 
 /** A tenth of a gram is finer than a spoon is level. */
