@@ -110,6 +110,16 @@ describe('after a restore', () => {
     expect(bytesAround(shop.database)).not.toContain('canary');
   });
 
+  test('whose words were tidied away since is not taken for someone forgotten', async () => {
+    const database = join(folder, `${(made += 1)}`, 'ninthpour.sqlite');
+    const store = openSqliteStore(database);
+    for (const from of ['ann', 'ben']) await exchange(store, from, []);
+    const { file: backup } = await makeBackup({ database, folder: join(database, '..', 'backups'), now: noon });
+    await store.prune(noon + 1);
+    await store.close();
+    expect(await restore({ database, backup, ...untold, replace: true })).toMatchObject({ forgotten: 0 });
+  });
+
   test('the former database is kept, whole', async () => {
     const shop = await workedOn();
     const { kept } = await restore({ ...shop, ...untold, replace: true });

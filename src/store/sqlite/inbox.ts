@@ -66,11 +66,16 @@ export function makeInbox(db: Database): Inbox {
     `UPDATE inbox SET tries = max(tries, 1)
      WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(?))`,
   );
-  // Rows grow older with their number, so the first young one ends the search. The last one stays: bookings and questions
-  // bear the numbers of what they came with, and no number may be given twice.
+  // Rows grow older with their number, so the first young one ends the search. Of the last one
+  // its number stays, and nothing else: bookings and questions bear the numbers of what they came with, and none may be
+  // given twice. Its key goes too, for a key without a person tells a restore that someone was forgotten.
   const prune = db.prepare<[number, number]>(
     `DELETE FROM inbox WHERE status <> 'waiting' AND received_at < ? AND seq <
        coalesce((SELECT seq FROM inbox WHERE received_at >= ? ORDER BY seq LIMIT 1), (SELECT max(seq) FROM inbox))`,
+  );
+  const emptyLast = db.prepare<[number]>(
+    `UPDATE inbox SET person = NULL, chat = NULL, what = NULL, update_key = randomblob(16)
+     WHERE seq = (SELECT max(seq) FROM inbox) AND status <> 'waiting' AND received_at < ? AND what IS NOT NULL`,
   );
 
   return {
@@ -105,7 +110,7 @@ export function makeInbox(db: Database): Inbox {
     close: (seq, outcome) => close.run(outcome, seq).changes === 1,
     tried: (seq) => void tried.run(seq),
     suspect: (channels) => suspect.run(channels).changes,
-    prune: (before) => prune.run(before, before).changes,
+    prune: (before) => prune.run(before, before).changes + emptyLast.run(before).changes,
   };
 }
 

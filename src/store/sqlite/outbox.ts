@@ -33,6 +33,8 @@ export interface Outbox {
   withdraw(person: PersonId, name: string): void;
   /** True when one of this name was not sent yet: a later message says the same. */
   overtake(person: PersonId, name: string, now: Instant): boolean;
+  /** Of a message to someone; false when it was a last word, or is not being sent. */
+  sent(id: string, ref: string, now: Instant): boolean;
   /** Returns whom the shop must be told of. */
   settle(id: string, settlement: Settlement, now: Instant): readonly GivenUp[];
   /** Sendings cut off half-way: they may have arrived. */
@@ -79,6 +81,7 @@ export function makeOutbox(db: Database, freshTag: Tags): Outbox {
     `UPDATE outbox SET status = 'sent', ref = @ref, settled_at = @now
      WHERE seq = @seq AND tag = @tag AND status = 'sending'`,
   );
+  const sentToSomeone = db.prepare(`${sent.source} AND person IS NOT NULL`);
   const retry = db.prepare(
     `UPDATE outbox SET status = iif(unwanted, 'withdrawn', 'waiting'), attempts = attempts + 1,
        next_at = @at, why = @why, settled_at = @now
@@ -152,6 +155,7 @@ export function makeOutbox(db: Database, freshTag: Tags): Outbox {
     begin: (id) => void begin.run(idParts(id)),
     withdraw: (person, name) => void withdraw.run(person, name),
     overtake: (person, name, now) => overtake.run(now, person, name).changes > 0,
+    sent: (id, ref, now) => sentToSomeone.run({ ...idParts(id), ref, now }).changes === 1,
     settle(id, settlement, now) {
       const row = { ...idParts(id), ...settlement, now };
       if (settlement.kind === 'doubt') return givenUp(doubt.all(row));

@@ -11,9 +11,20 @@ export interface QuoteSources {
 /** Inside a JSON text a quotation mark is escaped: nobody's words can look like this. */
 const marks = ['"quoteOf":', '"exportOf":'];
 
+const isQuoting = (text: string): boolean => marks.some((mark) => text.includes(mark));
+
+/** Of what was just written down: the same, without reading it again where nothing is quoted. */
+export function filledAsWritten(
+  { saying, text }: { readonly saying: Saying; readonly text: string },
+  person: PersonId | null,
+  sources: QuoteSources,
+): Saying {
+  return isQuoting(text) ? filled(text, person, sources) : saying;
+}
+
 export function filled(text: string, person: PersonId | null, sources: QuoteSources): Saying {
   const saying = JSON.parse(text) as Saying;
-  if (!marks.some((mark) => text.includes(mark))) return saying;
+  if (!isQuoting(text)) return saying;
   const told = (value: Json): Json => {
     if (typeof value !== 'object' || value === null) return value;
     if (Array.isArray(value)) return value.map(told);

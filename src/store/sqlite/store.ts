@@ -186,6 +186,7 @@ function settle(
   rows: Rows,
   { id, settlement, now }: { readonly id: string; readonly settlement: Settlement; readonly now: Instant },
 ): boolean {
+  if (settlement.kind === 'sent' && rows.outbox.sent(id, settlement.ref, now)) return false;
   tellShop(rows, rows.outbox.settle(id, settlement, now), now);
   const address = settlement.kind === 'unreachable' ? rows.outbox.addressOf(id) : undefined;
   if (address) {

@@ -7,7 +7,7 @@ import type { Saying } from '../../core/flow/flow.ts';
 import type { Instant, Language } from '../../core/units.ts';
 import { priorities, type Address, type Owed, type PersonId, type Priority, type Room } from '../contract.ts';
 import { messageId, type Tags } from './message-id.ts';
-import { filled, type QuoteSources } from './quotes.ts';
+import { filledAsWritten, type QuoteSources } from './quotes.ts';
 
 export interface StraightAway {
   /** Null, and nothing put in, when something else of this chat goes first, or there is no room for it. */
@@ -95,7 +95,7 @@ export function makeStraightAway(db: Database, freshTag: Tags, sources: QuoteSou
       });
       return found && { ...found, of, tag, text };
     },
-    owed: ({ of: { person, address, language, due, now }, seq, tag, text, priority, replaces }) => ({
+    owed: ({ of: { person, address, language, saying, due, now }, seq, tag, text, priority, replaces }) => ({
       person,
       language,
       due,
@@ -104,7 +104,7 @@ export function makeStraightAway(db: Database, freshTag: Tags, sources: QuoteSou
       replaces,
       id: messageId({ seq, tag }),
       address: placeOf(address),
-      saying: filled(text, person, sources),
+      saying: filledAsWritten({ saying, text }, person, sources),
       priority: priorities[priority] ?? 'reply',
     }),
   };
