@@ -854,6 +854,13 @@ lesson-nothing-booked = You have no booking at the moment.
 lesson-mine = You have booked:
 lesson-past = You were at:
 lesson-give-back = Shall I give this back? { $what }
+lesson-swap-stays = Your seat stays as it is.
+lesson-swap-which = Which of your bookings do you mean?
+lesson-told-swap = Give back { $was } and take { lesson-told-seats } here instead: { lesson-told-head }?
+lesson-told-swap-full = There is no room for you there, so your seat stays: { $was }.
+lesson-told-swapped = Changed. You have { lesson-told-seats }: { lesson-told-head }. { $was } is given back; take it out of your calendar, if it is in there. The new one can be given back until { WHEN($until) }.
+choice-lesson-swap = Yes, change it
+    .typed = yes please / do it / change it
 lesson-kept-seat = Then it stays yours.
 lesson-subject = { $what ->
     [offer] A seat has come free

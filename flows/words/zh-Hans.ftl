@@ -818,6 +818,13 @@ lesson-nothing-booked = 您目前没有报名。
 lesson-mine = 您报名了：
 lesson-past = 您上过：
 lesson-give-back = 要退掉吗？{ $what }
+lesson-swap-stays = 您原来的座位不变。
+lesson-swap-which = 您指的是哪一个预约？
+lesson-told-swap = 退掉{ $was }，改上这堂：{ lesson-told-head }，{ lesson-told-seats }，好吗？
+lesson-told-swap-full = 那堂的座位不够，您原来的座位不变：{ $was }。
+lesson-told-swapped = 改好了，{ lesson-told-seats }：{ lesson-told-head }。{ $was }的座位已退；日历里如果有，请自行删去。新的这堂 { WHEN($until) } 以前可以退。
+choice-lesson-swap = 好，改过去
+    .typed = 改 / 改吧 / 麻烦改
 lesson-kept-seat = 那就给您留着。
 lesson-subject = { $what ->
     [offer] 有空位了

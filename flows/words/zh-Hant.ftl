@@ -818,6 +818,13 @@ lesson-nothing-booked = 您目前沒有報名。
 lesson-mine = 您報名了：
 lesson-past = 您上過：
 lesson-give-back = 要退掉嗎？{ $what }
+lesson-swap-stays = 您原來的座位不變。
+lesson-swap-which = 您指的是哪一個預約？
+lesson-told-swap = 退掉{ $was }，改上這堂：{ lesson-told-head }，{ lesson-told-seats }，好嗎？
+lesson-told-swap-full = 那堂的座位不夠，您原來的座位不變：{ $was }。
+lesson-told-swapped = 改好了，{ lesson-told-seats }：{ lesson-told-head }。{ $was }的座位已退；行事曆裡若有，請自行刪去。新的這堂 { WHEN($until) } 以前可以退。
+choice-lesson-swap = 好，改過去
+    .typed = 改 / 改吧 / 麻煩改
 lesson-kept-seat = 那就為您留著。
 lesson-subject = { $what ->
     [offer] 有空位了

@@ -111,7 +111,7 @@ function readMessage(content: CoreContent, { text, language, asked, flow = null 
   const mayPlan = mayBeLesson || read['kind'] === 'lesson';
   const plans = mayPlan && asked !== 'reply' && plansLesson(said, around, content.zone);
   const isWish = isLessonWish(said, house) || isOfOwnLesson(said, flow, around);
-  const heard = plans || (mayBeLesson && isWish) ? asLesson(read) : read;
+  const heard = plans || read['kind'] === 'lesson' || (mayBeLesson && isWish) ? asLesson(read) : read;
   return {
     ...heard,
     said: saidOfLessons(said, flow, around),
@@ -133,7 +133,7 @@ const deskCalls = (zone: string): Calls => ({ ...deskBoardCalls(zone), ...deskLe
 
 /** "Two seats for old leaves" is no question about leaves. On safety nothing goes before what is said there. */
 const wishesOverKind: ReadonlySet<Json> = new Set(['brew', 'care', 'shop', 'offtopic', 'taste']);
-const asLesson = (heard: Facts): Facts => ({ ...heard, kind: 'lesson', answer: null, mistakes: [] });
+const asLesson = (heard: Facts): Facts => ({ ...heard, kind: 'lesson', answer: null, infusion: null, mistakes: [] });
 
 /** A message of any length is read by its beginning. */
 const longestText = 5000;

@@ -135,3 +135,55 @@ test('who has booked more lessons than fit a screen sees and can give back each'
   await house.tap('ann', 'Give it back');
   expect(await house.tap('ann', 'Yes, give it back')).toMatch(/^Given back: .*Lesson no 31/m);
 });
+
+describe('a seat changed for one on another day', () => {
+  const days = ['2026-12-05', '2026-12-12'] as const;
+  const twoLessons = async (): Promise<void> => {
+    house = new LessonHouse();
+    const lessons = days.map((date, n) =>
+      lessonOf({ id: `l${n}`, starts: `${date}T19:00`, seats: 1, title: titled(n) }),
+    );
+    house.lessons = { lessons, series: [] };
+    await house.open();
+    for (const line of ['book 1 seat on December 5', 'Ann']) await house.does('ann', line);
+  };
+  const standings = async () =>
+    (await house.store.rosters(0)).map(({ lesson: { id }, bookings }) => [id, bookings.map((one) => one.standing)]);
+
+  test('two quick taps change it once', async () => {
+    await twoLessons();
+    await house.does('ann', 'can I move from the 5th to the 12th?');
+    const key = house.key('ann', 'Yes, change it');
+    const before = house.sent.length;
+    await Promise.all([house.does('ann', { kind: 'tap', key }), house.does('ann', { kind: 'tap', key })]);
+    expect(await standings()).toEqual([
+      ['l0', ['left']],
+      ['l1', ['seated']],
+    ]);
+    expect(house.told('ann', before).match(/^Changed/gm)).toHaveLength(1);
+  });
+
+  test('the other seat taken meanwhile: the old one stays, and they are told', async () => {
+    await twoLessons();
+    await house.does('ann', 'can I move from the 5th to the 12th?');
+    await house.does('ben', 'book 1 seat on December 12');
+    expect(await house.tap('ann', 'Yes, change it')).toMatch(/no room for you there, so your seat stays/);
+    expect(await standings()).toEqual([
+      ['l0', ['seated']],
+      ['l1', ['seated']],
+    ]);
+  });
+
+  test('both tap at the same moment: one has it, and nobody loses a seat', async () => {
+    await twoLessons();
+    await house.does('ann', 'can I move from the 5th to the 12th?');
+    for (const line of ['lessons', 'December 12', 'yes']) await house.does('ben', line);
+    await Promise.all([house.tap('ann', 'Yes, change it'), house.tap('ben', '1')]);
+    const seated = (await house.store.rosters(0)).map(({ bookings }) =>
+      bookings.filter((b) => b.standing === 'seated'),
+    );
+    expect(seated[1]).toHaveLength(1);
+    expect(seated.flat().filter(({ person }) => person === seated[0]?.[0]?.person).length).toBeLessThanOrEqual(1);
+    expect(seated.flat().length).toBe(seated[0]?.length === 1 ? 2 : 1);
+  });
+});

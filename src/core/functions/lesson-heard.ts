@@ -5,6 +5,7 @@ import { asksDetailAlone } from '../lessons/spoken/detail.ts';
 import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import {
+  asksForNext,
   hearWish,
   isAboutLessons,
   isSureOf,
@@ -20,6 +21,7 @@ import type { ListedLesson, OwnBooking } from '../lessons/roster.ts';
 import { doorsIn } from './desk-board.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import { phrase } from './asked-brew.ts';
+import { swapOf } from './lesson-swap.ts';
 import { goneIn, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 
 /** Whether a message asks for a seat, or for one's own booking, by the names of the lessons there are. */
@@ -30,6 +32,7 @@ export function isLessonWish(text: string, house: Facts | undefined): boolean {
 
 /** What can only be of a booking just made: "what should I bring?", "改三位", where nothing else is spoken of. */
 export function isOfOwnLesson(text: string, flow: Json, around: Around): boolean {
+  if (swapOf(text, around)) return true;
   if (flow !== 'front' || !ownIn(around).some((one) => isAhead(one, around))) return false;
   if (asksDetailAlone(text) || seatsAlone(text) !== null) return true;
   return text.length <= shortWish && hearWish(text, around.nowMs, 'UTC').want === 'leave';
@@ -51,6 +54,7 @@ export function plansLesson(text: string, { house, nowMs }: Around, zone: string
 /** Where lessons are shown; a shopkeeper is shown those under way as well. Null elsewhere. */
 export function saidOfLessons(text: string, flow: Json, around: Around): Json {
   if (flow !== 'lesson' && flow !== 'lesson-desk') return null;
+  if (flow === 'lesson' && swapOf(text, around)) return null;
   const doors = doorsIn(around).map(({ lesson }) => lesson);
   const lessons = flow === 'lesson' ? shownIn(around) : doors.filter(({ status }) => status !== 'cancelled');
   const said = hearSaid(text, { lessons, now: around.nowMs, zone: zoneOf(lessons) });
@@ -63,6 +67,8 @@ const shownIn = (around: Around): readonly Lesson[] => [...upcomingIn(around), .
 const zoneOf = (lessons: readonly Lesson[]): string => lessons[0]?.zone ?? 'UTC';
 
 export function wishOf(text: string, guests: Json, around: Around): Facts {
+  const swap = swapOf(text, around);
+  if (swap) return swap;
   const upcoming = upcomingIn(around);
   const wish = hearWish(text, around.nowMs, zoneOf(shownIn(around)));
   const own = ownIn(around).filter((one) => isAhead(one, around));
@@ -79,14 +85,16 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
   const named = other.elsewhen ? [other.elsewhen] : meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
   const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
   const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(text) !== null);
-  const one = isOfOwn ? spokenOf(wish, own, upcoming) : meant.length === 1 ? meant[0] : undefined;
+  const next = wish.want !== 'leave' && asksForNext(text) && meant.length > 1 ? nextOf(meant) : undefined;
+  const one = isOfOwn ? spokenOf(wish, own, upcoming) : meant.length === 1 ? meant[0] : next;
   return {
     want: isShown ? 'enrol' : wish.want,
     seats: seatsAlone(text) ?? wish.seats ?? guests,
     lesson: one?.id ?? null,
-    isSure: one !== undefined && (upcoming.length === 1 || isSureOf(one, wish)),
+    isSure: one !== undefined && (upcoming.length === 1 || one === next || isSureOf(one, wish)),
     booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
     elsewhen: other.elsewhen ? phrase('lesson-told-elsewhen', elsewhenValues(other.elsewhen)) : null,
+    isNext: next !== undefined,
     isDated: wish.date !== undefined,
     titled: titledLessons(upcoming, wish)[0]?.id ?? null,
     // Nothing on that day: all there are.
@@ -94,6 +102,10 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
   };
 }
+
+/** The first to begin. */
+const nextOf = (lessons: readonly Lesson[]): Lesson | undefined =>
+  lessons.toSorted((a, b) => a.startsAt - b.startsAt)[0];
 
 /** The one named; else the one booked, when there is no other. */
 function spokenOf(wish: Wish, own: readonly OwnBooking[], upcoming: readonly ListedLesson[]): Lesson | undefined {

@@ -8,6 +8,7 @@ import { bookingActs, changeSeats, enrol, offerEnd, ownActs } from '../lessons/s
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
 import type { Instant } from '../units.ts';
 import { wishOf } from './lesson-heard.ts';
+import { swapping } from './lesson-swap.ts';
 import { goneIn, ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
 
@@ -18,6 +19,7 @@ export const lessonCallNames = [
   'enrolling',
   'answerBooking',
   'reseating',
+  'swapping',
   'ownLessons',
   'teaFamily',
 ] as const;
@@ -31,6 +33,7 @@ export const lessonCalls = ({ teas }: Pick<CoreContent, 'teas'>): LessonCalls =>
   enrolling: (given, around) => enrolling(given, around),
   answerBooking: ({ booking, answer }, around) => answerBooking(textOf(booking), textOf(answer), around),
   reseating: (given, around) => reseating(given, around),
+  swapping: (given, around) => swapping(given, around),
   ownLessons: ({ first }, around) => ({ gives: ownLessons(Number(first ?? 0), around) }),
   teaFamily: ({ tea }) => ({ gives: teas.find(({ id }) => id === tea)?.family ?? null }),
 });

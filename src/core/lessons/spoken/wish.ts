@@ -44,11 +44,18 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   [
     'list',
     new RegExp(
-      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|有.{0,12}(?:初[學学]|入[門门]|新手)|最近的?一?[節节堂]`,
+      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|有.{0,12}(?:初[學学]|入[門门]|新手)|最近的?一?[節节堂]|下一?[節节堂門门][課课]?`,
       'iu',
     ),
   ],
 ];
+
+/** "The next lesson": the first to come. */
+const next = new RegExp(
+  String.raw`\b(?:next|soonest|earliest|first) (?:available |free |possible )?${lessonWords}\b|下一?(?:[節节堂門门]|[個个]?(?=[課课]))|最近的?(?:一|那)?[節节堂門门]`,
+  'iu',
+);
+export const asksForNext = (sentence: string): boolean => next.test(plain(sentence.slice(0, longest)));
 
 /** `zone` is the shop's, in which "Saturday" and "tomorrow" are meant. */
 export function hearWish(sentence: string, now: Instant, zone: string): Wish {

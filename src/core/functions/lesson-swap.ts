@@ -1,0 +1,70 @@
+/** A seat given up for one in another lesson, both at once or neither. Which lessons are meant; the commit judges again. */
+import type { Around, Outcome } from '../flow/book.ts';
+import type { Facts } from '../flow/flow.ts';
+import { dateOf } from '../lessons/calendar.ts';
+import type { Lesson } from '../lessons/lesson.ts';
+import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
+import { enrol, ownActs } from '../lessons/seats.ts';
+import { hearSwap } from '../lessons/spoken/swap.ts';
+import { titledLessons } from '../lessons/spoken/wish.ts';
+import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
+import { phrase, refusedBy, textOf } from './asked-brew.ts';
+import { ownIn, stands, upcomingIn } from './lessons-in-house.ts';
+
+/** What a sentence wants changed; null when it wants nothing of the kind, or nothing is booked. */
+export function swapOf(text: string, around: Around): Facts | null {
+  const upcoming = upcomingIn(around);
+  const ahead = ownIn(around).filter((one) => stands(one) && one.lesson.startsAt > around.nowMs);
+  const zone = [...upcoming, ...ahead.map(({ lesson }) => lesson)][0]?.zone;
+  const swap = zone === undefined || ahead.length === 0 ? null : hearSwap(text, around.nowMs, zone);
+  if (swap === null) return null;
+  const own = ownMeant(ahead, text, swap.from);
+  const there = upcoming.filter(({ id, starts }) => dateOf(starts) === swap.to && id !== own?.lesson.id);
+  const lesson = meantThere(there, text, own?.lesson);
+  return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
+}
+
+/** By its day, else by its title, else the only one. */
+function ownMeant(ahead: readonly OwnBooking[], text: string, from: string | undefined): OwnBooking | undefined {
+  const onDay = from === undefined ? [] : ahead.filter(({ lesson }) => dateOf(lesson.starts) === from);
+  const among = onDay.length > 0 ? onDay : ahead;
+  const titled = titledLessons(
+    among.map(({ lesson }) => lesson),
+    { rest: text },
+  );
+  if (titled.length === 1) return among.find(({ lesson }) => lesson.id === titled[0]?.id);
+  return among.length === 1 ? among[0] : undefined;
+}
+
+/** The same lesson on another day before any other; whoever means another says so when asked. */
+function meantThere(there: readonly ListedLesson[], text: string, own: Lesson | undefined): ListedLesson | undefined {
+  const isSame = (one: Lesson): boolean =>
+    own !== undefined && (one.title.en === own.title.en || (one.series !== undefined && one.series === own.series));
+  return there.find(isSame) ?? titledLessons(there, { rest: text })[0] ?? there[0];
+}
+
+/** What will be asked and told; a mistake when the one cannot be given back, or the other is full. */
+export function swapping({ booking, lesson: id }: Facts, around: Around): Outcome {
+  const own = ownIn(around).find((one) => one.id === booking && stands(one));
+  const lesson = upcomingIn(around).find((one) => one.id === id);
+  if (!own) return { wrong: 'no-such-booking', field: 'booking', values: {} };
+  if (!lesson) return { wrong: 'no-such-lesson', field: 'lesson', values: {} };
+  const left = ownActs.leave({ lesson: own.lesson, bookings: [own] }, own.id, around.nowMs);
+  if ('mistakes' in left) return refusedBy(left.mistakes);
+  const wish = { id: textOf(around.house?.['event']), person: own.person, seats: own.seats };
+  const booked = ownIn(around).find((one) => one.lesson.id === lesson.id && stands(one));
+  const taken = enrol({ lesson, bookings: booked ? [booked] : [] }, wish, around.nowMs);
+  if ('mistakes' in taken) return refusedBy(taken.mistakes);
+  const made = taken.roster.bookings.at(-1)!;
+  const was = phrase('lesson-told-was', lessonValues(own.lesson));
+  const values = { ...lessonValues(lesson), seats: own.seats, was, free: lesson.free };
+  return {
+    gives: {
+      isFull: own.seats > lesson.free,
+      seats: own.seats,
+      what: phrase(own.seats > lesson.free ? 'lesson-told-swap-full' : 'lesson-told-swap', values),
+      told: phrase('lesson-told-swapped', { ...values, ...untilValues(lesson, leaveUntil(lesson, made)) }),
+      entry: calendarEntry(lesson, made),
+    },
+  };
+}

@@ -1,0 +1,50 @@
+/** A seat changed for another day's, in one sentence: from which day, to which. Finds no lesson and changes nothing. */
+import { dateOf, wallAt, type WallDate } from '../calendar.ts';
+import type { Instant } from '../../units.ts';
+import { plain } from './cut.ts';
+import { readDay } from './day.ts';
+
+export interface Swap {
+  readonly from?: WallDate;
+  readonly to: WallDate;
+}
+
+/** Longer than any such wish; it bounds the reading's time. */
+const longest = 200;
+
+const verbs =
+  '(?:move|switch|change|swap|shift|reschedule|transfer|rebook|come|attend|join|take|make it|book(?:ed)?|put (?:me|us)|have)';
+/** What stands before these words is one day, what stands behind them the other. */
+const turnedAround = /\binstead of\b|\brather than\b|而不是/iu;
+const onward =
+  /\b(?:to|for|onto|until)\b|(?:改|換|换|移|挪|調|调|轉|转|延)(?:到|成|為|为|至|上|去)|(?:改|換|换)(?=[下上]?(?:個|个)?[週周星禮礼明後后\d一二三四五六七八九十])/giu;
+const wishes = new RegExp(
+  String.raw`\b(?:move|switch|change|swap|shift|reschedule|transfer|rebook)\b|\b${verbs}\b.*\binstead\b|[改換换移挪調调轉转延]`,
+  'iu',
+);
+/** "Cancel Saturday, I take the 12th": the one that is given up is named first. */
+const givenUp = /^(?<from>.*\b(?:cancel|can'?t|cannot)\b.*?)[,.;](?<to>.+\binstead\b.*)$/iu;
+
+export function hearSwap(sentence: string, now: Instant, zone: string): Swap | null {
+  const text = plain(sentence.slice(0, longest)).replaceAll('’', "'");
+  if (!wishes.test(text)) return null;
+  const today = dateOf(wallAt(now, zone));
+  const dayIn = (part: string): WallDate | undefined => readDay(part.replace(/\binstead\b/giu, ''), today).date;
+  for (const [before, after] of partings(text)) {
+    const [from, to] = [dayIn(before), dayIn(after)];
+    if (to !== undefined && to !== from) return { to, ...(from === undefined ? {} : { from }) };
+  }
+  return null;
+}
+
+/** Each way to part it into where from and where to, the likeliest first. */
+function partings(text: string): readonly (readonly [string, string])[] {
+  const given = givenUp.exec(text)?.groups;
+  const around = turnedAround.exec(text);
+  const onwards = [...text.matchAll(onward)].toReversed();
+  return [
+    ...(given ? [[given['from'] ?? '', given['to'] ?? ''] as const] : []),
+    ...(around ? [[text.slice(around.index), text.slice(0, around.index)] as const] : []),
+    ...onwards.map(({ index, 0: mark }) => [text.slice(0, index), text.slice(index + mark.length)] as const),
+  ];
+}
