@@ -136,6 +136,9 @@ test('who has booked more lessons than fit a screen sees and can give back each'
   expect(await house.tap('ann', 'Yes, give it back')).toMatch(/^Given back: .*Lesson no 31/m);
 });
 
+const standings = async () =>
+  (await house.store.rosters(0)).map(({ lesson: { id }, bookings }) => [id, bookings.map((one) => one.standing)]);
+
 describe('a seat changed for one on another day', () => {
   const days = ['2026-12-05', '2026-12-12'] as const;
   const twoLessons = async (): Promise<void> => {
@@ -147,8 +150,6 @@ describe('a seat changed for one on another day', () => {
     await house.open();
     for (const line of ['book 1 seat on December 5', 'Ann']) await house.does('ann', line);
   };
-  const standings = async () =>
-    (await house.store.rosters(0)).map(({ lesson: { id }, bookings }) => [id, bookings.map((one) => one.standing)]);
 
   test('two quick taps change it once', async () => {
     await twoLessons();
