@@ -7,6 +7,7 @@ import { join } from 'node:path';
 import { readBrewingData } from '../../src/content/brewing-data.ts';
 import { Course } from '../../src/core/brewing/course.ts';
 import { bathOf, infuse, rest } from '../../src/core/brewing/infusion.ts';
+import type { PlannedInfusion } from '../../src/core/brewing/plan.ts';
 import { makeRecipe } from '../../src/core/brewing/recipe.ts';
 import type { Brewing } from '../../src/core/brewing/request.ts';
 import { isMistake, planBrew } from '../../src/core/brewing/schedule.ts';
@@ -16,7 +17,7 @@ import { beginBrew, pour, replan } from '../../src/core/brewing/session.ts';
 import { less, type Figure, type Row, type Size } from './figure.ts';
 import { solve, type Steeped } from './general-solver.ts';
 import { inTurns, median, microseconds } from './rounds.ts';
-import { searchBySolver } from './search-by-solver.ts';
+import { searchBySolver, type Searched } from './search-by-solver.ts';
 
 const data = readBrewingData(join(import.meta.dirname, '..', '..', 'data'));
 const brewing: Brewing = {
@@ -72,11 +73,9 @@ function equalTolerance(steepings: readonly Steeped[]): number {
   return equal;
 }
 
-/** Throws when the solver's search comes to times that are not the plan's, give or take one count; tells how many steepings it solves. */
-function solvedIn(tolerance: number): number {
-  const plan = planBrew(brewing.data, brewing.leaf, brewing.request);
-  const { seconds, solved } = searchBySolver(makeRecipe(brewing), tolerance);
-  const planned = isMistake(plan) ? [] : plan.infusions.map((infusion) => infusion.seconds);
+/** Throws when the solver's search comes to times that are not these, give or take one count; tells how many steepings it solves. */
+function solvedIn(infusions: readonly PlannedInfusion[], { seconds, solved }: Searched): number {
+  const planned = infusions.map((infusion) => infusion.seconds);
   const isSame = planned.every((time, i) => Math.abs(time - (seconds[i] ?? 0)) <= countedStep(time));
   if (seconds.length !== planned.length || !isSame) throw new Error(`${seconds.join(' ')} is not ${planned.join(' ')}`);
   return solved;
@@ -89,7 +88,10 @@ async function measure({ quick }: Size): Promise<readonly Figure[]> {
   if (isMistake(begun)) throw new Error(begun.code);
   const poured = pour(brewing, begun, { seconds: (steepings[0]?.seconds ?? 0) + 5 });
   const later = steepings.slice(2);
-  const solved = solvedIn(tolerance);
+  const recipe = makeRecipe(brewing);
+  const plan = planBrew(brewing.data, brewing.leaf, brewing.request);
+  const solved = solvedIn(isMistake(plan) ? [] : plan.infusions, searchBySolver(recipe, tolerance));
+  const solvedAgain = solvedIn(replan(brewing, poured), searchBySolver(recipe, tolerance, poured));
   const [rounds, batches, batch] = quick ? [1, 2, 2] : [7, 20, 20];
   const time = (call: () => unknown): number => microseconds(call, batches, batch) / 1000;
   const times = await inTurns(rounds, {
@@ -98,23 +100,19 @@ async function measure({ quick }: Size): Promise<readonly Figure[]> {
     steps: () => time(() => steepings.map(bySteps)),
     solver: () => time(() => steepings.map((steeped) => solve(steeped, tolerance))),
     search: () => time(() => searchBySolver(makeRecipe(brewing), tolerance)),
+    searchAgain: () => time(() => searchBySolver(makeRecipe(brewing), tolerance, poured)),
     solverAgain: () => time(() => later.map((steeped) => solve(steeped, tolerance))),
   });
   const who = `odex, given the times (tolerance ${tolerance.toExponential(0)})`;
   const theirs = median(times.solver);
-  const searching = `odex, searching (${solved} steepings solved)`;
-  const plan = { what: 'a plan', unit: 'ms', ours: median(times.plan), atLeast: 50 };
+  const searching = (steepings: number): string => `odex, searching (${steepings} steepings solved)`;
+  const whole = { what: 'a plan', unit: 'ms', ours: median(times.plan), atLeast: 50 };
+  const again = { what: 'a re-plan', unit: 'ms', ours: median(times.replan), atLeast: 50 };
   return [
-    less({ ...plan, who: searching, theirs: median(times.search) }),
-    less({ ...plan, who, theirs }),
-    less({
-      what: 'a re-plan',
-      unit: 'ms',
-      ours: median(times.replan),
-      who,
-      theirs: median(times.solverAgain),
-      atLeast: 50,
-    }),
+    less({ ...whole, who: searching(solved), theirs: median(times.search) }),
+    less({ ...whole, who, theirs }),
+    less({ ...again, who: searching(solvedAgain), theirs: median(times.searchAgain) }),
+    less({ ...again, who, theirs: median(times.solverAgain) }),
     less({
       what: 'the steepings of a plan, once each',
       unit: 'ms',

@@ -28,14 +28,20 @@ export interface Searched {
   readonly solved: number;
 }
 
+/** Where the brew stands, which infusion comes next, and the strength its first cup aims at. */
+export interface Begun {
+  readonly state: BrewState;
+  readonly next: number;
+  readonly aim: number;
+}
+
 /** For gongfu, where the first aim holds: the search whose aim must be moved goes through all this again. */
-export function searchBySolver(recipe: Recipe, tolerance: number): Searched {
-  const setup = setupOf(recipe);
-  let state = firstState(recipe, setup);
+export function searchBySolver(recipe: Recipe, tolerance: number, begun = beginning(recipe)): Searched {
+  let state = begun.next === 1 ? begun.state : restedBySolver(recipe, begun.state, tolerance);
   const seconds: number[] = [];
-  let solved = 0;
-  for (let n = 1; n <= recipe.target.infusions; n++) {
-    const goal = firstAim(recipe) * easing(rhythm, n);
+  let solved = begun.next === 1 ? 0 : 1;
+  for (let n = begun.next; n <= recipe.target.infusions; n++) {
+    const goal = begun.aim * easing(rhythm, n);
     const search = searchOne(recipe, state, { goal, tolerance });
     if (n > 1 && search.best.cup.strengthMgPerMl < goal * 0.9) break;
     seconds.push(search.best.seconds);
@@ -43,6 +49,10 @@ export function searchBySolver(recipe: Recipe, tolerance: number): Searched {
     solved += search.solved + 1;
   }
   return { seconds, solved };
+}
+
+function beginning(recipe: Recipe): Begun {
+  return { state: firstState(recipe, setupOf(recipe)), next: 1, aim: firstAim(recipe) };
 }
 
 function searchOne(
