@@ -147,6 +147,10 @@ choice-stronger = Stronger
 choice-you-say = You say
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) } (as this family usually is)
+brew-as-kept = (As you keep it for this tea. Anything else you tell me changes it.)
+brew-kept = Kept as your usual for { TEA($tea) }: next time its name is enough. “My tea” shows it and lets it go again.
+brew-kept-family = Kept as your usual for { FAMILY($family) }: next time its name is enough. “My tea” shows it and lets it go again.
+nothing-to-keep = There is nothing to keep yet: tell me a tea and what you brew it in.
 brew-as-last-time = (Your vessel from last time. Tell me if it is another.)
 brew-as-in-the-shop = (As the shop brews it. Tell me your own vessel below.)
 brew-leaf = Leaf: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp; dry, { $plan-fill }.
@@ -671,6 +675,7 @@ guide-stood-caution = Then taste before you share it; it will be strong.
 guide-ask-cold = The wet leaf has waited { DURATION($awayS) }. Was it drained, covered and in the refrigerator from the start?
 guide-rinse-again = Then rinse it once with boiling water, pour that away, and drink the rest today.
 guide-throw-away = Then better throw the leaf away: wet leaf in the warm feeds bacteria.
+guide-kept = Kept as your usual for this tea: next time its name is enough.
 guide-noted-already = That is noted already.
 guide-leaf-does-not-wait = The leaf doesn't wait: pour it off if you must go, and tap. I count what it got.
 guide-quiet = An hour has passed. The leaf keeps a few hours more with the lid ajar. Shall we go on?
@@ -749,6 +754,13 @@ my-brews-are = { $count ->
     [one] One brew kept.
    *[other] Your last { $count } brews.
 }
+my-keeps = Kept as your usual:
+my-told-keeps = { $name }, { VESSEL($vessel) } { ML($volumeMl) }: { GRAMS($leafG) }, { DEGREES($waterC, $unit) }.
+my-usual-gone = Let go of: that tea is planned afresh again.
+choice-my-usual-drop = { $item-tea ->
+    [none] { FAMILY($item-family) }
+   *[other] { TEA($item-tea) }
+}: forget my usual
 my-taste-gone = Forgotten: { FAMILY($family) } is as usual again.
 my-choose-vessel = These I know. Which one?
 my-one-vessel = { $called ->

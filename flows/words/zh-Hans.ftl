@@ -147,6 +147,10 @@ choice-stronger = 浓一点
 choice-you-say = 由您建议
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }，按这类茶的一般情形
+brew-as-kept = （照您这款茶平常的泡法。要改什么，直接说。）
+brew-kept = 记下来了，当作您泡{ TEA($tea) }的平常泡法：下次只写茶名就好。在“我的茶”里可以看，也可以取消。
+brew-kept-family = 记下来了，当作您泡{ FAMILY($family) }的平常泡法：下次只写茶名就好。在“我的茶”里可以看，也可以取消。
+nothing-to-keep = 还没有可以记的泡法：请先告诉我什么茶、用什么泡。
 brew-as-last-time = （用的是您上次的器具；换了请告诉我。）
 brew-as-in-the-shop = （这是店里的泡法。请在下面告诉我您用什么器具。）
 brew-leaf = 茶叶：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙；干茶{ $plan-fill }。
@@ -654,6 +658,7 @@ guide-stood-caution = 那先尝再分，会很浓。
 guide-ask-cold = 湿茶叶放了 { DURATION($awayS) }。是不是一开始就沥干、盖好、放进冰箱？
 guide-rinse-again = 那先用滚水冲一次倒掉，今天喝完。
 guide-throw-away = 那还是丢掉吧：湿茶叶在室温会长细菌。
+guide-kept = 记下来了，当作您泡这款茶的平常泡法：下次只写茶名就好。
 guide-noted-already = 已经记下了。
 guide-leaf-does-not-wait = 茶叶不等人：要走就先出汤再按。泡了多久我会算进去。
 guide-quiet = 过了一小时。盖子留一条缝，茶叶还能放几个小时。接着泡吗？
@@ -722,6 +727,13 @@ my-told-was-sour = ；酸。
 my-told-was-lost-scent = ；不香。
 my-vessels-are = 茶具 { $count } 件。
 my-brews-are = 最近泡过 { $count } 次。
+my-keeps = 您平常的泡法：
+my-told-keeps = { $name }，{ VESSEL($vessel) } { ML($volumeMl) }：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }。
+my-usual-gone = 取消了，那款茶之后重新计算。
+choice-my-usual-drop = { $item-tea ->
+    [none] { FAMILY($item-family) }
+   *[other] { TEA($item-tea) }
+}：取消平常泡法
 my-taste-gone = 忘掉了：{ FAMILY($family) }恢复平常。
 my-choose-vessel = 我记得这些。哪一件？
 my-one-vessel = { $called ->

@@ -147,6 +147,10 @@ choice-stronger = 濃一點
 choice-you-say = 由您建議
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }，按這類茶的一般情形
+brew-as-kept = （照您這款茶平常的泡法。要改什麼，直接說。）
+brew-kept = 記下來了，當作您泡{ TEA($tea) }的平常泡法：下次只寫茶名就好。在「我的茶」裡可以看，也可以取消。
+brew-kept-family = 記下來了，當作您泡{ FAMILY($family) }的平常泡法：下次只寫茶名就好。在「我的茶」裡可以看，也可以取消。
+nothing-to-keep = 還沒有可以記的泡法：請先告訴我什麼茶、用什麼泡。
 brew-as-last-time = （用的是您上次的器具；換了請告訴我。）
 brew-as-in-the-shop = （這是店裡的泡法。請在下面告訴我您用什麼器具。）
 brew-leaf = 茶葉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙；乾茶{ $plan-fill }。
@@ -654,6 +658,7 @@ guide-stood-caution = 那先嘗再分，會很濃。
 guide-ask-cold = 濕茶葉放了 { DURATION($awayS) }。是不是一開始就瀝乾、蓋好、放進冰箱？
 guide-rinse-again = 那先用滾水沖一次倒掉，今天喝完。
 guide-throw-away = 那還是丟掉吧：濕茶葉在室溫會長細菌。
+guide-kept = 記下來了，當作您泡這款茶的平常泡法：下次只寫茶名就好。
 guide-noted-already = 已經記下了。
 guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
 guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時。接著泡嗎？
@@ -722,6 +727,13 @@ my-told-was-sour = ；酸。
 my-told-was-lost-scent = ；不香。
 my-vessels-are = 茶具 { $count } 件。
 my-brews-are = 最近泡過 { $count } 次。
+my-keeps = 您平常的泡法：
+my-told-keeps = { $name }，{ VESSEL($vessel) } { ML($volumeMl) }：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }。
+my-usual-gone = 取消了，那款茶之後重新計算。
+choice-my-usual-drop = { $item-tea ->
+    [none] { FAMILY($item-family) }
+   *[other] { TEA($item-tea) }
+}：取消平常泡法
 my-taste-gone = 忘掉了：{ FAMILY($family) }恢復平常。
 my-choose-vessel = 我記得這些。哪一件？
 my-one-vessel = { $called ->

@@ -26,6 +26,7 @@ import { isLessonWish, isOfOwnLesson, plansLesson, saidOfLessons } from './funct
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
+import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { inTalk } from './functions/talk-at-hand.ts';
 import { planned, spoonsToGrams } from './functions/plan-told.ts';
 import { twoAsked } from './functions/two-asked.ts';
@@ -39,7 +40,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit lesson turn said plans errand waits grumbles'
+    'answer kept blank unit lesson turn said plans errand waits grumbles saves'
   ).split(' '),
 );
 
@@ -74,6 +75,7 @@ export const callNames: ReadonlySet<string> = new Set([
   ...shopCallNames,
   ...guideCallNames,
   ...ownCallNames,
+  ...ownUsualCallNames,
   ...lessonCallNames,
   ...deskBoardCallNames,
   ...deskLessonCallNames,
@@ -97,6 +99,7 @@ export function makeCalls(content: CoreContent): Calls {
     ...shopCalls,
     ...guideCalls(content),
     ...ownCalls,
+    ...ownUsualCalls,
     ...lessonCalls(content),
     ...deskCalls(content.zone),
   };

@@ -14,6 +14,13 @@ const asksWhenAnswered =
 const grumble =
   /\b(?:useless|ridiculous|waste of (?:my )?(?:time|money)|rip-?off|complain(?:t|ing)?|doesn'?t help|not help(?:ful|ing)|i am (?:so )?(?:angry|annoyed))\b|[沒没]用的?東?东?西?$|廢物|废物|投訴|投诉|氣死|气死|[騙骗]人|太[爛烂]|[爛烂]死/iu;
 
+/** To be kept for the next time, and nothing else said. */
+const savesInEnglish =
+  /^(?:(?:ok|yes|please|can you|could you|i want to|i'd like to|let's)[\s,]*)*(?:save|keep|remember|store|bookmark)(?: (?:this|it|that|these|the|my|brew|plan|recipe|one|settings?|numbers?|for (?:me|later|next time|the next time)|as (?:my )?(?:usual|favou?rite|default)|please))*[\s.!?]*$|^(?:make|set) (?:this|it|that) (?:as )?(?:my )?(?:usual|default|favou?rite)[\s.!?]*$/iu;
+const savesInChinese =
+  /^(?:[請请幫帮我好就把替麻煩烦]|[這这](?:[個个]|種|种|[樣样])?(?:泡法)?)*(?:[記记存](?:下來|下来|起來|起来|住|好|下)|保存|收藏|[儲储]存)(?:[這这](?:[個个樣样次]|種|种)?(?:泡法)?|一下)?[吧了啦]*[\s。.！!]*$|^就?(?:[當当]作?|[設设][成為为])我(?:平常|平時|平时|常用)的?(?:泡法)?[\s。.！!]*$/u;
+const saves = (text: string): boolean => text.length <= 60 && (savesInEnglish.test(text) || savesInChinese.test(text));
+
 /** Neither tea nor vessel nor amount: what is said is all there is to it. */
 const tellsOfABrew = (heard: Facts): boolean =>
   ['tea', 'family', 'vessel', 'volumeMl', 'leafG', 'tempC', 'taste', 'turn'].some(
@@ -57,6 +64,7 @@ export function inTalk(heard: Facts, text: string, { house, flow }: Talk): Facts
   const waits = Number(house?.['asked'] ?? 0) > 0 && asksWhenAnswered.test(plain);
   const grumbles = !waits && plain.length <= 80 && grumble.test(plain) && !tellsOfABrew(heard) && !isCare(heard);
   const marked = { ...heard, waits: waits || null, grumbles: grumbles || null };
+  if (saves(plain)) return { ...marked, kind: 'brew', act: null, taste: null, answer: null, saves: true };
   if (letItBe.test(plain)) return { ...marked, kind: 'greeting', act: 'no' };
   if (hadEnough.test(plain)) return { ...marked, kind: 'greeting', act: 'goodbye', answer: null };
   if (isStyleAlone(heard, plain) || isHandsAtWork(heard, plain, flow)) return { ...marked, kind: 'brew', answer: null };

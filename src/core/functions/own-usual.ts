@@ -1,0 +1,46 @@
+/** The brew a person keeps as their usual for a tea: kept, found again, shown and let go of. Keeps no state. */
+import type { Calls } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { phrase } from './asked-brew.ts';
+
+const names = ['keepUsual', 'usualFor', 'dropUsual', 'ownUsuals'] as const;
+export const ownUsualCallNames: readonly string[] = names;
+
+/** More teas than anyone has open at a time. */
+const mostUsuals = 30;
+
+const listOf = (value: Json | undefined): readonly Facts[] => (Array.isArray(value) ? (value as readonly Facts[]) : []);
+const isOf =
+  ({ tea = null, family = null }: Facts) =>
+  (one: Facts): boolean =>
+    tea === null ? one['tea'] === null && one['family'] === family : one['tea'] === tea;
+
+export const ownUsualCalls: { readonly [name in (typeof names)[number]]: Calls[string] } = {
+  /** As it is planned; what is put in and how hot is kept, and the times follow again. */
+  keepUsual: ({ tea = null, family = null, volumeMl = null, strength = null, plan }, { memory }) => {
+    const { vessel = null, leafG = null, waterC = null, style = null } = plan as Facts;
+    const kept = { tea, family, vessel, volumeMl, leafG, tempC: waterC, style, strength };
+    const others = listOf(memory['usuals']).filter((one) => !isOf(kept)(one));
+    return { gives: [kept, ...others].slice(0, mostUsuals) };
+  },
+  usualFor: (given, { memory }) => ({ gives: listOf(memory['usuals']).find(isOf(given)) ?? null }),
+  dropUsual: (given, { memory }) => ({ gives: listOf(memory['usuals']).filter((one) => !isOf(given)(one)) }),
+  ownUsuals: (_, { memory }) => ({
+    gives: {
+      items: listOf(memory['usuals']),
+      told: listOf(memory['usuals']).map((one) =>
+        phrase('my-told-keeps', {
+          name: phrase(one['tea'] ? 'my-told-tea' : 'my-told-family', {
+            tea: one['tea'] ?? null,
+            family: one['family'] ?? null,
+          }),
+          vessel: one['vessel'] ?? null,
+          volumeMl: one['volumeMl'] ?? null,
+          leafG: one['leafG'] ?? null,
+          waterC: one['tempC'] ?? null,
+          unit: memory['unit'] ?? null,
+        }),
+      ),
+    },
+  }),
+};

@@ -1,0 +1,72 @@
+/** A usual of one's own: one for each tea, the last kept first; and the words that ask for it. */
+import { describe, expect, it } from 'vitest';
+import type { Facts } from '../../../src/core/flow/flow.ts';
+import { ownUsualCalls } from '../../../src/core/functions/own-usual.ts';
+import { inTalk } from '../../../src/core/functions/talk-at-hand.ts';
+
+const plan = { vessel: 'gaiwan', leafG: 6, waterC: 95, style: 'gongfu' };
+const around = (usuals: unknown): { nowMs: number; language: string; memory: Facts } => ({
+  nowMs: 0,
+  language: 'en',
+  memory: { usuals } as Facts,
+});
+const gives = (name: keyof typeof ownUsualCalls, given: Facts, usuals: unknown): unknown => {
+  const outcome = ownUsualCalls[name](given, around(usuals));
+  return 'gives' in outcome ? outcome.gives : outcome;
+};
+const one = (tea: string | null, family = 'oolong') => ({ tea, family, vessel: 'gaiwan', volumeMl: 110 });
+
+describe('keeping', () => {
+  it('one for a tea: the new one takes the place of the old', () => {
+    const kept = gives('keepUsual', { tea: 'a', family: 'oolong', volumeMl: 110, plan }, [one('b'), one('a')]);
+    expect(kept).toMatchObject([{ tea: 'a', leafG: 6, tempC: 95, style: 'gongfu' }, { tea: 'b' }]);
+  });
+
+  it('a tea and its family are two', () => {
+    const all = [one('a'), one(null)];
+    expect(gives('usualFor', { tea: 'a', family: 'oolong' }, all)).toBe(all[0]);
+    expect(gives('usualFor', { family: 'oolong' }, all)).toBe(all[1]);
+    expect(gives('usualFor', { tea: 'c', family: 'oolong' }, all)).toBeNull();
+    expect(gives('usualFor', { family: 'green' }, all)).toBeNull();
+    expect(gives('dropUsual', { tea: 'a', family: 'oolong' }, all)).toEqual([all[1]]);
+  });
+
+  it('no more than thirty', () => {
+    const many = Array.from({ length: 30 }, (_, n) => one(`t${n}`));
+    expect(gives('keepUsual', { tea: 'new', family: 'oolong', volumeMl: 110, plan }, many)).toHaveLength(30);
+  });
+});
+
+const heard: Facts = { kind: 'offtopic', act: null, taste: null, answer: null, tea: null, teas: null };
+
+describe('asking for it', () => {
+  it.each([
+    'save this',
+    'Please save it for next time',
+    'keep this as my usual',
+    'remember this brew',
+    'save',
+    '記下來',
+    '幫我存起來',
+    '把這個記住',
+    '記下這個泡法',
+    '记下来',
+    '帮我保存一下',
+    '保存这个泡法',
+    '记住这样',
+  ])('%s', (text) => {
+    expect(inTalk(heard, text, { house: {}, flow: 'brew' })).toMatchObject({ saves: true, kind: 'brew' });
+  });
+
+  it.each([
+    'save me a seat',
+    'keep it cold',
+    'how do I keep it fresh',
+    'remember me',
+    '怎麼保存茶葉',
+    '记得提醒我',
+    '存茶',
+  ])('not: %s', (text) => {
+    expect(inTalk(heard, text, { house: {}, flow: 'brew' })['saves']).toBeUndefined();
+  });
+});
