@@ -11,6 +11,7 @@ const passing = [
   ...readSentences('passers-by.txt'),
   ...readSentences('market-day.txt'),
   ...readSentences('rainy-morning.txt'),
+  ...readSentences('tram-stop.txt'),
 ];
 const fresh = readSentences('fresh.txt');
 const apart = readSentences('customers-apart.txt');
@@ -146,6 +147,26 @@ test.each([
   if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofFoggy, foggy, false));
   expect(foggy.length).toBe(60);
   expect(ofFoggy.of(field)).toBeGreaterThanOrEqual(floor);
+});
+
+const ride = readSentences('tram-ride.txt');
+const ofRide = accuracyOf(ride, read, finder);
+
+// Of all 120 people of tram-stop.txt and tram-ride.txt, measured once when they were new, 95 % of kinds were right as they were
+// labelled then; six that set two teas side by side were brew and are the shop's since, which makes it 90. These 54, since the
+// other half is learnt from and boiling water, cups of water and 斤 are read: kind 98.1.
+test.each([
+  ['kind', 0.94],
+  ['language', 0.96],
+  ['tea', 0.98],
+  ['family', 0.96],
+  ['vessel', 0.95],
+  ['volumeMl', 0.95],
+  ['tempC', 0.98],
+])('people on a tram: %s is right in at least %f', (field, floor) => {
+  if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(ofRide, ride, false));
+  expect(ride.length).toBe(54);
+  expect(ofRide.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
 const strange = readSentences('stranger.txt');

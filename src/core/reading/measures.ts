@@ -26,7 +26,10 @@ interface Unit {
   readonly factor: number;
 }
 
-/** US fluid ounce, recipe cup and avoirdupois ounce as design/units has them; 斤 and 兩 are stock only, so their local sizes don't matter. */
+/**
+ * US fluid ounce, recipe cup and avoirdupois ounce as design/units has them. A 斤 is the mainland's 500 g, and so is one of water:
+ * nobody in Taiwan measures water in 斤, and who means theirs says 台斤, 600 g. Of leaf both are stock and no dose.
+ */
 export const flOzMl = 29.5735;
 export const ounceG = 28.3495;
 export const cupMl = 240;
@@ -49,13 +52,27 @@ const units: readonly Unit[] = [
   },
   { dimension: 'volume', factor: 473.176, pattern: 'pints?' },
   { dimension: 'volume', factor: 946.353, pattern: 'quarts?|qts?' },
-  // As the mainland counts water; of leaf it is stock.
+  // "holds four cups", 三杯水: the kitchen's cup too. Eight cups drunk are none to brew.
+  {
+    dimension: 'volume',
+    factor: cupMl,
+    pattern:
+      "(?<=\\b(?:holds?|takes?|fits?|does|makes?|(?:pot|press|jug|flask|thermos|gaiwan|it|that|which) is|it's|capacity(?: of| is)?) (?:about |around |roughly |maybe |up to |like )?(?:\\d{1,2}|an?|one|two|three|four|five|six|eight|ten|half a) ?)cups?(?! (?:a|per|each|every|in a) | daily)",
+  },
+  {
+    dimension: 'volume',
+    factor: cupMl,
+    pattern: '(?<!(?:喝|饮)[了咗过足够]?[一二两三四五六七八九十\\d]{1,3})杯(?=(?:的|热|滚|开|清|冷|凉|冻)?水)',
+  },
+  { dimension: 'volume', factor: 1000, pattern: '(?:公斤|千克)(?=(?:的|热|滚|开|清)?水)' },
+  { dimension: 'volume', factor: 600, pattern: '台斤(?=(?:的|热|滚|开|清)?水)' },
   { dimension: 'volume', factor: 500, pattern: '斤(?=(?:的|热|滚|开|清)?水)' },
   { dimension: 'volume', factor: 50, pattern: '两(?=(?:的|热|滚|开|清)?水)' },
   { dimension: 'ounce', factor: 1, pattern: 'ozs?\\.?|ounces?|onces?|安士|盎司|安司' },
   { dimension: 'mass', factor: 1, pattern: 'g|gs|gr|grs|gms?|grams?|grammes?|gramms?|garms?|grms?|克|公克' },
   { dimension: 'mass', factor: 1000, pattern: 'kgs?|kilos?|kilograms?|公斤|千克' },
   { dimension: 'mass', factor: 453.592, pattern: 'lbs?|pounds?|磅' },
+  { dimension: 'mass', factor: 600, pattern: '台斤' },
   { dimension: 'mass', factor: 500, pattern: '斤' },
   { dimension: 'mass', factor: 37.5, pattern: '两' },
   { dimension: 'mass', factor: 3.75, pattern: '钱(?!包|买|卖|一|左右|以)' },

@@ -13,6 +13,7 @@ import { makeMender } from './mending.ts';
 import { findMeasures, type Measure } from './measures.ts';
 import { isDenied, isUsedUp, stillMeant } from './nearby.ts';
 import { findNumbers } from './numbers.ts';
+import { makePlaceFinder } from './places.ts';
 import { within, type Checked } from './ranges.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
@@ -68,6 +69,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
   const cuesOnce = lazily(() => makeCues(words.cues, ordinary));
   const vesselsIn = lazily(() => makeVesselFinder(words, ordinary));
   const mendOnce = lazily(() => makeMender(words.common, everyday()));
+  const placesIn = lazily(() => makePlaceFinder(words.places));
   const guestsIn = lazily(() => makeGuestReader(words.people));
   const everyday = lazily(() => new Set([...ordinary, ...cueWords(words)]));
 
@@ -83,12 +85,14 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
       finder.mentions(plain).filter((m) => !isDenied(plain, m.start) && !isUsedUp(plain, m.start, m.end)),
     );
     // "a cup and a half" is how much it holds, not another vessel.
-    const vessels = cupsTold(plain, asked) === null ? stillMeant(plain, vesselsIn()(plain)) : [];
+    const named = cupsTold(plain, asked) === null ? stillMeant(plain, vesselsIn()(plain)) : [];
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
     const numbers = findNumbers(plain);
+    const measures = [...findMeasures(plain, numbers), ...placesIn()(plain)];
+    const vessels = named.filter((vessel) => !isMeasured(vessel, measures));
     const scene: QuantityScene = {
       plain,
-      measures: findMeasures(plain, numbers),
+      measures,
       vessels: vessels.filter((m) => m.meaning.is === 'vessel'),
       teas,
       corrected: act === 'correct',
@@ -115,7 +119,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
       quantities: {
         volumeMl: within('volumeMl', readVolume(scene)),
         leafG: within('leafG', leaf.grams),
-        tempC: within('tempC', readTemperature(scene)),
+        tempC: within('tempC', readTemperature(scene, cues, said)),
         elevationM: within('elevationM', readElevation(scene, cues, said)),
         guests: within('guests', guestsIn()({ plain, numbers, measures: scene.measures, asked })),
       },
@@ -127,6 +131,10 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
     };
   };
 }
+
+/** The cup of "a three cup pot" is how much it holds. */
+const isMeasured = ({ start, end }: VesselMention, measures: readonly Measure[]): boolean =>
+  measures.some((m) => m.dimension === 'volume' && m.start <= start && end <= m.end);
 
 /** "the ripe one", asked which tea: a word that tells a kind tells the tea, though its family isn't named. */
 function withAsked(found: Found, plain: string, asked: string | null, finder: TeaFinder): Found {

@@ -28,12 +28,20 @@ export interface PeopleWords {
   readonly joins: readonly string[];
 }
 
+export interface PlaceWords {
+  /** What is said before the name of the place where someone is: patterns. */
+  readonly living: readonly string[];
+  readonly places: readonly { readonly elevationM: number; readonly names: readonly string[] }[];
+}
+
 export interface ReadingWords {
   readonly vessels: readonly VesselWords[];
   readonly materials: readonly MaterialWords[];
   /** Phrases that look like a vessel and are none to brew in. */
   readonly notVessels: readonly string[];
   readonly people: PeopleWords;
+  /** Places that tell how high someone lives. */
+  readonly places: PlaceWords;
   /** Groups of Han characters one of which is often written for another. */
   readonly alike: readonly string[];
   /** Words customers often write, the commonest first: a slip is put right to one of them. */
@@ -99,6 +107,8 @@ export const cueNames = [
   'warmed',
   'not-warmed',
   'mile-high',
+  'boiling',
+  'used-boiling',
   'altitude',
   'back',
   'start-over',

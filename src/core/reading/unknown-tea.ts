@@ -23,7 +23,8 @@ export function unknownTea(shown: string, plain: string, ordinary: ReadonlySet<s
   if (han && !neverInNames.test(han)) return han;
   const whole = plain.trim();
   const brief = whole.length >= 2 && whole.length <= 30 && whole.split(/\s+/).length <= 3;
-  const nameLike = asked && brief && !/\d/.test(whole) && !neverInNames.test(whole);
+  const nameLike =
+    asked && brief && !/\d|^[零〇一二两三四五六七八九十百千半]+$/.test(whole) && !neverInNames.test(whole);
   if (nameLike && !whole.split(/\s+/).some((word) => ordinary.has(word))) return shown.trim();
   return null;
 }

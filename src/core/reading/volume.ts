@@ -62,10 +62,14 @@ function millilitres(scene: QuantityScene, measure: Measure): number | null {
   if (measure.dimension === 'ounce' && !isLeafOunce(scene, measure))
     return Math.round(measure.value * flOzMl * 100) / 100;
   if (measure.dimension !== 'bare') return null;
+  if (scene.asked === 'vessel' && isSizeAlone(scene.plain, measure)) return measure.value;
   if (scene.asked === 'volumeMl') return measure.digits || measure.value >= bareMl.least ? measure.value : null;
   const fits = measure.value >= bareMl.least && measure.value <= bareMl.most && !isYear(scene.plain, measure);
   return fits && (besideVessel(scene, measure) || onlyCorrects(scene, measure)) ? measure.value : null;
 }
+
+/** "250", "about 300", asked what one brews in: its size. */
+const isSizeAlone = (plain: string, { value }: Measure): boolean => value >= 50 && value <= 2000 && plain.length <= 12;
 
 /** "I said 150, not 250": of what may be corrected, only a size is so large. */
 function onlyCorrects({ plain, corrected, measures }: QuantityScene, measure: Measure): boolean {

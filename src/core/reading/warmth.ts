@@ -13,14 +13,19 @@ const weather =
 const printed =
   /\b(?:box|bag|label|packet|pack|package|tin|instructions?) (?:says?|said|reads)\b.{0,12}$|(?:包装|盒上|袋上|说明|标签)(?:上)?(?:写|说|标|话)(?:著|着|住|的|嘅)?$/;
 
-export function readTemperature(scene: QuantityScene): Measure | null {
+/** As hot as it gets; where water boils cooler, the plan says so. */
+const boilingC = 100;
+const boiling: Measure = { dimension: 'temperature', value: boilingC, start: 0, end: 0, digits: false };
+
+export function readTemperature(scene: QuantityScene, cues: Cues, words: string): Measure | null {
   const found = scene.measures.flatMap((m) => {
     const degrees = degreesOf(scene, m);
     if (degrees === null || isDenied(scene.plain, m.start) || weather.test(after(scene.plain, m.end, 12))) return [];
     if (printed.test(before(scene.plain, m.start))) return [];
     return [{ ...m, dimension: 'temperature' as const, value: degrees }];
   });
-  return (scene.corrected ? found.at(-1) : found[0]) ?? null;
+  const boils = cues.has('used-boiling', words) || (scene.asked === 'tempC' && cues.has('boiling', words));
+  return (scene.corrected ? found.at(-1) : found[0]) ?? (boils ? boiling : null);
 }
 
 function degreesOf(scene: QuantityScene, m: Measure): number | null {
