@@ -33,15 +33,15 @@ interface Beside {
 }
 
 /** What two answers both end with is said once, after both. */
-const withoutTwins = (phrases: readonly Phrase[]): readonly Phrase[] =>
-  phrases.filter(
-    ({ key, values }, n) => Object.keys(values).length > 0 || phrases.findLastIndex((other) => other.key === key) === n,
-  );
+function withoutTwins(phrases: readonly Phrase[]): readonly Phrase[] {
+  if (phrases.length < 2) return phrases;
+  const lastOf = (key: string): number => phrases.findLastIndex((other) => other.key === key);
+  return phrases.filter(({ key, values }, n) => Object.keys(values).length > 0 || lastOf(key) === n);
+}
 
 /** One message. */
-export const sayingOf = (phrases: readonly Phrase[], { choices, show, slot }: Beside): Saying => ({
-  phrases: withoutTwins(phrases),
-  choices,
-  ...(show ? { show } : {}),
-  ...(slot === null ? {} : { slot }),
-});
+export function sayingOf(phrases: readonly Phrase[], { choices, show, slot }: Beside): Saying {
+  const saying: Saying = { phrases: withoutTwins(phrases), choices };
+  const shown = show ? { ...saying, show } : saying;
+  return slot === null ? shown : { ...shown, slot };
+}

@@ -2,7 +2,7 @@
 import type { Around, FlowBook, FlowWords } from './book.ts';
 import { choiceByLabel, choiceByNumber, choiceLine, type OpenChoice } from './choices.ts';
 import { isSame } from './evaluate.ts';
-import type { Effect, Facts, FlowEvent, FlowState } from './flow.ts';
+import type { Effect, Facts, FlowEvent, FlowState, Spot } from './flow.ts';
 import { inParts } from './in-parts.ts';
 import { flowNamed, frontRules } from './lookup.ts';
 import { perform, performFirst } from './perform.ts';
@@ -55,12 +55,20 @@ function carryOver(book: FlowBook, state: FlowState | null): { carried: FlowStat
   const front = flowNamed(book, book.front);
   const entrance = { flow: front.name, hash: front.hash, place: front.starts, facts: {}, trail: [], parked: [] };
   if (!state) return { carried: entrance, changed: false };
+  if (isAsLeft(book, state)) return { carried: state, changed: false };
   const trail = state.trail.filter((spot) => book.flows[spot.flow]?.places[spot.place]);
   const parked = state.parked.filter((left) => book.flows[left.flow]);
   const flow = book.flows[state.flow];
   if (!flow) return { carried: { ...entrance, trail, parked }, changed: true };
   if (flow.places[state.place]) return { carried: { ...state, hash: flow.hash, trail, parked }, changed: false };
   return { carried: { ...state, hash: flow.hash, place: flow.starts, trail, parked }, changed: true };
+}
+
+/** Nothing of where someone is and was has changed: mostly so. */
+function isAsLeft(book: FlowBook, { flow, hash, place, trail, parked }: FlowState): boolean {
+  const isThere = (spot: Spot): boolean => book.flows[spot.flow]?.places[spot.place] !== undefined;
+  const isKept = book.flows[flow]?.hash === hash && isThere({ flow, place });
+  return isKept && trail.every(isThere) && parked.every((left) => book.flows[left.flow]);
 }
 
 function hear(turn: Turn, reader: string, given: Facts): void {

@@ -227,21 +227,22 @@ export class Turn {
     const saying = this.#phrases.length > 0 ? this.#saying() : null;
     const isAside = saying ? saying.slot === undefined : this.#wasAside;
     const state: FlowState = {
-      ...this.spot,
+      flow: this.#flow.name,
       hash: this.#flow.hash,
+      place: this.#place.name,
       facts: this.#facts,
       trail: trailOn(this.#trail, this.#wentBack ? null : this.#began, this),
       parked: this.#parked,
-      ...(isAside && this.#slot() !== null ? { aside: true } : {}),
     };
-    return { state, effects: saying ? [...this.#effects, { do: 'say', saying }] : this.#effects };
+    const effects: readonly Effect[] = saying ? [...this.#effects, { do: 'say', saying }] : this.#effects;
+    return { state: isAside && this.#slot() !== null ? { ...state, aside: true } : state, effects };
   }
 
   #saying(): Saying {
     const slot = this.#entered ? this.#slot() : null;
     const isBelow = this.isWritten && slot === this.#beganSlot;
-    const beside = { choices: shownChoices(this.openChoices()), slot: isBelow ? null : slot };
-    return sayingOf(this.#phrases, { ...beside, show: this.show });
+    const choices = shownChoices(this.openChoices());
+    return sayingOf(this.#phrases, { choices, show: this.show, slot: isBelow ? null : slot });
   }
 
   #slot(): string | null {
