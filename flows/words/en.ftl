@@ -154,6 +154,7 @@ nothing-to-keep = There is nothing to keep yet: tell me a tea and what you brew 
 brew-as-last-time = (Your vessel from last time. Tell me if it is another.)
 brew-as-in-the-shop = (As the shop brews it. Tell me your own vessel below.)
 brew-leaf = Leaf: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp; dry, { $plan-fill }.
+brew-no-scale = Without a scale: fill the teaspoon and strike it off level with a knife; that is near enough.
 brew-leaf-powder = Powder: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp, sieved, with { ML($plan-waterMl) } of water; whisk until it foams.
 brew-leaf-little = That is little leaf for this vessel ({ GRAMS($usualG) } is usual): the cups come out at about { PERCENT($strength) } of the usual strength.
 brew-leaf-little-fits = For the usual strength brew it in about { ML($fitsMl) }, or take more leaf.
@@ -547,7 +548,7 @@ choice-guide-poured = { $style ->
     [grandpa] Drunk down to a third
    *[other] Poured
 }
-    .typed = ok / done / poured off / poured / poured out / it is poured / i poured / i poured it / i poured it off / taken out / strained
+    .typed = ok / done / poured off / poured / poured out / it is poured / i poured / i poured it / i poured it off / taken out / strained / drank it / i drank it / drunk
 choice-guide-next-filled = { $style ->
     [cold] Strained, and the next is filled
     [grandpa] Drunk, and filled up again
@@ -579,8 +580,10 @@ choice-guide-guests = More guests, or fewer
 choice-guide-go-on = Go on
     .typed = continue / back to it / here
 choice-guide-finish = Finish
-    .typed = stop / end / enough / no more / that is enough / i am done / i'm finished / done for today
+    .typed = stop / end / enough / no more / that is enough / i am done / i'm done / i'm finished / finished / i think i'm done / i think i am done / that's it / that's all / done for today
 choice-guide-end-and-begin = End it and begin this one
+choice-guide-end-for-other = Begin anew in the other
+    .typed = begin anew / the other / new one / start again in the other
 choice-guide-poured-in-time = { $style ->
     [cold] Strained in time
    *[other] Poured in time
@@ -676,6 +679,7 @@ guide-ask-cold = The wet leaf has waited { DURATION($awayS) }. Was it drained, c
 guide-rinse-again = Then rinse it once with boiling water, pour that away, and drink the rest today.
 guide-throw-away = Then better throw the leaf away: wet leaf in the warm feeds bacteria.
 guide-kept = Kept as your usual for this tea: next time its name is enough.
+guide-other-vessel = What draws now is counted for the { VESSEL($brew-vessel) } of { ML($brew-volumeMl) }. Finish this one, or begin anew with fresh leaf in the { VESSEL($vessel) } of { ML($volumeMl) }?
 guide-noted-already = That is noted already.
 guide-leaf-does-not-wait = The leaf doesn't wait: pour it off if you must go, and tap. I count what it got.
 guide-quiet = An hour has passed. The leaf keeps a few hours more with the lid ajar. Shall we go on?

@@ -154,6 +154,7 @@ nothing-to-keep = 还没有可以记的泡法：请先告诉我什么茶、用�
 brew-as-last-time = （用的是您上次的器具；换了请告诉我。）
 brew-as-in-the-shop = （这是店里的泡法。请在下面告诉我您用什么器具。）
 brew-leaf = 茶叶：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙；干茶{ $plan-fill }。
+brew-no-scale = 没有秤：茶匙舀满，用刀背刮平，这样就够准了。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙，过筛，加水 { ML($plan-waterMl) }，打到起沫。
 brew-leaf-little = 这个器具放这些茶叶偏少（一般放 { GRAMS($usualG) }），茶汤只有平常浓度的 { PERCENT($strength) } 左右。
 brew-leaf-little-fits = 要平常的浓度，用约 { ML($fitsMl) }的器具泡，或多放些茶叶。
@@ -530,7 +531,7 @@ choice-guide-poured = { $style ->
     [grandpa] 喝到三分之一了
    *[other] 出汤了
 }
-    .typed = 好 / 好了 / 倒出来了 / 出汤 / 出汤了 / 出好了 / 倒好了 / 倒了 / 倒出了 / 滤好了 / 拿出来了
+    .typed = 好 / 好了 / 倒出来了 / 出汤 / 出汤了 / 出好了 / 倒好了 / 倒了 / 倒出了 / 滤好了 / 拿出来了 / 喝了 / 我喝了 / 已经喝了
 choice-guide-next-filled = { $style ->
     [cold] 滤好了，下一泡也注好水
     [grandpa] 喝了，也添好水了
@@ -562,8 +563,10 @@ choice-guide-guests = 人数变了
 choice-guide-go-on = 接着泡
     .typed = 继续 / 回来了
 choice-guide-finish = 泡到这里
-    .typed = 收杯 / 结束 / 停 / 够了 / 喝够了 / 不喝了 / 不泡了 / 到此为止
+    .typed = 收杯 / 结束 / 停 / 够了 / 喝够了 / 不喝了 / 不泡了 / 到此为止 / 泡完了 / 喝完了 / 就到这里
 choice-guide-end-and-begin = 先结束它，泡这款
+choice-guide-end-for-other = 换器具重新泡
+    .typed = 重新泡 / 换器具 / 换那个 / 换
 choice-guide-poured-in-time = { $style ->
     [cold] 准时滤好了
    *[other] 准时出汤了
@@ -659,6 +662,7 @@ guide-ask-cold = 湿茶叶放了 { DURATION($awayS) }。是不是一开始就沥
 guide-rinse-again = 那先用滚水冲一次倒掉，今天喝完。
 guide-throw-away = 那还是丢掉吧：湿茶叶在室温会长细菌。
 guide-kept = 记下来了，当作您泡这款茶的平常泡法：下次只写茶名就好。
+guide-other-vessel = 现在这壶是照{ VESSEL($brew-vessel) } { ML($brew-volumeMl) }算的。要先把这壶泡完，还是换{ VESSEL($vessel) } { ML($volumeMl) }、用新茶叶重新泡？
 guide-noted-already = 已经记下了。
 guide-leaf-does-not-wait = 茶叶不等人：要走就先出汤再按。泡了多久我会算进去。
 guide-quiet = 过了一小时。盖子留一条缝，茶叶还能放几个小时。接着泡吗？

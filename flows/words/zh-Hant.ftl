@@ -154,6 +154,7 @@ nothing-to-keep = 還沒有可以記的泡法：請先告訴我什麼茶、用�
 brew-as-last-time = （用的是您上次的器具；換了請告訴我。）
 brew-as-in-the-shop = （這是店裡的泡法。請在下面告訴我您用什麼器具。）
 brew-leaf = 茶葉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙；乾茶{ $plan-fill }。
+brew-no-scale = 沒有秤：茶匙舀滿，用刀背刮平，這樣就夠準了。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙，過篩，加水 { ML($plan-waterMl) }，打到起沫。
 brew-leaf-little = 這個器具放這些茶葉偏少（一般放 { GRAMS($usualG) }），茶湯只有平常濃度的 { PERCENT($strength) } 左右。
 brew-leaf-little-fits = 要平常的濃度，用約 { ML($fitsMl) }的器具泡，或多放些茶葉。
@@ -530,7 +531,7 @@ choice-guide-poured = { $style ->
     [grandpa] 喝到三分之一了
    *[other] 出湯了
 }
-    .typed = 好 / 好了 / 倒出來了 / 出湯 / 出湯了 / 出好了 / 倒好了 / 倒了 / 倒咗 / 倒出了 / 濾好了 / 拿出來了
+    .typed = 好 / 好了 / 倒出來了 / 出湯 / 出湯了 / 出好了 / 倒好了 / 倒了 / 倒咗 / 倒出了 / 濾好了 / 拿出來了 / 喝了 / 我喝了 / 已經喝了
 choice-guide-next-filled = { $style ->
     [cold] 濾好了，下一泡也注好水
     [grandpa] 喝了，也添好水了
@@ -562,8 +563,10 @@ choice-guide-guests = 人數變了
 choice-guide-go-on = 接著泡
     .typed = 繼續 / 回來了
 choice-guide-finish = 泡到這裡
-    .typed = 收杯 / 結束 / 停 / 夠了 / 喝夠了 / 不喝了 / 不泡了 / 到此為止
+    .typed = 收杯 / 結束 / 停 / 夠了 / 喝夠了 / 不喝了 / 不泡了 / 到此為止 / 泡完了 / 喝完了 / 就到這裡 / 唔飲喇
 choice-guide-end-and-begin = 先結束它，泡這款
+choice-guide-end-for-other = 換器具重新泡
+    .typed = 重新泡 / 換器具 / 換那個 / 換
 choice-guide-poured-in-time = { $style ->
     [cold] 準時濾好了
    *[other] 準時出湯了
@@ -659,6 +662,7 @@ guide-ask-cold = 濕茶葉放了 { DURATION($awayS) }。是不是一開始就瀝
 guide-rinse-again = 那先用滾水沖一次倒掉，今天喝完。
 guide-throw-away = 那還是丟掉吧：濕茶葉在室溫會長細菌。
 guide-kept = 記下來了，當作您泡這款茶的平常泡法：下次只寫茶名就好。
+guide-other-vessel = 現在這壺是照{ VESSEL($brew-vessel) } { ML($brew-volumeMl) }算的。要先把這壺泡完，還是換{ VESSEL($vessel) } { ML($volumeMl) }、用新茶葉重新泡？
 guide-noted-already = 已經記下了。
 guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
 guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時。接著泡嗎？

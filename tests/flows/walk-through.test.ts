@@ -218,6 +218,7 @@ function everyPlace(): ReadonlyMap<string, Walker> {
     walk(later(5, called), tapOf(called, 0)),
     walk(along('longjing in a 350 ml glass', 3), said('rou gui in a 110 ml gaiwan')),
     walk(poured, said('finish')),
+    walk(poured, said('in a 500 ml teapot instead')),
     ...[2, 4, 5].map((times) => along('rou gui in a 110 ml gaiwan', times)),
   ];
   queue.push(...seeds, ...seeds.flatMap((walker) => taps(walker).map((tap) => walk(walker, tap))));
@@ -356,7 +357,7 @@ describe('every place', { timeout: 60_000 }, () => {
       Object.values(flow.places).flatMap((place) => (rests(place) ? [`${flow.name}/${place.name}`] : [])),
     );
     expect([...places.keys()].toSorted()).toEqual(resting.toSorted());
-    expect(places.size).toBe(93);
+    expect(places.size).toBe(94);
   });
 
   it.each(languages)('answers every kind of message, in %s', (language) => {

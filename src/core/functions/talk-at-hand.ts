@@ -51,6 +51,12 @@ const isHandsAtWork = ({ kind, answer }: Facts, text: string, flow: Json): boole
   text.length <= 40 &&
   handiwork.test(text);
 
+/** Asked while it draws: whether it is ready, or told that it was drunk; nothing else is said. */
+const readyYet =
+  /^(?:so |and |ok |is it |is the tea |can i |can we |may i |shall i |should i |do i |(?:drink|pour|serve) |it |ready |done |now |yet |already |off )+\?*$|^(?:那|现在|現在|这样|這樣|茶)*(?:可以|能|可唔可以|可不可以|好)(?:喝|飲|饮|倒|出[湯汤])?(?:了|未|咗|得)?(?:[嗎吗沒没未呢])?[?？]*$|^(?:都|已經|已经|我)?(?:喝|飲|饮)(?:了|咗|完了?|好了|光了)[。.]*$/iu;
+const isOfThisPot = ({ kind, answer }: Facts, text: string, flow: Json): boolean =>
+  flow === 'guide' && kind === 'safety' && answer === 'safety-general' && text.length <= 40 && readyYet.test(text);
+
 /** "That's a ripe puer": what it is, and no word on how it tastes. */
 const saysWhatItIs = /^(?:that|this|it)(?:'s| is) (?:an? |the |some )?|^[這这那]?是/iu;
 
@@ -67,7 +73,8 @@ export function inTalk(heard: Facts, text: string, { house, flow }: Talk): Facts
   if (saves(plain)) return { ...marked, kind: 'brew', act: null, taste: null, answer: null, saves: true };
   if (letItBe.test(plain)) return { ...marked, kind: 'greeting', act: 'no' };
   if (hadEnough.test(plain)) return { ...marked, kind: 'greeting', act: 'goodbye', answer: null };
-  if (isStyleAlone(heard, plain) || isHandsAtWork(heard, plain, flow)) return { ...marked, kind: 'brew', answer: null };
+  if (isStyleAlone(heard, plain) || isHandsAtWork(heard, plain, flow) || isOfThisPot(heard, plain, flow))
+    return { ...marked, kind: 'brew', answer: null };
   if (heard['kind'] === 'taste' && heard['taste'] === null && heard['tea'] !== null && saysWhatItIs.test(plain))
     return { ...marked, kind: 'brew' };
   const named = byItsName.exec(plain);
