@@ -39,15 +39,10 @@ export function answer(step: Step, turn: Turn, { now, deliveryMs, means }: Momen
   const around = { nowMs, language, memory: turn.memory, deliveryMs, house: houseFacts(turn, means) };
   const { state, effects } = step(turn.state, event, around);
   const spoken = spokenFrom(effects) ?? language;
-  return {
-    ...ground(turn, now),
-    outcome: 'handled',
-    state,
-    language: spoken,
-    changes: isForgetting(effects)
-      ? [{ do: 'forget', farewell: farewell(effects) }]
-      : [...codeUse(turn), ...effects.flatMap((effect) => asChanges(effect, { event, now, turn, language: spoken }))],
-  };
+  const changes: readonly Change[] = isForgetting(effects)
+    ? [{ do: 'forget', farewell: farewell(effects) }]
+    : [...codeUse(turn), ...effects.flatMap((effect) => asChanges(effect, { event, now, turn, language: spoken }))];
+  return commitOf(turn, now, { outcome: 'handled', state, language: spoken, changes });
 }
 
 /** The event is put aside as failed, so that the person can go on; they are told in one sentence. */
@@ -61,17 +56,21 @@ export function eventRef({ event }: Turn): EventRef {
 
 function plainCommit(turn: Turn, now: Instant, outcome: Commit['outcome'], key: string): Commit {
   const phrase: Phrase = { key, values: {} };
-  return {
-    ...ground(turn, now),
+  return commitOf(turn, now, {
     outcome,
     state: turn.state,
     language: turn.language ?? languageOfDevice(turn.deviceLanguage),
     changes: [{ do: 'say', saying: { phrases: [phrase], choices: [] }, due: now, priority: 'reply' }],
-  };
+  });
 }
 
-function ground(turn: Turn, now: Instant): Pick<Commit, 'person' | 'version' | 'event' | 'address' | 'now'> {
-  return { person: turn.person, version: turn.version, event: eventRef(turn), address: turn.address, now };
+function commitOf(
+  turn: Turn,
+  now: Instant,
+  { outcome, state, language, changes }: Pick<Commit, 'outcome' | 'state' | 'language' | 'changes'>,
+): Commit {
+  const { person, version, address } = turn;
+  return { person, version, event: eventRef(turn), address, now, outcome, state, language, changes };
 }
 
 function flowEvent({ event }: Turn, language: Language): FlowEvent | null {

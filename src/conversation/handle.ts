@@ -78,12 +78,11 @@ export function makeHandling(house: HandlingParts): Handling {
   };
   return {
     receive(incoming) {
-      const run = receive(parts, incoming, (person) => underWay.has(person)).then(
-        ({ stumbles, isMore, ...recorded }) => {
-          if (recorded.person !== null && isMore) take(recorded.person, stumbles).catch(parts.troubled);
-          return recorded;
-        },
-      );
+      const run = receive(parts, incoming, (person) => underWay.has(person)).then((received) => {
+        const { person, stumbles, isMore } = received;
+        if (person !== null && isMore) take(person, stumbles).catch(parts.troubled);
+        return received;
+      });
       receiving.add(run);
       return run.finally(() => receiving.delete(run));
     },
@@ -116,12 +115,13 @@ async function receive(parts: Parts, incoming: Incoming, isUnderWay: (person: Pe
       reserved.use(null);
       throw error;
     });
-  const { outcome, handled, taken } = recorded;
+  const { outcome, person, handled, taken } = recorded;
   reserved.use(taken);
   // Whoever writes has what failed before tried now.
   if (!taken) parts.owed(now);
   if (handled) for (const due of duesOf(handled, taken)) (due > now ? parts.later : parts.owed)(due);
-  return { ...recorded, stumbles, isMore: outcome === 'new' && (handled === null || isRinging(handled)) };
+  const isMore = outcome === 'new' && (handled === null || isRinging(handled));
+  return { outcome, person, handled, taken, stumbles, isMore };
 }
 
 interface Parts extends HandlingParts {

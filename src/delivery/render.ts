@@ -17,21 +17,20 @@ export function render(say: Say, owed: Owed, sign: Sign | null = null): Outgoing
     say(language, { key: phrase.key, values: { lateS, late, ...phrase.values } });
   const paragraphs = saying.phrases.map(tell);
   const times = saidTimes(saying.phrases, paragraphs, tell);
-  return {
-    id,
-    channel: address.channel,
-    chat: address.chat,
-    language,
-    ...(saying.subject === undefined ? {} : { subject: tell(saying.subject) }),
-    paragraphs,
-    choices: saying.choices.map((choice, i) => ({ key: choiceKey(id, i), label: tell(choice.label) })),
-    ...shown(saying.show, tell),
-    ...dated(saying.show, sign && { sign, language, tell, stampedAt: owed.claimedAt }),
-    ...(times.length === 0 ? {} : { times }),
-    ...(owed.replaces === null ? {} : { replaces: owed.replaces }),
-    ...(owed.person === null ? { last: true } : {}),
-  };
+  const choices = saying.choices.map((choice, i) => ({ key: choiceKey(id, i), label: tell(choice.label) }));
+  const message: Draft = { id, channel: address.channel, chat: address.chat, language, paragraphs, choices };
+  if (saying.subject !== undefined) message.subject = tell(saying.subject);
+  if (saying.show) {
+    const around = sign && { sign, language, tell, stampedAt: owed.claimedAt };
+    Object.assign(message, shown(saying.show, tell), dated(saying.show, around));
+  }
+  if (times.length > 0) message.times = times;
+  if (owed.replaces !== null) message.replaces = owed.replaces;
+  if (owed.person === null) message.last = true;
+  return message;
 }
+
+type Draft = { -readonly [name in keyof Outgoing]: Outgoing[name] };
 
 /** A person doesn't notice two seconds; after two minutes a call to act now would mislead: judgement. */
 function latenessOf(lateS: number): 'no' | 'some' | 'long' {
@@ -42,16 +41,16 @@ function latenessOf(lateS: number): 'no' | 'some' | 'long' {
 type Facts = Phrase['values'];
 type Tell = (phrase: Phrase) => string;
 
-function shown(show: Facts | undefined, tell: Tell): Pick<Outgoing, 'ladder' | 'countdown' | 'file'> {
-  if (show?.['kind'] === 'ladder') return { ladder: ladder(show, tell) };
-  if (show?.['kind'] === 'countdown') return { countdown: countdown(show, tell) };
-  if (show?.['kind'] === 'file') return { file: file(show, tell) };
+function shown(show: Facts, tell: Tell): Pick<Outgoing, 'ladder' | 'countdown' | 'file'> {
+  if (show['kind'] === 'ladder') return { ladder: ladder(show, tell) };
+  if (show['kind'] === 'countdown') return { countdown: countdown(show, tell) };
+  if (show['kind'] === 'file') return { file: file(show, tell) };
   return {};
 }
 
 /** Without a name to stand under, nothing is for a calendar. */
-function dated(show: Facts | undefined, around: CalendarSurroundings | null): Pick<Outgoing, 'file'> {
-  if (show?.['kind'] !== 'calendar' || around === null) return {};
+function dated(show: Facts, around: CalendarSurroundings | null): Pick<Outgoing, 'file'> {
+  if (show['kind'] !== 'calendar' || around === null) return {};
   return { file: calendarOf(show['entry'] as unknown as CalendarEntry, around) };
 }
 

@@ -5,6 +5,7 @@ import { applyDeskChange } from './desk-changes.ts';
 import { applyLessonChange, leaveAll } from './lesson-changes.ts';
 import { applyShopChange } from './shop-changes.ts';
 import type { Rows } from './store.ts';
+import type { Taken } from './straight-away.ts';
 
 /** Rolls a commit back whose ground has moved. */
 class Moved extends Error {}
@@ -23,9 +24,12 @@ export function advance(rows: Rows, commit: Commit): 'done' {
 /** The same for what arrived in this transaction; what was taken for sending with it, if anything was. */
 export function advanceAtOnce(rows: Rows, commit: Commit, room: Room): Owed | null {
   if (!rows.conversations.advance(commit)) throw new Moved();
+  const { person, address, language, now } = commit;
   const first = firstSaid(commit);
+  const takeFirst = ({ saying, priority, due }: Said): Taken | null =>
+    rows.straightAway.take({ person, address, language, saying, priority, due, now }, room);
   const taken = commit.changes.map((change) => {
-    const straight = change === first ? rows.straightAway.take({ ...commit, ...change }, room) : null;
+    const straight = change === first ? takeFirst(first) : null;
     if (straight === null) apply(rows, commit, change);
     return straight;
   });

@@ -54,8 +54,9 @@ export function makeConversations(db: Database): Conversations {
       return row && { ...row, state: row.state === null ? null : (JSON.parse(row.state) as FlowState) };
     },
     advance({ person, version, state, language, address, now }) {
-      const row = { person, state: state && JSON.stringify(state), language, ...address, now };
-      return (version === 0 ? begin.run(row) : advance.run({ ...row, version })).changes === 1;
+      const { channel, chat } = address;
+      const row = { person, version, state: state && JSON.stringify(state), language, channel, chat, now };
+      return (version === 0 ? begin : advance).run(row).changes === 1;
     },
     memory: (person) =>
       Object.fromEntries(memory.all(person).map(({ name, value }) => [name, JSON.parse(value) as Json])),

@@ -155,7 +155,10 @@ export function makeOutbox(db: Database, freshTag: Tags): Outbox {
     begin: (id) => void begin.run(idParts(id)),
     withdraw: (person, name) => void withdraw.run(person, name),
     overtake: (person, name, now) => overtake.run(now, person, name).changes > 0,
-    sent: (id, ref, now) => sentToSomeone.run({ ...idParts(id), ref, now }).changes === 1,
+    sent(id, ref, now) {
+      const { seq, tag } = idParts(id);
+      return sentToSomeone.run({ seq, tag, ref, now }).changes === 1;
+    },
     settle(id, settlement, now) {
       const row = { ...idParts(id), ...settlement, now };
       if (settlement.kind === 'doubt') return givenUp(doubt.all(row));

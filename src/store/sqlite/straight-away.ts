@@ -39,7 +39,7 @@ interface Row {
   readonly [column: string]: string | number | null;
 }
 
-interface Taken extends Put {
+export interface Taken extends Put {
   readonly of: Straight;
   readonly tag: string;
   readonly text: string;
@@ -83,7 +83,8 @@ export function makeStraightAway(db: Database, freshTag: Tags, sources: QuoteSou
       const found = putIn({
         tag,
         person,
-        ...placeOf(of.address),
+        channel: of.address.channel,
+        chat: of.address.chat,
         language,
         due,
         now,
