@@ -31,6 +31,9 @@ test.each([
   ['昏倒了', 'emergency'],
   ['I took caffeine pills', 'caffeine-overdose'],
   ['割到手了', 'cut'],
+  ['喝太多喘不過氣', 'emergency'],
+  ['胸口壓住透唔到氣', 'emergency'],
+  ['手不小心燙到', 'burn'],
 ])('%s is danger, whatever was asked, and answered by %s', (text, answer) => {
   for (const asked of [null, 'tea', 'vessel', 'volumeMl', 'guests'])
     expect(read(text, { language: null, asked })).toMatchObject({ kind: 'safety', answer, turn: null });
@@ -51,6 +54,15 @@ test.each([
   '烟味呛鼻',
   '先燙杯',
   '盖碗烫手怎么拿',
+  'this left me breathless',
+  'this cake drinks cleaner than the last',
+  'poured the water into my hand made cup',
+  'no air gets into the tin',
+  '開水淋壺身',
+  '茶倒在桌面上',
+  '孩子推薦的茶杯',
+  '我没意识到要先温杯',
+  '喝了84度的水泡的煎茶',
 ])('%s only sounds like it', (text) => {
   expect(read(text, nothing).kind).not.toBe('safety');
 });
