@@ -77,7 +77,7 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
   );
   // In a cancelled lesson nothing is offered on.
   const offersEnded = db.prepare<[number, number], { lesson: string }>(
-    `SELECT DISTINCT b.lesson FROM booking b JOIN lesson l ON l.id = b.lesson
+    `SELECT DISTINCT b.lesson FROM booking b INDEXED BY booking_offered JOIN lesson l ON l.id = b.lesson
      WHERE b.standing = 'offered' AND coalesce(b.offer_until, l.starts_at) <= ? AND l.status <> 'cancelled' LIMIT ?`,
   );
   const nextOfferEnd = db

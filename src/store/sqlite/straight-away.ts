@@ -52,7 +52,7 @@ const slotBefore = `EXISTS (SELECT 1 FROM outbox WHERE ${ofChat} AND slot = @slo
 /** What was never sent has no turn yet; what is tried again has a later time than it was due. */
 const chatIsFree = `NOT EXISTS (SELECT 1 FROM outbox WHERE status = 'sending' AND ${ofChat})
   AND NOT EXISTS (SELECT 1 FROM outbox WHERE status = 'waiting' AND ${ofChat} AND turn IS NULL AND due <= @now)
-  AND NOT EXISTS (SELECT 1 FROM outbox WHERE status = 'waiting' AND ${ofChat} AND next_at > due)`;
+  AND NOT EXISTS (SELECT 1 FROM outbox INDEXED BY outbox_retry WHERE status = 'waiting' AND ${ofChat} AND next_at > due)`;
 
 const put = (priority: string, condition: string): string =>
   `INSERT INTO outbox (tag, person, channel, chat, saying, slot, name, language, priority, due, next_at, status,

@@ -45,7 +45,7 @@ export function makeTurns(db: Database, parts: TurnParts): Turns {
   const awaiting = db.prepare<unknown[], { person: PersonId }>(
     `SELECT person FROM inbox WHERE status = 'waiting' AND channel IN (SELECT value FROM json_each(@channels))
      UNION
-     SELECT w.person FROM wake w JOIN conversation c USING (person)
+     SELECT w.person FROM wake w INDEXED BY wake_at JOIN conversation c USING (person)
      WHERE w.at <= @now AND c.channel IN (SELECT value FROM json_each(@channels))
      LIMIT @limit`,
   );
