@@ -854,6 +854,9 @@ lesson-more = { $count ->
    *[other] And { $count } more later.
  }
 lesson-none = No lessons are planned at the moment. Ask again, or let the shop know what you would like to learn.
+lesson-past-then = That day is past already.
+lesson-none-such = There is no such lesson.
+lesson-which = Which of these shall it be?
 lesson-none-then = There is no lesson on that day.
 lesson-told-elsewhen = { $moves ->
     [0] “{ $title }” is not on that day but { WHEN($starts) }.

@@ -818,6 +818,9 @@ choice-lesson-brew = 泡{ TEA($tea) }
 lesson-list = 接下来有这些课：
 lesson-more = 后面还有 { $count } 节。
 lesson-none = 目前没有安排课。过一阵再问，或者告诉店家您想学什么。
+lesson-past-then = 那天已经过了。
+lesson-none-such = 没有这样的课。
+lesson-which = 是哪一节呢？
 lesson-none-then = 那天没有课。
 lesson-told-elsewhen = { $moves ->
     [0] “{ $title }”不在那天，而是{ WHEN($starts) }。

@@ -818,6 +818,9 @@ choice-lesson-brew = 泡{ TEA($tea) }
 lesson-list = 接下來有這些課：
 lesson-more = 之後還有 { $count } 堂。
 lesson-none = 目前沒有排課。過一陣子再問，或告訴店家您想學什麼。
+lesson-past-then = 那一天已經過了。
+lesson-none-such = 沒有這樣的課。
+lesson-which = 是哪一堂呢？
 lesson-none-then = 那一天沒有課。
 lesson-told-elsewhen = { $moves ->
     [0] 「{ $title }」不在那一天，而是{ WHEN($starts) }。

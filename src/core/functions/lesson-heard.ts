@@ -1,6 +1,7 @@
 /** What a message says of lessons, by the lessons there are: anywhere, and where they are shown. */
 import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
+import { dateOf, wallAt } from '../lessons/calendar.ts';
 import { asksDetailAlone } from '../lessons/spoken/detail.ts';
 import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
@@ -8,6 +9,7 @@ import {
   asksForNext,
   hearWish,
   isAboutLessons,
+  isSuch,
   isSureOf,
   lessonElsewhen,
   lessonsOn,
@@ -70,12 +72,16 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
   const swap = swapOf(text, around);
   if (swap) return swap;
   const upcoming = upcomingIn(around);
-  const wish = hearWish(text, around.nowMs, zoneOf(shownIn(around)));
+  const zone = zoneOf(shownIn(around));
+  const today = dateOf(wallAt(around.nowMs, zone));
+  const wish = hearWish(text, around.nowMs, zone);
   const own = ownIn(around).filter((one) => isAhead(one, around));
   const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.
+  const such = ['list', 'enrol'].includes(wish.want) ? upcoming.filter((one) => isSuch(one, wish)) : upcoming;
+  const open = such.length > 0 ? such : upcoming;
   const among =
-    wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : upcoming;
+    wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : open;
   // Nothing but a title or a day, where lessons are shown.
   const isShown =
     wish.want === 'question' &&
@@ -100,6 +106,9 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     // Nothing on that day: all there are.
     ids: meant.length === 0 ? null : meant.map(({ id }) => id),
     noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
+    isPast: wish.date !== undefined && wish.date < today,
+    noneSuch: such.length === 0 && upcoming.length > 0,
+    dayWrong: wish.dayWrong ? phrase(`mistake-${wish.dayWrong.code}`, wish.dayWrong.values) : null,
   };
 }
 

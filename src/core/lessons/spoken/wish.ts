@@ -1,11 +1,13 @@
 /** What a student wants of lessons in a sentence of theirs, and which lesson they mean. Enrols nobody, and guesses no number. */
 import { dateOf, wallAt, type WallDate } from '../calendar.ts';
-import type { Lesson } from '../lesson.ts';
-import type { Instant } from '../../units.ts';
+import type { Lesson, Level } from '../lesson.ts';
+import type { Instant, Mistake } from '../../units.ts';
 import { readSeats } from './amounts.ts';
 import { plain } from './cut.ts';
 import { readDay } from './day.ts';
 import { asksDetail } from './detail.ts';
+import { readLevel } from './level.ts';
+import { readSpan, type Span } from './span.ts';
 
 /** `detail`: what is told of a lesson anyway; `remind`: what the house does by itself; `question`: none of the others, for a person to answer. */
 export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'remind' | 'detail' | 'question';
@@ -13,6 +15,11 @@ export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'remind' | 'detail' | 
 export interface Wish {
   readonly want: Wanted;
   readonly date?: WallDate;
+  /** A day that cannot be, or can be two. */
+  readonly dayWrong?: Mistake;
+  /** Days named together, when no single one is. */
+  readonly span?: Span;
+  readonly level?: Level;
   readonly seats?: number;
   /** What is left when day and seats are taken out. */
   readonly rest: string;
@@ -27,7 +34,7 @@ const lessonWords = '(?:lessons?|class(?:es)?|courses?|workshops?)';
 const wants: readonly (readonly [Wanted, RegExp])[] = [
   [
     'leave',
-    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不(?:去|來|来|上)了/iu,
+    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不(?:去|來|来|上)了|唔(?:嚟|來|来|去)(?:得|到)?|[嚟去]唔到/iu,
   ],
   ['remind', /\bremind (?:me|us)\b|提醒/iu],
   [
@@ -39,12 +46,12 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   ],
   [
     'enrol',
-    /\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend|(?:can|could|may) (?:i|we)(?: still| also)? come)\b|\b(?:put|get) (?:me|us) (?:on|in) (?:the|your) (?:waiting )?list\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)(?:名|(?:\d{1,2}|[一二兩两三四五六七八九十])(?:個|个|位|人))|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|想[上報报]|(?:可以|能|想)(?:來|来)(?:嗎|吗|上|[？?。!！]|$)|[候遞递]補|候补|(?:加|排)(?:進|进|入|到)?(?:名單|名单|候補|候补)/iu,
+    /\b(?:(?:i|we)(?:'d| would) (?:like|love) to|(?:i|we) want to|(?:i|we) will|(?:i|we)'ll) (?:come|join|go)\b|\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend|(?:can|could|may) (?:i|we)(?: still| also)? come)\b|\b(?:put|get) (?:me|us) (?:on|in) (?:the|your) (?:waiting )?list\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)(?:名|(?:\d{1,2}|[一二兩两三四五六七八九十])(?:個|个|位|人))|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|想[上報报]|(?:可以|能|想)(?:來|来|嚟)(?:嗎|吗|上|[？?。!！]|$)|我(?:同|哋|[和跟]).{1,8}[嚟來来](?:上|[啦。!！]|$)|我哋?嚟(?:上|啦|[。!！]|$)|[候遞递]補|候补|(?:加|排)(?:進|进|入|到)?(?:名單|名单|候補|候补)/iu,
   ],
   [
     'list',
     new RegExp(
-      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|有.{0,12}(?:初[學学]|入[門门]|新手)|最近的?一?[節节堂]|下一?[節节堂門门][課课]?`,
+      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|有[咩乜冇].{0,5}堂|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|有.{0,12}(?:初[學学]|入[門门]|新手)|最近的?一?[節节堂]|下一?[節节堂門门][課课]?`,
       'iu',
     ),
   ],
@@ -60,15 +67,31 @@ export const asksForNext = (sentence: string): boolean => next.test(plain(senten
 /** `zone` is the shop's, in which "Saturday" and "tomorrow" are meant. */
 export function hearWish(sentence: string, now: Instant, zone: string): Wish {
   const text = cleared(sentence);
-  const day = readDay(text, dateOf(wallAt(now, zone)));
+  const today = dateOf(wallAt(now, zone));
+  const day = readDay(text, today);
   const seats = readSeats(day.rest);
+  const [dayWrong] = day.mistakes;
+  const span = day.date === undefined ? readSpan(text, today) : undefined;
+  const level = forWhom.test(text) ? readLevel(text) : undefined;
   return {
     want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? (asksDetail(text) ? 'detail' : 'question'),
     ...(day.date === undefined ? {} : { date: day.date }),
+    ...(dayWrong ? { dayWrong } : {}),
+    ...(span ? { span } : {}),
+    ...(level ? { level } : {}),
     ...(seats.amount === undefined ? {} : { seats: seats.amount }),
     rest: seats.rest,
   };
 }
+
+/** A student says it of themselves; "all lessons" are not for everybody. */
+const forWhom =
+  /\b(?:beginners?|intermediate|advanced|experts?)\b|初[學学級级階阶]|入[門门]|新手|進階|进阶|中級|中级|高級|高级|資深|资深/iu;
+
+/** Whether a lesson is for whom, and in the days, that were named. */
+export const isSuch = ({ level, starts }: Lesson, wish: Pick<Wish, 'span' | 'level'>): boolean =>
+  (wish.level === undefined || wish.level === level) &&
+  (wish.span === undefined || (dateOf(starts) >= wish.span.from && dateOf(starts) <= wish.span.to));
 
 /** The lessons a sentence can mean, by day and by the words of their titles; all of them when it names neither. */
 export function meantLessons<Kind extends Lesson>(

@@ -53,6 +53,13 @@ it.each<[string, Wanted, number | undefined]>([
   ['誰教', 'detail', undefined],
   ['remind me the day before', 'remind', undefined],
   ['到时提醒我', 'remind', undefined],
+  ["I'd like to come with my sister", 'enrol', undefined],
+  ['星期六嗰堂我同我太太嚟', 'enrol', undefined],
+  ['有咩堂上', 'list', undefined],
+  ['仲有冇其他堂', 'list', undefined],
+  ['我唔嚟得啦', 'leave', undefined],
+  ['下一堂課', 'list', undefined],
+  ['下一节课', 'list', undefined],
   ['can I bring my dog?', 'question', undefined],
   ['do you teach children?', 'question', undefined],
   ['is it warm upstairs?', 'question', undefined],
@@ -93,4 +100,23 @@ it.each<[string, boolean]>([
   ['a tea for my evening', false],
 ])('%s: %s', (sentence, expected) => {
   expect(isAboutLessons(sentence, lessons)).toBe(expected);
+});
+
+it.each([
+  ['book 2 seats on 30 February', 'lesson-date-unreadable'],
+  ['book a seat on 12/5', 'lesson-date-unclear'],
+  ['2月30號報名兩位', 'lesson-date-unreadable'],
+  ['book a seat on Saturday', undefined],
+])('%s: a day that cannot be is told', (sentence, code) => {
+  expect(hear(sentence).dayWrong?.code).toBe(code);
+});
+
+it.each([
+  ['is there anything for beginners?', 'beginner'],
+  ['do you have advanced lessons', 'advanced'],
+  ['有沒有進階的課', 'advanced'],
+  ['有初学的课吗', 'beginner'],
+  ['show me all lessons', undefined],
+])('%s is for %s', (sentence, level) => {
+  expect(hear(sentence).level).toBe(level);
 });

@@ -1,0 +1,45 @@
+/** Days that are named together, "this week", "下個月": from which to which. A single day is day.ts's. */
+import { addDays, weekdayOf, type WallDate } from '../calendar.ts';
+import { plain } from './cut.ts';
+
+export interface Span {
+  readonly from: WallDate;
+  readonly to: WallDate;
+}
+
+/** Weeks begin on Monday; what is past of one is not meant. */
+const spans: readonly (readonly [RegExp, (today: WallDate) => Span])[] = [
+  [/\bnext weekend\b|下(?:個|个)?(?:週末|周末)/iu, (today) => weekendOf(addDays(today, 7))],
+  [/\bweekend\b|週末|周末/iu, (today) => weekendOf(today)],
+  [
+    /\bnext week\b|下(?:個|个)?(?:週|周|星期|禮拜|礼拜)(?![一二三四五六日天末])/iu,
+    (today) => ({ from: mondayAfter(today), to: addDays(mondayAfter(today), 6) }),
+  ],
+  [
+    /\bthis week\b|\bdays\b.*\bahead\b|[這这本](?:個|个)?(?:週|周|星期|禮拜|礼拜)(?![一二三四五六日天末])/iu,
+    (today) => ({ from: today, to: addDays(mondayAfter(today), -1) }),
+  ],
+  [/\bnext month\b|下(?:個|个)?月/iu, (today) => monthOf(firstAfter(today))],
+  [/\bthis month\b|[這这本](?:個|个)?月/iu, (today) => ({ ...monthOf(today), from: today })],
+];
+
+export function readSpan(sentence: string, today: WallDate): Span | undefined {
+  const text = plain(sentence);
+  return spans.find(([pattern]) => pattern.test(text))?.[1](today);
+}
+
+const mondayAfter = (today: WallDate): WallDate => addDays(today, 8 - weekdayOf(today));
+
+/** On a Sunday it is that Sunday. */
+function weekendOf(day: WallDate): Span {
+  const sunday = addDays(mondayAfter(day), -1);
+  const saturday = addDays(sunday, -1);
+  return { from: day > saturday ? day : saturday, to: sunday };
+}
+
+const firstAfter = (day: WallDate): WallDate => `${addDays(`${day.slice(0, 7)}-28`, 4).slice(0, 7)}-01`;
+
+const monthOf = (day: WallDate): Span => ({
+  from: `${day.slice(0, 7)}-01`,
+  to: addDays(firstAfter(day), -1),
+});
