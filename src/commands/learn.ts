@@ -25,6 +25,7 @@ export const learntSentences = [
   'market-day.txt',
   'rainy-morning.txt',
   'at-the-stove.txt',
+  'at-the-sink.txt',
   'tram-stop.txt',
 ];
 const nothingAsked = { language: null, asked: null };

@@ -42,6 +42,8 @@ type SentenceFile =
   | 'rainy-evening.txt'
   | 'foggy-evening.txt'
   | 'at-the-stove.txt'
+  | 'at-the-sink.txt'
+  | 'at-the-door.txt'
   | 'at-the-table.txt'
   | 'tram-stop.txt'
   | 'tram-ride.txt';

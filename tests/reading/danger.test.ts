@@ -58,6 +58,13 @@ test.each([
   'this cake drinks cleaner than the last',
   'poured the water into my hand made cup',
   'no air gets into the tin',
+  'mouth feels thick and creamy',
+  'took a sip and it is like shampoo',
+  '喝起來像肥皂水',
+  '同事對我翻白眼',
+  '累到整個人癱在沙發',
+  '手打抹茶起泡',
+  '課上會碰到熱水嗎',
   '開水淋壺身',
   '茶倒在桌面上',
   '孩子推薦的茶杯',
@@ -77,19 +84,22 @@ test('every danger has one answer, which names the emergency number in each lang
   }
 });
 
-// Kinds and answers of 90 mishaps and 90 sentences that only sound like one, apart for good. Before the danger words of cues.yaml:
-// 60 of the mishaps were safety, 18 with a right answer, and 76 of the others what they are. When these were new to it, 86, 76
-// and 76; since at-the-stove.txt is learnt from, 88, 80 and 75.
-const mishaps = readSentences('at-the-table.txt');
-
-test('mishaps kept apart are read as such, with a right answer, and what sounds like one is not', () => {
-  const [told, sounding] = [true, false].map((is) => mishaps.filter(({ kind }) => (kind === 'safety') === is));
-  if (process.env['REPORT'] !== undefined) console.log(report(accuracyOf(mishaps, read, finder), mishaps, false));
-  const right = (told ?? []).filter(({ text }) => read(text, nothing).kind === 'safety');
-  const answered = right.filter(({ text, answers: any }) => any.includes(read(text, nothing).answer ?? ''));
-  const others = (sounding ?? []).filter(({ text, kind }) => read(text, nothing).kind === kind);
-  expect([told?.length, sounding?.length]).toEqual([90, 90]);
-  expect(right.length).toBeGreaterThanOrEqual(86);
-  expect(answered.length).toBeGreaterThanOrEqual(78);
-  expect(others.length).toBeGreaterThanOrEqual(72);
+// Mishaps, and what only sounds like one, apart for good. Of the first file 60 mishaps were safety before the danger words of
+// cues.yaml, 18 with a right answer, and 76 of the others what they are; when it was new to them 86, 76 and 76, and since
+// at-the-stove.txt is learnt from 88, 80 and 75. The second was written after the words were: 29, 16 and 9 when it was new, and
+// 30, 26 and 9 since at-the-sink.txt is learnt from, which says much the same.
+test.each([
+  ['at-the-table.txt', 90, { heard: 86, answered: 78, others: 72 }],
+  ['at-the-door.txt', 30, { heard: 28, answered: 24, others: 8 }],
+] as const)('mishaps of %s are heard and answered, and what sounds like one is not', (file, mishaps, least) => {
+  const all = readSentences(file);
+  if (process.env['REPORT'] !== undefined) console.log(report(accuracyOf(all, read, finder), all, false));
+  const told = all.filter(({ kind }) => kind === 'safety');
+  const heard = told.filter(({ text }) => read(text, nothing).kind === 'safety');
+  const answered = heard.filter(({ text, answers: any }) => any.includes(read(text, nothing).answer ?? ''));
+  const others = all.filter(({ text, kind }) => kind !== 'safety' && read(text, nothing).kind === kind);
+  expect(told.length).toBe(mishaps);
+  expect(heard.length).toBeGreaterThanOrEqual(least.heard);
+  expect(answered.length).toBeGreaterThanOrEqual(least.answered);
+  expect(others.length).toBeGreaterThanOrEqual(least.others);
 });
