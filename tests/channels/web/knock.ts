@@ -1,9 +1,8 @@
 /** Asks the server over a bare connection, so that every header can be forged as an attacker would. */
 import { request, type IncomingHttpHeaders } from 'node:http';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { randomBytes } from 'node:crypto';
+import { projectRoot } from '../../../src/places.ts';
 
 export interface Answered {
   readonly status: number;
@@ -48,22 +47,8 @@ export const newId = (): string => randomBytes(16).toString('hex');
 
 export const posted = (what: unknown, updateId = newId()): string => JSON.stringify({ updateId, language: 'en', what });
 
-const entry = (file: string) => ({ file, isEntry: true });
-
-let page: string | null = null;
-
-/** Stands for a built page where no browser looks at it: one for all, gone with the process. */
-export const emptyPage = (): string => (page ??= makeEmptyPage());
-
-function makeEmptyPage(): string {
-  const folder = mkdtempSync(join(tmpdir(), 'ninthpour-empty-page-'));
-  writeFileSync(join(folder, 'main-0.js'), '// a script that compresses well\n'.repeat(50));
-  writeFileSync(join(folder, 'page-0.css'), 'p { margin: 0 }');
-  const manifest = { 'main.tsx': entry('main-0.js'), 'page.css': entry('page-0.css') };
-  writeFileSync(join(folder, 'manifest.json'), JSON.stringify(manifest));
-  process.once('exit', () => rmSync(folder, { recursive: true, force: true }));
-  return folder;
-}
+/** Stands for a built page where no browser looks at it. */
+export const emptyPage = (): string => join(projectRoot, 'tests/channels/web/empty-page');
 
 export interface Event {
   readonly event: string;
