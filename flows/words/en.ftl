@@ -151,6 +151,10 @@ brew-as-kept = (As you keep it for this tea. Anything else you tell me changes i
 brew-kept = Kept as your usual for { TEA($tea) }: next time its name is enough. “My tea” shows it and lets it go again.
 brew-kept-family = Kept as your usual for { FAMILY($family) }: next time its name is enough. “My tea” shows it and lets it go again.
 nothing-to-keep = There is nothing to keep yet: tell me a tea and what you brew it in.
+brew-title-bowl = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+} · whisked in a bowl
 brew-as-last-time = (Your vessel from last time. Tell me if it is another.)
 brew-as-in-the-shop = (As the shop brews it. Tell me your own vessel below.)
 brew-leaf = Leaf: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp; dry, { $plan-fill }.
@@ -176,6 +180,7 @@ brew-warm = First warm the vessel with hot water and pour it out.
 brew-rinse = Rinse the leaf { DURATION($plan-rinseS) } with the same water; don't drink that.
 brew-time-once = Time: { DURATION($plan-firstS) }, once.
 brew-times = Times: { DURATIONS($plan-times) }. That is { $plan-count } infusions.
+brew-yield = Each infusion pours about { ML($plan-pouredMl) }, { ML($plan-pouredInAllMl) } in all.
 brew-leaf-stays = The leaf stays in: drink down to a third, then fill up again.
 choice-leave-leaf-in = Leave the leaf in
     .typed = leaves stay in / leave the leaves in / leave it in / leaves in
@@ -698,7 +703,7 @@ guide-finish = That was { $count ->
    *[other] { $count } infusions
 }. Drink up, tip the leaf out and look at it: whole leaf opened well.
 guide-finish-cold = Keep it in the refrigerator, at 5 °C or below, and drink it within a day. The leaf has done its work: tip it out.
-guide-finish-powder = Drink it while the foam stands. Rinse the whisk in clear water and let it dry upright.
+guide-finish-powder = Drink it while the foam stands. Rinse bowl and whisk in clear water, and let the whisk dry upright.
 guide-finish-early = Then not today. Nothing was brewed.
 guide-finished-already = This brew is finished.
 guide-care-clay = Rinse the pot with hot water only, no soap, and let it dry open.
@@ -857,6 +862,7 @@ lesson-none = No lessons are planned at the moment. Ask again, or let the shop k
 lesson-past-then = That day is past already.
 lesson-none-such = There is no such lesson.
 lesson-which = Which of these shall it be?
+lesson-detail-which = Each lesson has its own answer to that: choose one, and I tell you all of it.
 lesson-none-then = There is no lesson on that day.
 lesson-told-elsewhen = { $moves ->
     [0] “{ $title }” is not on that day but { WHEN($starts) }.

@@ -151,6 +151,10 @@ brew-as-kept = （照您这款茶平常的泡法。要改什么，直接说。�
 brew-kept = 记下来了，当作您泡{ TEA($tea) }的平常泡法：下次只写茶名就好。在“我的茶”里可以看，也可以取消。
 brew-kept-family = 记下来了，当作您泡{ FAMILY($family) }的平常泡法：下次只写茶名就好。在“我的茶”里可以看，也可以取消。
 nothing-to-keep = 还没有可以记的泡法：请先告诉我什么茶、用什么泡。
+brew-title-bowl = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+} · 茶碗点茶
 brew-as-last-time = （用的是您上次的器具；换了请告诉我。）
 brew-as-in-the-shop = （这是店里的泡法。请在下面告诉我您用什么器具。）
 brew-leaf = 茶叶：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙；干茶{ $plan-fill }。
@@ -176,6 +180,7 @@ brew-warm = 先用热水温器具，再把水倒掉。
 brew-rinse = 用同样的水洗茶 { DURATION($plan-rinseS) }，这道不喝。
 brew-time-once = 时间：{ DURATION($plan-firstS) }，泡一次。
 brew-times = 时间：{ DURATIONS($plan-times) }，共 { $plan-count } 泡。
+brew-yield = 每泡约出汤 { ML($plan-pouredMl) }，全部约 { ML($plan-pouredInAllMl) }。
 brew-leaf-stays = 茶叶留在杯里：喝到剩三分之一就续水。
 choice-leave-leaf-in = 茶叶留在杯里
     .typed = 茶叶不捞 / 不捞 / 留在杯里 / 不用捞
@@ -678,7 +683,7 @@ guide-spent = 茶味已经泡尽了。
 guide-whisk = 茶粉筛进温过的碗，加 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，来回快速刷到起细沫，约 { DURATION($brew-seconds) }。
 guide-finish = 一共 { $count } 泡。喝完把叶底倒出来看看：叶片舒展就是泡开了。
 guide-finish-cold = 放在冰箱里，5 °C 以下，一天之内喝完。茶叶已经泡尽，倒掉就好。
-guide-finish-powder = 趁沫还在时喝。茶筅用清水冲净，立着晾干。
+guide-finish-powder = 趁沫还在时喝。茶碗和茶筅用清水冲净，茶筅立着晾干。
 guide-finish-early = 那今天先不泡。
 guide-finished-already = 这一壶已经泡完了。
 guide-care-clay = 壶只用热水冲，不用洗洁精，开盖晾干。
@@ -821,6 +826,7 @@ lesson-none = 目前没有安排课。过一阵再问，或者告诉店家您想
 lesson-past-then = 那天已经过了。
 lesson-none-such = 没有这样的课。
 lesson-which = 是哪一节呢？
+lesson-detail-which = 每节不一样：选一节，我把详情告诉您。
 lesson-none-then = 那天没有课。
 lesson-told-elsewhen = { $moves ->
     [0] “{ $title }”不在那天，而是{ WHEN($starts) }。

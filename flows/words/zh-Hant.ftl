@@ -151,6 +151,10 @@ brew-as-kept = （照您這款茶平常的泡法。要改什麼，直接說。�
 brew-kept = 記下來了，當作您泡{ TEA($tea) }的平常泡法：下次只寫茶名就好。在「我的茶」裡可以看，也可以取消。
 brew-kept-family = 記下來了，當作您泡{ FAMILY($family) }的平常泡法：下次只寫茶名就好。在「我的茶」裡可以看，也可以取消。
 nothing-to-keep = 還沒有可以記的泡法：請先告訴我什麼茶、用什麼泡。
+brew-title-bowl = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+} · 茶碗點茶
 brew-as-last-time = （用的是您上次的器具；換了請告訴我。）
 brew-as-in-the-shop = （這是店裡的泡法。請在下面告訴我您用什麼器具。）
 brew-leaf = 茶葉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙；乾茶{ $plan-fill }。
@@ -176,6 +180,7 @@ brew-warm = 先用熱水溫器具，再把水倒掉。
 brew-rinse = 用同樣的水洗茶 { DURATION($plan-rinseS) }，這道不喝。
 brew-time-once = 時間：{ DURATION($plan-firstS) }，泡一次。
 brew-times = 時間：{ DURATIONS($plan-times) }，共 { $plan-count } 泡。
+brew-yield = 每泡約出湯 { ML($plan-pouredMl) }，全部約 { ML($plan-pouredInAllMl) }。
 brew-leaf-stays = 茶葉留在杯裡：喝到剩三分之一就續水。
 choice-leave-leaf-in = 茶葉留在杯裡
     .typed = 茶葉不撈 / 不撈 / 留在杯裡 / 不用撈
@@ -678,7 +683,7 @@ guide-spent = 茶味已經泡盡了。
 guide-whisk = 茶粉篩進溫過的碗，加 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，來回快速刷到起細沫，約 { DURATION($brew-seconds) }。
 guide-finish = 一共 { $count } 泡。喝完把葉底倒出來看看：葉片舒展就是泡開了。
 guide-finish-cold = 放在冰箱裡，5 °C 以下，一天之內喝完。茶葉已經泡盡，倒掉就好。
-guide-finish-powder = 趁沫還在時喝。茶筅用清水沖淨，立著晾乾。
+guide-finish-powder = 趁沫還在時喝。茶碗和茶筅用清水沖淨，茶筅立著晾乾。
 guide-finish-early = 那今天先不泡。
 guide-finished-already = 這一壺已經泡完了。
 guide-care-clay = 壺只用熱水沖，不用洗潔精，開蓋晾乾。
@@ -821,6 +826,7 @@ lesson-none = 目前沒有排課。過一陣子再問，或告訴店家您想學
 lesson-past-then = 那一天已經過了。
 lesson-none-such = 沒有這樣的課。
 lesson-which = 是哪一堂呢？
+lesson-detail-which = 每堂不一樣：選一堂，我把詳情告訴您。
 lesson-none-then = 那一天沒有課。
 lesson-told-elsewhen = { $moves ->
     [0] 「{ $title }」不在那一天，而是{ WHEN($starts) }。

@@ -1,5 +1,4 @@
 /** Two things asked in one message, answered one after the other: what asks back comes last, and only one thing is asked. */
-import type { Place } from './book.ts';
 import { frontRules } from './lookup.ts';
 import type { Turn } from './turn.ts';
 
@@ -15,7 +14,7 @@ export function inParts(
     return turn;
   };
   const alone = after(begun(), first);
-  const [here, there] = [asksBack(alone.place), asksBack(after(begun(), second).place)];
+  const [here, there] = [asksBack(alone, begun()), asksBack(after(begun(), second), begun())];
   if (here === asksForFact && there === asksForFact) {
     alone.say({ key: frontRules(alone.book).sentences.oneAtATime }, { rest: { is: second } });
     return alone;
@@ -25,5 +24,8 @@ export function inParts(
 
 const asksForFact = 2;
 
-/** How much a place waits for an answer: for a fact, for a yes or no, for nothing. */
-const asksBack = ({ asks, hears }: Place): number => (asks === null ? Math.min(hears.length, 1) : asksForFact);
+/** How much the place waits for an answer where it came to rest: for a fact, for a yes or no, for nothing that was not asked before. */
+function asksBack({ place, spot }: Turn, { spot: before }: Turn): number {
+  if (spot.flow === before.flow && spot.place === before.place) return 0;
+  return place.asks === null ? Math.min(place.hears.length, 1) : asksForFact;
+}

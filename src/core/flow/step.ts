@@ -116,8 +116,9 @@ function partsOf(turn: Turn, text: string, language: string): readonly [string, 
   return told?.[0] !== undefined && told[1] !== undefined ? [told[0], told[1]] : null;
 }
 
+/** Each part asks; neither answers what was asked before. */
 function answerPart(turn: Turn, part: string, language: string): void {
-  hearText(turn, part, language);
+  hear(turn, frontRules(turn.book).reads, { ...aboutText(turn, part, language), asked: null });
   perform(turn, frontRules(turn.book).notices);
   answer(turn, part);
 }

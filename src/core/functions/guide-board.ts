@@ -107,7 +107,7 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     closesCall: isTyped ? call.cameIn : null,
     closing: closingOf(board, before.lastN !== (old?.['lastN'] ?? null)),
     n: next?.n ?? brew.session.next,
-    seconds: hold ? (hold.endsAt - hold.filledAt) / 1000 : (next?.seconds ?? 0),
+    seconds: secondsOf(plan, brew),
     ends: brew.coming.at(-1)?.n ?? board.lastN,
     isCounted: (next?.seconds ?? 0) < countedBelowS,
     isSpent,
@@ -133,6 +133,12 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     poured: brew.session.poured.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
     record: recordOf(board),
   };
+}
+
+/** Powder is whisked as long as its plan says; it draws in nothing. */
+function secondsOf({ style, infusions }: Plan, { hold, coming }: GuidedBrew): number {
+  if (style === 'whisked') return infusions[0]?.seconds ?? 0;
+  return hold ? (hold.endsAt - hold.filledAt) / 1000 : (coming[0]?.seconds ?? 0);
 }
 
 const hourMs = 3_600_000;

@@ -75,7 +75,7 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
   const zone = zoneOf(shownIn(around));
   const today = dateOf(wallAt(around.nowMs, zone));
   const wish = hearWish(text, around.nowMs, zone);
-  const own = ownIn(around).filter((one) => isAhead(one, around));
+  const own = spokenOfOwn(wish, around);
   const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.
   const such = ['list', 'enrol'].includes(wish.want) ? upcoming.filter((one) => isSuch(one, wish)) : upcoming;
@@ -110,6 +110,18 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     noneSuch: such.length === 0 && upcoming.length > 0,
     dayWrong: wish.dayWrong ? phrase(`mistake-${wish.dayWrong.code}`, wish.dayWrong.values) : null,
   };
+}
+
+const isCancelled = ({ lesson }: OwnBooking): boolean => lesson.status === 'cancelled';
+
+/** What was cancelled is spoken of only by its name, unless there is no other. */
+function spokenOfOwn(wish: Wish, around: Around): readonly OwnBooking[] {
+  const own = ownIn(around).filter((one) => isAhead(one, around));
+  const named = titledLessons(
+    own.filter(isCancelled).map(({ lesson }) => lesson),
+    wish,
+  );
+  return named.length > 0 || own.every(isCancelled) ? own : own.filter((one) => !isCancelled(one));
 }
 
 /** The first to begin. */

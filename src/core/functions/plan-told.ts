@@ -42,6 +42,8 @@ function planFacts(brewing: BrewingData, { leaf, plan }: Brew, { memory }: Aroun
     firstS: times[0] ?? 0,
     count: times.length,
     water: waterPhrases(plan, memory),
+    pouredMl: plan.infusions[0]?.pouredMl ?? 0,
+    pouredInAllMl: plan.infusions.reduce((sum, { pouredMl }) => sum + pouredMl, 0),
     allS: times.reduce((sum, seconds) => sum + seconds, 0),
     caffeine: caffeineOf(plan),
     leafAfterwards: leafAfterwards(plan),

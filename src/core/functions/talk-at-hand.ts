@@ -21,6 +21,12 @@ const savesInChinese =
   /^(?:[請请幫帮我好就把替麻煩烦]|[這这](?:[個个]|種|种|[樣样])?(?:泡法)?)*(?:[記记存](?:下來|下来|起來|起来|住|好|下)|保存|收藏|[儲储]存)(?:[這这](?:[個个樣样次]|種|种)?(?:泡法)?|一下)?[吧了啦]*[\s。.！!]*$|^就?(?:[當当]作?|[設设][成為为])我(?:平常|平時|平时|常用)的?(?:泡法)?[\s。.！!]*$/u;
 const saves = (text: string): boolean => text.length <= 60 && (savesInEnglish.test(text) || savesInChinese.test(text));
 
+/** How much tea there will be. */
+const asksYield =
+  /^(?:and |so )?how (?:many cups|much (?:tea )?(?:does (?:it|that|this) (?:make|give|yield)|will (?:it|that|this) (?:make|give)|do i get))\b|^(?:這樣|这样|一共|總共|总共)?(?:可以|能|會|会)?(?:泡|出|有|沖|冲)?(?:[幾几]|多少)杯(?:茶)?[呢呀]?[?？]?$|多少(?:茶湯|茶汤|毫升)[?？]?$/iu;
+/** The step before, as a machine would call it. */
+const undo = /^(?:undo|revert|undo (?:that|it)|take (?:it|that) back|撤[銷销]|復原|复原|還原|还原|撤回)[\s.!。！]*$/iu;
+
 /** Neither tea nor vessel nor amount: what is said is all there is to it. */
 const tellsOfABrew = (heard: Facts): boolean =>
   ['tea', 'family', 'vessel', 'volumeMl', 'leafG', 'tempC', 'taste', 'turn'].some(
@@ -53,7 +59,7 @@ const isHandsAtWork = ({ kind, answer }: Facts, text: string, flow: Json): boole
 
 /** Asked while it draws: whether it is ready, or told that it was drunk; nothing else is said. */
 const readyYet =
-  /^(?:so |and |ok |is it |is the tea |can i |can we |may i |shall i |should i |do i |(?:drink|pour|serve) |it |ready |done |now |yet |already |off )+\?*$|^(?:那|现在|現在|这样|這樣|茶)*(?:可以|能|可唔可以|可不可以|好)(?:喝|飲|饮|倒|出[湯汤])?(?:了|未|咗|得)?(?:[嗎吗沒没未呢])?[?？]*$|^(?:都|已經|已经|我)?(?:喝|飲|饮)(?:了|咗|完了?|好了|光了)[。.]*$/iu;
+  /^(?:(?:so|and|ok|is it|is the tea|can i|can we|may i|shall i|should i|do i|drink|pour|serve|it|ready|done|now|yet|already|off)\b[\s?]*)+$|^(?:那|现在|現在|这样|這樣|茶)*(?:可以|能|可唔可以|可不可以|好)(?:喝|飲|饮|倒|出[湯汤])?(?:了|未|咗|得)?(?:[嗎吗沒没未呢])?[?？]*$|^(?:都|已經|已经|我)?(?:喝|飲|饮)(?:了|咗|完了?|好了|光了)[。.]*$/iu;
 const isOfThisPot = ({ kind, answer }: Facts, text: string, flow: Json): boolean =>
   flow === 'guide' && kind === 'safety' && answer === 'safety-general' && text.length <= 40 && readyYet.test(text);
 
@@ -71,6 +77,9 @@ export function inTalk(heard: Facts, text: string, { house, flow }: Talk): Facts
   const grumbles = !waits && plain.length <= 80 && grumble.test(plain) && !tellsOfABrew(heard) && !isCare(heard);
   const marked = { ...heard, waits: waits || null, grumbles: grumbles || null };
   if (saves(plain)) return { ...marked, kind: 'brew', act: null, taste: null, answer: null, saves: true };
+  if (undo.test(plain)) return { ...marked, kind: 'greeting', act: 'back', taste: null, answer: null };
+  if (asksYield.test(plain) && heard['kind'] !== 'safety')
+    return { ...marked, kind: 'brew', answer: null, asksYield: true };
   if (letItBe.test(plain)) return { ...marked, kind: 'greeting', act: 'no' };
   if (hadEnough.test(plain)) return { ...marked, kind: 'greeting', act: 'goodbye', answer: null };
   if (isStyleAlone(heard, plain) || isHandsAtWork(heard, plain, flow) || isOfThisPot(heard, plain, flow))

@@ -39,6 +39,28 @@ describe('keeping', () => {
 
 const heard: Facts = { kind: 'offtopic', act: null, taste: null, answer: null, tea: null, teas: null };
 
+describe('what is asked in the talk at hand', () => {
+  it.each([
+    ['undo', { act: 'back' }],
+    ['撤銷', { act: 'back' }],
+    ['how many cups does that make', { asksYield: true, kind: 'brew' }],
+    ['可以泡幾杯', { asksYield: true }],
+    ['能泡几杯', { asksYield: true }],
+  ])('%s', (text, told) => {
+    expect(inTalk(heard, text, { house: {}, flow: 'brew' })).toMatchObject(told);
+  });
+
+  it('whether it is ready is of this pot, and only where one draws', () => {
+    const danger: Facts = { ...heard, kind: 'safety', answer: 'safety-general' };
+    for (const text of ['is it ready?', 'can I drink it now', '可以喝了嗎', '可以喝了吗', '喝了'])
+      expect(inTalk(danger, text, { house: {}, flow: 'guide' }), text).toMatchObject({ kind: 'brew' });
+    for (const text of ['可以喝了嗎', 'is it ready?'])
+      expect(inTalk(danger, text, { house: {}, flow: 'front' }), text).toMatchObject({ kind: 'safety' });
+    for (const text of ['it smells odd, can I drink it', '發霉了可以喝嗎', 'can my baby drink it now'])
+      expect(inTalk(danger, text, { house: {}, flow: 'guide' }), text).toMatchObject({ kind: 'safety' });
+  });
+});
+
 describe('asking for it', () => {
   it.each([
     'save this',

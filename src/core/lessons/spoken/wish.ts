@@ -46,7 +46,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   ],
   [
     'enrol',
-    /\b(?:(?:i|we)(?:'d| would) (?:like|love) to|(?:i|we) want to|(?:i|we) will|(?:i|we)'ll) (?:come|join|go)\b|\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend|(?:can|could|may) (?:i|we)(?: still| also)? come)\b|\b(?:put|get) (?:me|us) (?:on|in) (?:the|your) (?:waiting )?list\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)(?:名|(?:\d{1,2}|[一二兩两三四五六七八九十])(?:個|个|位|人))|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|想[上報报]|(?:可以|能|想)(?:來|来|嚟)(?:嗎|吗|上|[？?。!！]|$)|我(?:同|哋|[和跟]).{1,8}[嚟來来](?:上|[啦。!！]|$)|我哋?嚟(?:上|啦|[。!！]|$)|[候遞递]補|候补|(?:加|排)(?:進|进|入|到)?(?:名單|名单|候補|候补)/iu,
+    /\b(?:(?:i|we)(?:'d| would) (?:like|love) to|(?:i|we) want to|(?:i|we) will|(?:i|we)'ll) (?:come|join|go)\b|\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend|(?:can|could|may) (?:i|we)(?: still| also)? come)\b|\b(?:put|get) (?:me|us) (?:on|in) (?:the|your) (?:waiting )?list\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)(?:名|(?:\d{1,2}|[一二兩两三四五六七八九十])(?:個|个|位|人))|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|(?:想|能|可以)[上報报]|(?:可以|能|想)(?:來|来|嚟)(?:嗎|吗|上|[？?。!！]|$)|我(?:同|哋|[和跟]).{1,8}[嚟來来](?:上|[啦。!！]|$)|我哋?嚟(?:上|啦|[。!！]|$)|[候遞递]補|候补|(?:加|排)(?:進|进|入|到)?(?:名單|名单|候補|候补)/iu,
   ],
   [
     'list',
