@@ -13,8 +13,8 @@ const state = (n: number): string =>
   });
 const saying = JSON.stringify({ phrases: [{ key: 'ask-taste', values: {} }], choices: [] });
 
-/** Each with a conversation in its middle, one incoming handled and its answer sent. Persons are numbered from 1, chats from p0. */
-export function fillPeople(file: string, people: number): void {
+/** Each with a conversation in its middle, so many incomings handled and their answers sent. Persons are numbered from 1, chats from p0. */
+export function fillPeople(file: string, people: number, exchanges = 1): void {
   const db = openDatabase(file);
   // Nothing here needs to survive a power cut.
   db.pragma('synchronous = OFF');
@@ -30,13 +30,14 @@ export function fillPeople(file: string, people: number): void {
   );
   const answer = db.prepare(
     `INSERT INTO outbox (tag, person, channel, chat, saying, priority, due, next_at, status, turn, language, claimed_at, settled_at, ref)
-     VALUES ('12345678', @id, 'web', @chat, @saying, 1, @at, @at, 'sent', 1, 'en', @at, @at, '1')`,
+     VALUES ('12345678', @id, 'web', @chat, @saying, 1, @at, @at, 'sent', @turn, 'en', @at, @at, '1')`,
   );
   const from = Date.now() - 30 * 24 * 60 * 60_000;
   const add = db.transaction((first: number, last: number) => {
     for (let id = first; id <= last; id++) {
       const row = { id, chat: `p${id - 1}`, at: from + id, state: state(id), saying };
-      for (const statement of [person, handle, incoming, conversation, answer]) statement.run(row);
+      for (const statement of [person, handle, conversation]) statement.run(row);
+      for (let turn = 1; turn <= exchanges; turn++) for (const one of [incoming, answer]) one.run({ ...row, turn });
     }
   });
   for (let id = 1; id <= people; id += 10_000) add(id, Math.min(people, id + 9_999));

@@ -164,6 +164,25 @@ async function conversations({ quick }: Size): Promise<readonly Figure[]> {
   });
 }
 
+/** A few people who have written and been answered so often. */
+async function pasts({ quick }: Size): Promise<readonly Figure[]> {
+  const [people, sizes] = quick ? [64, [1, 2]] : [256, [10, 100, 2_000]];
+  return inFolder(async (folder) => {
+    const files = sizes.map((exchanges) => join(folder, `past-${exchanges}.sqlite`));
+    files.forEach((file, i) => fillPeople(file, people, sizes[i]));
+    const costs = await inTurns(
+      quick ? 1 : 9,
+      Object.fromEntries(files.map((file) => [file, () => updateCost(file, people, quick ? 1 : 15)])),
+    );
+    return growing(
+      'an update in a chat of',
+      'answers',
+      sizes,
+      files.map((file) => median(costs[file] ?? [])),
+    );
+  });
+}
+
 /** A module of the built program. */
 const built = (name: string): string => fileURLToPath(new URL(`../../../${name}.js`, import.meta.url));
 
@@ -218,5 +237,5 @@ async function safeAfter(file: string, folder: string, events: number): Promise<
 export const growth: Row = {
   name: 'growth',
   about: 'the same cost however much there is',
-  measure: async (size) => [...(await reminders(size)), ...(await conversations(size))],
+  measure: async (size) => [...(await reminders(size)), ...(await pasts(size)), ...(await conversations(size))],
 };
