@@ -111,6 +111,9 @@ const ofEvening = accuracyOf(evening, read, finder);
 // Measured when they were new, 120 sentences, a fifth of them about anything else: kind 95.8 % (English 92.5, zh-Hant 95, zh-Hans 100;
 // off topic 20 of 22, safety 10 of 11, lesson 6 of 7), vessel 97.5, volume 98.3, language, family, leaf and temperature 99.2, tea and
 // guests 100. Since rainy-morning.txt is learnt from, which was 91.7 then: kind 96.7 (zh-Hans 97.5; off topic 21, safety 11), the rest as it was.
+// Since mishaps and what sounds like them are learnt from: kind 95, one on the taste taken for safety among the two that are lost; of
+// customers-last.txt 97.1 where it was 96.5, customers-after.txt 93.3 (91.7), customers-apart.txt 93.8 (92.9), foggy-evening.txt 93.3 (91.7),
+// fresh.txt 100 as before, stranger.txt 99.1 (99.7).
 test.each([
   ['kind', 0.95],
   ['language', 0.98],
