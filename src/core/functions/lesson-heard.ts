@@ -35,10 +35,14 @@ export function isLessonWish(text: string, house: Facts | undefined): boolean {
 /** What can only be of a booking just made: "what should I bring?", "改三位", where nothing else is spoken of. */
 export function isOfOwnLesson(text: string, flow: Json, around: Around): boolean {
   if (swapOf(text, around)) return true;
-  if (flow !== 'front' || !ownIn(around).some((one) => isAhead(one, around))) return false;
-  if (asksDetailAlone(text) || seatsAlone(text) !== null) return true;
+  const isShort = text.length <= shortWish && !elsewhere.has(flow);
+  if ((flow !== 'front' && !isShort) || !ownIn(around).some((one) => isAhead(one, around))) return false;
+  if (flow === 'front' && (asksDetailAlone(text) || seatsAlone(text) !== null)) return true;
   return text.length <= shortWish && hearWish(text, around.nowMs, 'UTC').want === 'leave';
 }
+
+/** There "I won't" is said of something else. */
+const elsewhere: ReadonlySet<Json> = new Set(['guide', 'shop', 'lesson-desk', 'ask', 'my-tea', 'answers']);
 
 /** Longer than that, "I can't come to the shop before six" may be about anything. */
 const shortWish = 24;
@@ -74,7 +78,9 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
   const upcoming = upcomingIn(around);
   const zone = zoneOf(shownIn(around));
   const today = dateOf(wallAt(around.nowMs, zone));
-  const wish = hearWish(text, around.nowMs, zone);
+  const heard = hearWish(text, around.nowMs, zone);
+  // "My sister can't come, just one seat": the seat stays.
+  const wish: Wish = heard.want === 'leave' && seatsAlone(text) !== null ? { ...heard, want: 'question' } : heard;
   const own = spokenOfOwn(wish, around);
   const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.

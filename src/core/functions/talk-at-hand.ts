@@ -1,5 +1,6 @@
 /** What a message means only because of the talk it stands in, and the reader alone cannot tell. It corrects what was heard; it answers nothing. */
 import type { Facts, Json } from '../flow/flow.ts';
+import { pouredAgoS } from './hands.ts';
 
 /** A tea is told by its label, whatever the bag is good for. */
 const byItsName =
@@ -75,7 +76,8 @@ export function inTalk(heard: Facts, text: string, { house, flow }: Talk): Facts
   const plain = text.slice(0, 200).trim().replaceAll('’', "'");
   const waits = Number(house?.['asked'] ?? 0) > 0 && asksWhenAnswered.test(plain);
   const grumbles = !waits && plain.length <= 80 && grumble.test(plain) && !tellsOfABrew(heard) && !isCare(heard);
-  const marked = { ...heard, waits: waits || null, grumbles: grumbles || null };
+  const pouredAgo = flow === 'guide' ? pouredAgoS(plain) : null;
+  const marked = { ...heard, waits: waits || null, grumbles: grumbles || null, pouredAgo };
   if (saves(plain)) return { ...marked, kind: 'brew', act: null, taste: null, answer: null, saves: true };
   if (undo.test(plain)) return { ...marked, kind: 'greeting', act: 'back', taste: null, answer: null };
   if (asksYield.test(plain) && heard['kind'] !== 'safety')

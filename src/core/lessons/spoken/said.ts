@@ -86,7 +86,10 @@ const alone = new RegExp(
   'iu',
 );
 
+/** "My sister can't come, just one seat": what is said before the last comma is why. */
 function numberAlone(text: string): number | null {
-  const n = alone.exec(text)?.groups?.['n'];
+  const last = text.length <= 60 ? (text.split(/[,，;；。]\s*/u).findLast((part) => part !== '') ?? '') : text;
+  if (/^(?:just|only) me[.!]?$|^(?:就|只有|只剩|剩)我(?:一個|一个)?$/iu.test(last)) return 1;
+  const n = alone.exec(last)?.groups?.['n'];
   return n === undefined ? null : (readNumber(n) ?? null);
 }
