@@ -36,7 +36,7 @@ export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
   const family = data.families[profile.family];
   const target = family.styles[brewedStyle(style)];
   const boilsAtC = rounded(boilingPointC(request.elevationM ?? 0), 2);
-  const asked = request.waterC ?? usualWaterC(data, profile, { style, boilsAtC });
+  const asked = askedWaterC(request.waterC, style) ?? usualWaterC(data, profile, { style, boilsAtC });
   const strength = request.strength ?? 1;
   const dose = doseG({ leaf, target, style, volumeMl: request.volumeMl, strength });
   const leafG = request.leafG ?? dose.leafG;
@@ -68,6 +68,11 @@ function styleOf(vessel: VesselData, profile: LeafProfile, request: BrewRequest)
   if (request.waterC !== undefined && request.waterC <= ranges.coldWaterC.most) return 'cold';
   const tooLarge = vessel.westernFromMl !== undefined && request.volumeMl >= vessel.westernFromMl;
   return tooLarge || (vessel.style === 'gongfu' && profile.family === 'herbal') ? 'western' : vessel.style;
+}
+
+/** What was said of hot water for another vessel is none for a jar in the refrigerator. */
+function askedWaterC(waterC: Celsius | undefined, style: Style): Celsius | undefined {
+  return style === 'cold' && waterC !== undefined && waterC > ranges.coldWaterC.most ? undefined : waterC;
 }
 
 function usualWaterC(

@@ -30,7 +30,7 @@ const bareMl = { least: 30, most: 5000 };
 
 /** "about a cup and a half", asked how much it holds: recipe cups. */
 const inCups =
-  /^(?:(?:it holds |holds |maybe |about |around |roughly |perhaps )*)(an?|one|two|three|four|half an?|\d(?:\.\d)?) (?:and a half )?(?:big |full |small )?cups?( and a half)?\b/;
+  /^(?:(?:it holds |holds |maybe |about |around |roughly |perhaps )*)(an?|one|two|three|four|half an?|\d(?:\.\d)?) (?:and a half )?(?:big |full |small )?cups?( and a half)?\b(?! (?:tea ?)?pots?\b)/;
 const cupWords: { readonly [word: string]: number } = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, 'half a': 0.5 };
 
 export function cupsTold(plain: string, asked: string | null): number | null {

@@ -148,3 +148,11 @@ it('matcha is whisked whatever is asked, and drunk whole', () => {
   expect(made.infusions).toHaveLength(1);
   expect(made.infusions[0]!.caffeineMg).toBeCloseTo(made.leafG * data.families.matcha.content.caffeine, 1);
 });
+
+it.each([95, 70, undefined])(
+  'a jar in the refrigerator stays cold, whatever was said of water before: %s °C',
+  (waterC) => {
+    const made = plan('sencha', 'cold-jar', 700, waterC === undefined ? {} : { waterC });
+    expect(made).toMatchObject({ style: 'cold', waterC: 4 });
+  },
+);

@@ -22,7 +22,8 @@ test.each([
 });
 
 test('the cup of a three cup pot is no vessel', () => {
-  expect(said('three cup pot')).toMatchObject({ vessel: 'porcelain-pot', vessels: [] });
+  for (const asked of [null, 'vessel', 'volumeMl'])
+    expect(said('three cup pot', asked)).toMatchObject({ vessel: 'porcelain-pot', vessels: [], volumeMl: 720 });
 });
 
 test.each([
