@@ -559,7 +559,7 @@ choice-guide-next-filled = { $style ->
     [grandpa] Drunk, and filled up again
    *[other] Poured, and the next is filled
 }
-    .typed = next / filled / next filled
+    .typed = next / filled / next filled / drank it and filled up again / drunk and filled / poured and filled again / poured and filled up
 choice-guide-at-night = Call me at { $at } all the same
     .typed = wake me / call me at night / call me anyway
 choice-guide-longer = It stood longer
@@ -688,6 +688,7 @@ guide-rinse-again = Then rinse it once with boiling water, pour that away, and d
 guide-throw-away = Then better throw the leaf away: wet leaf in the warm feeds bacteria.
 guide-kept = Kept as your usual for this tea: next time its name is enough.
 guide-other-vessel = What draws now is counted for the { VESSEL($brew-vessel) } of { ML($brew-volumeMl) }. Finish this one, or begin anew with fresh leaf in the { VESSEL($vessel) } of { ML($volumeMl) }?
+guide-caffeine = So far this brew has given about { NUMBER($mg, maximumFractionDigits: 0) } mg of caffeine ({ NUMBER($leastMg, maximumFractionDigits: 0) } to { NUMBER($mostMg, maximumFractionDigits: 0) }, as leaves differ).
 guide-noted-already = That is noted already.
 guide-leaf-does-not-wait = The leaf doesn't wait: pour it off if you must go, and tap. I count what it got.
 guide-quiet = An hour has passed. The leaf keeps a few hours more with the lid ajar. Shall we go on?

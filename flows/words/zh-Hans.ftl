@@ -671,6 +671,7 @@ guide-rinse-again = 那先用滚水冲一次倒掉，今天喝完。
 guide-throw-away = 那还是丢掉吧：湿茶叶在室温会长细菌。
 guide-kept = 记下来了，当作您泡这款茶的平常泡法：下次只写茶名就好。
 guide-other-vessel = 现在这壶是照{ VESSEL($brew-vessel) } { ML($brew-volumeMl) }算的。要先把这壶泡完，还是换{ VESSEL($vessel) } { ML($volumeMl) }、用新茶叶重新泡？
+guide-caffeine = 这一壶到现在约出了 { NUMBER($mg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，茶叶各有不同）。
 guide-noted-already = 已经记下了。
 guide-leaf-does-not-wait = 茶叶不等人：要走就先出汤再按。泡了多久我会算进去。
 guide-quiet = 过了一小时。盖子留一条缝，茶叶还能放几个小时。接着泡吗？

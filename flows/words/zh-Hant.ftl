@@ -671,6 +671,7 @@ guide-rinse-again = 那先用滾水沖一次倒掉，今天喝完。
 guide-throw-away = 那還是丟掉吧：濕茶葉在室溫會長細菌。
 guide-kept = 記下來了，當作您泡這款茶的平常泡法：下次只寫茶名就好。
 guide-other-vessel = 現在這壺是照{ VESSEL($brew-vessel) } { ML($brew-volumeMl) }算的。要先把這壺泡完，還是換{ VESSEL($vessel) } { ML($volumeMl) }、用新茶葉重新泡？
+guide-caffeine = 這一壺到現在約出了 { NUMBER($mg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，茶葉各有不同）。
 guide-noted-already = 已經記下了。
 guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
 guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時。接著泡嗎？

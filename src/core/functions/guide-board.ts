@@ -1,5 +1,6 @@
 /** What a flow knows of a guided brew: the brew itself, the message it is written on, and what sentences tell of it. */
 import { countedBelowS, type Ground, type GuidedBrew, type Hold } from '../brewing/guided-brew.ts';
+import { caffeineSpread } from '../brewing/cautions.ts';
 import type { Plan } from '../brewing/plan.ts';
 import { isMistake, planBrew } from '../brewing/schedule.ts';
 import { spoonsOf } from '../brewing/spoons.ts';
@@ -131,8 +132,15 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     guests,
     cupMl: Math.round((next?.pouredMl ?? plan.waterMl) / guests),
     poured: brew.session.poured.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
+    caffeine: caffeineSoFar(brew),
     record: recordOf(board),
   };
+}
+
+/** In what was poured, as leaves differ; null where there is none. */
+function caffeineSoFar({ session }: GuidedBrew): Json {
+  const mg = session.poured.reduce((sum, { caffeineMg }) => sum + caffeineMg, 0);
+  return mg > 0 ? { mg, leastMg: mg * caffeineSpread.least, mostMg: mg * caffeineSpread.most } : null;
 }
 
 /** Powder is whisked as long as its plan says; it draws in nothing. */

@@ -30,7 +30,8 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   shorter: /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)/,
   'other-tea':
     /^(?:no,? )?(?:an?other|a different|different|some other|the other|(?:a )?new|(?:the )?next|(?:change|switch|swap)(?: the)?) tea\b|^(?:something|a tea) else$|换(?:过)?(?:一)?(?:种|款|个|隻|只|第隻|第只)?茶(?!叶|具|壶|杯)|(?:另|别的?|第二)(?:一|外)?(?:种|款|个|隻|只)?茶(?!叶|具|壶|杯)/,
-  'other-size': /\b(?:less|more) water\b|(?:少|多)(?:啲|点|一点|些)?水/,
+  'other-size':
+    /\b(?:less|more) water\b|(?:少|多)(?:啲|点|一点|些)?水|水(?:再)?(?:放|加|倒)?(?:少|多)(?:啲|点|一点|些)/,
 };
 
 /** Longer texts say more than that. */
