@@ -63,17 +63,19 @@ function areTwo(parts: readonly Heard[], hearWhole: () => Facts): boolean {
   const whole = hearWhole();
   // What the shop has answered as it stands, or a shopkeeper wants done, is one thing.
   if (whole['kept'] || whole['errand'] || whole['plans'] === true) return false;
-  return whole['kind'] !== 'safety' || [a, b].some(({ answer }) => answer === whole['answer']);
+  if (whole['kind'] !== 'safety') return [a, b].every(({ answer }) => answer !== 'safety-general');
+  return [a, b].some(({ answer }) => answer === whole['answer']);
 }
 
 const answered: ReadonlySet<Json> = new Set(['care', 'shop', 'safety']);
 
 /** "It's sour, what did I do wrong?": what nobody has an answer to belongs to what is beside it. */
 function differ(a: Facts, b: Facts): boolean {
-  if (a['kind'] !== b['kind']) return [a, b].every(({ kind }) => kind !== 'taste') || [a, b].every(hasAnswer);
-  return (
-    answered.has(a['kind'] ?? null) && a['kind'] !== 'safety' && a['answer'] !== b['answer'] && [a, b].every(hasAnswer)
-  );
+  const [one, other] = [a, b].map(({ kind = null }) => kind);
+  const needAnswers = [one, other].includes('taste') || [a, b].every(({ kind = null }) => answered.has(kind));
+  if (one === other)
+    return one !== 'safety' && answered.has(one ?? null) && a['answer'] !== b['answer'] && [a, b].every(hasAnswer);
+  return !needAnswers || [a, b].every(hasAnswer);
 }
 
 /** "6 g in 110 ml, sour": how it was made. */
