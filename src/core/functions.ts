@@ -40,7 +40,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit lesson turn said plans errand waits grumbles saves asksYield pouredAgo'
+    'answer kept blank unit lesson turn said plans errand waits grumbles saves asksYield pouredAgo guestsMore'
   ).split(' '),
 );
 

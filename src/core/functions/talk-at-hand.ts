@@ -15,6 +15,10 @@ const asksWhenAnswered =
 const grumble =
   /\b(?:useless|ridiculous|waste of (?:my )?(?:time|money)|rip-?off|complain(?:t|ing)?|doesn'?t help|not help(?:ful|ing)|i am (?:so )?(?:angry|annoyed))\b|[沒没]用的?東?东?西?$|廢物|废物|投訴|投诉|氣死|气死|[騙骗]人|太[爛烂]|[爛烂]死/iu;
 
+/** On top of who drinks already. */
+const moreGuests =
+  /\b(?:more|extra|other) (?:people|guests|friends|persons)\b|\b(?:people|guests|friends) (?:more|came|arrived|joined)\b|(?:多了?|又)[來来加]?了?.{0,3}[個个位]/iu;
+
 /** To be kept for the next time, and nothing else said. */
 const savesInEnglish =
   /^(?:(?:ok|yes|please|can you|could you|i want to|i'd like to|let's)[\s,]*)*(?:save|keep|remember|store|bookmark)(?: (?:this|it|that|these|the|my|brew|plan|recipe|one|settings?|numbers?|for (?:me|later|next time|the next time)|as (?:my )?(?:usual|favou?rite|default)|please))*[\s.!?]*$|^(?:make|set) (?:this|it|that) (?:as )?(?:my )?(?:usual|default|favou?rite)[\s.!?]*$/iu;
@@ -77,7 +81,8 @@ export function inTalk(heard: Facts, text: string, { house, flow }: Talk): Facts
   const waits = Number(house?.['asked'] ?? 0) > 0 && asksWhenAnswered.test(plain);
   const grumbles = !waits && plain.length <= 80 && grumble.test(plain) && !tellsOfABrew(heard) && !isCare(heard);
   const pouredAgo = flow === 'guide' ? pouredAgoS(plain) : null;
-  const marked = { ...heard, waits: waits || null, grumbles: grumbles || null, pouredAgo };
+  const guestsMore = flow === 'guide' && moreGuests.test(plain) ? (heard['guests'] ?? null) : null;
+  const marked = { ...heard, waits: waits || null, grumbles: grumbles || null, pouredAgo, guestsMore };
   if (saves(plain)) return { ...marked, kind: 'brew', act: null, taste: null, answer: null, saves: true };
   if (undo.test(plain)) return { ...marked, kind: 'greeting', act: 'back', taste: null, answer: null };
   if (asksYield.test(plain) && heard['kind'] !== 'safety')

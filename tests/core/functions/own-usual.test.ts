@@ -50,6 +50,11 @@ describe('what is asked in the talk at hand', () => {
     expect(inTalk(heard, text, { house: {}, flow: 'brew' })).toMatchObject(told);
   });
 
+  it.each(['two more people came', '多了兩個人', '又来了两位'])('%s: on top of who drinks already', (text) => {
+    expect(inTalk({ ...heard, guests: 2 }, text, { house: {}, flow: 'guide' })).toMatchObject({ guestsMore: 2 });
+    expect(inTalk({ ...heard, guests: 2 }, text, { house: {}, flow: 'brew' })).toMatchObject({ guestsMore: null });
+  });
+
   it('whether it is ready is of this pot, and only where one draws', () => {
     const danger: Facts = { ...heard, kind: 'safety', answer: 'safety-general' };
     for (const text of ['is it ready?', 'can I drink it now', '可以喝了嗎', '可以喝了吗', '喝了'])

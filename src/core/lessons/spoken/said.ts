@@ -82,7 +82,7 @@ function moreIn(text: string): number | null {
 }
 
 const alone = new RegExp(
-  `^(?:actually |no |sorry |but )*(?:just |only |for |make (?:it|that) |change (?:it |that )?to |we are |there are |就|只要|只有|我們|我们|[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: please|吧)?[.!。！]?$`,
+  `^(?:actually |no |sorry |but )*(?:just |only |for |make (?:it|that) |change (?:it |that )?to |we are |there are |就|只要|只有|我們|我们|(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: please|吧)?[.!。！]?$`,
   'iu',
 );
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hearSaid } from '../../../../src/core/lessons/spoken/said.ts';
+import { hearSaid, seatsAlone } from '../../../../src/core/lessons/spoken/said.ts';
 import { denver, denverAt, lessonWith } from '../lesson-drafts.ts';
 
 const titled = (en: string, hant: string, hans: string) => ({ en, 'zh-Hant': hant, 'zh-Hans': hans });
@@ -61,4 +61,16 @@ describe('where lessons are shown', () => {
   ])('%s is about something else', (text) => {
     expect(hear(text)).toBe(null);
   });
+});
+
+it.each([
+  ['just one seat', 1],
+  ["my sister can't come, just me", 1],
+  ['我妹妹不来了，改成一位', 1],
+  ['我想改成三位', 3],
+  ['just three seats please', 3],
+  ['two seats, and who teaches it?', null],
+  ['改到12號', null],
+])('%s: %s seats and nothing else', (text, seats) => {
+  expect(seatsAlone(text)).toBe(seats);
 });
