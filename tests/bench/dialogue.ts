@@ -68,9 +68,9 @@ async function compare(
     floor: await openRounds(openFloor, people, atOnce),
   };
   const { house, grammy, floor } = await inTurns(rounds, {
-    house: opened.house.round,
-    grammy: opened.grammy.round,
-    floor: opened.floor.round,
+    house: () => opened.house.round(),
+    grammy: () => opened.grammy.round(),
+    floor: () => opened.floor.round(),
   });
   for (const one of Object.values(opened)) await one.close();
   const how = atOnce === 1 ? 'one after another' : `${atOnce} people at once`;

@@ -81,6 +81,8 @@ function solvedIn(infusions: readonly PlannedInfusion[], { seconds, solved }: Se
   return solved;
 }
 
+const searching = (count: number): string => `odex, searching (${count} steepings solved)`;
+
 async function measure({ quick }: Size): Promise<readonly Figure[]> {
   const steepings = steepingsOf();
   const tolerance = equalTolerance(steepings);
@@ -105,7 +107,6 @@ async function measure({ quick }: Size): Promise<readonly Figure[]> {
   });
   const who = `odex, given the times (tolerance ${tolerance.toExponential(0)})`;
   const theirs = median(times.solver);
-  const searching = (steepings: number): string => `odex, searching (${steepings} steepings solved)`;
   const whole = { what: 'a plan', unit: 'ms', ours: median(times.plan), atLeast: 50 };
   const again = { what: 'a re-plan', unit: 'ms', ours: median(times.replan), atLeast: 50 };
   return [

@@ -48,3 +48,4 @@
 // a script that compresses well
 // a script that compresses well
 // a script that compresses well
+document.title = 'an empty page';
