@@ -176,7 +176,7 @@ export async function runFaultCase(one: Case, times: number): Promise<FaultRow> 
       ...(one.edit && before.outcome === 'sent' ? { replaces: before.ref } : {}),
     });
     const callsBefore = server.record.calls.length;
-    server.faults.add({ method: one.edit ? 'editMessageText' : 'sendMessage', trouble: one.trouble });
+    server.faults.add({ method: one.edit ? 'editMessageText' : 'sendMessage', text, trouble: one.trouble });
     const said = await deliver({
       first: () => hasty.send(message),
       again: () => channel.send(message),

@@ -26,6 +26,8 @@ export type Trouble =
 export interface PlannedTrouble {
   readonly method?: string;
   readonly chat?: number;
+  /** Of the message it is for: a call given up long ago may arrive only now. */
+  readonly text?: string;
   /** How many calls pass first. */
   readonly after?: number;
   readonly times?: number;
@@ -44,11 +46,12 @@ export class FaultPlan {
   }
 
   /** The trouble this call meets; null for none. */
-  meet(method: string, chat: string): Trouble | null {
+  meet({ method, chat, text }: { method: string; chat: string; text: unknown }): Trouble | null {
     for (const entry of this.#planned) {
       const { plan } = entry;
       if (plan.method !== undefined && plan.method.toLowerCase() !== method) continue;
       if (plan.chat !== undefined && String(plan.chat) !== chat) continue;
+      if (plan.text !== undefined && plan.text !== text) continue;
       if (entry.skip > 0) {
         entry.skip--;
         continue;

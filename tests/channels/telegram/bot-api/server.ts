@@ -69,7 +69,7 @@ export async function startStandIn(options: StandInOptions = {}): Promise<StandI
     const { method, args } = call;
     const chat = args.text('chat_id');
     const recorded = record.begin({ method, chat, at: clock.now(), values: Object.fromEntries(args.values) });
-    const trouble = faults.meet(method, chat);
+    const trouble = faults.meet({ method, chat, text: args.text('text') });
     const isDone = !(trouble && (trouble.kind === 'refuse' || ('processed' in trouble && !trouble.processed)));
     const result = isDone ? await outcome(call, recorded) : null;
     recorded.endedAt = clock.now();
