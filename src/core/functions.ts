@@ -109,7 +109,7 @@ function readMessage(content: CoreContent, { text, language, asked, flow = null 
   const { house, memory } = around;
   const said = textOf(text);
   const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
-  const read = inTalk(withOwnVessel(told, said, memory), said, { house, flow });
+  const read = inTalk(withOwnVessel(told, said, memory), said, { house, flow, asked: asked ?? null });
   const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
   const mayPlan = mayBeLesson || read['kind'] === 'lesson';
   const plans = mayPlan && asked !== 'reply' && plansLesson(said, around, content.zone);

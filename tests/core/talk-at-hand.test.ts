@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { Facts } from '../../src/core/flow/flow.ts';
 import { inTalk } from '../../src/core/functions/talk-at-hand.ts';
 
@@ -67,4 +67,35 @@ it.each<[string, Facts, number, Facts]>([
   ['how do I brew it', { kind: 'brew' }, 0, { kind: 'brew', ...marks }],
 ])('%s', (text, heard, asked, expected) => {
   expect(inTalk({ ...nothing, ...heard }, text, { house: { asked }, flow: 'guide' })).toMatchObject(expected);
+});
+
+describe('boiling water', () => {
+  const asks = [
+    'what if I use boiling water',
+    'Can I use boiling water instead?',
+    'so can i just pour on boiling water?',
+    "I'll use boiling water then",
+    '可以用滾水嗎',
+    '那用開水泡呢？',
+    '可不可以用沸水',
+    '如果用开水会怎样？',
+    '直接用剛燒開水沖可以嗎',
+  ];
+  it.each(asks)('beside a plan is a wish for it: %s', (text) => {
+    const heard = inTalk({ ...nothing, kind: 'care', answer: 'water-heat' }, text, { house: {}, flow: 'brew' });
+    expect(heard).toMatchObject({ kind: 'brew', answer: null, tempC: 100 });
+  });
+
+  it.each([
+    ['what if I use boiling water', 'front', null],
+    ['what if I use boiling water', 'brew', 'volumeMl'],
+    ['I spilled boiling water on my hand', 'brew', null],
+    ['can boiling water burn my child', 'brew', null],
+    ['is it ok to use boiling water for baby formula', 'brew', null],
+    ['被開水燙到了', 'brew', null],
+    ['開水可以喝嗎', 'brew', null],
+  ])('%s: elsewhere, or said of something else, it is none', (text, flow, asked) => {
+    const heard = inTalk({ ...nothing, kind: 'safety', answer: 'burn' }, text, { house: {}, flow, asked });
+    expect(heard).toMatchObject({ kind: 'safety', answer: 'burn', tempC: null });
+  });
 });

@@ -68,21 +68,35 @@ const readyYet =
 const isOfThisPot = ({ kind, answer }: Facts, text: string, flow: Json): boolean =>
   flow === 'guide' && kind === 'safety' && answer === 'safety-general' && text.length <= 40 && readyYet.test(text);
 
+/** Asked beside a plan, boiling water is a wish for the plan with it; elsewhere it is a question about tea. */
+const withBoilingInEnglish =
+  /^(?:(?:and|so|but|ok|hey|what|how|if|happens|about|can|could|may|should|is|it|okay|to|i|i'll|i'd|i'm|we|will|want|rather|let|me|let's|just|use|used|using|brew|brewed|pour|with|on|on it)[\s,]+)*(?:the )?(?:fully )?boiling (?:hot )?water(?:[\s,]+(?:instead|straight|from|the|kettle|for|this|it|tea|though|then|ok|okay|please))*[\s.?!]*$/iu;
+const withBoilingInChinese =
+  /^(?:那|如果|要是|我|就|想|可不可以|可唔可以|可以|能不能|能|直接|全部|都)*(?:改用|換成|换成|用|拿|攞)(?:剛|刚|啱)?(?:[煮燒烧])?(?:滾|滚|開|开|沸)水(?:[來来去]?(?:泡|沖|冲))?(?:可以|可不可以|可唔可以|行不行|行|得唔得|得|好|會怎[樣样]|会怎样|會點|[呢吧嗎吗嘛呀啊的])*[\s？?。!！]*$/u;
+const wishesBoiling = (text: string): boolean =>
+  text.length <= 80 && (withBoilingInEnglish.test(text) || withBoilingInChinese.test(text));
+/** As hot as it gets; where water boils cooler, the plan says so. */
+const boilingC = 100;
+
 /** "That's a ripe puer": what it is, and no word on how it tastes. */
 const saysWhatItIs = /^(?:that|this|it)(?:'s| is) (?:an? |the |some )?|^[這这那]?是/iu;
 
 export interface Talk {
   readonly house: Facts | undefined;
   readonly flow: Json;
+  /** What the place asks for, if it asks. */
+  readonly asked?: Json;
 }
 
-export function inTalk(heard: Facts, text: string, { house, flow }: Talk): Facts {
+export function inTalk(heard: Facts, text: string, { house, flow, asked = null }: Talk): Facts {
   const plain = text.slice(0, 200).trim().replaceAll('’', "'");
   const waits = Number(house?.['asked'] ?? 0) > 0 && asksWhenAnswered.test(plain);
   const grumbles = !waits && plain.length <= 80 && grumble.test(plain) && !tellsOfABrew(heard) && !isCare(heard);
   const pouredAgo = flow === 'guide' ? pouredAgoS(plain) : null;
   const guestsMore = flow === 'guide' && moreGuests.test(plain) ? (heard['guests'] ?? null) : null;
   const marked = { ...heard, waits: waits || null, grumbles: grumbles || null, pouredAgo, guestsMore };
+  if (flow === 'brew' && asked === null && wishesBoiling(plain))
+    return { ...marked, kind: 'brew', act: null, taste: null, answer: null, tempC: boilingC };
   if (saves(plain)) return { ...marked, kind: 'brew', act: null, taste: null, answer: null, saves: true };
   if (undo.test(plain)) return { ...marked, kind: 'greeting', act: 'back', taste: null, answer: null };
   if (asksYield.test(plain) && heard['kind'] !== 'safety')
