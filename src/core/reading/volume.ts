@@ -28,15 +28,31 @@ const otherThingsBefore =
 /** A number without a unit is a size in this range, beside a vessel. */
 const bareMl = { least: 30, most: 5000 };
 
-/** "about a cup and a half", asked how much it holds: recipe cups. */
+/** "about a cup and a half", "two mugs worth", 大概兩杯, asked how much it holds: recipe cups, and mugs as they mostly are. */
 const inCups =
-  /^(?:(?:it holds |holds |maybe |about |around |roughly |perhaps )*)(an?|one|two|three|four|half an?|\d(?:\.\d)?) (?:and a half )?(?:big |full |small )?cups?( and a half)?\b(?! (?:tea ?)?pots?\b)/;
-const cupWords: { readonly [word: string]: number } = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4, 'half a': 0.5 };
+  /^(?:(?:it (?:holds|takes|is|makes)|its|holds|dunno|not sure|no idea|i dont know|i don't know|i think|i guess|but|maybe|about|around|roughly|perhaps|probably|like|or so|enough for)[ ,.]+)*(an?|one|two|three|four|half an?|\d(?:\.\d)?) (?:and a half )?(?:big |full |small |large |coffee )?(cup|mug)(?:s|fuls?)?( and a half)?\b(?! (?:tea ?)?pots?\b)/;
+const inCupsOfHan =
+  /^(?:不知道|不清楚|大概|大约|约|差不多|应该|可能|可以|能|装得下|装|[是有 ,.，。])*([一二两三四半]|\d)个?[大小]?(马克杯|杯)(?:左右|的?水|的?[容分]?量|上下|[吧满多了啦喔 ])*[ .。]*$/;
+const cupWords: ReadonlyMap<string, number> = new Map([
+  ...['a', 'an', 'one', '一'].map((word) => [word, 1] as const),
+  ...['half a', 'half an', '半'].map((word) => [word, 0.5] as const),
+  ...['two', '二', '两'].map((word) => [word, 2] as const),
+  ...['three', '三'].map((word) => [word, 3] as const),
+  ...['four', '四'].map((word) => [word, 4] as const),
+]);
+/** "A mug", and not how many of them. */
+const isAnotherVessel =
+  /\b(?:an?|the|my|one) (?:big |small |large |coffee )?mug\b(?! (?:worth|and a half))(?<!\b(?:holds|takes|makes|fills) .*)/;
+/** Common practice, no source. */
+const mugMl = 300;
 
 export function cupsTold(plain: string, asked: string | null): number | null {
-  const told = asked === 'volumeMl' ? inCups.exec(plain.trim()) : null;
-  const count = told && (cupWords[told[1] ?? ''] ?? Number(told[1]));
-  return count ? Math.round((count + (told?.[0].includes('and a half') ? 0.5 : 0)) * cupMl) : null;
+  const isTold = asked === 'volumeMl' && plain.length <= 80 && !isAnotherVessel.test(plain);
+  const said = isTold ? plain.trim() : '';
+  const told = inCups.exec(said) ?? inCupsOfHan.exec(said);
+  const count = told && (cupWords.get(told[1] ?? '') ?? Number(told[1]));
+  const each = told?.[2] === 'mug' || told?.[2] === '马克杯' ? mugMl : cupMl;
+  return count ? Math.round((count + (told?.[0].includes('and a half') ? 0.5 : 0)) * each) : null;
 }
 
 export function readVolume(scene: QuantityScene): Measure | null {

@@ -27,6 +27,28 @@ test('the cup of a three cup pot is no vessel', () => {
 });
 
 test.each([
+  ['about a cup and a half', 360],
+  ['dunno, maybe 2 mugs worth', 600],
+  ["i think it's like three cups", 720],
+  ['it holds one mug', 300],
+  ['a mug and a half', 450],
+  ['half a cup', 120],
+  ['大概兩杯', 480],
+  ['两个马克杯吧', 600],
+  ['不知道，差不多三杯左右', 720],
+])('asked how much it holds, %s is %s ml, and no vessel', (text, volumeMl) => {
+  expect(said(text, 'volumeMl')).toMatchObject({ volumeMl, vessel: null, vessels: [] });
+});
+
+test.each([
+  ['a mug', 'mug'],
+  ['a mug with a basket', 'infuser-mug'],
+  ['其實是馬克杯', 'mug'],
+])('asked how much it holds, %s is another vessel', (text, vessel) => {
+  expect(said(text, 'volumeMl')).toMatchObject({ volumeMl: null, vessel });
+});
+
+test.each([
   ['碧螺春 兩百五', null, null],
   ['碧螺春 兩百五', 'volumeMl', 250],
   ['兩百五', 'vessel', 250],
