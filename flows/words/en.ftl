@@ -187,6 +187,7 @@ choice-leave-leaf-in = Leave the leaf in
 brew-leaf-out = Nothing holds the leaf back in a mug: when the time is up, pour the tea off into another cup. If you have no other, leave the leaf in and drink down to it.
 brew-caffeine = Your plan as it stands: about { NUMBER($usualMg, maximumFractionDigits: 0) } mg of caffeine in all ({ NUMBER($leastMg, maximumFractionDigits: 0) } to { NUMBER($mostMg, maximumFractionDigits: 0) }, as leaves differ).
 brew-no-shorter = Shorter can't be poured with this leaf; take less leaf, or cooler water.
+brew-comes-with-it = That comes with the numbers, once I know this.
 brew-still-there = Your plan stands as above.
 brew-no-further = It goes no further that way with this leaf and this vessel.
 infusion-time = Infusion { $n }: { DURATION($infusion-seconds) }.

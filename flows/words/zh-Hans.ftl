@@ -187,6 +187,7 @@ choice-leave-leaf-in = 茶叶留在杯里
 brew-leaf-out = 马克杯没有滤网：时间到了把茶汤倒进另一个杯子。没有别的杯子，就让茶叶留在杯里，喝了再续。
 brew-caffeine = 照现在这个泡法，一共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各种茶叶有差别）。
 brew-no-shorter = 这些茶叶没办法再短了，可以少放茶叶，或用凉一点的水。
+brew-comes-with-it = 等我知道这一样，就跟分量、时间一起告诉您。
 brew-still-there = 泡法仍照上面。
 brew-no-further = 这些茶叶、这个茶器，这样已经到头了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。

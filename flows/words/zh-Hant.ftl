@@ -187,6 +187,7 @@ choice-leave-leaf-in = 茶葉留在杯裡
 brew-leaf-out = 馬克杯沒有濾網：時間到了把茶湯倒進另一個杯子。沒有別的杯子，就讓茶葉留在杯裡，喝了再續。
 brew-caffeine = 照現在這個泡法，一共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各種茶葉有差別）。
 brew-no-shorter = 這些茶葉沒辦法再短了，可以少放茶葉，或用涼一點的水。
+brew-comes-with-it = 等我知道這一樣，就跟分量、時間一起告訴您。
 brew-still-there = 泡法仍照上面。
 brew-no-further = 這些茶葉、這個茶器，這樣已經到頭了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
