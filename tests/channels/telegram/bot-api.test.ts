@@ -1,4 +1,6 @@
 /** What failures on the wire become, each as the client library reports it. */
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import nock from 'nock';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { makeBotApi } from '../../../src/channels/telegram/bot-api.ts';
@@ -117,3 +119,27 @@ describe('a call', () => {
     await server.close();
   });
 });
+
+describe('a call that is never answered', () => {
+  it('ends in time, whatever memory is cleared meanwhile', async () => {
+    nock.enableNetConnect('127.0.0.1');
+    const server = await startStandIn();
+    const api = makeBotApi({ token: server.token, apiRoot: server.root });
+    // Until it is compiled a function keeps more alive than it needs.
+    for (let i = 0; i < 3_000; i++) await api.call('getMe', {}, { timeoutMs: 10_000 });
+    server.faults.add({ method: 'sendMessage', times: 20, trouble: { kind: 'hang', processed: false } });
+    const calls = Array.from({ length: 20 }, () => api.call('sendMessage', hello, { timeoutMs: 400 }));
+    // Sent and listened for; from here on nothing but the call itself holds its end.
+    await new Promise((resolve) => setTimeout(resolve, 150));
+    clearMemory();
+    const lost = { ok: false, fault: { kind: 'lost', why: 'timeout' } };
+    expect(await Promise.all(calls)).toEqual(calls.map(() => lost));
+    await server.close();
+    nock.disableNetConnect();
+  }, 30_000);
+});
+
+function clearMemory(): void {
+  setFlagsFromString('--expose-gc');
+  (runInNewContext('gc') as () => void)();
+}
