@@ -234,15 +234,14 @@ export class Turn {
       trail: trailOn(this.#trail, this.#wentBack ? null : this.#began, this),
       parked: this.#parked,
     };
-    const effects: readonly Effect[] = saying ? [...this.#effects, { do: 'say', saying }] : this.#effects;
-    return { state: isAside && this.#slot() !== null ? { ...state, aside: true } : state, effects };
+    const kept: FlowState = isAside && this.#slot() !== null ? { ...state, aside: true } : state;
+    return { state: kept, effects: saying ? [...this.#effects, { do: 'say', saying }] : this.#effects };
   }
 
   #saying(): Saying {
-    const slot = this.#entered ? this.#slot() : null;
-    const isBelow = this.isWritten && slot === this.#beganSlot;
-    const choices = shownChoices(this.openChoices());
-    return sayingOf(this.#phrases, { choices, show: this.show, slot: isBelow ? null : slot });
+    const own = this.#entered ? this.#slot() : null;
+    const slot = this.isWritten && own === this.#beganSlot ? null : own;
+    return sayingOf(this.#phrases, { choices: shownChoices(this.openChoices()), show: this.show, slot });
   }
 
   #slot(): string | null {
