@@ -1,6 +1,7 @@
 /** What the vessel holds, from the measures of a text. The size of a kettle or a tasting cup is not it. */
 import type { Measure } from './measures.ts';
 import { cupMl, flOzMl } from './measures.ts';
+import { findNumbers } from './numbers.ts';
 import { after, before, isDenied } from './nearby.ts';
 
 interface Span {
@@ -33,13 +34,6 @@ const inCups =
   /^(?:(?:it (?:holds|takes|is|makes)|its|holds|dunno|not sure|no idea|i dont know|i don't know|i think|i guess|but|maybe|about|around|roughly|perhaps|probably|like|or so|enough for)[ ,.]+)*(an?|one|two|three|four|half an?|\d(?:\.\d)?) (?:and a half )?(?:big |full |small |large |coffee )?(cup|mug)(?:s|fuls?)?( and a half)?\b(?! (?:tea ?)?pots?\b)/;
 const inCupsOfHan =
   /^(?:不知道|不清楚|大概|大约|约|差不多|应该|可能|可以|能|装得下|装|[是有 ,.，。])*([一二两三四半]|\d)个?[大小]?(马克杯|杯)(?:左右|的?水|的?[容分]?量|上下|[吧满多了啦喔 ])*[ .。]*$/;
-const cupWords: ReadonlyMap<string, number> = new Map([
-  ...['a', 'an', 'one', '一'].map((word) => [word, 1] as const),
-  ...['half a', 'half an', '半'].map((word) => [word, 0.5] as const),
-  ...['two', '二', '两'].map((word) => [word, 2] as const),
-  ...['three', '三'].map((word) => [word, 3] as const),
-  ...['four', '四'].map((word) => [word, 4] as const),
-]);
 /** "A mug", and not how many of them. */
 const isAnotherVessel =
   /\b(?:an?|the|my|one) (?:big |small |large |coffee )?mug\b(?! (?:worth|and a half))(?<!\b(?:holds|takes|makes|fills) .*)/;
@@ -50,9 +44,14 @@ export function cupsTold(plain: string, asked: string | null): number | null {
   const isTold = asked === 'volumeMl' && plain.length <= 80 && !isAnotherVessel.test(plain);
   const said = isTold ? plain.trim() : '';
   const told = inCups.exec(said) ?? inCupsOfHan.exec(said);
-  const count = told && (cupWords.get(told[1] ?? '') ?? Number(told[1]));
+  const count = told && countOf(told[1] ?? '');
   const each = told?.[2] === 'mug' || told?.[2] === '马克杯' ? mugMl : cupMl;
   return count ? Math.round((count + (told?.[0].includes('and a half') ? 0.5 : 0)) * each) : null;
+}
+
+function countOf(words: string): number {
+  if (/^(?:half|半)/.test(words)) return 0.5;
+  return /^an?$/.test(words) ? 1 : (findNumbers(words)[0]?.value ?? 0);
 }
 
 export function readVolume(scene: QuantityScene): Measure | null {
