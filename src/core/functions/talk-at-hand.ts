@@ -1,5 +1,6 @@
 /** What a message means only because of the talk it stands in, and the reader alone cannot tell. It corrects what was heard; it answers nothing. */
 import type { Facts, Json } from '../flow/flow.ts';
+import { boilingC } from '../reading/warmth.ts';
 import { pouredAgoS } from './hands.ts';
 
 /** A tea is told by its label, whatever the bag is good for. */
@@ -75,8 +76,6 @@ const withBoilingInChinese =
   /^(?:那|如果|要是|我|就|想|可不可以|可唔可以|可以|能不能|能|直接|全部|都)*(?:改用|換成|换成|用|拿|攞)(?:剛|刚|啱)?(?:[煮燒烧])?(?:滾|滚|開|开|沸)水(?:[來来去]?(?:泡|沖|冲))?(?:可以|可不可以|可唔可以|行不行|行|得唔得|得|好|會怎[樣样]|会怎样|會點|[呢吧嗎吗嘛呀啊的])*[\s？?。!！]*$/u;
 const wishesBoiling = (text: string): boolean =>
   text.length <= 80 && (withBoilingInEnglish.test(text) || withBoilingInChinese.test(text));
-/** As hot as it gets; where water boils cooler, the plan says so. */
-const boilingC = 100;
 
 /** "That's a ripe puer": what it is, and no word on how it tastes. */
 const saysWhatItIs = /^(?:that|this|it)(?:'s| is) (?:an? |the |some )?|^[這这那]?是/iu;

@@ -14,7 +14,7 @@ const printed =
   /\b(?:box|bag|label|packet|pack|package|tin|instructions?) (?:says?|said|reads)\b.{0,12}$|(?:包装|盒上|袋上|说明|标签)(?:上)?(?:写|说|标|话)(?:著|着|住|的|嘅)?$/;
 
 /** As hot as it gets; where water boils cooler, the plan says so. */
-const boilingC = 100;
+export const boilingC = 100;
 const boiling: Measure = { dimension: 'temperature', value: boilingC, start: 0, end: 0, digits: false };
 
 export function readTemperature(scene: QuantityScene, cues: Cues, words: string): Measure | null {
