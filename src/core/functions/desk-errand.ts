@@ -2,6 +2,7 @@
 import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import type { Lesson } from '../lessons/lesson.ts';
+import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import { hearWish, lessonsOn, titledLessons } from '../lessons/spoken/wish.ts';
 import { doorsIn } from './desk-board.ts';
 import { ownBooking } from './lessons-in-house.ts';
@@ -41,7 +42,7 @@ function meant(text: string, act: Errand, around: Around, zone: string): Lesson 
   const lessons = doorsIn(around)
     .map(({ lesson }) => lesson)
     .filter(({ status }) => status !== 'cancelled');
-  const wish = hearWish(text, around.nowMs, zone);
+  const wish = onMeantDay(hearWish(text, around.nowMs, zone), lessons, around.nowMs);
   const onDay = act === 'move' || wish.date === undefined ? [] : lessonsOn(lessons, wish);
   const titled = titledLessons(onDay.length > 0 ? onDay : lessons, wish);
   const found = titled.length > 0 ? titled : onDay;

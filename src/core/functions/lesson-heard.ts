@@ -3,6 +3,7 @@ import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
 import { asksDetailAlone } from '../lessons/spoken/detail.ts';
+import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import {
@@ -78,7 +79,8 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
   const upcoming = upcomingIn(around);
   const zone = zoneOf(shownIn(around));
   const today = dateOf(wallAt(around.nowMs, zone));
-  const heard = hearWish(text, around.nowMs, zone);
+  const known = [...shownIn(around), ...ownIn(around).map(({ lesson }) => lesson)];
+  const heard = onMeantDay(hearWish(text, around.nowMs, zone), known, around.nowMs);
   // "My sister can't come, just one seat": the seat stays.
   const wish: Wish = heard.want === 'leave' && seatsAlone(text) !== null ? { ...heard, want: 'question' } : heard;
   const own = spokenOfOwn(wish, around);

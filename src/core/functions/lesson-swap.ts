@@ -5,6 +5,7 @@ import { dateOf } from '../lessons/calendar.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
 import { enrol, ownActs } from '../lessons/seats.ts';
+import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import { hearSwap } from '../lessons/spoken/swap.ts';
 import { titledLessons } from '../lessons/spoken/wish.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
@@ -19,7 +20,9 @@ export function swapOf(text: string, around: Around): Facts | null {
   const swap = zone === undefined || ahead.length === 0 ? null : hearSwap(text, around.nowMs, zone);
   if (swap === null) return null;
   const own = ownMeant(ahead, text, swap.from);
-  const there = upcoming.filter(({ id, starts }) => dateOf(starts) === swap.to && id !== own?.lesson.id);
+  const others = upcoming.filter(({ id }) => id !== own?.lesson.id);
+  const { date } = onMeantDay({ ...swap, date: swap.to }, others, around.nowMs);
+  const there = others.filter(({ starts }) => dateOf(starts) === date);
   const lesson = meantThere(there, text, own?.lesson);
   return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
 }

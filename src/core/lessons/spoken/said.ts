@@ -3,6 +3,7 @@ import type { Instant } from '../../units.ts';
 import type { Lesson } from '../lesson.ts';
 import { number, readNumber } from './numeral.ts';
 import { plain } from './cut.ts';
+import { onMeantDay } from './meant-day.ts';
 import {
   hearWish,
   isTitledAlone,
@@ -40,7 +41,7 @@ export interface Ground {
 /** Null when it says nothing of the kind: it is about something else then. */
 export function hearSaid(sentence: string, { lessons, now, zone }: Ground): Said | null {
   const text = plain(sentence.slice(0, longest)).trim();
-  const wish = hearWish(text, now, zone);
+  const wish = onMeantDay(hearWish(text, now, zone), lessons, now);
   if (wish.want === 'leave' || wish.want === 'own') return null;
   const named = isNamed(wish, lessons);
   const meant = named && !lessonElsewhen(lessons, wish) ? meantLessons(lessons, wish, shownLikeness) : [];

@@ -2,11 +2,13 @@
 import { dateOf, wallAt, type WallDate } from '../calendar.ts';
 import type { Instant } from '../../units.ts';
 import { plain } from './cut.ts';
-import { readDay } from './day.ts';
+import { readDay, type Day } from './day.ts';
 
 export interface Swap {
   readonly from?: WallDate;
   readonly to: WallDate;
+  /** `to` is today, by its weekday alone: `onMeantDay` tells which of the two it is. */
+  readonly mayBeNextWeek?: true;
 }
 
 /** Longer than any such wish; it bounds the reading's time. */
@@ -29,12 +31,23 @@ export function hearSwap(sentence: string, now: Instant, zone: string): Swap | n
   const text = plain(sentence.slice(0, longest)).replaceAll('’', "'");
   if (!wishes.test(text)) return null;
   const today = dateOf(wallAt(now, zone));
-  const dayIn = (part: string): WallDate | undefined => readDay(part.replace(/\binstead\b/giu, ''), today).date;
+  const dayIn = (part: string): Day => readDay(part.replace(/\binstead\b/giu, ''), today);
   for (const [before, after] of partings(text)) {
     const [from, to] = [dayIn(before), dayIn(after)];
-    if (to !== undefined && to !== from) return { to, ...(from === undefined ? {} : { from }) };
+    if (to.date !== undefined && isOther(from, to)) return swapped(from, { ...to, date: to.date });
   }
   return null;
+}
+
+/** "From today to Saturday", said on a Saturday, are two days. */
+const isOther = (from: Day, to: Day): boolean => to.date !== from.date || (to.mayBeNextWeek && !from.mayBeNextWeek);
+
+function swapped(from: Day, to: Day & { readonly date: WallDate }): Swap {
+  return {
+    to: to.date,
+    ...(to.mayBeNextWeek ? { mayBeNextWeek: true } : {}),
+    ...(from.date === undefined ? {} : { from: from.date }),
+  };
 }
 
 /** Each way to part it into where from and where to, the likeliest first. */

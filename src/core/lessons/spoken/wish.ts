@@ -15,6 +15,8 @@ export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'remind' | 'detail' | 
 export interface Wish {
   readonly want: Wanted;
   readonly date?: WallDate;
+  /** Today, by its weekday alone: `onMeantDay` tells which of the two it is. */
+  readonly mayBeNextWeek?: true;
   /** A day that cannot be, or can be two. */
   readonly dayWrong?: Mistake;
   /** Days named together, when no single one is. */
@@ -76,6 +78,7 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
   return {
     want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? (asksDetail(text) ? 'detail' : 'question'),
     ...(day.date === undefined ? {} : { date: day.date }),
+    ...(day.mayBeNextWeek ? { mayBeNextWeek: true } : {}),
     ...(dayWrong ? { dayWrong } : {}),
     ...(span ? { span } : {}),
     ...(level ? { level } : {}),
