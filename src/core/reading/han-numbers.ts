@@ -50,8 +50,12 @@ const pointed = (plain: string): FoundNumber[] =>
     inWords(m, Number(m[0].replace(/./g, (c) => (c === '点' ? '.' : String(hanDigits[c] ?? 0))))),
   );
 
+/** The six of 星期六 is no number; 一周一次 is no Monday. */
+const weekdayOrNumerals = /(?:星期|礼拜|(?<![一二两三几])周)[一二三四五六]|[零〇一二两三四五六七八九十百千万半]+/g;
+
 function countedInHan(plain: string): FoundNumber[] {
-  return [...plain.matchAll(/[零〇一二两三四五六七八九十百千万半]+/g)].flatMap((m) => {
+  return [...plain.matchAll(weekdayOrNumerals)].flatMap((m) => {
+    if (/^[星礼周]/.test(m[0])) return [];
     // 三兩: the last 兩 is a weight.
     const text = m[0].length > 1 && m[0].endsWith('两') ? m[0].slice(0, -1) : m[0];
     const value = hanValue(text);

@@ -31,6 +31,9 @@ test.each([
   ['零點三五公升', [0.35]],
   ['下午一點半', [1, 0.5]],
   ['俩人', [2]],
+  ['星期六兩個人', [2]],
+  ['周三两点', [2]],
+  ['一周一次', [1, 1]],
 ])('%s holds %j', (text, values) => {
   expect(findNumbers(plainText(text).plain).map((number) => number.value)).toEqual(values);
 });
