@@ -46,7 +46,8 @@ type SentenceFile =
   | 'at-the-door.txt'
   | 'at-the-table.txt'
   | 'tram-stop.txt'
-  | 'tram-ride.txt';
+  | 'tram-ride.txt'
+  | 'ferry-out.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
