@@ -45,10 +45,12 @@ export function makeGuestReader(people: PeopleWords): (counted: Counted) => Meas
 
   return ({ plain, numbers, measures, asked }) => {
     const counted =
-      askedFor(measures, asked) ?? totalSaid(plain, measures) ?? chainSum(plain, chains(plain, numbers, sorts, link));
+      totalSaid(plain, measures) ??
+      chainSum(plain, chains(plain, numbers, sorts, link)) ??
+      (asked === 'guests' ? numberAlone(plain, measures) : null);
     if (counted) return counted;
     const one = alone.exec(plain);
-    return one ? people1(1, one.index, one.index + one[0].length) : null;
+    return one && !isPriced(plain, one.index + one[0].length) ? people1(1, one.index, one.index + one[0].length) : null;
   };
 }
 
@@ -63,10 +65,22 @@ function linkPattern(words: readonly string[]): RegExp {
   return new RegExp(`(?<![a-z])(?:${latin})(?![a-z'])|${others}`, 'y');
 }
 
-function askedFor(measures: readonly Measure[], asked: string | null): Measure | null {
-  if (asked !== 'guests') return null;
-  return measures.find((m) => m.dimension === 'bare') ?? null;
+/** "Maybe 4", 一共四位, and nothing else: "does it end before 5?" and "on the 12th" count nobody. */
+function numberAlone(plain: string, measures: readonly Measure[]): Measure | null {
+  const bare = measures.filter(({ dimension }) => dimension === 'bare');
+  const [one] = bare;
+  if (one === undefined || bare.length > 1 || !isCount(one.value)) return null;
+  const around = `${plain.slice(0, one.start)} ${plain.slice(one.end)}`;
+  return around.replace(besideNumber, '').trim() === '' ? { ...one, value: seatsFor(one.value) } : null;
 }
+
+/** 一個人18美元: a price. */
+const isPriced = (plain: string, at: number): boolean =>
+  /^\s?\d+\s?(?:元|块|美|港|台币|欧|英镑|蚊|刀)/.test(plain.slice(at, at + 8));
+
+/** What may stand beside a number of people that was asked for. */
+const besideNumber =
+  /\b(?:we|i|it|that|us|there)(?:'ll|'re|'d|'s|s)?\b|\b(?:are|is|be|will|would|could|might|may|need|want|like|make|think|guess|say|maybe|perhaps|probably|likely|about|around|just|only|actually|sorry|no|ok|okay|then|so|for|in|all|total|altogether|together|both|of|the|a|um|er|people|persons?|seats?|places?|spots?|adults?|pax|please|pls|plz|thanks|thank you)\b|我们?|我地|我哋|咱们?|大家|一共|总共|合共|共|只有|只要|只|就|净系|有|是|系|要|来|个|位|名|口|席|座|人|大人|左右|大概|大约|可能|应该|也许|好的?|谢谢|麻烦|唔该|请|的|吧|啊|呢|啦|喔|哦|嗯|[^\p{L}\p{N}]/gu;
 
 function totalSaid(plain: string, measures: readonly Measure[]): Measure | null {
   for (const m of measures) {
@@ -146,8 +160,8 @@ function chainSum(plain: string, all: readonly Link[][]): Measure | null {
     const sum = sumOf(plain, chain);
     const [first] = chain;
     if (sum === null || !first || isDenied(plain, first.start)) return [];
-    const end = chain.at(-1)?.end ?? first.end;
-    if (drinksNone.test(plain.slice(end, end + 24))) return [];
+    const end = chain.findLast(({ sort }) => sort !== 'number' && sort !== 'join')?.end ?? first.end;
+    if (drinksNone.test(plain.slice(end, end + 24)) || isPriced(plain, end)) return [];
     return [people1(joinsMe.test(plain.slice(end, end + 24)) ? sum + 1 : sum, first.start, end)];
   });
   return sums[0] ?? null;

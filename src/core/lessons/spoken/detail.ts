@@ -6,9 +6,12 @@ const longest = 120;
 
 const details: readonly RegExp[] = [
   /\b(?:when|what time|which day)\b.*\b(?:is (?:it|that)|(?:does|will) (?:it|that|(?:the|my)(?: [\w'-]+){1,5}) (?:begin|start|end|finish|take place))/iu,
+  /\b(?:does|will) (?:it|that|(?:the|my)(?: [\w'-]+){1,5}) (?:begin|start|end|finish|be over)\b/iu,
   /\b(?:what|anything|something|need) .*\bbring\b/iu,
   /\bwho (?:teaches|is teaching|gives|leads|holds|will teach)\b|\bwhere (?:is|does) (?:it|that)\b/iu,
   /\bhow (?:long|much) (?:is|does|will) (?:it|that|one|a seat|the \w+)\b|\b(?:the|its|what) (?:price|cost)\b|\bwhat (?:does|do|will|would) (?:it|that|one|they|the \w+|a seat) cost\b|\bwhich teas\b/iu,
+  /(?:dollars?|euros?|pounds?|[$€£]\s?\d+|\d\s?[€£]) (?:each|per|a (?:head|person|seat))\b|(?:元|[塊块]|美金|[鎊镑])(?:[錢钱])?(?:一(?:位|個人|个人)|[嗎吗])/iu,
+  /[點点](?:前|半)?[會会能]?(?:[結结]束|[開开]始|下[課课]|完)/u,
   /[幾几]點|[幾几]点|什麼時候|什么时候|何時|何时|[幾几]時|[幾几]时/u,
   /(?:帶|带)(?:什麼|什么|咩|些什麼|些什么)|(?:什麼|什么).{0,4}(?:帶|带)|要(?:帶|带)/u,
   /(?:誰|谁|邊個|边个|哪位).{0,4}(?:教|帶|带|上|老師|老师)|老師是|老师是/u,

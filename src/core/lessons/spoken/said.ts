@@ -65,9 +65,13 @@ const longest = 200;
 
 /** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
 function isNamed(wish: Wish, lessons: readonly Lesson[]): boolean {
-  const isBare = !/[\p{L}\p{N}]/u.test(wish.rest.replace(/\b(?:on|at|the|for|please|and)\b|[那就呢吧的請请]/giu, ''));
+  const isBare = !/[\p{L}\p{N}]/u.test(wish.rest.replace(besideDay, ''));
   return isTitledAlone(lessons, wish) || (wish.date !== undefined && (wish.want !== 'question' || isBare));
 }
+
+/** What may stand beside a day that is chosen: "the one on the 12th is fine", 12號那堂可以嗎. */
+const besideDay =
+  /\b(?:on|at|the|for|please|and|then|ok|okay|one|is|that|fine|good|works?|would|be)\b|可以|[那就呢吧的請请堂節节嗎吗行好]/giu;
 
 const morePatterns = [
   new RegExp(

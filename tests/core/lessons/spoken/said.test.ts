@@ -37,6 +37,8 @@ describe('where lessons are shown', () => {
     ['5號可以來嗎', { want: 'enrol', lesson: 'white' }],
     ['Saturday', { named: true, lesson: 'white', titled: false }],
     ['on the 12th', { named: true, lesson: null }],
+    ['the one on the 5th is fine', { named: true, lesson: 'white' }],
+    ['5號那堂可以嗎', { named: true, lesson: 'white' }],
     ['on the 6th', { named: true, lesson: null }],
     ['white tea', { named: true, titled: true, lesson: 'white' }],
     ['the white tea one', { titled: true, lesson: 'white' }],
