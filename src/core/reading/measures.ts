@@ -96,7 +96,7 @@ const units: readonly Unit[] = [
     dimension: 'other',
     factor: 1,
     pattern:
-      's|secs?|seconds?|mins?|minutes?|hours?|hrs?|h|days?|weeks?|months?|years?|yrs?|am|pm|times|x|infusions?|steeps?|steepings?|rounds?|brews?|cm|mm|inch(?:es)?|watts?|w|kw|mg|%|usd|dollars?|bucks|hkd|cakes?|bags?|tins?|packs?|kinds?|types?|teas|pots?|cups?|mugs?|pieces?|秒|分钟|分|小时|钟|日|天|年|岁|月|号|点|泡|次|道|冲|元|蚊|块|文|杯|壶|款|种|包|罐|饼|盒|件|毫克|cm|厘米|只|把|支|间',
+      's|secs?|seconds?|mins?|minutes?|hours?|hrs?|h|days?|weeks?|months?|years?|yrs?|am|pm|times|x|infusions?|steeps?|steepings?|rounds?|brews?|cm|mm|inch(?:es)?|watts?|w|kw|mg|%|usd|dollars?|bucks|hkd|cakes?|bags?|tins?|packs?|kinds?|types?|teas|pots?|cups?|mugs?|pieces?|settings?|levels?|floors?|stor(?:ies|eys)|pages?|buttons?|quid|yuan|秒|分钟|分|小时|钟|日|天|年|岁|月|号|点|泡|次|道|冲|元|蚊|块|文|杯|壶|款|种|包|罐|饼|盒|件|毫克|cm|厘米|只|把|支|间|楼|层|页|档|路|美元|美金|欧元',
   },
 ];
 
@@ -120,6 +120,8 @@ export function findMeasures(plain: string, numbers: readonly FoundNumber[]): Me
     if (endF !== null) return { dimension: 'temperature', value: celsius(number.value), start, end: endF, digits };
     if (/[$€£]\s?$/.test(before)) return { dimension: 'other', value: number.value, start, end: number.end, digits };
     const unit = unitAfter(plain, number.end);
+    if (!unit && isLabel(plain, number))
+      return { dimension: 'other', value: number.value, start, end: number.end, digits };
     if (!unit || isNamed(plain, number, unit.end))
       return { dimension: 'bare', value: number.value, start, end: number.end, digits };
     const half = plain.startsWith('半', unit.end) && Number.isInteger(number.value) ? 0.5 : 0;
@@ -128,6 +130,16 @@ export function findMeasures(plain: string, numbers: readonly FoundNumber[]): Me
     return { dimension, value, start, end: unit.end + (half ? 1 : 0), digits };
   });
 }
+
+/** "Setting 4", "paid 250", "in 2019", 花了250: a number that measures nothing here. */
+function isLabel(plain: string, { value, start }: FoundNumber): boolean {
+  const ahead = plain.slice(Math.max(0, start - 16), start);
+  const isYear = Number.isInteger(value) && value >= 1900 && value <= 2100;
+  return labelled.test(ahead) || (isYear && /\b(?:in|from|since|of|year)\s$/.test(ahead));
+}
+
+const labelled =
+  /\b(?:setting|level|floor|flat|apartment|apt|room|route|bus|model|page|step|option|paid|paying|costs?|cost me)[ #:]{1,2}$|[花付][了咗]$|第$/;
 
 /** So many of one vessel are none: "350 mug" is a mug of 350. */
 const leastSize = 30;

@@ -88,7 +88,9 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
     const named = cupsTold(plain, asked) === null ? stillMeant(plain, vesselsIn()(plain)) : [];
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
     const numbers = findNumbers(plain);
-    const measures = [...findMeasures(plain, numbers), ...placesIn()(plain)];
+    const found = [...findMeasures(plain, numbers), ...placesIn()(plain)];
+    const guests = guestsIn()({ plain, numbers, measures: found, asked });
+    const measures = asked === 'guests' ? found : found.filter((m) => !isOfGuests(m, guests));
     const vessels = named.filter((vessel) => !isMeasured(vessel, measures));
     const scene: QuantityScene = {
       plain,
@@ -121,7 +123,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
         leafG: within('leafG', leaf.grams),
         tempC: within('tempC', readTemperature(scene, cues, said)),
         elevationM: within('elevationM', readElevation(scene, cues, said)),
-        guests: within('guests', guestsIn()({ plain, numbers, measures: scene.measures, asked })),
+        guests: within('guests', guests),
       },
       leafSpoons: leaf.spoons?.value ?? null,
       strangeTea:
@@ -131,6 +133,10 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
     };
   };
 }
+
+/** The two of "for two" are no millilitres. */
+const isOfGuests = ({ dimension, start, end }: Measure, guests: Measure | null): boolean =>
+  dimension === 'bare' && guests !== null && guests.start <= start && end <= guests.end;
 
 /** The cup of "a three cup pot" is how much it holds. */
 const isMeasured = ({ start, end }: VesselMention, measures: readonly Measure[]): boolean =>
