@@ -102,6 +102,27 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
     expect(await digits(page).evaluate((one) => parseFloat(getComputedStyle(one).fontSize))).toBeGreaterThan(85);
   });
 
+  it.concurrent(
+    'on a telephone on its side leaves room for what is touched, and says its unit to whoever hears it',
+    async () => {
+      const sitting = await sit((page) => page.setViewportSize({ width: 844, height: 390 }));
+      const { page } = sitting;
+      await begin(sitting, 90_000);
+      await counting(page);
+      expect(await page.getByRole('timer').getAttribute('aria-label')).toMatch(
+        /^Time left (1 minute \d+|\d+) seconds?$/,
+      );
+      const poured = page.getByRole('button', { name: 'Poured' });
+      const bottom = async (): Promise<number> => {
+        const box = await poured.boundingBox();
+        return box === null ? Infinity : box.y + box.height;
+      };
+      await eventually(async () => (await bottom()) <= 390, true);
+      expect((await digits(page).boundingBox())?.y).toBeGreaterThanOrEqual(0);
+      await page.context().close();
+    },
+  );
+
   it.concurrent('rings and buzzes only after consent, and at the end', async () => {
     const sitting = await sit((page) =>
       page.addInitScript(() => {

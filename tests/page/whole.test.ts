@@ -1,12 +1,14 @@
 /** Where a line may not break: between a number and what it counts. */
 import { describe, expect, it } from 'vitest';
-import { breadth, isPlanName, wholes } from '../../src/channels/web/page/whole.ts';
+import { breadth, isPlanName, itemOf, wholes } from '../../src/channels/web/page/whole.ts';
 
 describe('a number stays with what it counts', () => {
   it.each([
     ['Leaf: 6.5 g, about 7½ level tsp', ['6.5 g']],
     ['1 min 40 s, then 12 s', ['1 min 40 s', '12 s']],
     ['97 °C; 33 % of it', ['97 °C', '33 %']],
+    ['with its lid off (± 1 °C).', ['± 1 °C']],
+    ['掀蓋放 1 分 40 秒（± 1 °C）。', ['1 分 40 秒', '± 1 °C']],
     ['8 seats free at 10:30 am', ['10:30 am']],
     ['12月5日（星期六）10:30', ['12月5日']],
     ['第 3 泡：1 分 10 秒', ['第 3 泡', '1 分 10 秒']],
@@ -36,4 +38,14 @@ it.each([
   ['一共 3 泡。喝完把葉底倒出來看看：葉片舒展就是泡開了。', false],
 ])('%j over a ladder: the name of a plan? %s', (first, isName) => {
   expect(isPlanName({ ladder: { title: '', rungs: [] }, paragraphs: [first] }, 0)).toBe(isName);
+});
+
+it.each([
+  ['1. “The first cup”, Saturday', '1.', '“The first cup”, Saturday'],
+  ['12. 「第一杯」，\n星期六', '12.', '「第一杯」，\n星期六'],
+  ['1.5 g of leaf', null, null],
+  ['Infusion 3. Fill.', null, null],
+  ['3. ', null, null],
+])('%j as one of a list', (text, count, rest) => {
+  expect(itemOf(text)).toEqual(count === null ? null : { count, text: rest });
 });

@@ -30,6 +30,9 @@ export function noticePage(language: PageLanguage, words: PageWords, assets: Ass
   return frame({ language, words, assets, scripts: false, body });
 }
 
+/** What a telephone paints around the page, by the light: the paper's colour, as in `page/values.css`. */
+export const paper = { light: '#f8f8f5', dark: '#191715' } as const;
+
 interface Frame {
   readonly language: PageLanguage;
   readonly words: PageWords;
@@ -45,6 +48,10 @@ function frame({ language, words, assets, scripts, body }: Frame): Html {
         <meta charset="utf-8" />
         <meta name="viewport" content="width=device-width, initial-scale=1" />
         <meta name="color-scheme" content="light dark" />
+        ${Object.entries(paper).map(
+          ([light, colour]) =>
+            html`<meta name="theme-color" media="(prefers-color-scheme: ${light})" content="${colour}" />`,
+        )}
         <title>${words['page-title']}</title>
         <link rel="icon" href="/mark.svg" type="image/svg+xml" />
         ${assets.styles.map((name) => html`<link rel="stylesheet" href="/assets/${name}" />`)}

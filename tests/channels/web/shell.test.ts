@@ -1,7 +1,9 @@
 /** The page before its scripts run, and what keeps the server from starting. */
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHouse, type FakeHouse } from '../../page/fake-house.ts';
 import type { Boot } from '../../../src/channels/web/page/wire.ts';
+import { paper } from '../../../src/channels/web/shell.ts';
 import { emptyPage, knock } from './knock.ts';
 
 const pageFolder = emptyPage();
@@ -39,6 +41,15 @@ describe('the page before its scripts', () => {
   ])('speaks as the browser asks: %s %s → %s', async (accept, kept, language) => {
     const { body } = await knock(house.url, '/', { headers: { 'accept-language': accept, cookie: kept } });
     expect(body).toContain(`<html lang="${language}">`);
+  });
+
+  it('tells a telephone the colours of its paper, as the styles have them', async () => {
+    const styles = readFileSync(new URL('../../../src/channels/web/page/values.css', import.meta.url), 'utf8');
+    const papers = [...styles.matchAll(/--paper: (#\w+);/g)].map(([, colour]) => colour);
+    expect(papers).toEqual([paper.light, paper.dark]);
+    const { body } = await knock(house.url, '/');
+    const told = [...body.matchAll(/name="theme-color" media="[^"]*(light|dark)\)" content="(#\w+)"/g)];
+    expect(Object.fromEntries(told.map(([, light, colour]) => [light, colour]))).toEqual(paper);
   });
 
   it('changes its language by a plain link, and remembers', async () => {

@@ -9,7 +9,7 @@ import { keepMayRing, mayRing } from './kept.ts';
 import { Masthead } from './masthead.tsx';
 import { OwnLine } from './own-line.tsx';
 import { houseNow } from './server-clock.ts';
-import { linesOf } from './sheet-lines.ts';
+import { linesOf, tapUnderWay } from './sheet-lines.ts';
 import type { Entry, Sheet } from './sheet-state.ts';
 import { useSheet } from './use-sheet.ts';
 import { useWakeLock } from './wake-lock.ts';
@@ -23,12 +23,13 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
   const [call, setCall] = useState('');
   const bell = useBell();
   const lines = linesOf(sheet);
+  const tapped = tapUnderWay(sheet);
   const card = lines.reduce<string | null>(
     (last, line) => (line.kind === 'entry' && line.entry.said.ladder ? line.entry.place : last),
     null,
   );
   useWakeLock(sheet.entries.some(isHolding));
-  useScrolling(sheet);
+  useScrolling(sheet, lines.length);
   const calledFrom = placeOfCalled(sheet);
   const callId = useCallId(sheet);
   const label = boot.label !== null && !isAnswered(sheet, boot) ? boot.label : null;
@@ -42,6 +43,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
             <EntryLine
               entry={{ place: 'label', said: label, first: 0, last: 0 }}
               open={false}
+              tapped={tapped}
               called={false}
               silent={false}
               card={card === null}
@@ -63,6 +65,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
                   key={line.entry.place}
                   entry={line.entry}
                   open={line.open}
+                  tapped={tapped}
                   called={line.entry.place === calledFrom}
                   silent={line.entry.said.id === callId}
                   card={line.entry.place === card}
@@ -78,7 +81,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
         <p class="quiet" role="status">
           {sheet.line === 'lost' ? words['page-lost'] : !sheet.caughtUp && label === null ? words['page-opening'] : ''}
         </p>
-        <WritingLine words={words} write={desk.write} />
+        <WritingLine words={words} hasBegun={sheet.acts.some(({ shown }) => shown !== '')} write={desk.write} />
       </main>
       <Foot words={words} bell={bell} fresh={desk.fresh} telegram={boot.telegram} />
       <p class="unseen" role="alert">
@@ -159,8 +162,10 @@ function useBell(): BellState {
 }
 
 /** Shows what is new with as much of the next empty line as fits, and the beginning of the new before its end. */
-function useScrolling(sheet: Sheet): void {
+function useScrolling(sheet: Sheet, lines: number): void {
   const begun = useRef(false);
+  // What was refused brings the choices before it back.
+  const isRefused = sheet.acts.at(-1)?.state === 'refused';
   useEffect(() => {
     if (!sheet.caughtUp && sheet.entries.length === 0) return;
     // Whoever is about to press something keeps it before their eyes; who has just written waits for the answer.
@@ -173,5 +178,5 @@ function useScrolling(sheet: Sheet): void {
       newest?.scrollIntoView({ block: newest.getBoundingClientRect().top < 0 ? 'start' : 'nearest' });
     }
     begun.current = true;
-  }, [sheet.caughtUp, sheet.line, sheet.lastId, sheet.acts.length]);
+  }, [sheet.caughtUp, sheet.line, sheet.lastId, lines, isRefused]);
 }

@@ -49,7 +49,7 @@ export function Hold({ id, of, words, ring, call }: Props): JSX.Element | null {
           </time>
         </p>
       ) : left > 0 ? (
-        <p class="digits" role="timer" aria-label={`${words['page-left']} ${digitsOf(left)}`}>
+        <p class="digits" role="timer" aria-label={`${words['page-left']} ${spokenOf(left)}`}>
           {digitsOf(left)}
         </p>
       ) : (
@@ -87,6 +87,17 @@ function digitsOf(ms: number): string {
 function minutesOf(ms: number): string {
   const seconds = Math.ceil(ms / 1000);
   return `${Math.floor(seconds / 60)}:${String(seconds % 60).padStart(2, '0')}`;
+}
+
+/** To whoever hears it a bare number says no unit. */
+function spokenOf(ms: number): string {
+  const { lang } = document.documentElement;
+  const seconds = Math.ceil(ms / 1000);
+  const parts = { minute: Math.floor(seconds / 60), second: seconds % 60 };
+  return Object.entries(parts)
+    .filter(([, n]) => n > 0)
+    .map(([unit, n]) => n.toLocaleString(lang, { style: 'unit', unit, unitDisplay: 'long' }))
+    .join(' ');
 }
 
 /** Ticks often enough that no second is seen late. */

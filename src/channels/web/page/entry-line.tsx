@@ -1,20 +1,20 @@
 /** One message on the sheet: its paragraphs, its ladder, the hold under way, and what may be chosen. */
 import type { JSX } from 'preact';
 import { useRef } from 'preact/hooks';
+import { Choices } from './choices.tsx';
 import { Hold } from './countdown.tsx';
 import { LadderFigure } from './ladder.tsx';
-import type { Entry } from './sheet-state.ts';
-import { breadth, isPlanName } from './whole.ts';
+import type { Act, Entry } from './sheet-state.ts';
+import { isPlanName } from './whole.ts';
 import type { PageWords } from './wire.ts';
-import { Words } from './words.tsx';
-
-/** Labels broader than this, in letters, stand below each other where the column is narrow. */
-const broad = 20;
+import { Paragraph } from './words.tsx';
 
 interface Props {
   readonly entry: Entry;
   /** Whether its choices still stand. */
   readonly open: boolean;
+  /** Of the whole sheet; until it is answered nothing else is taken. */
+  readonly tapped: Act | null;
   /** A hold whose end has been called: what can be done now stands with the call. */
   readonly called: boolean;
   /** Has been announced otherwise. */
@@ -27,7 +27,7 @@ interface Props {
   readonly call: (text: string) => void;
 }
 
-export function EntryLine({ entry, open, called, silent, card, words, ring, tap, call }: Props): JSX.Element {
+export function EntryLine({ entry, open, tapped, called, silent, card, words, ring, tap, call }: Props): JSX.Element {
   const { said, place } = entry;
   const self = useRef<HTMLLIElement>(null);
   const isCard = card && said.ladder !== undefined;
@@ -41,9 +41,7 @@ export function EntryLine({ entry, open, called, silent, card, words, ring, tap,
     >
       {said.paragraphs.map((paragraph, n) => (
         // One that says something else is another, so that it is read out whole.
-        <p key={`${n} ${paragraph}`} class={isPlanName(said, n) ? 'plan-name' : undefined}>
-          <Words of={paragraph} />
-        </p>
+        <Paragraph key={`${n} ${paragraph}`} of={paragraph} isName={isPlanName(said, n)} />
       ))}
       {said.file !== undefined && (
         <p class="file">
@@ -55,27 +53,16 @@ export function EntryLine({ entry, open, called, silent, card, words, ring, tap,
       {said.ladder && <LadderFigure of={said.ladder} />}
       {said.countdown && <Hold id={place} of={said.countdown} words={words} ring={ring} call={call} />}
       {open && !called && said.choices.length > 0 && (
-        <div
-          class={said.choices.some(({ label }) => breadth(label) > broad) ? 'choices broad' : 'choices'}
-          role="group"
-          aria-label={words['page-choices']}
-        >
-          {said.choices.map((choice) => (
-            <button
-              key={choice.key}
-              type="button"
-              onClick={() => {
-                // The button is about to go: the next Tab must go on from here.
-                self.current?.focus({ preventScroll: true });
-                tap(place, choice.key, choice.label);
-              }}
-            >
-              <span>
-                <Words of={choice.label} />
-              </span>
-            </button>
-          ))}
-        </div>
+        <Choices
+          of={said.choices}
+          tapped={tapped}
+          words={words}
+          take={({ key, label }) => {
+            // The button is about to go: the next Tab must go on from here.
+            self.current?.focus({ preventScroll: true });
+            tap(place, key, label);
+          }}
+        />
       )}
       {isCard && (
         <button type="button" class="aside" lang={document.documentElement.lang} onClick={() => print()}>

@@ -5,8 +5,17 @@ export type SheetLine =
   | { readonly kind: 'entry'; readonly entry: Entry; readonly open: boolean }
   | { readonly kind: 'act'; readonly act: Act };
 
+/** Until a tap is answered the choices stay where they are: nothing moves under the finger. Null when none is on its way. */
+export function tapUnderWay({ acts, lastId, line }: Sheet): Act | null {
+  const act = acts.at(-1);
+  // Without a connection it is a line of its own, which waits to go out.
+  if (act === undefined || act.on === null || line !== 'open') return null;
+  return act.after === lastId && act.state !== 'refused' ? act : null;
+}
+
 export function linesOf(sheet: Sheet): readonly SheetLine[] {
-  const acts = sheet.acts.map((act) => ({ act, at: standing(sheet, act) }));
+  const tap = tapUnderWay(sheet);
+  const acts = sheet.acts.filter((act) => act !== tap).map((act) => ({ act, at: standing(sheet, act) }));
   // A refused act answered nothing, so the choices before it stay open.
   const lastAct = Math.max(0, ...acts.filter(({ act }) => act.state !== 'refused').map(({ at }) => at));
   const entries = sheet.entries.map((entry) => {

@@ -5,8 +5,8 @@ const number = String.raw`\d[\d.,:½¼¾⅓⅔]*`;
 const counted = String.raw`(?: ?°[CF]?| ?%| ?(?:[分小毫][鐘钟時时升]|\p{Script=Han})| \p{Script=Latin}{1,3}(?!\p{L}))`;
 /** A few characters that end a text are not torn apart, nor left alone by half: "慢慢倒。" */
 const lastWords = String.raw`(?<=[，；：、])\p{Script=Han}{2,4}。$`;
-/** A number with its unit or the Han character after it, and such pairs in a row: "1 min 40 s", "12月5日", "第 3 泡". */
-const together = new RegExp(`(?:第 ?)?${number}${counted}(?: ?${number}${counted}){0,2}|${lastWords}`, 'gu');
+/** A number with its unit or the Han character after it, and such pairs in a row: "1 min 40 s", "12月5日", "第 3 泡", "± 1 °C". */
+const together = new RegExp(`(?:[第±] ?)?${number}${counted}(?: ?${number}${counted}){0,2}|${lastWords}`, 'gu');
 
 /** The parts of a text in order; every second one must stay on one line. */
 export function wholes(text: string): readonly string[] {
@@ -21,6 +21,12 @@ export function wholes(text: string): readonly string[] {
 
 /** About how much room a text takes, in letters: a Han character is as wide as two. */
 export const breadth = (text: string): number => text.length + (text.match(/[\u2e80-\uffff]/g)?.length ?? 0);
+
+/** One of a numbered list: "3. The first cup". */
+export function itemOf(text: string): { readonly count: string; readonly text: string } | null {
+  const [, count, rest] = /^(\d{1,3}\.) (.+)$/s.exec(text) ?? [];
+  return count === undefined || rest === undefined ? null : { count, text: rest };
+}
 
 /** What a plan is for stands over it in a few words; other ladders come with whole sentences. */
 export const isPlanName = ({ ladder, paragraphs }: Pick<Said, 'ladder' | 'paragraphs'>, n: number): boolean =>

@@ -65,6 +65,7 @@ export const pageWordKeys = [
   'page-you-wrote',
   'page-write-label',
   'page-write-hint',
+  'page-write-on',
   'page-write',
   'page-choices',
   'page-opening',

@@ -1,6 +1,6 @@
 /** A text on the sheet, in which numbers stay with what they count. */
 import type { JSX } from 'preact';
-import { wholes } from './whole.ts';
+import { itemOf, wholes } from './whole.ts';
 
 export function Words({ of }: { readonly of: string }): JSX.Element {
   return (
@@ -15,5 +15,22 @@ export function Words({ of }: { readonly of: string }): JSX.Element {
         ),
       )}
     </>
+  );
+}
+
+/** One of a numbered list hangs on its number. */
+export function Paragraph({ of, isName }: { readonly of: string; readonly isName: boolean }): JSX.Element {
+  const item = itemOf(of);
+  if (item === null) {
+    return (
+      <p class={isName ? 'plan-name' : undefined}>
+        <Words of={of} />
+      </p>
+    );
+  }
+  return (
+    <p class="item">
+      <span class="count">{item.count}</span> <Words of={item.text} />
+    </p>
   );
 }

@@ -3,13 +3,14 @@ import type { JSX } from 'preact';
 import { useRef, useState } from 'preact/hooks';
 import { longestText, type PageWords } from './wire.ts';
 
-export function WritingLine({
-  words,
-  write,
-}: {
+interface Props {
   readonly words: PageWords;
+  /** Something was written or chosen already: from then on not every line is about a tea. */
+  readonly hasBegun: boolean;
   readonly write: (text: string) => void;
-}): JSX.Element {
+}
+
+export function WritingLine({ words, hasBegun, write }: Props): JSX.Element {
   const [text, setText] = useState('');
   const field = useRef<HTMLTextAreaElement>(null);
   const send = (): void => {
@@ -33,7 +34,7 @@ export function WritingLine({
         ref={field}
         rows={1}
         maxLength={longestText}
-        placeholder={words['page-write-hint']}
+        placeholder={words[hasBegun ? 'page-write-on' : 'page-write-hint']}
         enterkeyhint="send"
         autocomplete="off"
         value={text}

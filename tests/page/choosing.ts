@@ -1,0 +1,100 @@
+/// <reference lib="dom" />
+/** What is chosen under a finger: nothing moves until it is answered, and nothing is taken that was not meant. */
+import type { Page } from 'playwright-core';
+import { expect, it } from 'vitest';
+import { barriers, eventually } from './browser.ts';
+import type { SideBySide } from './side-by-side.ts';
+import { pageWords, type FakeHouse } from './fake-house.ts';
+import { planOn, sitDown, write } from './sheet.ts';
+
+const words = pageWords('en');
+/** What the worker behind the page asks for cannot be held up on the way. */
+const bare = { serviceWorkers: 'block' } as const;
+
+const places = (page: Page): Promise<readonly number[]> =>
+  page.$$eval('.choices button, .writing, .foot', (all) => all.map((one) => Math.round(one.getBoundingClientRect().y)));
+
+export function choosing(at: SideBySide<FakeHouse>): void {
+  it.concurrent('stands where it stood until it is answered, and nothing else is taken meanwhile', async () => {
+    const { page, news } = await planOn(at.browser, at.house, { options: bare });
+    let arrive = (): void => undefined;
+    const held = new Promise<void>((resolve) => (arrive = resolve));
+    await page.route('**/sheet', (route) => held.then(() => route.continue()));
+    await page.getByRole('button', { name: 'Guide me' }).scrollIntoViewIfNeeded();
+    const before = await places(page);
+    await page.getByRole('button', { name: 'Guide me' }).click();
+    await page.waitForSelector('button.taken');
+    // Long enough under way to be told so, and still in no one's way.
+    await page
+      .locator('.choices')
+      .getByText(words['page-waiting'] ?? '-')
+      .waitFor();
+    expect(await places(page)).toEqual(before);
+    expect(await page.locator('.own').count()).toBe(1);
+    await page.getByRole('button', { name: 'Ask the shop' }).click({ force: true });
+    expect(await page.locator('button.taken').allTextContents()).toEqual(['Guide me']);
+    expect(await barriers(page)).toEqual([]);
+    arrive();
+    await page.waitForSelector('.digits');
+    await page.locator('.own', { hasText: 'Guide me' }).waitFor();
+    expect(await page.locator('button.taken').count()).toBe(0);
+    expect(news()).toEqual([{ kind: 'tap', key: 'guide' }]);
+    await page.context().close();
+  });
+
+  it.concurrent('a finger that touches twice chooses once', async () => {
+    const { page, news } = await planOn(at.browser, at.house);
+    // Two touches on one spot, between which another choice has come under the finger.
+    await page.evaluate(() => {
+      for (const button of [...document.querySelectorAll('.choices button')].slice(0, 2))
+        button.dispatchEvent(new MouseEvent('click', { bubbles: true, detail: 1, clientX: 60, clientY: 300 }));
+    });
+    await page.waitForSelector('.digits');
+    expect(news()).toEqual([{ kind: 'tap', key: 'guide' }]);
+    await page.context().close();
+  });
+
+  it.concurrent('brief choices stand side by side on a telephone, and the next line says what it is for', async () => {
+    const { page, say } = await sitDown(at.browser, at.house, { options: { viewport: { width: 360, height: 740 } } });
+    const hint = (): Promise<string | null> => page.locator('textarea').getAttribute('placeholder');
+    expect(await hint()).toBe(words['page-write-hint']);
+    await write(page, 'Tieguanyin in my gaiwan');
+    await page.waitForSelector('.choices');
+    expect(await hint()).toBe(words['page-write-on']);
+    await say({ paragraphs: ['Which?'], choices: ['100 ml', '120 ml'].map((label, n) => ({ key: `${n}`, label })) });
+    await page.getByRole('button', { name: '100 ml' }).waitFor();
+    const [first, second] = (await places(page)).slice(-4);
+    expect(second).toBe(first);
+    await page.context().close();
+  });
+
+  it.concurrent('a list hangs on its numbers, and is read and copied as it was written', async () => {
+    const { page, say } = await sitDown(at.browser, at.house, { options: { viewport: { width: 320, height: 640 } } });
+    const line = '1. “The first cup”, Saturday, December 5, 10:30 am, the long table – 8 seats free';
+    await say({ paragraphs: ['These are coming up.', line] });
+    const item = page.locator('.entry p').getByText('seats free').locator('xpath=ancestor-or-self::p').last();
+    expect(await item.innerText()).toBe(line);
+    const lefts = await item.evaluate((one) => {
+      const text = document.createRange();
+      text.selectNodeContents(one);
+      return [...new Set([...text.getClientRects()].map(({ left }) => Math.round(left)))];
+    });
+    // The number, and one edge for all that stands beside it.
+    expect(lefts.filter((left) => left <= Math.min(...lefts) + 1)).toHaveLength(1);
+    await page.context().close();
+  });
+
+  it.concurrent('in colours of the person’s own every choice has an edge', async () => {
+    const { page } = await planOn(at.browser, at.house, { options: { forcedColors: 'active' } });
+    await eventually(
+      () =>
+        page
+          .locator('.choices button')
+          .first()
+          .evaluate((one) => getComputedStyle(one).borderTopWidth),
+      '1px',
+    );
+    expect(await barriers(page)).toEqual([]);
+    await page.context().close();
+  });
+}
