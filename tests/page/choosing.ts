@@ -17,9 +17,8 @@ const places = (page: Page): Promise<readonly number[]> =>
 export function choosing(at: SideBySide<FakeHouse>): void {
   it.concurrent('stands where it stood until it is answered, and nothing else is taken meanwhile', async () => {
     const { page, news } = await planOn(at.browser, at.house, { options: bare });
-    let arrive = (): void => undefined;
-    const held = new Promise<void>((resolve) => (arrive = resolve));
-    await page.route('**/sheet', (route) => held.then(() => route.continue()));
+    const held: (() => Promise<void>)[] = [];
+    await page.route('**/sheet', (route) => void held.push(() => route.continue()));
     await page.getByRole('button', { name: 'Guide me' }).scrollIntoViewIfNeeded();
     const before = await places(page);
     await page.getByRole('button', { name: 'Guide me' }).click();
@@ -34,7 +33,7 @@ export function choosing(at: SideBySide<FakeHouse>): void {
     await page.getByRole('button', { name: 'Ask the shop' }).click({ force: true });
     expect(await page.locator('button.taken').allTextContents()).toEqual(['Guide me']);
     expect(await barriers(page)).toEqual([]);
-    arrive();
+    await Promise.all(held.map((goOn) => goOn()));
     await page.waitForSelector('.digits');
     await page.locator('.own', { hasText: 'Guide me' }).waitFor();
     expect(await page.locator('button.taken').count()).toBe(0);
