@@ -27,34 +27,28 @@ const actions = {
   remember: values.optional(),
   'tell-shop': z.string().optional(),
   withdraw: textOrTexts.optional(),
-  wake: only({ name: z.string(), at: json }).optional(),
-  later: only({
-    name: z.string(),
-    at: json,
-    say: textOrTexts,
-    slot: z.string().optional(),
-    offers: z.boolean().optional(),
-  }).optional(),
+  wake: z.strictObject({ name: z.string(), at: json }).optional(),
+  later: z
+    .strictObject({
+      name: z.string(),
+      at: json,
+      say: textOrTexts,
+      slot: z.string().optional(),
+      offers: z.boolean().optional(),
+    })
+    .optional(),
   go: z.string().optional(),
 };
 
-const line: z.ZodType<RawActions> = z.lazy(() => z.preprocess(asLine, only({ ...actions, do: lines.optional() })));
+const line: z.ZodType<RawActions> = z.lazy(() =>
+  z.preprocess(asLine, z.strictObject({ ...actions, do: lines.optional() })),
+);
 const lines = z.array(line);
 
 /** A bare text is a sentence to say. */
 const asLine = (found: unknown): unknown => (typeof found === 'string' ? { say: found } : found);
 
-/** An object with these words and no other; a word not known is answered with those that are. */
-function only<Shape extends z.ZodRawShape>(shape: Shape): z.ZodObject<Shape, z.core.$strict> {
-  return z.strictObject(shape, {
-    error: (issue) =>
-      issue.code === 'unrecognized_keys'
-        ? `expected one of ${Object.keys(shape).join(', ')}, not ${issue.keys.join(', ')}`
-        : undefined,
-  });
-}
-
-const choice = only({
+const choice = z.strictObject({
   id: z.string().optional(),
   label: z.string(),
   with: values.optional(),
@@ -73,7 +67,7 @@ const choice = only({
 
 const wakes = z.record(z.string(), lines);
 
-const place = only({
+const place = z.strictObject({
   asks: z.string().optional(),
   needs: z.record(z.string(), z.string()).optional(),
   do: lines.optional(),
@@ -86,7 +80,7 @@ const place = only({
   once: z.boolean().optional(),
 });
 
-const schema: z.ZodType<RawFlow> = only({
+const schema: z.ZodType<RawFlow> = z.strictObject({
   flow: z.string(),
   about: z.string(),
   starts: z.string(),
@@ -94,25 +88,27 @@ const schema: z.ZodType<RawFlow> = only({
   passing: z.boolean().optional(),
   'under-way': z.string().optional(),
   takes: names.optional(),
-  listens: only({ when: z.string().optional(), facts: z.record(z.string(), names.nullable()) }).optional(),
+  listens: z.strictObject({ when: z.string().optional(), facts: z.record(z.string(), names.nullable()) }).optional(),
   hears: lines.optional(),
   wakes: wakes.optional(),
   places: z.record(z.string(), place),
-  front: only({
-    reads: z.string(),
-    opens: z.string(),
-    parts: z.string().optional(),
-    notices: lines.optional(),
-    always: lines,
-    otherwise: lines,
-    sentences: only({
-      'stale-tap': z.string(),
-      'already-so': z.string(),
-      'nothing-before': z.string(),
-      'flow-changed': z.string(),
-      'one-at-a-time': z.string(),
-    }),
-  }).optional(),
+  front: z
+    .strictObject({
+      reads: z.string(),
+      opens: z.string(),
+      parts: z.string().optional(),
+      notices: lines.optional(),
+      always: lines,
+      otherwise: lines,
+      sentences: z.strictObject({
+        'stale-tap': z.string(),
+        'already-so': z.string(),
+        'nothing-before': z.string(),
+        'flow-changed': z.string(),
+        'one-at-a-time': z.string(),
+      }),
+    })
+    .optional(),
 });
 
 export interface FlowFile {

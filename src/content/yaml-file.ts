@@ -1,9 +1,10 @@
 /** Reads one YAML file against a schema; every mistake is told as file:line:column and what was expected. */
 import { readFileSync } from 'node:fs';
 import { basename, relative } from 'node:path';
-import { LineCounter, parseDocument, type Document } from 'yaml';
+import { isMap, LineCounter, parseDocument, type Document } from 'yaml';
 import type { z } from 'zod';
 import { noteRight, parsedBefore, rightBefore } from './kept.ts';
+import { mistakesOf, plainly, type YamlMistake } from './yaml-mistakes.ts';
 
 /** A file a person wrote is wrong. Its message is made to be read, one mistake a line. */
 export class ContentMistake extends Error {
@@ -27,14 +28,30 @@ export function readYaml<S extends z.ZodType>(file: string, schema: S): YamlFile
   };
   const right = rightBefore(basename(file), text);
   if (right !== undefined) return { value: right as z.output<S>, text, at };
-  const parsed = schema.safeParse(parsedBefore(text) ?? parseWhole(text, shown));
+  const whole = parsedBefore(text) ?? parseWhole(text, shown);
+  const parsed = schema.safeParse(whole, { error: plainly });
   if (parsed.success) {
     noteRight(basename(file), text, parsed.data);
     return { value: parsed.data, text, at };
   }
-  throw new ContentMistake(
-    parsed.error.issues.map((i) => `${at(i.path)} ${i.path.join('.') || 'file'}: ${i.message}`).join('\n'),
-  );
+  const { document, place } = locate(text, shown);
+  const line = ({ path, isKey, message }: YamlMistake): string => {
+    const named = isKey ? path.slice(0, -1) : path;
+    const offset = (isKey ? keyOffsetOf(document, path) : null) ?? offsetOf(document, path);
+    return `${place(offset)} ${nameOf(whole, named)}: ${message}`;
+  };
+  throw new ContentMistake(mistakesOf(parsed.error).map(line).join('\n'));
+}
+
+/** "longjing.leaf.waterC": an entry of a list goes by its id where it has one, else by its number. */
+function nameOf(whole: unknown, path: readonly PropertyKey[]): string {
+  let value = whole;
+  const names = path.map((key) => {
+    value = (value as { readonly [key: PropertyKey]: unknown } | null | undefined)?.[key];
+    const id = typeof key === 'number' ? (value as { readonly id?: unknown } | null | undefined)?.id : undefined;
+    return typeof id === 'string' ? id : String(key);
+  });
+  return names.join('.') || 'file';
 }
 
 /** What a text holds. Throws ContentMistake when it is not YAML. */
@@ -66,6 +83,13 @@ export function readText(file: string): string {
       `${shownAs(file)}:1:1 ${code === 'ENOENT' ? 'expected this file, but it is missing' : `cannot be read (${code})`}`,
     );
   }
+}
+
+/** Where a word of the file itself stands, its value aside. */
+function keyOffsetOf(document: Document, path: readonly PropertyKey[]): number | null {
+  const map: unknown = path.length === 1 ? document.contents : document.getIn(path.slice(0, -1), true);
+  const pair = isMap(map) ? map.items.find(({ key }) => String(key) === path.at(-1)) : undefined;
+  return (pair?.key as { range?: [number, number, number] } | undefined)?.range?.[0] ?? null;
 }
 
 function offsetOf(document: Document, path: readonly PropertyKey[]): number {

@@ -39,12 +39,24 @@ describe('a file with mistakes', () => {
     ['starts: 2026-12-05T10:30', 'starts: 2026-12-05', /lessons\.yaml:\d+:11 starts: time unreadable/],
     ['starts: 2026-12-05T10:30', 'starts: 2027-03-14T02:30', /lessons\.yaml:\d+:11 starts: hour never/],
     ['zone: America/Denver', 'zone: Mars/Base', /lessons\.yaml:\d+:9 zone: zone unknown \(Mars\/Base\)/],
-    ['seats: 8', 'seats: 0', /lessons\.yaml:\d+:10 0\.seats: /],
-    ['every: week }', 'every: weak }', /lessons\.yaml:\d+:\d+ 0\.repeats\.every: /],
-    ['every: week }', 'every: week, step: 0 }', /lessons\.yaml:\d+:\d+ 0\.repeats\.step: /],
-    ['teacher: Odalys', 'teecher: Odalys', /lessons\.yaml:\d+:\d+ 0: Unrecognized key: "teecher"/],
-    ['seats: 8', 'saets: 8', /lessons\.yaml:\d+:\d+ 0\.seats: /],
-    ['title: { en: The first cup,', 'title: { en: "",', /lessons\.yaml:\d+:\d+ 0\.title\.en: /],
+    ['seats: 8', 'seats: 0', /lessons\.yaml:\d+:10 first-cup\.seats: expected at least 1, not 0/],
+    [
+      'every: week }',
+      'every: weak }',
+      /lessons\.yaml:\d+:\d+ first-cup\.repeats\.every: expected one of day, week, month, not "weak"/,
+    ],
+    [
+      'every: week }',
+      'every: week, step: 0 }',
+      /lessons\.yaml:\d+:\d+ first-cup\.repeats\.step: expected at least 1, not 0/,
+    ],
+    ['teacher: Odalys', 'teecher: Odalys', /lessons\.yaml:\d+:\d+ first-cup: expected one of .*, not "teecher"/],
+    ['seats: 8', 'saets: 8', /lessons\.yaml:\d+:\d+ first-cup\.seats: expected a number, but it is missing/],
+    [
+      'title: { en: The first cup,',
+      'title: { en: "",',
+      /lessons\.yaml:\d+:\d+ first-cup\.title\.en: expected text, not ""/,
+    ],
   ])('%s → %s', (from, to, expected) => {
     expect(good).toContain(from);
     writeFileSync(join(folder, 'lessons.yaml'), good.replace(from, to));
