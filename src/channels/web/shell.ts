@@ -11,7 +11,9 @@ type Html = ReturnType<typeof html>;
 export function sheetPage(boot: Boot, assets: Assets, path: string): Html {
   const body = html`<div id="sheet">
       ${masthead(boot.words, boot.language, path)}
-      <main class="column">${boot.label === null ? '' : label(boot.label, boot.words)}</main>
+      <main class="column">
+        ${boot.label === null ? html`<p class="quiet late-shown opening">${boot.words['page-opening']}</p>` : label(boot.label, boot.words)}
+      </main>
     </div>
     <noscript><p class="column quiet">${boot.words['page-no-script']}</p></noscript>
     <script type="application/json" id="boot">

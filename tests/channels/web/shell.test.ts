@@ -43,6 +43,14 @@ describe('the page before its scripts', () => {
     expect(body).toContain(`<html lang="${language}">`);
   });
 
+  it.each([
+    ['/', 1],
+    ['/tea/tieguanyin', 0],
+  ])('says on %s that it is being opened, where nothing else is to be read: %i', async (path, times) => {
+    const { body } = await knock(house.url, path, { headers: { 'accept-language': 'zh-CN' } });
+    expect(body.match(/<p class="[^"]*opening">正在铺开小笺……<\/p>/g) ?? []).toHaveLength(times);
+  });
+
   it('tells a telephone the colours of its paper, as the styles have them', async () => {
     const styles = readFileSync(new URL('../../../src/channels/web/page/values.css', import.meta.url), 'utf8');
     const papers = [...styles.matchAll(/--paper: (#\w+);/g)].map(([, colour]) => colour);
