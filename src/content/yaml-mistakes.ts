@@ -22,21 +22,22 @@ const kinds: { readonly [type: string]: string } = {
 /** For zod: the sentence of an issue that its schema has none for. */
 export function plainly(issue: z.core.$ZodRawIssue): string | undefined {
   const found = issue.input === undefined ? ', but it is missing' : `, not ${shown(issue.input)}`;
-  switch (issue.code) {
-    case 'invalid_type':
-      return `expected ${kinds[issue.expected] ?? issue.expected}${found}`;
-    case 'invalid_value':
-      return `expected ${issue.values.length > 1 ? 'one of ' : ''}${issue.values.map(String).join(', ')}${found}`;
-    case 'unrecognized_keys':
-      return strange(issue);
-    case 'too_small':
-      return `expected ${amount(issue.origin, `${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}`)}${found}`;
-    case 'too_big':
-      return `expected ${amount(issue.origin, `${issue.inclusive === false ? 'less than' : 'at most'} ${issue.maximum}`)}${found}`;
-    default:
-      return undefined;
-  }
+  if (issue.code === 'unrecognized_keys') return `expected ${wordsKnown(issue)}`;
+  const wanted = wantedBy(issue);
+  return wanted === null ? undefined : `expected ${wanted}${found}`;
 }
+
+function wantedBy(issue: z.core.$ZodRawIssue): string | null {
+  if (issue.code === 'invalid_type') return kinds[issue.expected] ?? issue.expected;
+  if (issue.code === 'invalid_value') return oneOf(issue.values.map(String));
+  if (issue.code === 'too_small') {
+    return amount(issue.origin, `${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}`);
+  }
+  if (issue.code !== 'too_big') return null;
+  return amount(issue.origin, `${issue.inclusive === false ? 'less than' : 'at most'} ${issue.maximum}`);
+}
+
+const oneOf = (words: readonly string[]): string => `${words.length > 1 ? 'one of ' : ''}${words.join(', ')}`;
 
 /** Every mistake of a parse, each once: of shapes that may stand there, the one that comes nearest tells what is wrong. */
 export const mistakesOf = (error: z.ZodError): readonly YamlMistake[] => error.issues.flatMap((one) => told(one, []));
@@ -52,13 +53,13 @@ function told(issue: z.core.$ZodIssue, above: readonly PropertyKey[]): readonly 
 }
 
 interface Shaped {
-  readonly _zod?: { readonly def?: { readonly shape?: object; readonly keyType?: { readonly options?: unknown[] } } };
+  readonly def?: { readonly shape?: object; readonly keyType?: { readonly options?: readonly string[] } };
 }
 
-function strange({ inst }: z.core.$ZodRawIssue): string {
-  const { shape, keyType } = (inst as Shaped | undefined)?._zod?.def ?? {};
+function wordsKnown({ inst }: z.core.$ZodRawIssue): string {
+  const { shape, keyType } = (inst as Shaped | undefined)?.def ?? {};
   const known = shape ? Object.keys(shape) : (keyType?.options ?? []);
-  return `expected ${known.length > 0 ? `one of ${known.join(', ')}` : 'a word that is known here'}`;
+  return known.length > 0 ? oneOf(known) : 'a word that is known here';
 }
 
 function amount(origin: string, much: string): string {

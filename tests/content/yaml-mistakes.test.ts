@@ -86,7 +86,7 @@ it.each([
   ['yes for true', z.array(tea), `${good}  shelf: yes\n`, /:3:10 longjing\.shelf: expected true or false, not "yes"$/],
   ['one for a list', z.array(tea), `${good}  aliases: one\n`, /:3:12 longjing\.aliases: expected a list, not "one"$/],
   ['a list of none', cues, 'care: []\n', /:1:7 care: expected at least 1 of them, not an empty list$/],
-  ['neither of two shapes', either, '- pot: a\n- pots: a\n', /:2:3 1: expected one of pot, not "pots"$/],
+  ['neither of two shapes', either, '- pot: a\n- pots: a\n', /:2:3 1: expected pot, not "pots"$/],
   ['two of them at once', z.array(tea), `${good}  a: 1\n  b: 2\n`, /:3:3 .*not "a"\n.*:4:3 .*not "b"$/],
   ['a shape with a sentence of its own', own, 'at: [1]\n', /:1:5 at: expected a place or a number$/],
   ['a list where words belong', own, '- 1\n', /:1:1 file: expected words with their values, .*, not a list$/],
