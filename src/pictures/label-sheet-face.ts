@@ -54,7 +54,7 @@ const model = {
   codeWithLink: 17.4,
   /** From the padding down to baselines, and to the ladder's upper end. */
   name: 4.3,
-  han: 9.4,
+  under: 9.4,
   ladder: 11.5,
   /** From one thing up to the next. */
   link: 2.9,
@@ -64,7 +64,7 @@ const model = {
 /** In points. */
 const sizes = {
   name: { most: 13, least: 7.5 },
-  han: { most: 11.5, least: 8 },
+  under: { most: 11.5, least: 8 },
   line: { most: 7.6, least: 5.8 },
   small: { most: 6.4, least: 5 },
 } as const;
@@ -122,12 +122,13 @@ interface Frame {
 
 /** The plan has a line to itself; above it the vessel to the left and what the code is for to the right. */
 function rowsOf(label: Label, { scale, pad, room, column, plan }: Frame): readonly Row[] {
-  const { names, language, link } = label;
+  const { language, link } = label;
+  const [head, under] = namesOf(label);
   const [left, over] = [pad, plan - model.overPlan * scale];
   const scan = { left: pad + room * 0.42, room: room * 0.58 };
   return [
-    { parts: [[names.en, 'en']], size: 'name', weight: 600, y: pad + model.name * scale, left, room: column },
-    { parts: hanOf(names), size: 'han', y: pad + model.han * scale, left, room: column },
+    { parts: head, size: 'name', weight: 600, y: pad + model.name * scale, left, room: column },
+    { parts: under, size: 'under', y: pad + model.under * scale, left, room: column },
     { parts: [[label.vessel, language]], size: 'line', y: over, left, room: room * 0.4 },
     { parts: [[label.scan, language]], size: 'small', y: over, ...scan, toTheRight: true },
     { parts: [[label.plan, language]], size: 'line', weight: 600, y: plan, left, room },
@@ -137,14 +138,18 @@ function rowsOf(label: Label, { scale, pad, room, column, plan }: Frame): readon
   ];
 }
 
-/** A name both scripts write alike stands once. */
-function hanOf(names: Label['names']): Row['parts'] {
-  const { 'zh-Hant': hant, 'zh-Hans': hans } = names;
-  if (hant === hans) return [[hant, 'zh-Hant']];
-  return [
-    [`${hant}\u3000`, 'zh-Hant'],
-    [hans, 'zh-Hans'],
-  ];
+/** In the shop's own writing first. A name both scripts write alike stands once. */
+function namesOf({ names, language }: Label): readonly [head: Row['parts'], under: Row['parts']] {
+  const [own, other] = language === 'zh-Hans' ? (['zh-Hans', 'zh-Hant'] as const) : (['zh-Hant', 'zh-Hans'] as const);
+  const han: Row['parts'] =
+    names[own] === names[other]
+      ? [[names[own], own]]
+      : [
+          [`${names[own]}\u3000`, own],
+          [names[other], other],
+        ];
+  const latin: Row['parts'] = [[names.en, 'en']];
+  return language === 'en' ? [latin, han] : [han, latin];
 }
 
 /** As large as it may be and fits. */

@@ -154,6 +154,24 @@ describe('a label’s face', () => {
     expect(printed).toBe(1);
   });
 
+  it.each<[Language, string, string, string]>([
+    ['en', '煎茶', 'Sencha', '煎茶'],
+    ['zh-Hant', '煎茶', '煎茶', 'Sencha'],
+    ['en', '龙井', 'Sencha', '煎茶　龙井'],
+    ['zh-Hant', '龙井', '煎茶　龙井', 'Sencha'],
+    ['zh-Hans', '龙井', '龙井　煎茶', 'Sencha'],
+  ])(
+    'in %s, with %s in the simplified script, is headed by %s and has %s under it',
+    async (language, hans, head, others) => {
+      const [label] = labelsIn(language);
+      if (!label) throw new Error('the shelf is bare');
+      const names = { en: 'Sencha', 'zh-Hant': '煎茶', 'zh-Hans': hans };
+      const face = await faceOf({ ...label, names }, sizeNamed('70x37'));
+      const texts = 'texts' in face ? face.texts.map(({ line }) => line.pieces.map(({ text }) => text).join('')) : [];
+      expect(texts.slice(0, 2)).toEqual([head, others]);
+    },
+  );
+
   it('makes a long name smaller before it gives up', async () => {
     const [label] = labelsIn('en');
     if (!label) throw new Error('the shelf is bare');
