@@ -10,11 +10,22 @@ export function withFacts(facts: Facts, more: Facts): Facts {
   return Object.fromEntries(Object.entries(all).filter(([, value]) => isKnown(value)));
 }
 
-/** A fact that changes clears those that hung on it, unless they were told in the same breath. */
-export function learned(facts: Facts, told: Facts, listens: Listening['facts']): Facts {
+/**
+ * A fact that changes clears those that hung on it, unless they were told in the same breath. The first answer to what a
+ * place asks clears only its rivals, those that would clear it: a size told before the vessel is that vessel's.
+ */
+export function learned(
+  facts: Facts,
+  told: Facts,
+  { listens, asked }: { readonly listens: Listening['facts']; readonly asked: string | null },
+): Facts {
   const fallen: string[] = [];
   for (const name of Object.keys(told)) {
-    if (!isSame(told[name] ?? null, facts[name] ?? null)) fallen.push(...(listens[name]?.clears ?? []));
+    const known = facts[name] ?? null;
+    if (isSame(told[name] ?? null, known)) continue;
+    const clears = listens[name]?.clears ?? [];
+    const isFirst = name === asked && !isKnown(known);
+    fallen.push(...(isFirst ? clears.filter((other) => listens[other]?.clears.includes(name)) : clears));
   }
   if (fallen.length === 0) return withFacts(facts, told);
   return withFacts(facts, { ...Object.fromEntries(fallen.map((name) => [name, null])), ...told });

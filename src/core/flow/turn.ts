@@ -109,7 +109,7 @@ export class Turn {
   }
 
   learn(told: Facts): void {
-    this.#facts = learned(this.#facts, told, this.flow.listens.facts);
+    this.#facts = learned(this.#facts, told, { listens: this.flow.listens.facts, asked: this.place.asks });
   }
 
   /** Learns what the message holds for this flow, if the flow is listening; true when it held anything. */
