@@ -189,6 +189,19 @@ brew-leaf-out = Nothing holds the leaf back in a mug: when the time is up, pour 
 brew-caffeine = Your plan as it stands: about { NUMBER($usualMg, maximumFractionDigits: 0) } mg of caffeine in all ({ NUMBER($leastMg, maximumFractionDigits: 0) } to { NUMBER($mostMg, maximumFractionDigits: 0) }, as leaves differ).
 brew-no-shorter = Shorter can't be poured with this leaf; take less leaf, or cooler water.
 brew-comes-with-it = That comes with the numbers, once I know this.
+brew-size-taken = I take it as { ML($volumeMl) }; if it holds more or less, write it with its unit, for example “120 ml”.
+ask-tea-unsure = No matter, the leaf tells: little balls or long dark twists are mostly oolong, fine and black is black tea, green is green tea, silvery buds are white tea, a pressed cake is mostly puer, flowers are scented or herbal. Choose what comes nearest.
+brew-how-many = { $plan-count ->
+    [1] Once, with this leaf in this vessel.
+   *[other] { $plan-count } times; after that little is left in the leaf.
+}
+brew-leaf-waits = Pour all the tea off each time; the leaf stays in the vessel and waits for the next water.
+brew-leaf-off = When the time is up, take the leaf out, or pour all the tea off it.
+brew-not-bitter = Poured in time it should come out in balance. If a cup is too strong or too weak for you, say so, and I change the times or the water.
+brew-in-plain = In plain words: about { SPOONS($plan-spoons) } level teaspoons of leaf go in, the water on it; wait { DURATION($plan-firstS) }, then pour the tea off.
+brew-in-plain-stays = In plain words: about { SPOONS($plan-spoons) } level teaspoons of leaf go in, the water on it; wait { DURATION($plan-firstS) } and drink, the leaf stays in.
+brew-in-steps = “Guide me” takes you through it one step at a time, and you may ask what any word means.
+brew-not-followed = I'm not sure what you mean there.
 brew-still-there = Your plan stands as above.
 brew-no-further = It goes no further that way with this leaf and this vessel.
 infusion-time = Infusion { $n }: { DURATION($infusion-seconds) }.
@@ -539,11 +552,11 @@ other-device-here = Here I can't take it along. On the shop's page a sheet opens
 forget-page = What still stands on this page is on your device only; “A fresh sheet for the next person”, at its foot, clears it.
 # the guided brew
 choice-guide = Guide me
-    .typed = guide me / step by step / guide / walk me through it / guide me through it
+    .typed = guide me / take me through it / lead me / walk me through / step by step / guide / walk me through it / guide me through it
 choice-guide-ready = Ready
     .typed = ok / set out / all set / done / i am ready / i'm ready / go / next
 choice-guide-done = Done
-    .typed = ok / warm / warmed / it is warm / next
+    .typed = ok / warm / warmed / it is warm / next / poured / poured it away / poured it out / i poured it away
 choice-guide-in = The leaf is in
     .typed = ok / done / in / in it goes / it is in / leaf is in / leaves are in / i put it in / added
 choice-guide-rinsed = Rinsed

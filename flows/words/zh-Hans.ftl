@@ -189,6 +189,19 @@ brew-leaf-out = 马克杯没有滤网：时间到了把茶汤倒进另一个杯�
 brew-caffeine = 照现在这个泡法，一共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各种茶叶有差别）。
 brew-no-shorter = 这些茶叶没办法再短了，可以少放茶叶，或用凉一点的水。
 brew-comes-with-it = 等我知道这一样，就跟分量、时间一起告诉您。
+brew-size-taken = 我先当作 { ML($volumeMl) }；不是的话，写上单位告诉我，例如“120 毫升”。
+ask-tea-unsure = 没关系，看茶叶就知道大概：一粒粒或深色长条多半是乌龙，细而黑的是红茶，绿的是绿茶，带银毫的芽是白茶，压成饼的多半是普洱，有花的是花茶或花草茶。选最像的就好。
+brew-how-many = { $plan-count ->
+    [1] 照这个份量和器具，泡一次。
+   *[other] { $plan-count } 次，之后茶叶里就所剩不多了。
+}
+brew-leaf-waits = 每次把茶汤全部倒出来，茶叶留在器具里，等下一次加水。
+brew-leaf-off = 时间到了把茶叶拿出来，或把茶汤全部倒出来。
+brew-not-bitter = 准时出汤，应该浓淡刚好。哪一杯觉得太浓或太淡，告诉我，我再改时间或水温。
+brew-in-plain = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶，加水，等 { DURATION($plan-firstS) }，把茶汤倒出来。
+brew-in-plain-stays = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶，加水，等 { DURATION($plan-firstS) }，就可以喝，茶叶留在里面。
+brew-in-steps = 说“带我泡”，我一步一步陪您；哪个词不明白，随时可以问。
+brew-not-followed = 这句我没有把握是什么意思。
 brew-still-there = 泡法仍照上面。
 brew-no-further = 这些茶叶、这个茶器，这样已经到头了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
@@ -522,11 +535,11 @@ other-device-here = 这里的对话带不走。在店家的网页上，页脚可
 forget-page = 这一页上还看得到的只在您的设备上；按最下方的“为下一位换一张新笺”就会清掉。
 # the guided brew
 choice-guide = 带我泡
-    .typed = 带我 / 一步一步 / 教我泡 / 带我冲 / 教我冲 / 从头带我泡
+    .typed = 带我 / 带着我泡 / 引导我 / 跟着做 / 跟着你做 / 跟住做 / 陪我泡 / 一步一步 / 教我泡 / 带我冲 / 教我冲 / 从头带我泡
 choice-guide-ready = 备好了
     .typed = 好 / 准备好了 / 好了 / 都好了 / 都准备好了
 choice-guide-done = 做好了
-    .typed = 好 / 好了 / 下一步 / 温好了 / 温过了 / 温了
+    .typed = 好 / 好了 / 下一步 / 温好了 / 温过了 / 温了 / 倒了 / 倒掉了 / 温咗 / 倒咗
 choice-guide-in = 茶叶放好了
     .typed = 好 / 好了 / 放好了 / 放了 / 放进去了
 choice-guide-rinsed = 洗好了

@@ -189,6 +189,19 @@ brew-leaf-out = 馬克杯沒有濾網：時間到了把茶湯倒進另一個杯�
 brew-caffeine = 照現在這個泡法，一共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各種茶葉有差別）。
 brew-no-shorter = 這些茶葉沒辦法再短了，可以少放茶葉，或用涼一點的水。
 brew-comes-with-it = 等我知道這一樣，就跟分量、時間一起告訴您。
+brew-size-taken = 我先當作 { ML($volumeMl) }；不是的話，寫上單位告訴我，例如「120 毫升」。
+ask-tea-unsure = 沒關係，看茶葉就知道大概：一粒粒或深色長條多半是烏龍，細而黑的是紅茶，綠的是綠茶，帶銀毫的芽是白茶，壓成餅的多半是普洱，有花的是花茶或花草茶。選最像的就好。
+brew-how-many = { $plan-count ->
+    [1] 照這個份量和器具，泡一次。
+   *[other] { $plan-count } 次，之後茶葉裡就所剩不多了。
+}
+brew-leaf-waits = 每次把茶湯全部倒出來，茶葉留在器具裡，等下一次加水。
+brew-leaf-off = 時間到了把茶葉拿出來，或把茶湯全部倒出來。
+brew-not-bitter = 準時出湯，應該濃淡剛好。哪一杯覺得太濃或太淡，告訴我，我再改時間或水溫。
+brew-in-plain = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉，加水，等 { DURATION($plan-firstS) }，把茶湯倒出來。
+brew-in-plain-stays = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉，加水，等 { DURATION($plan-firstS) }，就可以喝，茶葉留在裡面。
+brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白，隨時可以問。
+brew-not-followed = 這句我沒有把握是什麼意思。
 brew-still-there = 泡法仍照上面。
 brew-no-further = 這些茶葉、這個茶器，這樣已經到頭了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
@@ -522,11 +535,11 @@ other-device-here = 這裡的對話帶不走。在店家的網頁上，頁尾可
 forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的「為下一位換一張新箋」就會清掉。
 # the guided brew
 choice-guide = 帶我泡
-    .typed = 帶我 / 一步一步 / 教我泡 / 帶我沖 / 教我沖 / 從頭帶我泡
+    .typed = 帶我 / 帶著我泡 / 帶住我沖 / 引導我 / 跟住做 / 跟住你做 / 跟著做 / 陪我泡 / 一步一步 / 教我泡 / 帶我沖 / 教我沖 / 從頭帶我泡
 choice-guide-ready = 備好了
     .typed = 好 / 準備好了 / 好了 / 都好了 / 都準備好了
 choice-guide-done = 做好了
-    .typed = 好 / 好了 / 下一步 / 溫好了 / 溫過了 / 溫了
+    .typed = 好 / 好了 / 下一步 / 溫好了 / 溫過了 / 溫了 / 倒了 / 倒掉了 / 溫咗 / 倒咗
 choice-guide-in = 茶葉放好了
     .typed = 好 / 好了 / 放好了 / 放了 / 放進去了
 choice-guide-rinsed = 洗好了

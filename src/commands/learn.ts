@@ -27,6 +27,7 @@ export const learntSentences = [
   'at-the-stove.txt',
   'at-the-sink.txt',
   'tram-stop.txt',
+  'ferry-in.txt',
 ];
 const nothingAsked = { language: null, asked: null };
 

@@ -13,6 +13,7 @@ const answerSchema = z.strictObject({
   kind: z.enum(['care', 'safety', 'shop']),
   words: z.array(line).default([]),
   'gives-way': z.boolean().default(false),
+  explains: z.boolean().default(false),
   danger: z.enum(dangers).nullable().default(null),
   sources: z.array(line).min(1, 'expected where this comes from, or "common practice, no source"'),
   questions: z.strictObject({ en: questions, 'zh-Hant': questions, 'zh-Hans': questions }),

@@ -25,6 +25,7 @@ import { guideCallNames, guideCalls } from './functions/guide.ts';
 import { isLessonWish, isOfOwnLesson, plansLesson, saidOfLessons } from './functions/lesson-heard.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
+import { meantCallNames, meantCalls } from './functions/meant.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { inTalk } from './functions/talk-at-hand.ts';
@@ -40,7 +41,8 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit lesson turn said plans errand waits grumbles saves asksYield pouredAgo guestsMore'
+    'answer kept blank unit lesson turn asks sizeWord unsure tellsNothing said plans errand waits grumbles saves ' +
+    'asksYield pouredAgo guestsMore'
   ).split(' '),
 );
 
@@ -81,6 +83,7 @@ export const callNames: ReadonlySet<string> = new Set([
   ...deskLessonCallNames,
   ...deskPlanCallNames,
   ...keepingCallNames,
+  ...meantCallNames,
 ]);
 
 export function makeCalls(content: CoreContent): Calls {
@@ -100,6 +103,7 @@ export function makeCalls(content: CoreContent): Calls {
     ...guideCalls(content),
     ...ownCalls,
     ...ownUsualCalls,
+    ...meantCalls(content.teas),
     ...lessonCalls(content),
     ...deskCalls(content.zone),
   };
@@ -149,6 +153,7 @@ function heardMessage({ read }: CoreContent, text: string, hint: Hint): Facts {
     vessels: heard.vessels.length > 1 ? heard.vessels : null,
     noThermometer: heard.noThermometer || null,
     noScale: heard.noScale || null,
+    unsure: heard.unsure || null,
     mistakes: heard.mistakes.map(mistakePhrase),
     blank: !/[\p{L}\p{N}]/u.test(text),
     unit: degreesUnit(text),

@@ -47,6 +47,7 @@ type SentenceFile =
   | 'at-the-table.txt'
   | 'tram-stop.txt'
   | 'tram-ride.txt'
+  | 'ferry-in.txt'
   | 'ferry-out.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {

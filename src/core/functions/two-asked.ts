@@ -90,10 +90,14 @@ const asksForNumbers =
 const asksForLesson =
   /\b(?:lessons?|class(?:es)?|courses?|workshops?|book(?:ed|ing)?|seats?|(?:mon|tues|wednes|thurs|fri|satur|sun)days?|tomorrow|tonight)\b|[課课位]|報名|报名|[星禮礼]期|[週周][一二三四五六日末]|明[天晚]/iu;
 
+/** "Do you deliver there, and how long does it take?" */
+const takesHowLong =
+  /^how long (?:does|do|will|would) (?:it|that|this|they|delivery)(?: usually| normally)? take\b|^(?:要|會|会)?(?:多久|幾耐|几耐)(?:才?到|會到|会到)/iu;
+
 /** Of its kind by itself, and not only beside the other. */
 function isPlain({ text, facts }: Heard): boolean {
   const { kind = null, taste = null } = facts;
   if (kind === 'taste') return taste !== null;
-  if (kind === 'brew') return asksForNumbers.test(text) || tellsSize.test(text);
+  if (kind === 'brew') return !takesHowLong.test(text) && (asksForNumbers.test(text) || tellsSize.test(text));
   return kind === 'lesson' ? asksForLesson.test(text) : answered.has(kind);
 }

@@ -1,6 +1,7 @@
 /** What a person does to the conversation rather than says about tea: back, yes, "actually", another language. */
 import type { Language } from '../units.ts';
 import type { Cues } from './cues.ts';
+import { hanNumbers } from './han-numbers.ts';
 import type { CueName } from './reading-words.ts';
 
 export const acts = [
@@ -72,29 +73,19 @@ export function readWantedLanguage(text: string, cues: Cues, written: Language):
   return chinese ? (written === 'en' ? 'zh-Hant' : written) : null;
 }
 
-const ordinals: { readonly [word: string]: number } = {
-  first: 1,
-  second: 2,
-  third: 3,
-  fourth: 4,
-  fifth: 5,
-  sixth: 6,
-  seventh: 7,
-  eighth: 8,
-  ninth: 9,
-  tenth: 10,
-};
-const hanOrdinals = '一二三四五六七八九十';
+const ordinals: readonly string[] =
+  'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth'.split(
+    ' ',
+  );
+const englishOrdinal = new RegExp(
+  `\\b(${ordinals.join('|')}|(\\d{1,2})(?:st|nd|rd|th))(?: (?:one|infusion|steep|steeping|brew|round|cup))?\\b(?! (?:flush|time))`,
+);
 
 /** "and the second?", "第三泡呢": which infusion. */
 export function readInfusion(text: string): number | null {
-  const english =
-    /\b(first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|(\d{1,2})(?:st|nd|rd|th))(?: (?:one|infusion|steep|steeping|brew|round|cup))?\b(?! (?:flush|time))/.exec(
-      text,
-    );
-  if (english) return english[2] ? Number(english[2]) : (ordinals[english[1] ?? ''] ?? null);
-  const han = /第([一二两三四五六七八九十]|\d{1,2})(?:泡|冲|道|次|杯)/.exec(text)?.[1];
+  const english = englishOrdinal.exec(text);
+  if (english) return english[2] ? Number(english[2]) : ordinals.indexOf(english[1] ?? '') + 1;
+  const han = /第([一二两三四五六七八九]?十?[一二两三四五六七八九]?|\d{1,2})(?:泡|冲|道|次|杯)/.exec(text)?.[1];
   if (!han) return null;
-  if (/\d/.test(han)) return Number(han);
-  return han === '两' ? 2 : hanOrdinals.indexOf(han) + 1;
+  return /\d/.test(han) ? Number(han) : (hanNumbers(han)[0]?.value ?? null);
 }

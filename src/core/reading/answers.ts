@@ -15,6 +15,8 @@ export interface StandingAnswer {
   readonly words: readonly string[];
   /** Its words count only where no other answer's are found. */
   readonly givesWay: boolean;
+  /** It tells what a word means, to who asks that; its words lead to it then, and to no one else. */
+  readonly explains: boolean;
   /** The danger it is for: where that is told, nothing else is answered. */
   readonly danger: Danger | null;
   /** Questions it answers, as people put them. */
@@ -52,6 +54,19 @@ const aboutPrefix = 'about-';
 /** What a question is about says too little alone. */
 const isSubject = (term: string): boolean => term.startsWith(aboutPrefix);
 
+/** The answer that tells what a word means: the one whose word is longest. */
+export function makeExplainer(answers: readonly StandingAnswer[]): (words: string) => string | null {
+  const explaining = answers.filter(({ explains }) => explains);
+  const told = explaining.flatMap(({ id, words }) =>
+    words.map((word) => ({ id, word, finds: makeSubjectFinder({ [id]: [word] }) })),
+  );
+  const longestFirst = told.toSorted((a, b) => b.word.length - a.word.length);
+  return (words) => {
+    const text = oneChinese(words);
+    return longestFirst.find(({ finds }) => finds(text).length > 0)?.id ?? null;
+  };
+}
+
 /** The answer for a danger. The general one, where a shop took that answer away. */
 export function answerToDanger(answers: readonly StandingAnswer[], danger: Danger): string {
   return answers.find((answer) => answer.danger === danger)?.id ?? generalSafety;
@@ -63,7 +78,8 @@ interface Row {
   readonly terms: readonly string[];
 }
 
-export function makeAnswerFinder(answers: readonly StandingAnswer[], subjectsOf: SubjectFinder): AnswerFinder {
+export function makeAnswerFinder(all: readonly StandingAnswer[], subjectsOf: SubjectFinder): AnswerFinder {
+  const answers = all.filter(({ explains }) => !explains);
   const termsIn = (words: string): string[] => {
     const text = oneChinese(words.replace(grownUp, ' '));
     return [...termsOf(text), ...subjectsOf(text).map((subject) => aboutPrefix + subject)];

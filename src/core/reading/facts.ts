@@ -3,19 +3,22 @@ import type { Mistake } from '../units.ts';
 import { readInfusion } from './acts.ts';
 import type { Cues } from './cues.ts';
 import { readTaste, wordCount, type Kind } from './kind.ts';
-import type { Observation } from './observation.ts';
+import { likeAnother, type Observation } from './observation.ts';
 import type { Reading } from './reading.ts';
 import { readWarmed } from './wishes.ts';
 
 /** What is concluded of the whole, beside the facts. */
-type Concluded = Pick<Reading, 'act' | 'kind' | 'style' | 'strength' | 'turn' | 'unknownTea' | 'answer'>;
+type Concluded = Pick<
+  Reading,
+  'act' | 'kind' | 'style' | 'strength' | 'turn' | 'asks' | 'sizeWord' | 'unknownTea' | 'answer'
+>;
 
 export function readingOf(seen: Observation, concluded: Concluded): Reading {
   const { tea, vessel, quantities, cues, words } = seen;
   const { kind } = concluded;
   const planned = {
     tea: tea.best?.id ?? null,
-    vessel: namesVessel(kind, seen) ? vessel.vessel : null,
+    vessel: concluded.asks !== 'meaning' && namesVessel(kind, seen) ? vessel.vessel : null,
     volumeMl: quantities.volumeMl.value,
   };
   // Written out: an object of so many members that begins with another's took a tenth of a reading.
@@ -43,16 +46,29 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     infusion: readInfusion(words),
     mistakes: [
       ...Object.values(quantities).flatMap((quantity) => (quantity.mistake ? [quantity.mistake] : [])),
-      ...vague(cues, words, seen.asked, planned.volumeMl),
+      ...(concluded.sizeWord === null ? vague(cues, words, seen.asked, planned.volumeMl) : []),
     ],
     missing: kind === 'brew' ? (['tea', 'vessel', 'volumeMl'] as const).filter((fact) => planned[fact] === null) : [],
     kind,
     style: concluded.style,
     strength: concluded.strength,
     turn: concluded.turn,
+    asks: concluded.asks,
+    sizeWord: concluded.sizeWord,
+    unsure: knowsNot.test(words),
+    tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,
     answer: concluded.answer,
   };
+}
+
+/** Neither a fact for a plan nor a change of one. */
+function tellsNothing(seen: Observation, { style, strength, turn, unknownTea }: Concluded): boolean {
+  const { teas, vessels, quantities, leafSpoons, cues, words } = seen;
+  if (teas.length > 0 || vessels.length > 0 || leafSpoons !== null || readWarmed(cues, words) !== null) return false;
+  if ([style, strength, turn, unknownTea, readInfusion(words)].some((told) => told !== null)) return false;
+  if (cues.has('no-thermometer', words) || cues.has('no-scale', words)) return false;
+  return Object.values(quantities).every(({ value, mistake }) => value === null && !mistake);
 }
 
 /** "my cup" in a question of safety is no vessel to plan for, nor the pot that is to be washed. */
@@ -89,7 +105,8 @@ function vague(cues: Cues, words: string, asked: string | null, volumeMl: number
   if (asked === null) return /^\d+(?:[.,]\d+)?$/.test(words) ? [unitMissing(words)] : [];
   if (!numbers.includes(asked) || /\d/.test(words)) return [];
   if (asked === 'volumeMl' && volumeMl !== null) return [];
-  if (asked === 'volumeMl' && knowsNot.test(words)) return [{ code: 'size-unknown', field: asked, values: {} }];
+  if (asked === 'volumeMl' && (knowsNot.test(words) || likeAnother.test(words)))
+    return [{ code: 'size-unknown', field: asked, values: {} }];
   if (wordCount(words) > 4) return [];
   return cues.has('big', words) ? [{ code: 'number-expected', field: asked, values: {} }] : [];
 }

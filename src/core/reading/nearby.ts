@@ -30,8 +30,12 @@ export function stillMeant<T extends { readonly start: number }>(plain: string, 
 
 /** "not 200", "instead of the raw one", "不是". */
 export function isDenied(plain: string, start: number): boolean {
-  return notThis.test(before(plain, start));
+  const ahead = before(plain, start);
+  return notThis.test(ahead) && !opensWithNo.test(ahead);
 }
+
+/** "不是 八百", and nothing before it: no, it is that. */
+const opensWithNo = /^(?:不是|唔系|唔是|不对|no)[,，、. ]+$/;
 
 /** "祁門沒有，用滇紅": what is used up is not meant. */
 export function isUsedUp(plain: string, start: number, end: number): boolean {

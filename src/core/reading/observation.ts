@@ -85,7 +85,8 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
       finder.mentions(plain).filter((m) => !isDenied(plain, m.start) && !isUsedUp(plain, m.start, m.end)),
     );
     // "a cup and a half" is how much it holds, not another vessel.
-    const named = cupsTold(plain, asked) === null ? stillMeant(plain, vesselsIn()(plain)) : [];
+    const isSize = cupsTold(plain, asked) !== null || (asked === 'volumeMl' && likeAnother.test(plain));
+    const named = isSize ? [] : stillMeant(plain, vesselsIn()(plain));
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
     const numbers = findNumbers(plain);
     const found = [...findMeasures(plain, numbers), ...placesIn()(plain)];
@@ -137,6 +138,10 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
 /** The two of "for two" are no millilitres. */
 const isOfGuests = ({ dimension, start, end }: Measure, guests: Measure | null): boolean =>
   dimension === 'bare' && guests !== null && guests.start <= start && end <= guests.end;
+
+/** "like a small teacup", asked how much it holds. */
+export const likeAnother =
+  /^(?:its |it is |it's |dunno |about |maybe |sort of |kind of |just |[ ,])*(?:like|as big as|(?:about |around )?the size of|bigger than|smaller than) (?:an? |the |my |one )|^(?:差不多|大概|好似|好像|就)?(?:像|似|跟|同).{1,8}(?:差不多|咁|一样|那么|大小)/;
 
 /** The cup of "a three cup pot" is how much it holds. */
 const isMeasured = ({ start, end }: VesselMention, measures: readonly Measure[]): boolean =>

@@ -2,7 +2,15 @@
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, type Act } from './acts.ts';
-import { answerToDanger, generalSafety, makeAnswerFinder, type AnswerFinder, type StandingAnswer } from './answers.ts';
+import { readAsks, saysUnclear, type Asks } from './asks.ts';
+import {
+  answerToDanger,
+  generalSafety,
+  makeAnswerFinder,
+  makeExplainer,
+  type AnswerFinder,
+  type StandingAnswer,
+} from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
 import type { Kind, Taste } from './kind.ts';
@@ -10,6 +18,7 @@ import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
 import { dangers, type ReadingWords } from './reading-words.ts';
 import { settleKind } from './settle-kind.ts';
+import { readSizeWord, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
 import { readTurn, type Turn } from './turns.ts';
 import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
@@ -43,6 +52,14 @@ export interface Reading {
   /** A small change to what is planned, when no more than that is said. */
   readonly turn: Turn | null;
   readonly warmed: boolean | null;
+  /** What is asked of the plan at hand, in few words. */
+  readonly asks: Asks | null;
+  /** "the big one" */
+  readonly sizeWord: SizeWord | null;
+  /** Neither a fact for a plan nor a change of one. */
+  readonly tellsNothing: boolean;
+  /** Who is asked doesn't know. */
+  readonly unsure: boolean;
   readonly taste: Taste | null;
   readonly act: Act | null;
   /** The language asked for. */
@@ -73,17 +90,23 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
   const subjectsOf = lazily(() => makeSubjectFinder(data.subjects));
   const evidenceOnce = lazily(() => makeEvidenceFinder(subjectsOf(), data.worlds));
   const answersOnce = lazily(() => makeAnswerFinder(answers, subjectsOf()));
+  const explainOnce = lazily(() => makeExplainer(answers));
   const answerFor: AnswerFinder = (asked, kind) => answersOnce()(asked, kind);
 
   return (text, hint) => {
     const seen = observe(text, hint);
     const { cues, words, act } = seen;
     const evidence = evidenceOnce()(seen);
-    const warned = tellsOf(evidence, data.worlds.warning);
+    const warned = tellsOf(evidence, data.worlds.warning) && !saysWhoComes.test(words);
     const danger = dangers.find((one) => cues.has(one, words)) ?? null;
+    const asked = readAsks(words, !namesNothing(seen));
+    const explained = asked === 'meaning' && danger === null ? explainOnce()(words) : null;
+    const asks = asked === 'meaning' && explained === null ? (saysUnclear(words) ? 'unclear' : null) : asked;
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
-    const settled = settleKind(scene, data.weights(), answerFor);
-    const turn = namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
+    const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
+    // A word nobody explains is one of the plan's.
+    const settled = asks === 'unclear' && weighed === 'care' ? 'brew' : weighed;
+    const turn = explained === null && namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';
     return readingOf(seen, {
       act: actIn(kind, act) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
@@ -91,8 +114,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       style: styleFor(kind, seen),
       strength: kind === 'brew' && turn === null ? readStrength(cues, words) : null,
       turn,
+      asks,
+      sizeWord: readSizeWord(words),
       unknownTea: kind === 'offtopic' || kind === 'greeting' ? null : seen.strangeTea,
-      answer: danger === null ? standingAnswer(kind, words, answerFor) : answerToDanger(answers, danger),
+      answer: explained ?? (danger === null ? standingAnswer(kind, words, answerFor) : answerToDanger(answers, danger)),
     });
   };
 }
@@ -101,6 +126,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
 const shortTurn = 12;
 const turnsIn = (kind: Kind, words: string): boolean =>
   kind === 'brew' || (kind === 'offtopic' && words.length <= shortTurn);
+
+/** "My sister is ill, just me": it is told why somebody stays away, and nobody asks what may be drunk. */
+const saysWhoComes =
+  /\b(?:just|only) (?:me|the one|one of us|one seat)\b|\b(?:i|ill|i will) come alone\b|\bnot coming\b|\b(?:cant|cannot|wont) (?:come|make it|be (?:there|coming))\b|(?:我|自己)一个人(?:就好|来|去|嚟)|(?:就|只有|净系|得)我(?:一个|自己)|来不了|去不了|唔(?:嚟|来|去)得|改(?:成|为|做)?一[位个]/;
 
 /** Neither a tea nor a vessel nor an amount: what is said can only be of the brew at hand. */
 function namesNothing({ teas, vessels, quantities }: Observation): boolean {

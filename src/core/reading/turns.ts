@@ -23,9 +23,9 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   cooler:
     /\b(?:cooler|less hot|lower temp\w*|not so hot)\b|^(?:and |a bit |a little |even |much |still |the water |make it |make the water )*colder\b|(?:凉|冻)(?:啲|点|一点|些)|水温(?:再)?(?:调)?低|温度(?:再)?(?:调)?低/,
   'more-leaf':
-    /\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶/,
+    /\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶|^(?:那|就|咁|再)?(?:多(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)多(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
   'less-leaf':
-    /\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|(?<!多)少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)/,
+    /\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|(?<!多)少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|^(?:那|就|咁|再)?(?:少(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)少(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
   longer: /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)/,
   shorter: /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)/,
   'other-tea':

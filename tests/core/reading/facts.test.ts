@@ -166,8 +166,9 @@ describe('a wrong number is told, never taken', () => {
     expect(reading).toMatchObject({ [field]: null });
   });
 
-  test('"big" is no size', () => {
-    expect(said('big', 'volumeMl').mistakes).toMatchObject([{ code: 'number-expected', field: 'volumeMl' }]);
+  test('"big" is no number, but meant beside the sizes that are shown', () => {
+    expect(said('big', 'volumeMl')).toMatchObject({ volumeMl: null, sizeWord: 'big', mistakes: [] });
+    expect(said('a large amount', 'leafG').mistakes).toMatchObject([{ code: 'number-expected', field: 'leafG' }]);
   });
 });
 

@@ -1,0 +1,42 @@
+/** What is meant by few words beside what is known: "the big one" of somebody's vessels, or a tea nobody can name. */
+import type { Calls } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import type { Tea } from '../teas/tea.ts';
+
+const names = ['sizeMeant', 'familyOfAll'] as const;
+export const meantCallNames: readonly string[] = names;
+
+const listOf = (value: Json | undefined): readonly Facts[] => (Array.isArray(value) ? (value as readonly Facts[]) : []);
+
+export const meantCalls = (teas: readonly Tea[]): { readonly [name in (typeof names)[number]]: Calls[string] } => ({
+  sizeMeant: ({ word = null, vessel = null, volumeMl = null, sizes = null }, { memory }) => {
+    const own = ownMeant(listOf(memory['vessels']), { word, vessel, volumeMl });
+    if (own) return { gives: { vessel: own['vessel'] ?? null, volumeMl: own['volumeMl'] ?? null, isOwn: true } };
+    return { gives: { vessel, volumeMl: shownMeant((sizes ?? []) as readonly number[], word), isOwn: false } };
+  },
+  /** The family of several teas, if they are of one. */
+  familyOfAll: ({ teas: ids = null }) => {
+    const families = new Set(((ids ?? []) as readonly string[]).map((id) => teas.find((tea) => tea.id === id)?.family));
+    const [family = null] = families;
+    return { gives: families.size === 1 ? family : null };
+  },
+});
+
+const sizeOf = (one: Facts): number => Number(one['volumeMl'] ?? 0);
+
+/** Of their own vessels: of the same kind where one is chosen, else of all. Two at least, or there is nothing to tell apart. */
+function ownMeant(own: readonly Facts[], { word, vessel, volumeMl }: Facts): Facts | null {
+  const others = own.filter((one) => one['vessel'] !== vessel || one['volumeMl'] !== volumeMl);
+  if (word === 'other') return own.length > 1 ? (others[0] ?? null) : null;
+  const alike = own
+    .filter((one) => vessel === null || one['vessel'] === vessel)
+    .toSorted((a, b) => sizeOf(a) - sizeOf(b));
+  const meant = word === 'big' ? alike.at(-1) : word === 'small' ? alike[0] : null;
+  return alike.length > 1 && meant && sizeOf(meant) !== volumeMl ? meant : null;
+}
+
+/** Of the sizes shown beside the question: the last, the first, or the second, which most have. Common practice, no source. */
+function shownMeant(sizes: readonly number[], word: Json): number | null {
+  if (word === 'big') return sizes.at(-1) ?? null;
+  return (word === 'small' ? sizes[0] : word === 'middle' ? sizes[1] : null) ?? null;
+}

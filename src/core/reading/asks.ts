@@ -1,0 +1,63 @@
+/** What a few words ask of a plan at hand: how hot, how long, how often, what a word means. It answers nothing. */
+
+export type Asks =
+  | 'heat'
+  | 'time'
+  | 'leaf'
+  | 'count'
+  | 'leaf-out'
+  | 'bitter-ahead'
+  | 'too-much'
+  | 'enough'
+  | 'whole'
+  | 'meaning'
+  | 'unclear';
+
+/** One line of the plan is the answer to each of these. */
+const ofOneLine: { readonly [asks in Exclude<Asks, 'enough' | 'whole' | 'meaning' | 'unclear'>]: RegExp } = {
+  heat: /\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$/,
+  time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
+  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|几勺|几匙|(?:放|落|下)(?:几多|多少)/,
+  count:
+    /\bhow (?:many|often) (?:more )?(?:times|infusions?|steeps?|brews?|rounds?)\b|\bhow (?:often|many more)\b|几泡|几多泡|多少泡|几次|几多次|多少次|几回|几冲|几道|续(?:几|多少)/,
+  'leaf-out':
+    /\b(?:take|fish|pull|lift|get|scoop) (?:the )?(?:leaf|leaves|basket|them|it)? ?(?:back )?out\b|\b(?:leave|keep) (?:the )?(?:leaf|leaves|them|it|basket) in\b|茶叶.{0,6}(?:拿|捞|取|揿|攞|隔)(?:出|走|起|掉)|(?:拿|捞|取|攞)(?:出|走|起)(?:来|嚟)?茶叶|茶叶.{0,4}(?:留|摆)(?:在|喺)/,
+  'bitter-ahead':
+    /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
+  'too-much':
+    /\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|太(?:多|少|长|短)了?(?:吧|吗|啲|呀|啊)|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
+};
+
+/** How long something keeps, or how much somebody may drink in a day, is no matter of the plan. */
+const notOfThePlan =
+  /\b(?:keep|keeps|last|lasts|store|stored|good for|a day|per day|daily|every day|week|deliver\w*|arrive|reply|answer|class|lesson|book|seat|cost)\b|保存|存放|保质|摆得|放得|[能可以]放|能存|好放|每天|每日|一日|一天|送到|寄|回覆|回复|课|堂|位|钱/;
+
+const asksForWhole =
+  /\bhow (?:do|should|can|would|shall|to|does one) ?(?:i |you |we |one )?(?:then )?(?:brew|make|steep|prepare|do)\b|\b(?:show|tell|give) (?:me )?(?:it|that|the plan|the recipe|the numbers|everything) (?:again|once more)\b|怎么(?:泡|冲|弄|沏|煮)|怎样(?:泡|冲)|点(?:冲|泡|整|样冲|样泡)|咋(?:泡|个泡|整|冲)|如何(?:泡|冲)|(?:再|重新)(?:说|讲|看|睇)(?:一次|一遍|多次)/;
+
+const asksIfEnough =
+  /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
+
+const asksForMeaning =
+  /\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|解释(?:一下|下)?(?:什么|咩|乜)/;
+
+/** Not what a word means, but what all of it does. */
+const unclear =
+  /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
+export const saysUnclear = (words: string): boolean => words.length <= longestAsked && unclear.test(words);
+
+/** Longer texts say more than that. */
+const longestAsked = 40;
+
+/** `named`: a tea, a vessel or an amount is told with it, which no line of the plan at hand answers. */
+export function readAsks(words: string, named: boolean): Asks | null {
+  if (asksForWhole.test(words)) return 'whole';
+  if (words.length > longestAsked) return null;
+  if (asksIfEnough.test(words)) return 'enough';
+  const asked = named || notOfThePlan.test(words) ? [] : linesAsked(words);
+  if (asked.length > 1) return 'whole';
+  return asked[0] ?? (asksForMeaning.test(words) || saysUnclear(words) ? 'meaning' : null);
+}
+
+const linesAsked = (words: string): (keyof typeof ofOneLine)[] =>
+  (Object.keys(ofOneLine) as (keyof typeof ofOneLine)[]).filter((one) => ofOneLine[one].test(words));

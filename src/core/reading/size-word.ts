@@ -1,0 +1,30 @@
+/** "The big one", "an ordinary one", "the other one": a size without a number, meant beside those that are known or shown. */
+
+export type SizeWord = 'big' | 'middle' | 'small' | 'other';
+
+const before = String.raw`^(?:(?:no|nah|nope|oh|er|um|its|it is|ok|okay|just|wait|actually|sorry|i mean|i meant|use|with|in|and|well|the|an?|my|our|really|very|quite|rather|pretty|fairly)[ ,.!]+)*`;
+const after = String.raw`(?: (?:one|size|sized|kind))?(?:[ ,.!]+(?:please|then|i think|i guess|actually|of course))*[ .!]*$`;
+const inEnglish = (words: string): RegExp => new RegExp(`${before}(?:${words})${after}`);
+const inHan = (words: string): RegExp =>
+  new RegExp(
+    `^(?:不是?|唔系|不对|噢|呃|哦|系|是|就|要|用|换|改|拣|选|那个?|嗰个?|这个?|呢个?|多大来[著着]|好似|应该|大概|最|好|很|比较|较|几|[，, ])*(?:${words})(?:嘅|的|啲|点|个|只|隻|把|号|型|那|嗰|款|种|大小|尺寸|size|咗|一)*(?:啦|吧|呀|啊|喇|咯|囉|了|[。.!！ ])*$`,
+  );
+
+const patterns: { readonly [word in SizeWord]: readonly RegExp[] } = {
+  big: [inEnglish('big|bigger|biggest|large|larger|largest|huge'), inHan('大')],
+  small: [inEnglish('small|smaller|smallest|little|littler|tiny'), inHan('细|小|迷你')],
+  middle: [
+    inEnglish('normal|usual|regular|standard|average|ordinary|medium|middle|middling|common'),
+    inHan('普通|一般|正常|标准|平常|中等?|中间'),
+  ],
+  other: [inEnglish('other|different'), inHan('另一|另外|第二|第个')],
+};
+
+/** "大" opens many a word; so short a text is nothing but the size. */
+const longestSaid = 40;
+
+export function readSizeWord(words: string): SizeWord | null {
+  if (words.length > longestSaid) return null;
+  const all = Object.keys(patterns) as SizeWord[];
+  return all.find((word) => patterns[word].some((pattern) => pattern.test(words))) ?? null;
+}

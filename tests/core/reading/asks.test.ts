@@ -1,0 +1,128 @@
+/** What a few words ask of a plan, and sizes told without a number. */
+import { expect, test } from 'vitest';
+import { read } from '../../reading/content.ts';
+
+const nothing = { language: null, asked: null };
+
+test.each([
+  ['how hot should it be', 'heat'],
+  ['水溫幾多度', 'heat'],
+  ['那几秒', 'time'],
+  ['要放多久', 'time'],
+  ['咁要幾耐', 'time'],
+  ['how much leaf', 'leaf'],
+  ['放多少茶葉', 'leaf'],
+  ['how many more can I do', 'count'],
+  ['可以泡幾次', 'count'],
+  ['仲沖得幾多次', 'count'],
+  ['do I take the leaves out', 'leaf-out'],
+  ['茶葉要不要拿出來', 'leaf-out'],
+  ['will it be bitter', 'bitter-ahead'],
+  ['會不會太苦', 'bitter-ahead'],
+  ["isn't that too much", 'too-much'],
+  ['克数太多了吧', 'too-much'],
+  ['is that enough for three', 'enough'],
+  ['三个人喝够不够', 'enough'],
+  ['how do I make it then', 'whole'],
+  ['how hot and how long', 'whole'],
+  ['大红袍怎么泡', 'whole'],
+  ['what do you mean, level tsp?', 'meaning'],
+  ['什麼是平匙？', 'meaning'],
+  ["what's a gaiwan?", 'meaning'],
+  ['盖碗是什么', 'meaning'],
+  ['什麼意思', 'unclear'],
+  ["I don't understand", 'unclear'],
+])('%s asks: %s', (text, asks) => {
+  expect(read(text, nothing).asks).toBe(asks);
+});
+
+// How long something keeps, or how often in a day, is no line of the plan; what names a tea or an amount wants a plan of its own.
+test.each([
+  'how long does it keep',
+  '能放多久',
+  'how many cups a day',
+  '一天可以喝幾次',
+  'when is the lesson and how long is the class',
+  'what is the capital of France',
+  'how much leaf for sencha in 300 ml',
+  '今天有什麼課',
+])('%s asks nothing of the plan', (text) => {
+  expect(read(text, nothing).asks).toBe(null);
+});
+
+test.each([
+  ['what do you mean, level tsp?', 'word-level-spoon'],
+  ['hang on, what is a rinse', 'word-rinse'],
+  ['what do you mean cold jar', 'word-cold-jar'],
+  ['焗盅係咩嚟㗎', 'word-gaiwan'],
+  ['什么叫出汤', 'word-pour-off'],
+  ['公道杯係乜', 'word-pitcher'],
+  ['生普熟普是什麼意思', 'word-ripe-raw'],
+])('%s is told what the word means, whatever was asked', (text, answer) => {
+  for (const asked of [null, 'tea', 'vessel', 'volumeMl'])
+    expect(read(text, { language: null, asked })).toMatchObject({ kind: 'care', answer, vessel: null, turn: null });
+});
+
+test('a word that is explained leads nobody else there', () => {
+  for (const text of ['should I rinse it', '要不要洗茶', 'gaiwan or pot?', 'level the leaf?'])
+    expect(read(text, nothing).answer ?? '').not.toMatch(/^word-/);
+});
+
+test.each([
+  ['no, the big one', 'big'],
+  ['大的那個', 'big'],
+  ['换那个大的', 'big'],
+  ['the small one please', 'small'],
+  ['細嗰個', 'small'],
+  ['just an ordinary one', 'middle'],
+  ['the usual size', 'middle'],
+  ['普通那種', 'middle'],
+  ['多大来着 普通那种', 'middle'],
+  ['the other one', 'other'],
+  ['另一個', 'other'],
+])('%s is a size: %s', (text, word) => {
+  expect(read(text, { language: null, asked: 'volumeMl' })).toMatchObject({ sizeWord: word, mistakes: [] });
+});
+
+test.each([
+  'a big pot of assam',
+  '大紅袍',
+  '小心',
+  '普通話',
+  '第二泡',
+  'the usual tea',
+  '大概三百',
+  'big family coming on Sunday',
+])('%s is no size', (text) => {
+  expect(read(text, { language: null, asked: 'volumeMl' }).sizeWord).toBe(null);
+});
+
+test('what it is compared with is no other vessel', () => {
+  const asked = { language: null, asked: 'volumeMl' };
+  expect(read('like a small teacup', asked)).toMatchObject({ vessel: null, mistakes: [{ code: 'size-unknown' }] });
+  expect(read('like a small teacup', { language: null, asked: 'vessel' }).vessel).toBe('mug');
+});
+
+test.each([
+  ['第二十泡', 20],
+  ['第十一泡呢', 11],
+  ['第兩泡', 2],
+  ['the twelfth', 12],
+  ['and the 3rd?', 3],
+])('%s is infusion %d', (text, n) => {
+  expect(read(text, nothing).infusion).toBe(n);
+});
+
+test.each([
+  ['少放点', 'less-leaf'],
+  ['落少啲', 'less-leaf'],
+  ['再多放一點', 'more-leaf'],
+])('%s is a turn: %s', (text, turn) => {
+  expect(read(text, nothing).turn).toBe(turn);
+});
+
+test('a number after "no," is the one meant, and one after "not" is not', () => {
+  expect(read('不是 八百', nothing).volumeMl).toBe(800);
+  expect(read('不是800，是500', nothing).volumeMl).toBe(500);
+  expect(read('水溫我家飲水機只有90', nothing).tempC).toBe(90);
+});
