@@ -21,6 +21,8 @@ describe('a number stays with what it counts', () => {
     ['第 1 泡，4 分鐘；1 小时 30 分', ['第 1 泡', '4 分鐘', '1 小时 30 分']],
     ['小心：熱水會燙傷，遠離小孩，慢慢倒。', ['慢慢倒。']],
     ['先用熱水溫器具，再把水倒掉。', []],
+    ['Sencha · Porcelain pot · 300 ml', ['Sencha ·', 'pot ·', '300 ml']],
+    ['1.2 l · 煎茶', ['1.2 l ·']],
     ['nothing counted', []],
     ['', []],
   ])('%j', (text, expected) => {

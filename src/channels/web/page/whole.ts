@@ -9,7 +9,9 @@ const day = String.raw`\d{1,2}月\d{1,2}日（\p{Script=Han}{2,3}）|\p{Lu}\p{Ll
 const lastWords = String.raw`(?<=[，；：、])\p{Script=Han}{2,4}。$|(?<=– )[^–]{1,16}$|(?<=：)[\p{Script=Han}\d ]{2,10}$`;
 /** A number with its unit or the Han character after it, and such pairs in a row: "1 min 40 s", "第 3 泡", "± 1 °C". */
 const pairs = String.raw`(?:[第±] ?)?${number}${counted}(?: ?${number}${counted}){0,2}`;
-const together = new RegExp(`${day}|${pairs}|${lastWords}`, 'gu');
+/** What parts the name of a plan ends a line, and begins none: "Porcelain pot ·". */
+const parted = String.raw`[^\s·]+ ·(?= )`;
+const together = new RegExp(`${day}|${pairs}(?: ·(?= ))?|${lastWords}|${parted}`, 'gu');
 
 /** The parts of a text in order; every second one must stay on one line. */
 export function wholes(text: string): readonly string[] {
