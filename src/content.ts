@@ -1,15 +1,20 @@
 /** Reads flows and data once, at the start, and refuses them with every mistake at once when anything is wrong. */
+import { existsSync } from 'node:fs';
+import { disagreements } from './content/agreement.ts';
 import { makeBook, readFlows } from './content/book.ts';
 import { readAnswers } from './content/answers.ts';
 import { readBrewingData } from './content/brewing-data.ts';
+import type { Ids } from './content/flow-ids.ts';
 import { readReadingWords } from './content/reading-words.ts';
 import { readTeaNames, readTeas } from './content/tea-data.ts';
 import { readLessons, type LessonData } from './content/lesson-data.ts';
+import { readShelf, shelfFile } from './content/shelf.ts';
 import { readShop, type Shop } from './content/shop-data.ts';
 import { wrongUse } from './content/used-words.ts';
 import { readWordFiles } from './content/words.ts';
 import { ContentMistake } from './content/yaml-file.ts';
 import type { BrewingData } from './core/brewing/brewing-data.ts';
+import { styles } from './core/brewing/plan.ts';
 import type { FlowBook } from './core/flow/book.ts';
 import { makeCalls } from './core/functions.ts';
 import { keepingCalls, usualKeeping, type Keeping } from './core/functions/keeping.ts';
@@ -59,9 +64,13 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const readingWords = attempt(() => readReadingWords(dataDir));
   const answers = attempt(() => readAnswers(dataDir, shopDir));
   const shop = attempt(() => readShop(shopDir));
-  const lessons = attempt(() => readLessons(shopDir, new Set(teas?.map(({ id }) => id))));
+  const lessons = attempt(() => readLessons(shopDir, teas && new Set(teas.map(({ id }) => id))));
+  if (teas && existsSync(shelfFile(shopDir))) attempt(() => readShelf(shopDir, teas));
+  if (teas && names && brewing && readingWords && shop) {
+    mistakes.push(...disagreements({ dataDir, shopDir, teas, names, brewing, readingWords, shop }));
+  }
   const wordFiles = readWordFiles(flowsDir);
-  const { flows, problems } = readFlows(flowsDir, wordFiles);
+  const { flows, problems } = readFlows(flowsDir, wordFiles, teas && brewing ? idsOf(teas, brewing) : {});
   mistakes.push(...wordFiles.problems, ...problems);
   if (brewing && mistakes.length === 0) mistakes.push(...wrongUse({ files: wordFiles, flows, brewing }));
   if (!teas || !names || !brewing || !readingWords || !answers || !shop || !lessons || mistakes.length > 0) {
@@ -74,6 +83,13 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const book = makeBook(flows, calls, words);
   return { teas, finder, brewing, words, book, read, answers, shop, lessons };
 }
+
+const idsOf = (teas: readonly Tea[], { vessels, families }: BrewingData): Ids => ({
+  tea: teas.map(({ id }) => id),
+  vessel: Object.keys(vessels),
+  family: Object.keys(families),
+  style: styles,
+});
 
 type Named = { readonly teas: readonly Tea[]; readonly answers: readonly StandingAnswer[] };
 

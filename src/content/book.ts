@@ -7,6 +7,7 @@ import { callNames, heardNames } from '../core/functions.ts';
 import { languages, type Language } from '../core/units.ts';
 import type { Words } from '../core/words/words.ts';
 import { readFlowFiles, type FlowFile } from './flow-files.ts';
+import { wrongIds, type Ids } from './flow-ids.ts';
 import { noteTogether, rightTogether } from './kept.ts';
 import type { WordFiles } from './words.ts';
 
@@ -18,31 +19,32 @@ export interface ReadFlows {
   readonly problems: readonly string[];
 }
 
-/** Reads every flow and checks it against the functions and sentences there are. */
-export function readFlows(flowsDir: string, words: WordFiles): ReadFlows {
-  const { files, problems } = readFlowFiles(flowsDir);
+/** Reads every flow and checks it against the functions, the sentences and the ids there are. */
+export function readFlows(flowsDir: string, words: WordFiles, ids: Ids = {}): ReadFlows {
+  const { files, problems, unread } = readFlowFiles(flowsDir);
   const flows: { readonly [name: string]: Flow } = Object.fromEntries(files.map(({ flow }) => [flow.name, flow]));
   const entrance = relative(process.cwd(), join(flowsDir, 'front.yaml'));
-  const missing = flows[front] ? [] : [`${entrance}:1:1 expected the flow "front"`];
+  const missing = flows[front] || unread.has(front) ? [] : [`${entrance}:1:1 expected the flow "front"`];
   const keys = new Set(words.keys);
   const against: CheckAgainst = {
     flows,
+    unread,
     front,
     calls: callNames,
     heard: heardNames,
     hasSentence: (key) => keys.has(key),
     variables: (key) => words.variables(key),
   };
-  const texts = [...files, ...Object.values(words.sources)].map(({ text }) => text);
+  const texts = [JSON.stringify(ids), ...[...files, ...Object.values(words.sources)].map(({ text }) => text)];
   if (rightTogether(texts)) return { flows, problems };
-  const found = [...problems, ...missing, ...files.flatMap((file) => problemsOf(file, against))];
+  const found = [...problems, ...missing, ...files.flatMap((file) => problemsOf(file, against, ids))];
   if (found.length === 0) noteTogether(texts);
   return { flows, problems: found };
 }
 
-function problemsOf(file: FlowFile, against: CheckAgainst): readonly string[] {
+function problemsOf(file: FlowFile, against: CheckAgainst, ids: Ids): readonly string[] {
   const told = ({ path, expected }: FlowProblem): string => `${file.at(path)} ${path.join('.')}: expected ${expected}`;
-  return [...file.problems, ...checkFlow(file.flow, against)].map(told);
+  return [...file.problems, ...checkFlow(file.flow, against), ...wrongIds(file.flow, ids)].map(told);
 }
 
 export const makeBook = (flows: FlowBook['flows'], calls: Calls, words: Words): FlowBook => ({

@@ -8,7 +8,9 @@ import { ContentMistake, readYaml } from './yaml-file.ts';
 const positive = z.number().positive();
 const share = z.number().min(0).max(1);
 const temperature = z.number().min(0).max(100);
-const range = z.strictObject({ least: positive, most: positive });
+const range = z
+  .strictObject({ least: positive, most: positive })
+  .refine(({ least, most }) => least < most, 'expected least to be below most');
 
 const eachSolute = z.record(z.enum(solutes), z.number().min(0).max(1000));
 const target = z.strictObject({ strengthMgPerMl: positive, doseGPerMl: positive, infusions: z.int().min(1).max(20) });

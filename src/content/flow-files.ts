@@ -1,7 +1,7 @@
 /** Reads flows/*.yaml; what a file says wrong is told as file:line:column and what was expected. */
 import { createHash } from 'node:crypto';
 import { readdirSync } from 'node:fs';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { z } from 'zod';
 import type { Flow } from '../core/flow/book.ts';
 import { parseFlow, type FlowProblem } from '../core/flow/parse.ts';
@@ -126,19 +126,28 @@ export function readFlowFile(file: string): FlowFile {
   return { ...parseFlow(yaml.value, hash), text: yaml.text, at: (path) => yaml.at(path) };
 }
 
+export interface FlowFiles {
+  readonly files: readonly FlowFile[];
+  readonly problems: readonly string[];
+  /** The names of those of a wrong shape. */
+  readonly unread: ReadonlySet<string>;
+}
+
 /** Every flow file of a folder. Files of a wrong shape come back as lines to read. */
-export function readFlowFiles(flowsDir: string): { files: readonly FlowFile[]; problems: readonly string[] } {
+export function readFlowFiles(flowsDir: string): FlowFiles {
   const files: FlowFile[] = [];
   const problems: string[] = [];
+  const unread = new Set<string>();
   for (const name of flowFileNames(flowsDir)) {
     try {
       files.push(readFlowFile(join(flowsDir, name)));
     } catch (error) {
       if (!(error instanceof ContentMistake)) throw error;
       problems.push(error.message);
+      unread.add(basename(name, '.yaml'));
     }
   }
-  return { files, problems };
+  return { files, problems, unread };
 }
 
 function flowFileNames(flowsDir: string): readonly string[] {

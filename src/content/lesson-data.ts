@@ -54,14 +54,14 @@ const lessonSchema = z.strictObject({
 });
 type Entry = z.output<typeof lessonSchema>;
 
-/** `teas` are the ids of the catalogue. A shop without the file gives no lessons yet. Throws ContentMistake. */
-export function readLessons(shopDir: string, teas: ReadonlySet<string>): LessonData {
+/** `teas` are the ids of the catalogue, null when nobody knows them. A shop without the file gives no lessons yet. Throws ContentMistake. */
+export function readLessons(shopDir: string, teas: ReadonlySet<string> | null): LessonData {
   const path = join(shopDir, 'lessons.yaml');
   return existsSync(path) ? readLessonFile(path, teas) : { lessons: [], series: [] };
 }
 
 /** The same, from any file. */
-export function readLessonFile(path: string, teas: ReadonlySet<string>): LessonData {
+export function readLessonFile(path: string, teas: ReadonlySet<string> | null): LessonData {
   const file = readYaml(path, z.array(lessonSchema));
   const problems = file.value.flatMap((entry, n) => problemsOf(entry, n, { file, teas }));
   if (problems.length > 0) throw new ContentMistake(problems.join('\n'));
@@ -73,7 +73,7 @@ export function readLessonFile(path: string, teas: ReadonlySet<string>): LessonD
 
 interface Surroundings {
   readonly file: YamlFile<readonly Entry[]>;
-  readonly teas: ReadonlySet<string>;
+  readonly teas: ReadonlySet<string> | null;
 }
 
 function problemsOf(entry: Entry, n: number, { file, teas }: Surroundings): readonly string[] {
@@ -87,7 +87,7 @@ function problemsOf(entry: Entry, n: number, { file, teas }: Surroundings): read
     ...(entry.repeats && entry.id.length > longestSeriesId
       ? [`${file.at([n, 'id'])} id: expected at most ${longestSeriesId} letters for a lesson that repeats`]
       : []),
-    ...unknown('teas', teas),
+    ...(teas === null ? [] : unknown('teas', teas)),
     ...unknown('buildsOn', new Set(ids.slice(0, n))),
     ...draftMistakes(draftOf(entry)).map((one) => {
       const values = Object.values(one.values).join(', ');

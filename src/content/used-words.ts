@@ -1,8 +1,10 @@
 /** Which sentences are used, and which the data makes necessary: nothing is written in vain, nothing is missing. */
 import type { BrewingData } from '../core/brewing/brewing-data.ts';
+import { styles } from '../core/brewing/plan.ts';
 import type { FlowBook } from '../core/flow/book.ts';
 import { sentencesOf } from '../core/flow/outline.ts';
 import { madeUpKeys } from '../core/functions.ts';
+import { listPurposes, purposes } from '../core/lessons/reminders.ts';
 import type { WordFiles } from './words.ts';
 
 /** Sentences that code, not a flow file, says: each family of keys and where it is used. */
@@ -38,11 +40,16 @@ export function wrongUse({ files, flows, brewing }: WordsInUse): readonly string
   const called = [
     ...Object.keys(brewing.vessels).map((id) => `vessel-${id}`),
     ...Object.keys(brewing.families).map((id) => `family-${id}`),
+    ...styles.map((style) => `style-${style}`),
+    ...[...purposes, ...listPurposes].map((purpose) => `lesson-told-${purpose}`),
   ];
   const unused = files.keys.filter((key) => !isUsed(key));
   const missing = called.filter((key) => !files.keys.includes(key));
   return [
     ...unused.map((key) => `${files.at('en', key)} expected "${key}" to be said somewhere, or not to be there`),
-    ...missing.map((key) => `${files.at('en', key)} expected a sentence "${key}", which the data calls for`),
+    ...missing.map(
+      (key) =>
+        `${files.at('en', key)} expected a sentence "${key}", which ${key.startsWith('lesson-') ? 'a reminder' : 'the data'} calls for`,
+    ),
   ];
 }

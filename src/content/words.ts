@@ -1,5 +1,5 @@
 /** Reads the sentences of every language and refuses what is broken, missing in a language, or differs in its values. */
-import { readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { languages, type Language } from '../core/units.ts';
 import { variablesOf } from '../core/words/pattern.ts';
@@ -23,6 +23,7 @@ export function readWordFiles(flowsDir: string): WordFiles {
   const file = (language: Language): string => join(flowsDir, 'words', `${language}.ftl`);
   const shown = (language: Language): string => relative(process.cwd(), file(language));
   const missing: string[] = [];
+  const strange = strangeFiles(join(flowsDir, 'words'));
   const texts = languages.map((language) => {
     try {
       return [language, readFileSync(file(language), 'utf8')] as const;
@@ -41,7 +42,7 @@ export function readWordFiles(flowsDir: string): WordFiles {
     problems.map((p) => `${shown(language)}:${p.line}:${p.column} expected ${p.expected}`),
   );
   const unlike = wasRight ? [] : differences(parsed, at);
-  const problems = missing.length > 0 ? missing : [...broken, ...unlike];
+  const problems = missing.length > 0 ? missing : [...strange, ...broken, ...unlike];
   if (problems.length === 0) noteTogether(all);
   const entries = [...parsed.values()].map((source) => source.entries);
   const keys = new Set(entries.flatMap((one) => [...one.keys()].filter((id) => !id.startsWith('-'))));
@@ -53,6 +54,20 @@ export function readWordFiles(flowsDir: string): WordFiles {
     at,
   };
 }
+
+/** A language is more than its sentences: one that the program does not know would never be spoken. */
+function strangeFiles(wordsDir: string): readonly string[] {
+  const known = languages.map((language) => `${language}.ftl`);
+  if (!existsSync(wordsDir)) return [];
+  return readdirSync(wordsDir)
+    .filter((name) => name.endsWith('.ftl') && !known.includes(name))
+    .map((name) => {
+      const shown = relative(process.cwd(), join(wordsDir, name));
+      return `${shown}:1:1 expected one of the languages of src/core/units.ts (${languages.join(', ')})`;
+    });
+}
+
+const valuesNamed = (names = ''): string => (names === '' ? 'no value' : `$${names}`);
 
 /** Every language must have every sentence, with the same values. */
 function differences(
@@ -72,7 +87,7 @@ function differences(
       const [wanted, found] = [first![1], source].map((s) => [...variablesOf(key, s.entries)].toSorted().join(' $'));
       if (wanted !== found)
         problems.push(
-          `${at(language, key)} expected "${key}" to use $${wanted} as ${at(first![0], key)}, not $${found}`,
+          `${at(language, key)} expected "${key}" to use ${valuesNamed(wanted)} as ${at(first![0], key)}, not ${valuesNamed(found)}`,
         );
     }
   }

@@ -1,7 +1,7 @@
 /** Reads one YAML file against a schema; every mistake is told as file:line:column and what was expected. */
 import { readFileSync } from 'node:fs';
 import { basename, relative } from 'node:path';
-import { isMap, LineCounter, parseDocument, type Document } from 'yaml';
+import { isMap, LineCounter, parseDocument, visit, type Document } from 'yaml';
 import type { z } from 'zod';
 import { noteRight, parsedBefore, rightBefore } from './kept.ts';
 import { mistakesOf, plainly, type YamlMistake } from './yaml-mistakes.ts';
@@ -52,6 +52,20 @@ function nameOf(whole: unknown, path: readonly PropertyKey[]): string {
     return typeof id === 'string' ? id : String(key);
   });
   return names.join('.') || 'file';
+}
+
+/** Where a text stands in a file for the first time, as a word or as a value; the beginning where it does not. */
+export function placeOfText(file: string, text: string): string {
+  const { document, place } = locate(readText(file), shownAs(file));
+  let offset = 0;
+  visit(document, {
+    Scalar(_, node) {
+      if (node.value !== text) return undefined;
+      offset = node.range?.[0] ?? 0;
+      return visit.BREAK;
+    },
+  });
+  return place(offset);
 }
 
 /** What a text holds. Throws ContentMistake when it is not YAML. */

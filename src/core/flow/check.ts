@@ -17,6 +17,8 @@ import { toldNames } from './scope.ts';
 
 export interface CheckAgainst {
   readonly flows: { readonly [name: string]: Flow };
+  /** Flows that are there and cannot be read: nothing is said of what leads to them or from them. */
+  readonly unread: ReadonlySet<string>;
   readonly front: string;
   /** Names of the functions there are. */
   readonly calls: ReadonlySet<string>;
@@ -42,9 +44,9 @@ export function checkFlow(flow: Flow, against: CheckAgainst): readonly FlowProbl
 const problem = (path: Path, expected: string): FlowProblem => ({ path, expected });
 const oneOf = (names: Iterable<string>): string => [...names].join(', ');
 
-function wrongTargets(flow: Flow, { flows }: CheckAgainst): readonly FlowProblem[] {
+function wrongTargets(flow: Flow, { flows, unread }: CheckAgainst): readonly FlowProblem[] {
   return targetsOf(flow).flatMap(({ target, path }) => {
-    if ('move' in target) return [];
+    if ('move' in target || unread.has(target.flow ?? flow.name)) return [];
     const there = target.flow === null ? flow : flows[target.flow];
     if (!there) return [problem(path, `one of the flows ${oneOf(Object.keys(flows))}, not "${target.flow}"`)];
     if (target.place === null || there.places[target.place]) return [];
@@ -100,7 +102,8 @@ function wrongNames(flow: Flow, against: CheckAgainst): readonly FlowProblem[] {
 }
 
 /** Places that nothing leads to, from any flow. */
-function unreachable(flow: Flow, { flows }: CheckAgainst): readonly FlowProblem[] {
+function unreachable(flow: Flow, { flows, unread }: CheckAgainst): readonly FlowProblem[] {
+  if (unread.size > 0) return [];
   const all = targetsOf(flow);
   const outside = Object.values(flows)
     .filter((other) => other !== flow)

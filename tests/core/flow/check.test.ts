@@ -15,6 +15,7 @@ function problemsOf(raw: RawFlow, others: readonly RawFlow[] = [front, weatherBa
   const flows = Object.fromEntries([...others, raw].map((r) => [r.flow, parseFlow(r, 'x').flow]));
   const found = checkFlow(parsed.flow, {
     flows: { ...flows, [raw.flow]: parsed.flow },
+    unread: new Set(),
     front: 'front',
     calls: new Set(Object.keys(calls)),
     heard: new Set(['people', 'spot', 'dish', 'kind', 'act', 'complaint', 'language']),
