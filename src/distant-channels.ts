@@ -5,7 +5,7 @@ import { makeTelegramChannel, type TelegramChannel, type TelegramTrouble } from 
 import type { Clock } from './clock.ts';
 import type { Config } from './config.ts';
 import type { Content } from './content.ts';
-import { languageOfDevice } from './conversation/device-language.ts';
+import { languageOfDevice } from './core/language-tag.ts';
 import type { Instant, Language } from './core/units.ts';
 import type { Log } from './log.ts';
 import type { Channel } from './messages.ts';

@@ -8,7 +8,7 @@ import type { Clock } from './clock.ts';
 import { databaseFile, type Config } from './config.ts';
 import { morningOf } from './content/shop-data.ts';
 import { codeMinutes } from './conversation/desk-work.ts';
-import { languageOfDevice } from './conversation/device-language.ts';
+import { languageOfDevice } from './core/language-tag.ts';
 import type { Instant, Language } from './core/units.ts';
 import { signOf } from './delivery/calendar.ts';
 import { makeHistory } from './delivery/history.ts';

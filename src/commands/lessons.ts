@@ -1,7 +1,7 @@
 /** `npm run lessons`: the lessons to come; `-- out FILE` writes lessons or bookings down, `-- in FILE` takes a file in, all of it or nothing. */
 import { contentOf } from '../own-content.ts';
 import { databaseFile, readConfig, type Config } from '../config.ts';
-import { languageOfDevice } from '../conversation/device-language.ts';
+import { languageOfDevice } from '../core/language-tag.ts';
 import { seatsTaken } from '../core/lessons/roster.ts';
 import { PlainMistake, requireUtc, toldPlainly } from '../start.ts';
 import { openSqliteStore } from '../store/sqlite/store.ts';

@@ -4,7 +4,7 @@ import { contentOf } from '../own-content.ts';
 import { readConfig, type Config } from '../config.ts';
 import { headOf, readShelfTable, writeShelf, writeShelfYaml } from '../content/shelf-table.ts';
 import { readShelf, readShelfFile, shelfFile } from '../content/shelf.ts';
-import { languageOfDevice } from '../conversation/device-language.ts';
+import { languageOfDevice } from '../core/language-tag.ts';
 import type { Tea } from '../core/teas/tea.ts';
 import { PlainMistake, toldPlainly } from '../start.ts';
 import { kindOf, mistakesTold, textOf, writeNew, type Speech } from './table-files.ts';

@@ -4,6 +4,7 @@ import { basename, join } from 'node:path';
 import { z } from 'zod';
 import type { StandingAnswer } from '../core/reading/answers.ts';
 import { dangers } from '../core/reading/reading-words.ts';
+import { inEachLanguage } from './in-each-language.ts';
 import { ContentMistake, readYaml } from './yaml-file.ts';
 
 const line = z.string().trim().min(1);
@@ -16,8 +17,8 @@ const answerSchema = z.strictObject({
   explains: z.boolean().default(false),
   danger: z.enum(dangers).nullable().default(null),
   sources: z.array(line).min(1, 'expected where this comes from, or "common practice, no source"'),
-  questions: z.strictObject({ en: questions, 'zh-Hant': questions, 'zh-Hans': questions }),
-  text: z.strictObject({ en: line, 'zh-Hant': line, 'zh-Hans': line }),
+  questions: inEachLanguage(questions),
+  text: inEachLanguage(line),
 });
 
 /** Every answer of data/answers, then the shop's own (`<shopDir>/answers`); of one id the shop's counts. Throws ContentMistake. */

@@ -3,9 +3,19 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { z } from 'zod';
 import { isWallDate } from '../core/lessons/calendar.ts';
-import { draftMistakes, levels, mostMinutes, mostSeats, usual, type LessonDraft } from '../core/lessons/lesson.ts';
+import {
+  draftMistakes,
+  levels,
+  mostMinutes,
+  mostSeats,
+  usual,
+  type LessonDraft,
+  type Wording,
+} from '../core/lessons/lesson.ts';
 import type { Recurrence } from '../core/lessons/recurrence.ts';
 import type { Series } from '../core/lessons/series.ts';
+import { languages } from '../core/units.ts';
+import { inEachLanguage } from './in-each-language.ts';
 import { ContentMistake, readYaml, type YamlFile } from './yaml-file.ts';
 
 export interface LessonData {
@@ -14,12 +24,12 @@ export interface LessonData {
 }
 
 const text = z.string().trim().min(1);
-const wording = z.strictObject({ en: text, 'zh-Hant': text, 'zh-Hans': text });
+const wording = inEachLanguage(text);
 const id = z.string().regex(/^[a-z][a-z0-9-]{0,39}$/, 'expected at most 40 small letters, figures and hyphens');
 /** A day such as "-2026-12-05" goes behind it. */
 const longestSeriesId = 29;
 /** What is not said is not written. */
-const unsaid = { en: '', 'zh-Hant': '', 'zh-Hans': '' };
+const unsaid = Object.fromEntries(languages.map((language) => [language, ''])) as Wording;
 const whole = z.number().int();
 const date = z.string().refine(isWallDate, 'expected a day such as 2026-12-05');
 

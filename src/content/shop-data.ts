@@ -2,16 +2,11 @@
 import { join } from 'node:path';
 import { z } from 'zod';
 import { zoneNamed } from '../core/lessons/calendar.ts';
+import { inEachLanguage } from './in-each-language.ts';
 import { readYaml } from './yaml-file.ts';
 
-const inThreeLanguages = z.strictObject({
-  en: z.string().min(1),
-  'zh-Hant': z.string().min(1),
-  'zh-Hans': z.string().min(1),
-});
-
 const shopSchema = z.strictObject({
-  name: inThreeLanguages,
+  name: inEachLanguage(z.string().min(1)),
   /** IANA time zone. */
   zone: z.string().refine((zone) => zoneNamed(zone) !== undefined, 'expected a time zone such as America/Denver'),
   /** Metres above sea level. */

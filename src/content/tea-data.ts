@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import type { FamilyWords, TeaNames } from '../core/teas/find.ts';
 import type { LeafDifferences, Tea } from '../core/teas/tea.ts';
+import { inEachLanguage } from './in-each-language.ts';
 import { ContentMistake, readYaml, type YamlFile } from './yaml-file.ts';
 
 const word = z.string().trim().min(1);
@@ -21,7 +22,7 @@ const teaSchema = z.strictObject({
   id: z.string().regex(/^[a-z][a-z-]*$/, 'expected small letters and hyphens'),
   family: word,
   form: word,
-  names: z.strictObject({ en: word, 'zh-Hant': word, 'zh-Hans': word }),
+  names: inEachLanguage(word),
   aliases: words,
   leaf: leafSchema.optional(),
 });

@@ -2,7 +2,7 @@
 import type { Effect, Facts, FlowEvent, FlowState, Phrase } from '../core/flow/flow.ts';
 import { languages, type Instant, type Language } from '../core/units.ts';
 import type { Change, Commit, EventRef, Priority, Turn } from '../store/contract.ts';
-import { languageOfDevice } from './device-language.ts';
+import { languageOfDevice } from '../core/language-tag.ts';
 import { houseFacts, type Means } from './house-facts.ts';
 import { codeUse, farewell, forgetting, shopWork } from './shop-work.ts';
 

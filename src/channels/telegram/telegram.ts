@@ -1,4 +1,5 @@
 /** The Telegram channel: people in by polling or webhook, messages out, and a look at how it is. */
+import { languageOfDevice } from '../../core/language-tag.ts';
 import type { Log } from '../../log.ts';
 import type { Channel, Incoming, Ladder, Outgoing } from '../../messages.ts';
 import { makeBotApi, type CallLimits } from './bot-api.ts';
@@ -176,13 +177,7 @@ function checkWebhookMode({ url, secret }: Extract<TelegramMode, { kind: 'webhoo
 /** The sentence behind a command, in the language the person's device speaks. */
 function sayingsOf(profiles: Profiles): Surroundings['says'] {
   return (command, deviceLanguage) => {
-    const words: ProfileWords = profiles[languageOf(deviceLanguage)];
+    const words: ProfileWords = profiles[languageOfDevice(deviceLanguage ?? null)];
     return words.commands.find((one) => one.command === command)?.says ?? null;
   };
-}
-
-function languageOf(device: string | undefined): keyof Profiles {
-  const tag = (device ?? '').toLowerCase();
-  if (!tag.startsWith('zh')) return 'en';
-  return /hant|tw|hk|mo/.test(tag) ? 'zh-Hant' : 'zh-Hans';
 }

@@ -1,4 +1,5 @@
 /** Which of our languages a browser asks for. */
+import { languageOfTag } from '../../core/language-tag.ts';
 import { isPageLanguage, type PageLanguage } from './page/wire.ts';
 
 /** A header longer than this is not read further. */
@@ -13,7 +14,7 @@ export function deviceTag(acceptLanguage: string | undefined): string | null {
 export function pageLanguageOf(chosen: string | null, acceptLanguage: string | undefined): PageLanguage {
   if (isPageLanguage(chosen)) return chosen;
   for (const tag of tagsOf(acceptLanguage)) {
-    const ours = ourLanguage(tag.toLowerCase());
+    const ours = languageOfTag(tag);
     if (ours !== null) return ours;
   }
   return 'en';
@@ -31,14 +32,4 @@ function tagsOf(header: string | undefined): readonly string[] {
     .filter(({ tag, weight }) => /^[A-Za-z]{2,3}(-[A-Za-z0-9]{1,8})*$/.test(tag) && weight > 0)
     .toSorted((a, b) => b.weight - a.weight)
     .map(({ tag }) => tag);
-}
-
-/** Where no script is named, the region tells which one is read there (CLDR likely subtags, from memory). */
-function ourLanguage(tag: string): PageLanguage | null {
-  if (tag === 'en' || tag.startsWith('en-')) return 'en';
-  const subtags = tag.split('-');
-  if (subtags[0] === 'yue') return subtags.includes('hans') || subtags.includes('cn') ? 'zh-Hans' : 'zh-Hant';
-  if (subtags[0] !== 'zh') return null;
-  if (subtags.includes('hans')) return 'zh-Hans';
-  return ['hant', 'tw', 'hk', 'mo'].some((subtag) => subtags.includes(subtag)) ? 'zh-Hant' : 'zh-Hans';
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { languageOfDevice } from '../../src/conversation/device-language.ts';
+import { languageOfDevice, languageOfTag } from '../../src/core/language-tag.ts';
 
 test.each([
   [null, 'en'],
@@ -16,7 +16,16 @@ test.each([
   ['zh-Hans-HK', 'zh-Hans'],
   ['yue', 'zh-Hant'],
   ['yue-Hans', 'zh-Hans'],
+  ['yue-CN', 'zh-Hans'],
+  ['yue-HK', 'zh-Hant'],
+  ['zh-Hans-MO', 'zh-Hans'],
+  ['EN_us', 'en'],
+  ['enm', 'en'],
   ['zha', 'en'],
 ])('a device that says %s is spoken to in %s', (tag, language) => {
   expect(languageOfDevice(tag)).toBe(language);
+});
+
+test.each(['de', 'fr-CA', 'enm', 'zha', ''])('%s is none of ours', (tag) => {
+  expect(languageOfTag(tag)).toBeNull();
 });
