@@ -52,9 +52,9 @@ export function holdsTheContract(open: () => Promise<Ends>, more: Partial<Outgoi
 
   it('takes in each line once, in order, under its name', { timeout: long }, ({ skip }) =>
     between(async ({ channel, write }, kept) => {
-      if (!write) return skip('people only read there');
+      skip(!write, 'people only read there');
       for (const [n, text] of ['long jing', '龍井 100 毫升'].entries()) {
-        await write(text);
+        await write!(text);
         await expect.poll(() => kept.length, inTime).toBe(n + 1);
         expect(kept[n]).toMatchObject({ channel: channel.name, what: { kind: 'text', text } });
       }
@@ -79,7 +79,7 @@ export function holdsTheContract(open: () => Promise<Ends>, more: Partial<Outgoi
 
   it('tells that it begins before a byte goes out, unless a repeat does no harm', { timeout: long }, ({ skip }) =>
     between(async (ends, kept) => {
-      if (repeatsDoNoHarm.includes(ends.channel.name)) return skip('a repeat is known there by its id');
+      skip(repeatsDoNoHarm.includes(ends.channel.name), 'a repeat is known there by its id');
       const message = await answerTo(ends, kept);
       let begin!: () => void;
       const begun = new Promise<void>((resolve) => (begin = resolve));
