@@ -11,6 +11,8 @@ const words = pageWords('en');
 /** What the worker behind the page asks for cannot be held up on the way. */
 const bare = { serviceWorkers: 'block' } as const;
 
+const choices = (...labels: readonly string[]) => labels.map((label, n) => ({ key: `${n}`, label }));
+
 const places = (page: Page): Promise<readonly number[]> =>
   page.$$eval('.choices button, .writing, .foot', (all) => all.map((one) => Math.round(one.getBoundingClientRect().y)));
 
@@ -60,12 +62,41 @@ export function choosing(at: SideBySide<FakeHouse>): void {
     await write(page, 'Tieguanyin in my gaiwan');
     await page.waitForSelector('.choices');
     expect(await hint()).toBe(words['page-write-on']);
-    await say({ paragraphs: ['Which?'], choices: ['100 ml', '120 ml'].map((label, n) => ({ key: `${n}`, label })) });
+    await say({ paragraphs: ['Which?'], choices: choices('100 ml', '120 ml') });
     await page.getByRole('button', { name: '100 ml' }).waitFor();
     const [first, second] = (await places(page)).slice(-4);
     expect(second).toBe(first);
     await page.context().close();
   });
+
+  it.concurrent(
+    'between two steps of a brew what comes next is the largest, and no one else stands alone but the last',
+    async () => {
+      const { page, say } = await sitDown(at.browser, at.house);
+      const boxes = (): Promise<readonly (readonly [y: number, width: number, height: number])[]> =>
+        page.$$eval('.choices button', (all) =>
+          all.map((one) => {
+            const { y, width, height } = one.getBoundingClientRect();
+            return [Math.round(y), Math.round(width), Math.round(height)] as const;
+          }),
+        );
+      const id = await say({ paragraphs: ['Set out.'], choices: choices('Ready', 'Why') });
+      await page.getByRole('button', { name: 'Ready' }).waitFor();
+      const [ready, why] = await boxes();
+      expect(ready).toEqual(why);
+      const next = await say({ paragraphs: ['Fill.'], choices: choices('Filled', 'Why', 'Else'), replaces: id });
+      await page.getByRole('button', { name: 'Filled' }).waitFor();
+      const [filled, left, right] = await boxes();
+      expect(filled?.[2]).toBeGreaterThanOrEqual(72);
+      expect(filled?.[1]).toBeGreaterThan(2 * (left?.[1] ?? Infinity));
+      expect(left).toEqual(right);
+      await say({ paragraphs: ['Pour.'], choices: choices('Poured', 'Why'), replaces: next });
+      await page.getByRole('button', { name: 'Poured' }).waitFor();
+      const [poured, last] = await boxes();
+      expect(last?.[1]).toBe(poured?.[1]);
+      await page.context().close();
+    },
+  );
 
   it.concurrent('a list hangs on its numbers, and is read and copied as it was written', async () => {
     const { page, say } = await sitDown(at.browser, at.house, { options: { viewport: { width: 320, height: 640 } } });

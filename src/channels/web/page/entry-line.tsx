@@ -33,7 +33,12 @@ export function EntryLine({ entry, open, tapped, called, silent, card, words, ri
   const isCard = card && said.ladder !== undefined;
   return (
     <li
-      class={`entry${isCard ? ' card' : ''}${said.countdown ? ' holding' : ''}${called ? ' called' : ''}`}
+      class={classOf({
+        isCard,
+        isHolding: said.countdown !== undefined,
+        isCalled: called,
+        isLive: entry.first < entry.last,
+      })}
       lang={said.language}
       aria-live={silent ? 'off' : undefined}
       tabIndex={-1}
@@ -72,3 +77,14 @@ export function EntryLine({ entry, open, tapped, called, silent, card, words, ri
     </li>
   );
 }
+
+interface Looks {
+  readonly isCard: boolean;
+  readonly isHolding: boolean;
+  readonly isCalled: boolean;
+  /** Written on where it stands, as the steps of a brew are. */
+  readonly isLive: boolean;
+}
+
+const classOf = ({ isCard, isHolding, isCalled, isLive }: Looks): string =>
+  ['entry', isCard && 'card', isHolding && 'holding', isCalled && 'called', isLive && 'live'].filter(Boolean).join(' ');
