@@ -93,17 +93,20 @@ export function holdsTheContract(open: () => Promise<Ends>, more: Partial<Outgoi
       expect(ends.seen()).toEqual([]);
       begin();
       expect(await sending).toMatchObject({ outcome: 'sent' });
-      expect(ends.seen()).toHaveLength(1);
+      await expect.poll(() => ends.seen().length, inTime).toBe(1);
     }),
   );
 
   it('takes nothing in once it has stopped, and may be stopped again', { timeout: long }, () =>
-    between(async (ends, kept) => {
-      const written = kept.length;
-      await ends.channel.stop();
-      await Promise.resolve(ends.write?.('too late')).catch(() => undefined);
+    between(async ({ channel, write }, kept) => {
+      await write?.('in time');
+      if (write) await expect.poll(() => kept.length, inTime).toBe(1);
+      const { length } = kept;
+      await channel.stop();
+      const late = async (): Promise<unknown> => write?.('too late');
+      await late().catch(() => undefined);
       await pause(150);
-      expect(kept).toHaveLength(written);
+      expect(kept).toHaveLength(length);
     }),
   );
 }
