@@ -22,13 +22,20 @@ import { errandOf } from './functions/desk-errand.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
-import { isLessonWish, isOfOwnLesson, plansLesson, saidOfLessons } from './functions/lesson-heard.ts';
+import {
+  goesOnAboutLessons,
+  isLessonWish,
+  isOfOwnLesson,
+  plansLesson,
+  saidOfLessons,
+} from './functions/lesson-heard.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { meantCallNames, meantCalls } from './functions/meant.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { inTalk } from './functions/talk-at-hand.ts';
+import { isAsking, nameAlone, nameGiven } from './lessons/spoken/name.ts';
 import { planned, spoonsToGrams } from './functions/plan-told.ts';
 import { twoAsked } from './functions/two-asked.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
@@ -39,9 +46,9 @@ import type { Language, Mistake } from './units.ts';
 /** What `heard.` may hold, for the check of flow files. */
 export const heardNames: ReadonlySet<string> = new Set(
   (
-    'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests tempC ' +
+    'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests onlyGuests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit lesson turn asks sizeWord unsure tellsNothing said plans errand waits grumbles saves ' +
+    'answer kept blank unit lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
     'asksYield pouredAgo guestsMore'
   ).split(' '),
 );
@@ -117,13 +124,17 @@ function readMessage(content: CoreContent, { text, language, asked, flow = null 
   const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
   const mayPlan = mayBeLesson || read['kind'] === 'lesson';
   const plans = mayPlan && asked !== 'reply' && plansLesson(said, around, content.zone);
-  const isWish = isLessonWish(said, house) || isOfOwnLesson(said, flow, around);
+  const asks = isAsking(said);
+  const goesOn = (asked !== 'name' || asks) && goesOnAboutLessons(said, read, flow);
+  const isWish = goesOn || isLessonWish(said, house) || isOfOwnLesson(said, flow, around);
   const heard = plans || read['kind'] === 'lesson' || (mayBeLesson && isWish) ? asLesson(read) : read;
   return {
     ...heard,
     said: saidOfLessons(said, flow, around),
     plans,
     errand: plans || asked === 'reply' ? null : errandOf(said, around, content.zone),
+    named: flow === 'lesson' || heard['kind'] === 'lesson' ? nameGiven(said) : nameAlone(said),
+    isAsking: asks,
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
   };
 }

@@ -35,12 +35,34 @@ export function isLessonWish(text: string, house: Facts | undefined): boolean {
 
 /** What can only be of a booking just made: "what should I bring?", "改三位", where nothing else is spoken of. */
 export function isOfOwnLesson(text: string, flow: Json, around: Around): boolean {
-  if (swapOf(text, around)) return true;
+  if (swapOf(text, around, flow)) return true;
   const isShort = text.length <= shortWish && !elsewhere.has(flow);
   if ((flow !== 'front' && !isShort) || !ownIn(around).some((one) => isAhead(one, around))) return false;
   if (flow === 'front' && (asksDetailAlone(text) || seatsAlone(text) !== null)) return true;
   return text.length <= shortWish && hearWish(text, around.nowMs, 'UTC').want === 'leave';
 }
+
+/** Where lessons are talked about, what names nothing of a tea or a brew is still about them. */
+export function goesOnAboutLessons(text: string, heard: Facts, flow: Json): boolean {
+  const tellsNothing = ofABrew.every((name) => (heard[name] ?? null) === null);
+  return flow === 'lesson' && heard['kind'] === 'brew' && tellsNothing && !brewTalk.test(text);
+}
+
+const ofABrew = [
+  'tea',
+  'teas',
+  'family',
+  'vessel',
+  'volumeMl',
+  'leafG',
+  'tempC',
+  'infusion',
+  'turn',
+  'style',
+  'unknownTea',
+];
+const brewTalk =
+  /\b(?:brew\w*|steep\w*|infus\w*|rins\w*|leaf|leaves|water|grams?|bitter|weak|strong\w*|tea)\b|[泡沖冲水茶葉叶苦澀涩濃浓淡]/iu;
 
 /** There "I won't" is said of something else. */
 const elsewhere: ReadonlySet<Json> = new Set(['guide', 'shop', 'lesson-desk', 'ask', 'my-tea', 'answers']);
@@ -61,7 +83,7 @@ export function plansLesson(text: string, { house, nowMs }: Around, zone: string
 /** Where lessons are shown; a shopkeeper is shown those under way as well. Null elsewhere. */
 export function saidOfLessons(text: string, flow: Json, around: Around): Json {
   if (flow !== 'lesson' && flow !== 'lesson-desk') return null;
-  if (flow === 'lesson' && swapOf(text, around)) return null;
+  if (flow === 'lesson' && swapOf(text, around, flow)) return null;
   const doors = doorsIn(around).map(({ lesson }) => lesson);
   const lessons = flow === 'lesson' ? shownIn(around) : doors.filter(({ status }) => status !== 'cancelled');
   const said = hearSaid(text, { lessons, now: around.nowMs, zone: zoneOf(lessons) });
@@ -74,19 +96,21 @@ const shownIn = (around: Around): readonly Lesson[] => [...upcomingIn(around), .
 const zoneOf = (lessons: readonly Lesson[]): string => lessons[0]?.zone ?? 'UTC';
 
 export function wishOf(text: string, guests: Json, around: Around): Facts {
-  const swap = swapOf(text, around);
+  const swap = swapOf(text, around, 'lesson');
   if (swap) return swap;
   const upcoming = upcomingIn(around);
   const zone = zoneOf(shownIn(around));
   const today = dateOf(wallAt(around.nowMs, zone));
-  const known = [...shownIn(around), ...ownIn(around).map(({ lesson }) => lesson)];
-  const heard = onMeantDay(hearWish(text, around.nowMs, zone), known, around.nowMs);
+  const said = hearWish(text, around.nowMs, zone);
+  const heard = onMeantDay(said, daysMeantBy(said, around), around.nowMs);
   // "My sister can't come, just one seat": the seat stays.
   const wish: Wish = heard.want === 'leave' && seatsAlone(text) !== null ? { ...heard, want: 'question' } : heard;
   const own = spokenOfOwn(wish, around);
   const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.
-  const such = ['list', 'enrol'].includes(wish.want) ? upcoming.filter((one) => isSuch(one, wish)) : upcoming;
+  const isOfSpan = wish.span !== undefined && wish.want === 'question';
+  const such =
+    isOfSpan || ['list', 'enrol'].includes(wish.want) ? upcoming.filter((one) => isSuch(one, wish)) : upcoming;
   const open = such.length > 0 ? such : upcoming;
   const among =
     wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : open;
@@ -113,11 +137,20 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     titled: titledLessons(upcoming, wish)[0]?.id ?? null,
     // Nothing on that day: all there are.
     ids: meant.length === 0 ? null : meant.map(({ id }) => id),
-    noneThen: meant.length === 0 && wish.date !== undefined && among.length > 0,
+    noneThen:
+      wish.date !== undefined && among.length > 0 && (meant.length === 0 || (wish.isLater === true && !isShown)),
     isPast: wish.date !== undefined && wish.date < today,
     noneSuch: such.length === 0 && upcoming.length > 0,
     dayWrong: wish.dayWrong ? phrase(`mistake-${wish.dayWrong.code}`, wish.dayWrong.values) : null,
   };
+}
+
+/** "I can't come on Saturday" is said of a booking, where there is one. */
+function daysMeantBy({ want }: Wish, around: Around): readonly Lesson[] {
+  const own = ownIn(around)
+    .filter(stands)
+    .map(({ lesson }) => lesson);
+  return want === 'leave' && own.length > 0 ? own : [...shownIn(around), ...own];
 }
 
 const isCancelled = ({ lesson }: OwnBooking): boolean => lesson.status === 'cancelled';
@@ -155,6 +188,7 @@ interface Otherwise {
 function otherwise(wish: Wish, around: Around): Otherwise {
   const onDay = lessonsOn(upcomingIn(around), wish);
   if (titledLessons(onDay, wish).length > 0) return {};
+  if (wish.isLater) return onDay.length === 1 && wish.want === 'enrol' ? { elsewhen: onDay[0] } : {};
   const gone = lessonsOn(goneIn(around), wish).toReversed();
   const [titled] = titledLessons(gone, wish);
   if (titled || wish.date === undefined) return { gone: titled };

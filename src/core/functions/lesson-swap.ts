@@ -1,24 +1,24 @@
 /** A seat given up for one in another lesson, both at once or neither. Which lessons are meant; the commit judges again. */
 import type { Around, Outcome } from '../flow/book.ts';
-import type { Facts } from '../flow/flow.ts';
-import { dateOf } from '../lessons/calendar.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { addDays, dateOf } from '../lessons/calendar.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
 import { enrol, ownActs } from '../lessons/seats.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
-import { hearSwap } from '../lessons/spoken/swap.ts';
+import { hearChange, hearSwap } from '../lessons/spoken/swap.ts';
 import { titledLessons } from '../lessons/spoken/wish.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
 import { phrase, refusedBy, textOf } from './asked-brew.ts';
 import { ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 
 /** What a sentence wants changed; null when it wants nothing of the kind, or nothing is booked. */
-export function swapOf(text: string, around: Around): Facts | null {
+export function swapOf(text: string, around: Around, flow: Json = null): Facts | null {
   const upcoming = upcomingIn(around);
   const ahead = ownIn(around).filter((one) => stands(one) && one.lesson.startsAt > around.nowMs);
   const zone = [...upcoming, ...ahead.map(({ lesson }) => lesson)][0]?.zone;
   const swap = zone === undefined || ahead.length === 0 ? null : hearSwap(text, around.nowMs, zone);
-  if (swap === null) return null;
+  if (swap === null) return changeOf(text, { ahead, upcoming }, around, flow);
   const own = ownMeant(ahead, text, swap.from);
   const others = upcoming.filter(({ id }) => id !== own?.lesson.id);
   const { date } = onMeantDay({ ...swap, date: swap.to }, others, around.nowMs);
@@ -26,6 +26,40 @@ export function swapOf(text: string, around: Around): Facts | null {
   const lesson = meantThere(there, text, own?.lesson);
   return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
 }
+
+interface Ground {
+  readonly ahead: readonly OwnBooking[];
+  readonly upcoming: readonly ListedLesson[];
+}
+
+/** Without a day: to a lesson called by its title, or to the same one of another week. */
+function changeOf(text: string, { ahead, upcoming }: Ground, around: Around, flow: Json): Facts | null {
+  const zone = ahead[0]?.lesson.zone;
+  const change = zone === undefined ? null : hearChange(text, around.nowMs, zone);
+  const isOfLessons = lessonFlows.has(flow) || lessonTalk.test(text);
+  if (change === null || !isOfLessons) return null;
+  const own = ahead.length === 1 ? ahead[0] : ownMeant(ahead, text, undefined);
+  const at = own && dateOf(own.lesson.starts);
+  const isOfItsWeek = at !== undefined && change.span !== undefined && at >= change.span.from && at <= change.span.to;
+  // "Next week", said of a lesson of next week, is the week after.
+  const day = at && (isOfItsWeek || change.isWeekAfter) ? addDays(at, 7) : undefined;
+  const span = isOfItsWeek ? undefined : change.span;
+  const there = upcoming.filter(
+    ({ id, starts }) =>
+      id !== own?.lesson.id &&
+      (day === undefined || dateOf(starts) === day) &&
+      (span === undefined || (dateOf(starts) >= span.from && dateOf(starts) <= span.to)),
+  );
+  const [titled] = titledLessons(there, { rest: text });
+  if (!titled && day === undefined && span === undefined) return null;
+  const lesson = titled ?? meantThere(there, '', own?.lesson);
+  return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
+}
+
+/** Elsewhere a title may be the tea that is brewed. */
+const lessonFlows: ReadonlySet<Json> = new Set(['lesson', 'front', 'answers']);
+const lessonTalk =
+  /\b(?:lessons?|class(?:es)?|courses?|workshops?|seats?|bookings?|reservations?)\b|[課课堂節节]|座位|[預预][約约]|[報报]名/iu;
 
 /** By its day, else by its title, else the only one. */
 function ownMeant(ahead: readonly OwnBooking[], text: string, from: string | undefined): OwnBooking | undefined {

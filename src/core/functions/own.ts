@@ -2,6 +2,7 @@
 import type { Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { phrase, tastesOf, textOf } from './asked-brew.ts';
+import { nameAlone, nameGiven } from '../lessons/spoken/name.ts';
 import { usualTaste, type Taste } from '../brewing/taste.ts';
 
 const names = ['keepVessel', 'nameVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste', 'nameSaid'] as const;
@@ -93,7 +94,7 @@ function ownName(text: Json): string | null {
 }
 
 function nameSaid(text: string): Outcome {
-  const name = tidy(text);
+  const name = tidy(nameAlone(text) ?? nameGiven(text) ?? text);
   const wrong = (code: string): Outcome => ({ wrong: code, field: 'name', values: { most: longestName } });
   if (!/\p{L}/u.test(name)) return wrong('name-without-letters');
   return name.length > longestName ? wrong('name-too-long') : { gives: name };

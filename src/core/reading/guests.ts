@@ -70,17 +70,21 @@ function numberAlone(plain: string, measures: readonly Measure[]): Measure | nul
   const bare = measures.filter(({ dimension }) => dimension === 'bare');
   const [one] = bare;
   if (one === undefined || bare.length > 1 || !isCount(one.value)) return null;
-  const around = `${plain.slice(0, one.start)} ${plain.slice(one.end)}`;
-  return around.replace(besideNumber, '').trim() === '' ? { ...one, value: seatsFor(one.value) } : null;
+  return isAllThatIsSaid(plain, one) ? { ...one, value: seatsFor(one.value) } : null;
+}
+
+/** "OK, me and my husband": how many there are, and nothing else. */
+export function isAllThatIsSaid(plain: string, { start, end }: Pick<Measure, 'start' | 'end'>): boolean {
+  return `${plain.slice(0, start)} ${plain.slice(end)}`.replace(besideNumber, '').trim() === '';
 }
 
 /** 一個人18美元: a price. */
 const isPriced = (plain: string, at: number): boolean =>
   /^\s?\d+\s?(?:元|块|美|港|台币|欧|英镑|蚊|刀)/.test(plain.slice(at, at + 8));
 
-/** What may stand beside a number of people that was asked for. */
+/** What may stand beside how many there are. */
 const besideNumber =
-  /\b(?:we|i|it|that|us|there)(?:'ll|'re|'d|'s|s)?\b|\b(?:are|is|be|will|would|could|might|may|need|want|like|make|think|guess|say|maybe|perhaps|probably|likely|about|around|just|only|actually|sorry|no|ok|okay|then|so|for|in|all|total|altogether|together|both|of|the|a|um|er|people|persons?|seats?|places?|spots?|adults?|pax|please|pls|plz|thanks|thank you)\b|我们?|我地|我哋|咱们?|大家|一共|总共|合共|共|只有|只要|只|就|净系|有|是|系|要|来|个|位|名|口|席|座|人|大人|左右|大概|大约|可能|应该|也许|好的?|谢谢|麻烦|唔该|请|的|吧|啊|呢|啦|喔|哦|嗯|[^\p{L}\p{N}]/gu;
+  /\b(?:we|i|it|that|us|there)(?:'ll|'re|'d|'s|s)?\b|\b(?:are|is|be|will|would|could|might|may|need|want|like|make|think|guess|say|maybe|perhaps|probably|likely|about|around|just|only|actually|sorry|no|ok|okay|then|so|for|in|all|total|altogether|together|both|of|the|a|um|er|people|persons?|seats?|places?|spots?|adults?|pax|please|pls|plz|thanks|thank you|coming|bring|bringing|with|and|my|me|well|hi|hello|yes|yeah)\b|我们?|我地|我哋|咱们?|大家|一共|总共|合共|共|只有|只要|只|就|净系|和|跟|同|带|一起|有|是|系|要|来|个|位|名|口|席|座|人|大人|左右|大概|大约|可能|应该|也许|好的?|谢谢|麻烦|唔该|请|的|吧|啊|呢|啦|喔|哦|嗯|[^\p{L}\p{N}]/gu;
 
 function totalSaid(plain: string, measures: readonly Measure[]): Measure | null {
   for (const m of measures) {

@@ -5,7 +5,7 @@ import type { Mention } from '../teas/name-index.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { readAct, readWantedLanguage, type Act } from './acts.ts';
 import { cueText, makeCues, type Cues } from './cues.ts';
-import { makeGuestReader } from './guests.ts';
+import { isAllThatIsSaid, makeGuestReader } from './guests.ts';
 import { lazily } from '../lazily.ts';
 import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
@@ -55,6 +55,8 @@ export interface Observation {
   readonly vessel: FoundVessel;
   readonly measures: readonly Measure[];
   readonly quantities: Quantities;
+  /** How many drink is all that is said. */
+  readonly onlyGuests: boolean;
   readonly leafSpoons: number | null;
   /** The words that look like a tea nobody here knows, as they were written. */
   readonly strangeTea: string | null;
@@ -126,6 +128,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
         elevationM: within('elevationM', readElevation(scene, cues, said)),
         guests: within('guests', guests),
       },
+      onlyGuests: guests !== null && isAllThatIsSaid(plain, guests),
       leafSpoons: leaf.spoons?.value ?? null,
       strangeTea:
         teas.length === 0

@@ -43,6 +43,8 @@ export interface Reading {
   /** Level teaspoons of leaf; what they weigh depends on the leaf. */
   readonly leafSpoons: number | null;
   readonly guests: number | null;
+  /** How many drink is all that is said. */
+  readonly onlyGuests: boolean;
   readonly tempC: number | null;
   readonly noThermometer: boolean;
   readonly noScale: boolean;

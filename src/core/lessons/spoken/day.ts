@@ -9,6 +9,8 @@ export interface Day {
   readonly date?: WallDate;
   /** A bare weekday: when the hour is past already, the one of next week is meant. */
   readonly mayBeNextWeek: boolean;
+  /** A bare weekday, the nearest to come: "this Thursday" and "next Thursday" say which. */
+  readonly byWeekday?: true;
   /** "Saturday evening" tells the half of the day as well. */
   readonly part?: string;
   /** "every Saturday" is 1, "every other Saturday" 2. */
@@ -141,6 +143,7 @@ function ofWeekday({ groups, rest }: Cut, today: WallDate): Day {
   return {
     date: addDays(today, ahead),
     mayBeNextWeek: ahead === 0 && !next,
+    ...(which === '' || which === 'coming' ? { byWeekday: true as const } : {}),
     ...partOf(groups),
     ...(everyWeeks === undefined ? {} : { everyWeeks }),
     mistakes: [],

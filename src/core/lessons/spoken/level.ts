@@ -14,7 +14,7 @@ const patterns: readonly (readonly [Level, RegExp])[] = [
   ],
   [
     'beginner',
-    /\bbeginners?\b|\beverybody\b|\beveryone\b|\banybody\b|\banyone\b|\ball\b|\bno(?:thing| experience| basics)\b|初[學学級级階阶]|入[門门]|新手|不[需用必]要?(?:基[礎础]|經驗|经验)?|[誰谁]都|大家|所有人|零基[礎础]/iu,
+    /\bbeginners?\b|\beverybody\b|\beveryone\b|\banybody\b|\banyone\b|\ball\b|\bno(?:thing| experience| basics)\b|\bnever (?:done|tried|learn(?:ed|t))\b|完全不[會会懂]|[沒没][學学][過过]|初[學学級级階阶]|入[門门]|新手|不[需用必]要?(?:基[礎础]|經驗|经验)?|[誰谁]都|大家|所有人|零基[礎础]/iu,
   ],
 ];
 

@@ -1,12 +1,14 @@
-/** "Saturday", said on a Saturday: today as long as a lesson is left today, else a week from now. */
+/** Which Thursday is meant by "Thursday": the first on which there is a lesson, where nothing says which. */
 import type { Instant } from '../../units.ts';
-import { addDays, dateOf, type WallDate } from '../calendar.ts';
+import { dateOf, weekdayOf, type WallDate } from '../calendar.ts';
 import type { Lesson } from '../lesson.ts';
 
 interface Dated {
+  /** The nearest, when it was named by its weekday alone. */
   readonly date?: WallDate;
-  /** The day is today's, and was named by its weekday alone. */
-  readonly mayBeNextWeek?: true;
+  readonly byWeekday?: true;
+  /** On the nearest there is none. */
+  readonly isLater?: true;
 }
 
 /** `lessons`: those that can be meant. A lesson under way is still one of today. */
@@ -15,8 +17,9 @@ export function onMeantDay<Kind extends Dated>(
   lessons: readonly Pick<Lesson, 'starts' | 'endsAt'>[],
   now: Instant,
 ): Kind {
-  const { date, mayBeNextWeek } = said;
-  if (date === undefined || mayBeNextWeek !== true) return said;
-  const isLeft = lessons.some(({ starts, endsAt }) => dateOf(starts) === date && endsAt > now);
-  return isLeft ? said : { ...said, date: addDays(date, 7) };
+  const { date, byWeekday } = said;
+  if (date === undefined || byWeekday !== true) return said;
+  const days = lessons.filter(({ endsAt }) => endsAt > now).map(({ starts }) => dateOf(starts));
+  const [first = date] = days.filter((day) => day >= date && weekdayOf(day) === weekdayOf(date)).toSorted();
+  return first === date ? said : { ...said, date: first, isLater: true };
 }

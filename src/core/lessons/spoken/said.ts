@@ -3,6 +3,7 @@ import type { Instant } from '../../units.ts';
 import type { Lesson } from '../lesson.ts';
 import { number, readNumber } from './numeral.ts';
 import { plain } from './cut.ts';
+import { partedFromName } from './name.ts';
 import { onMeantDay } from './meant-day.ts';
 import {
   hearWish,
@@ -40,7 +41,7 @@ export interface Ground {
 
 /** Null when it says nothing of the kind: it is about something else then. */
 export function hearSaid(sentence: string, { lessons, now, zone }: Ground): Said | null {
-  const text = plain(sentence.slice(0, longest)).trim();
+  const text = partedFromName(sentence.slice(0, longest)).rest;
   const wish = onMeantDay(hearWish(text, now, zone), lessons, now);
   if (wish.want === 'leave' || wish.want === 'own') return null;
   const named = isNamed(wish, lessons);
@@ -65,13 +66,17 @@ const longest = 200;
 
 /** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
 function isNamed(wish: Wish, lessons: readonly Lesson[]): boolean {
+  if (wish.span !== undefined && (wish.want === 'list' || wish.rest.length <= longestDays)) return true;
   const isBare = !/[\p{L}\p{N}]/u.test(wish.rest.replace(besideDay, ''));
   return isTitledAlone(lessons, wish) || (wish.date !== undefined && (wish.want !== 'question' || isBare));
 }
 
+/** "Anything next week?": longer than that, it is about something else in those days. */
+const longestDays = 28;
+
 /** What may stand beside a day that is chosen: "the one on the 12th is fine", 12號那堂可以嗎. */
 const besideDay =
-  /\b(?:on|at|the|for|please|and|then|ok|okay|one|is|that|fine|good|works?|would|be)\b|可以|[那就呢吧的請请堂節节嗎吗行好]/giu;
+  /\b(?:on|at|the|for|please|and|then|ok|okay|one|is|that|fine|good|works?|would|be)\b|可以|[那就呢吧的請请堂節节個个嗎吗行好]/giu;
 
 const morePatterns = [
   new RegExp(
@@ -87,7 +92,7 @@ function moreIn(text: string): number | null {
 }
 
 const alone = new RegExp(
-  `^(?:actually |no |sorry |but )*(?:just |only |for |make (?:it|that) |change (?:it |that )?to |we are |there are |就|只要|只有|我們|我们|(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: please|吧)?[.!。！]?$`,
+  `^(?:actually |no |sorry |but )*(?:just |only |for |(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )|we are |there are |就|只要|只有|我們|我们|(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,
   'iu',
 );
 

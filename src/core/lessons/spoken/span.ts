@@ -12,7 +12,7 @@ const spans: readonly (readonly [RegExp, (today: WallDate) => Span])[] = [
   [/\bnext weekend\b|下(?:個|个)?(?:週末|周末)/iu, (today) => weekendOf(addDays(today, 7))],
   [/\bweekend\b|週末|周末/iu, (today) => weekendOf(today)],
   [
-    /\bnext week\b|下(?:個|个)?(?:週|周|星期|禮拜|礼拜)(?![一二三四五六日天末])/iu,
+    /\bnext week\b|下(?:一|個|个)*(?:週|周|星期|禮拜|礼拜)(?![一二三四五六日天末])/iu,
     (today) => ({ from: mondayAfter(today), to: addDays(mondayAfter(today), 6) }),
   ],
   [

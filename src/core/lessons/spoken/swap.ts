@@ -3,12 +3,13 @@ import { dateOf, wallAt, type WallDate } from '../calendar.ts';
 import type { Instant } from '../../units.ts';
 import { plain } from './cut.ts';
 import { readDay, type Day } from './day.ts';
+import { readSpan, type Span } from './span.ts';
 
 export interface Swap {
   readonly from?: WallDate;
   readonly to: WallDate;
-  /** `to` is today, by its weekday alone: `onMeantDay` tells which of the two it is. */
-  readonly mayBeNextWeek?: true;
+  /** `to` was named by its weekday alone: `onMeantDay` tells which it is. */
+  readonly byWeekday?: true;
 }
 
 /** Longer than any such wish; it bounds the reading's time. */
@@ -39,13 +40,31 @@ export function hearSwap(sentence: string, now: Instant, zone: string): Swap | n
   return null;
 }
 
+/** Another lesson wanted for the one there is, without a day: by its title or its week ("the week after"). */
+export interface Change {
+  readonly span?: Span;
+  /** A week after the one there is. */
+  readonly isWeekAfter?: true;
+}
+
+export function hearChange(sentence: string, now: Instant, zone: string): Change | null {
+  const text = plain(sentence.slice(0, longest)).replaceAll('’', "'");
+  if (!wishes.test(text)) return null;
+  if (weekAfter.test(text)) return { isWeekAfter: true };
+  const span = readSpan(text, dateOf(wallAt(now, zone)));
+  return span ? { span } : {};
+}
+
+const weekAfter =
+  /\b(?:the|a) week (?:after|later)\b|\bthe following week\b|\b(?:a|one) week later\b|(?:後|后|晚|延|推)(?:一|個|个)*(?:週|周|星期|禮拜|礼拜)|一(?:個|个)?(?:週|周|星期|禮拜|礼拜)(?:之)?[後后]/iu;
+
 /** "From today to Saturday", said on a Saturday, are two days. */
-const isOther = (from: Day, to: Day): boolean => to.date !== from.date || (to.mayBeNextWeek && !from.mayBeNextWeek);
+const isOther = (from: Day, to: Day): boolean => to.date !== from.date || (to.byWeekday === true && !from.byWeekday);
 
 function swapped(from: Day, to: Day & { readonly date: WallDate }): Swap {
   return {
     to: to.date,
-    ...(to.mayBeNextWeek ? { mayBeNextWeek: true } : {}),
+    ...(to.byWeekday ? { byWeekday: true } : {}),
     ...(from.date === undefined ? {} : { from: from.date }),
   };
 }

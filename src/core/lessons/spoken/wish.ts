@@ -15,8 +15,10 @@ export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'remind' | 'detail' | 
 export interface Wish {
   readonly want: Wanted;
   readonly date?: WallDate;
-  /** Today, by its weekday alone: `onMeantDay` tells which of the two it is. */
-  readonly mayBeNextWeek?: true;
+  /** By its weekday alone: `onMeantDay` tells which it is. */
+  readonly byWeekday?: true;
+  /** There is none on the nearest such day. */
+  readonly isLater?: true;
   /** A day that cannot be, or can be two. */
   readonly dayWrong?: Mistake;
   /** Days named together, when no single one is. */
@@ -34,6 +36,11 @@ const lessonWords = '(?:lessons?|class(?:es)?|courses?|workshops?)';
 
 /** The first that fits; order matters: "my booking" is no wish to book. */
 const wants: readonly (readonly [Wanted, RegExp])[] = [
+  // "How late can I cancel?" cancels nothing.
+  [
+    'detail',
+    /\b(?:how late|how long before|until when|till when|by when|what is the latest|when is the latest)\b|最[晚遲迟].{0,8}(?:取消|退)|(?:多久|[幾几]天|什麼時候|什么时候|何[時时])(?:以|之)?前.{0,6}(?:取消|退)/iu,
+  ],
   [
     'leave',
     /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不(?:去|來|来|上)了|唔(?:嚟|來|来|去)(?:得|到)?|[嚟去]唔到/iu,
@@ -53,7 +60,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   [
     'list',
     new RegExp(
-      `\\b(?:which|what|any|are there|is there|do you (?:have|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|有[咩乜冇].{0,5}堂|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:free|available|on)\\b.*\\b(?:this|next) (?:week|weekend|month)\\b|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|有.{0,12}(?:初[學学]|入[門门]|新手)|最近的?一?[節节堂]|下一?[節节堂門门][課课]?`,
+      `\\b(?:which|what|any|are there|is there|do you (?:have|do|teach|give|offer|run|hold)|list|show|see|next|upcoming|when)\\b.*\\b${lessonWords}\\b|^(?:the |tea )?${lessonWords}(?: please)?[?!.]*$|(?:有|開|开)(?:什麼|什么|哪些|沒有|没有|哪幾|哪几)?.{0,6}[課课]|有[咩乜冇].{0,5}堂|[課课](?:程|表)|(?:什麼|什么|哪些|何)(?:時候|时候|時|时)?.{0,4}[課课]|^[課课]程?[？?]?$|\\b(?:free|available|on)\\b.*\\b(?:this|next) (?:week|weekend|month)\\b|\\b(?:some|any)thing\\b.*\\b(?:beginners?|advanced|on|this|next)\\b|\\b(?:learn|study)\\b|想?[學学][習习]?[泡沖冲喝]?茶|有.{0,12}(?:初[學学]|入[門门]|新手)|最近的?一?[節节堂]|下一?[節节堂門门][課课]?|\\bwhat'?s on\\b|\\bwhen(?:'?s| is) the next\\b|有(?:[嗎吗]|[沒没冇]有?)[?？]?$`,
       'iu',
     ),
   ],
@@ -78,7 +85,7 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
   return {
     want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? (asksDetail(text) ? 'detail' : 'question'),
     ...(day.date === undefined ? {} : { date: day.date }),
-    ...(day.mayBeNextWeek ? { mayBeNextWeek: true } : {}),
+    ...(day.byWeekday ? { byWeekday: true } : {}),
     ...(dayWrong ? { dayWrong } : {}),
     ...(span ? { span } : {}),
     ...(level ? { level } : {}),
@@ -89,7 +96,7 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
 
 /** A student says it of themselves; "all lessons" are not for everybody. */
 const forWhom =
-  /\b(?:beginners?|intermediate|advanced|experts?)\b|初[學学級级階阶]|入[門门]|新手|進階|进阶|中級|中级|高級|高级|資深|资深/iu;
+  /\b(?:beginners?|intermediate|advanced|experts?|never (?:done|tried|learn(?:ed|t)))\b|完全不[會会懂]|[沒没][學学][過过]|零基[礎础]|初[學学級级階阶]|入[門门]|新手|進階|进阶|中級|中级|高級|高级|資深|资深/iu;
 
 /** Whether a lesson is for whom, and in the days, that were named. */
 export const isSuch = ({ level, starts }: Lesson, wish: Pick<Wish, 'span' | 'level'>): boolean =>
@@ -114,7 +121,7 @@ export function lessonsOn<Kind extends Lesson>(lessons: readonly Kind[], { date 
 
 /** Whether a sentence says so much of a title, or the day, that a seat may be taken without asking. */
 export const isSureOf = (lesson: Lesson, wish: Wish): boolean =>
-  wish.date !== undefined || likeness(lesson, wish.rest) >= sureLikeness;
+  (wish.date !== undefined && !wish.isLater) || likeness(lesson, wish.rest) >= sureLikeness;
 
 /** Those a sentence calls by their titles, on whatever day; none when it names no title. */
 export function titledLessons<Kind extends Lesson>(
@@ -124,11 +131,36 @@ export function titledLessons<Kind extends Lesson>(
 ): readonly Kind[] {
   const scored = lessons.map((one) => ({ one, score: likeness(one, rest) }));
   const best = Math.max(0, ...scored.map(({ score }) => score));
-  if (best < least) return [];
-  const named = scored.filter(({ score }) => score === best).map(({ one }) => one);
-  // Of a series the next one is meant, unless a day was named.
-  return named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
+  return nextOfEach(
+    best < least ? calledShortly(lessons, rest) : scored.filter(({ score }) => score === best).map(({ one }) => one),
+  );
 }
+
+/** Of a series the next one is meant, unless a day was named. */
+const nextOfEach = <Kind extends Lesson>(named: readonly Kind[]): readonly Kind[] =>
+  named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
+
+/** "The oolong one", 烏龍那堂: all that is said of its title. */
+const shortly = new RegExp(
+  `\\bthe (?<words>[\\p{L} ]{3,30}?) (?:one|evening|${lessonWords})\\b|\\b${lessonWords} (?:on|about) (?:the )?(?<on>[\\p{L} ]{3,30})|(?<han>\\p{Script=Han}{2,})(?:[那这這的]|那一)?[堂節节門门課课]`,
+  'iu',
+);
+
+function calledShortly<Kind extends Lesson>(lessons: readonly Kind[], rest: string): readonly Kind[] {
+  const { words, on, han = '' } = shortly.exec(rest)?.groups ?? {};
+  // What stands before 課 is longer than the title's word in it.
+  const ends = [4, 3, 2].map((length) => han.replace(/[那这這的一]+$/u, '').slice(-length));
+  const calls = words ?? on;
+  for (const said of calls === undefined ? ends : [calls]) {
+    const parts = [...partsOf(said)];
+    const called = lessons.filter(({ title }) => parts.length > 0 && isInTitle(title, parts));
+    if (called.length > 0) return called;
+  }
+  return [];
+}
+
+const isInTitle = (title: Lesson['title'], parts: readonly string[]): boolean =>
+  Object.values(title).some((name) => parts.every((part) => partsOf(name).has(part)));
 
 /** The one whose title was said, with a day on which it is not. */
 export function lessonElsewhen<Kind extends Lesson>(lessons: readonly Kind[], wish: Wish): Kind | undefined {
@@ -163,7 +195,7 @@ export function isAboutLessons(sentence: string, lessons: readonly Lesson[]): bo
 
 /** "What lessons do you have?": so plain that nothing else can be meant. */
 const asksForLessons = new RegExp(
-  `^(?:what|which|are there|do you (?:have|give|offer))(?: any| other| kind of| sort of)?(?: tea)? ${lessonWords}\\b`,
+  `^(?:(?:hi|hello|hey)[,! ]*)?(?:what|which|are there|do you (?:have|do|teach|give|offer|run|hold))(?: any| other| kind of| sort of)?(?: tea)? ${lessonWords}\\b|^what'?s on (?:in|on|at|this|next|over)\\b`,
   'iu',
 );
 
@@ -192,11 +224,13 @@ function share(parts: ReadonlySet<string>, heard: ReadonlySet<string>): number {
 
 const smallWords = new Set('a an the and of with for in on at to my our your this that next'.split(' '));
 
+const inSingular = (word: string): string => (word.length > 3 ? word.replace(/(?<!s)s$/u, '') : word);
+
 /** Words of letters, and each two neighbours of Han. */
 function partsOf(text: string): ReadonlySet<string> {
   const latin = text.toLowerCase().match(/\p{Script=Latin}+/gu) ?? [];
   const han = (text.match(/\p{Script=Han}+/gu) ?? []).flatMap((run) =>
     Array.from({ length: Math.max(0, run.length - 1) }, (_, n) => run.slice(n, n + 2)),
   );
-  return new Set([...latin.filter((word) => !smallWords.has(word)), ...han]);
+  return new Set([...latin.filter((word) => !smallWords.has(word)).map(inSingular), ...han]);
 }

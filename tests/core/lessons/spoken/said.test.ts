@@ -21,6 +21,9 @@ describe('where lessons are shown', () => {
   it.each<[string, object]>([
     ['three', { seats: 3, named: false }],
     ['just two please', { seats: 2 }],
+    ['two of us, under Odalys Finch', { seats: 2 }],
+    ['一個人，叫李雷', { seats: 1 }],
+    ['can we be three?', { seats: 3 }],
     ['we are four', { seats: 4 }],
     ['two seats', { seats: 2 }],
     ['三位', { seats: 3 }],

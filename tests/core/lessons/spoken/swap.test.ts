@@ -1,6 +1,6 @@
 /** From which day to which, and what is no such wish. */
 import { expect, it } from 'vitest';
-import { hearSwap } from '../../../../src/core/lessons/spoken/swap.ts';
+import { hearChange, hearSwap } from '../../../../src/core/lessons/spoken/swap.ts';
 import { denver, denverAt } from '../lesson-drafts.ts';
 
 /** A Friday. */
@@ -21,7 +21,8 @@ it.each([
   ['周六的课能换成周四吗', '2026-12-05', '2026-12-10'],
   ['改上12号的课', undefined, '2026-12-12'],
 ])('%s', (sentence, from, to) => {
-  expect(hearSwap(sentence, friday, denver)).toEqual({ to, ...(from === undefined ? {} : { from }) });
+  const { byWeekday: _, ...swap } = hearSwap(sentence, friday, denver) ?? {};
+  expect(swap).toEqual({ to, ...(from === undefined ? {} : { from }) });
 });
 
 it.each([
@@ -36,4 +37,17 @@ it.each([
   '换成绿茶',
 ])('no: %s', (sentence) => {
   expect(hearSwap(sentence, friday, denver)).toBeNull();
+});
+
+it.each<[string, object | null]>([
+  ['can I move it a week later', { isWeekAfter: true }],
+  ['move me to the week after', { isWeekAfter: true }],
+  ['可以延後一週嗎', { isWeekAfter: true }],
+  ['改到下一週可以嗎', { span: { from: '2026-12-07', to: '2026-12-13' } }],
+  ['换成下周的第一杯茶', { span: { from: '2026-12-07', to: '2026-12-13' } }],
+  ['switch to the first cup', {}],
+  ['the week after I am away', null],
+  ['下周有什么课', null],
+])('a change without a day: %s', (sentence, change) => {
+  expect(hearChange(sentence, friday, denver)).toEqual(change);
 });

@@ -1,0 +1,36 @@
+/** The name a student gives beside something else: "two of us, under Wren", 一個人，叫李雷. Takes no sentence for a name. */
+import { plain } from './cut.ts';
+
+const given = [
+  /\b(?:my name(?:'s| is)|under(?: the)?(?: name)?(?: of)?|in the name of|call me|i'?m|i am|this is|it'?s)\s+(?<name>\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,.!]*$|[,.;!] )/u,
+  /(?:我叫|我是|名字(?:是|叫|寫|写)?|姓名[是:：]?|叫我?|寫|写)\s*(?<name>\p{Script=Han}{2,4}|\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,，。.!！吧就好]*$)/u,
+];
+
+/** Longer texts tell more than that. */
+const longest = 80;
+
+export const nameGiven = (sentence: string): string | null => partedFromName(sentence).name;
+
+/** What is said beside the name, and the name. */
+export function partedFromName(sentence: string): { readonly rest: string; readonly name: string | null } {
+  const text = plain(sentence).replaceAll('’', "'").trim();
+  const found = sentence.length > longest ? undefined : given.map((one) => one.exec(text)).find((one) => one !== null);
+  const name = found?.groups?.['name']?.trim();
+  if (!found || name === undefined) return { rest: text, name: null };
+  const rest = text.slice(0, found.index) + text.slice(found.index + found[0].length);
+  return { rest: rest.replace(/[\s,，、]+$/u, ''), name };
+}
+
+/** "My name is Wren" and nothing else. */
+const alone =
+  /^(?:my name(?:'s| is)|call me)\s+(?<name>\p{L}[\p{L}'.-]*(?: \p{L}[\p{L}'.-]*){0,3})[.!]*$|^(?:我叫|我的名字(?:是|叫)|名字(?:是|叫))\s*(?<han>[\p{L} ]{2,12})[。！]*$/iu;
+
+export function nameAlone(sentence: string): string | null {
+  const groups = alone.exec(plain(sentence).replaceAll('’', "'").trim())?.groups;
+  return (groups?.['name'] ?? groups?.['han'])?.trim() ?? null;
+}
+
+/** Asks something, and is no name. */
+const asking =
+  /[?？]|^(?:what|when|where|who|why|how|which)\b|^(?:can|could|may|is|are|do|does|will|would|should) (?:i|we|you|it|they|he|she|there|this|that|the|my|someone)\b|[嗎吗呢嘛]$|(?:能不能|可不可以|可唔可以|可以不可以|是不是|有沒有|有没有|怎麼|怎么|多少|幾點|几点|什麼|什么)/iu;
+export const isAsking = (sentence: string): boolean => asking.test(plain(sentence).trim());
