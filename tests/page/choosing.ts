@@ -66,6 +66,8 @@ export function choosing(at: SideBySide<FakeHouse>): void {
     await page.getByRole('button', { name: '100 ml' }).waitFor();
     const [first, second] = (await places(page)).slice(-4);
     expect(second).toBe(first);
+    await page.goto(`${at.house.url}/lesson/12`);
+    expect(await hint()).toBe(words['page-write-on']);
     await page.context().close();
   });
 

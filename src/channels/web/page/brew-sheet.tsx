@@ -81,7 +81,11 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
         <p class="quiet" role="status">
           {sheet.line === 'lost' ? words['page-lost'] : !sheet.caughtUp && label === null ? words['page-opening'] : ''}
         </p>
-        <WritingLine words={words} hasBegun={sheet.acts.some(({ shown }) => shown !== '')} write={desk.write} />
+        <WritingLine
+          words={words}
+          hasBegun={boot.payload !== '' || sheet.acts.some(({ shown }) => shown !== '')}
+          write={desk.write}
+        />
       </main>
       <Foot words={words} bell={bell} fresh={desk.fresh} telegram={boot.telegram} />
       <p class="unseen" role="alert">

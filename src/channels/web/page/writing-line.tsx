@@ -5,7 +5,7 @@ import { longestText, type PageWords } from './wire.ts';
 
 interface Props {
   readonly words: PageWords;
-  /** Something was written or chosen already: from then on not every line is about a tea. */
+  /** Something was written, chosen or opened already: from then on not every line is about a tea. */
   readonly hasBegun: boolean;
   readonly write: (text: string) => void;
 }
