@@ -332,24 +332,27 @@ const messages: { readonly [language in Language]: readonly string[] } = {
 /** There everything written goes to the customer; a choice, and "back", lead out. */
 const writesToCustomer = ({ state }: Walker): boolean => book.flows[state.flow]?.places[state.place]?.asks === 'reply';
 
-describe('every choice', { timeout: 60_000 }, () => {
+/** The counts are pinned so that no path goes unseen; whoever means to change a flow or a vessel writes the new ones here. */
+const pinned = 'paths that lead on, by depth: after a meant change, write these counts here';
+
+describe('every choice', { timeout: 300_000 }, () => {
   it('leads somewhere, from the first hello to five choices deep', () => {
     const { counts } = walkTaps([walk(null, openings[0]!)], 5);
-    expect(counts).toEqual([1, 4, 18, 89, 391, 2095]);
+    expect(counts, pinned).toEqual([1, 4, 18, 89, 391, 2095]);
   });
 
   it('leads somewhere, from a scanned label to four choices deep', () => {
     const { counts } = walkTaps([walk(null, openings[1]!)], 4);
-    expect(counts).toEqual([1, 7, 30, 175, 870]);
+    expect(counts, pinned).toEqual([1, 7, 30, 175, 870]);
   });
 
   it('leads somewhere, from a plan to four choices deep', () => {
     const { counts } = walkTaps([walk(null, said('longjing in a 350 ml glass'))], 4);
-    expect(counts).toEqual([1, 6, 29, 136, 674]);
+    expect(counts, pinned).toEqual([1, 6, 29, 136, 674]);
   });
 });
 
-describe('every place', { timeout: 60_000 }, () => {
+describe('every place', { timeout: 300_000 }, () => {
   const places = everyPlace();
 
   it('where a person can rest is reached, and no other', () => {
@@ -357,7 +360,7 @@ describe('every place', { timeout: 60_000 }, () => {
       Object.values(flow.places).flatMap((place) => (rests(place) ? [`${flow.name}/${place.name}`] : [])),
     );
     expect([...places.keys()].toSorted()).toEqual(resting.toSorted());
-    expect(places.size).toBe(94);
+    expect(places.size, 'places a person can rest in: after a meant change, write this count here').toBe(94);
   });
 
   it.each(languages)('answers every kind of message, in %s', (language) => {

@@ -1,7 +1,7 @@
 /** Quantities as people of each language say them. Rounds for reading only: nothing here is computed with again. */
 import type { Celsius, Grams, Language, Millilitres, Seconds } from '../units.ts';
 
-const isChinese = (language: Language): boolean => language !== 'en';
+const isChinese = (language: Language): boolean => language.startsWith('zh');
 
 /** At most `places` decimals, without trailing zeros. */
 export const plainNumber = (value: number, places = 0): string => String(Number(value.toFixed(places)));
