@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import type { Around } from '../../../src/core/flow/book.ts';
 import type { Facts } from '../../../src/core/flow/flow.ts';
 import { errandOf } from '../../../src/core/functions/desk-errand.ts';
-import { denver, denverAt, lessonWith } from '../../lessons/lesson-drafts.ts';
+import { denver, denverAt, lessonWith } from '../lessons/lesson-drafts.ts';
 
 const title = { en: 'Old leaves', 'zh-Hant': '老茶之夜', 'zh-Hans': '老茶之夜' };
 const doors = [{ lesson: lessonWith({ id: 'old', title, starts: '2026-12-05T19:00' }), bookings: [] }];
