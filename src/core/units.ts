@@ -1,4 +1,4 @@
-/** The vocabulary of quantities. It imports nothing and computes nothing. */
+/** The vocabulary of quantities, and the languages there are. It imports nothing and computes nothing. */
 
 /** Degrees Celsius, ITS-90. */
 export type Celsius = number;
