@@ -85,8 +85,10 @@ function allExamples(dataDir: string, sentencesFiles: readonly string[]): Exampl
   const examples = readExamples(dataDir);
   const own = kinds.flatMap((kind) => examples[kind].map((text) => ({ kind, text })));
   // The shop's own answers change without the weights being learnt anew.
-  const asked = readAnswers(dataDir, join(dataDir, 'no-shop')).flatMap(({ kind, questions }) =>
-    Object.values(questions).flatMap((all) => all.map((text) => ({ kind, text }))),
+  const asked = readAnswers(dataDir, join(dataDir, 'no-shop')).flatMap(({ kind, ofBrewing, questions }) =>
+    Object.values(questions).flatMap((all) =>
+      all.map((text) => ({ kind: ofBrewing ? ('brew' as const) : kind, text })),
+    ),
   );
   return [...own, ...asked, ...sentencesFiles.flatMap((file) => labelled(readFileSync(file, 'utf8')))];
 }

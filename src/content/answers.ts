@@ -15,6 +15,7 @@ const answerSchema = z.strictObject({
   words: z.array(line).default([]),
   'gives-way': z.boolean().default(false),
   explains: z.boolean().default(false),
+  'of-brewing': z.boolean().default(false),
   danger: z.enum(dangers).nullable().default(null),
   sources: z.array(line).min(1, 'expected where this comes from, or "common practice, no source"'),
   questions: inEachLanguage(questions),
@@ -29,8 +30,8 @@ export function readAnswers(dataDir: string, shopDir = join(dataDir, 'shop')): r
   for (const file of folders.flatMap(filesIn)) {
     try {
       const id = basename(file, '.yaml');
-      const { 'gives-way': givesWay, ...answer } = readYaml(file, answerSchema).value;
-      answers.set(id, { id, givesWay, ...answer });
+      const { 'gives-way': givesWay, 'of-brewing': ofBrewing, ...answer } = readYaml(file, answerSchema).value;
+      answers.set(id, { id, givesWay, ofBrewing, ...answer });
     } catch (error) {
       if (!(error instanceof ContentMistake)) throw error;
       mistakes.push(error.message);

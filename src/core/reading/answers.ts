@@ -17,6 +17,8 @@ export interface StandingAnswer {
   readonly givesWay: boolean;
   /** It tells what a word means, to who asks that; its words lead to it then, and to no one else. */
   readonly explains: boolean;
+  /** Asked in the midst of brewing, it is heard as brewing. */
+  readonly ofBrewing: boolean;
   /** The danger it is for: where that is told, nothing else is answered. */
   readonly danger: Danger | null;
   /** Questions it answers, as people put them. */

@@ -9,12 +9,13 @@ export type Asks =
   | 'bitter-ahead'
   | 'too-much'
   | 'enough'
+  | 'guide'
   | 'whole'
   | 'meaning'
   | 'unclear';
 
 /** One line of the plan is the answer to each of these. */
-const ofOneLine: { readonly [asks in Exclude<Asks, 'enough' | 'whole' | 'meaning' | 'unclear'>]: RegExp } = {
+const ofOneLine: { readonly [asks in Exclude<Asks, 'guide' | 'enough' | 'whole' | 'meaning' | 'unclear'>]: RegExp } = {
   heat: /\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$/,
   time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
   leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|几勺|几匙|(?:放|落|下)(?:几多|多少)/,
@@ -33,7 +34,11 @@ const notOfThePlan =
   /\b(?:keep|keeps|last|lasts|store|stored|good for|a day|per day|daily|every day|week|deliver\w*|arrive|reply|answer|class|lesson|book|seat|cost)\b|保存|存放|保质|摆得|放得|[能可以]放|能存|好放|每天|每日|一日|一天|送到|寄|回覆|回复|课|堂|位|钱/;
 
 const asksForWhole =
-  /\bhow (?:do|should|can|would|shall|to|does one) ?(?:i |you |we |one )?(?:then )?(?:brew|make|steep|prepare|do)\b|\b(?:show|tell|give) (?:me )?(?:it|that|the plan|the recipe|the numbers|everything) (?:again|once more)\b|怎么(?:泡|冲|弄|沏|煮)|怎样(?:泡|冲)|点(?:冲|泡|整|样冲|样泡)|咋(?:泡|个泡|整|冲)|如何(?:泡|冲)|(?:再|重新)(?:说|讲|看|睇)(?:一次|一遍|多次)/;
+  /\bhow (?:do|should|can|would|shall|to|does one) ?(?:i |you |we |one )?(?:then )?(?:brew|make|steep|prepare|do)\b|\b(?:show|tell|give|say|repeat) (?:me )?(?:it|that|the plan|the recipe|the numbers|everything)(?: all)? (?:again|once more|slower|slowly)\b|\brepeat that\b|\bone more time\b|怎么(?:泡|冲|弄|沏|煮)|怎样(?:泡|冲)|点(?:冲|泡|整|样冲|样泡)|咋(?:泡|个泡|整|冲)|如何(?:泡|冲)|(?:再|重新)(?:说|讲|看|睇)(?:一次|一遍|多次)/;
+
+/** With the tea named beside it: the plan, and then step by step. */
+const asksForGuide =
+  /\b(?:guide|walk|take|lead) me (?:through|step)?|\bguide me\b|\bstep by step\b|(?:带|引导|陪|领)(?:着|住|埋)?我(?:泡|冲|来|做|一步|一齐|一起)|一步一步|跟住你?(?:做|冲)|跟着你?(?:做|泡)/;
 
 const asksIfEnough =
   /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
@@ -44,19 +49,38 @@ const asksForMeaning =
 /** Not what a word means, but what all of it does. */
 const unclear =
   /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
-export const saysUnclear = (words: string): boolean => words.length <= longestAsked && unclear.test(words);
 
 /** Longer texts say more than that. */
 const longestAsked = 40;
 
-/** `named`: a tea, a vessel or an amount is told with it, which no line of the plan at hand answers. */
-export function readAsks(words: string, named: boolean): Asks | null {
+interface AsksScene {
+  /** A tea, a vessel or an amount is told with it, which no line of the plan at hand answers. */
+  readonly named: boolean;
+  /** The answer that tells what a word of the text means. */
+  readonly explain: (words: string) => string | null;
+  readonly danger: string | null;
+}
+
+interface ReadAsks {
+  readonly asks: Asks | null;
+  readonly explained: string | null;
+}
+
+export function readAsks(words: string, { named, explain, danger }: AsksScene): ReadAsks {
+  const asks = asksIn(words, named);
+  if (asks !== 'meaning') return { asks, explained: null };
+  const explained = danger === null ? explain(words) : null;
+  return { asks: explained === null ? (unclear.test(words) ? 'unclear' : null) : asks, explained };
+}
+
+function asksIn(words: string, named: boolean): Asks | null {
+  if (named && asksForGuide.test(words)) return 'guide';
   if (asksForWhole.test(words)) return 'whole';
   if (words.length > longestAsked) return null;
   if (asksIfEnough.test(words)) return 'enough';
   const asked = named || notOfThePlan.test(words) ? [] : linesAsked(words);
   if (asked.length > 1) return 'whole';
-  return asked[0] ?? (asksForMeaning.test(words) || saysUnclear(words) ? 'meaning' : null);
+  return asked[0] ?? (asksForMeaning.test(words) || unclear.test(words) ? 'meaning' : null);
 }
 
 const linesAsked = (words: string): (keyof typeof ofOneLine)[] =>

@@ -2,7 +2,7 @@
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, type Act } from './acts.ts';
-import { readAsks, saysUnclear, type Asks } from './asks.ts';
+import { readAsks, type Asks } from './asks.ts';
 import {
   answerToDanger,
   generalSafety,
@@ -101,15 +101,16 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const evidence = evidenceOnce()(seen);
     const warned = tellsOf(evidence, data.worlds.warning) && !saysWhoComes.test(words);
     const danger = dangers.find((one) => cues.has(one, words)) ?? null;
-    const asked = readAsks(words, !namesNothing(seen));
-    const explained = asked === 'meaning' && danger === null ? explainOnce()(words) : null;
-    const asks = asked === 'meaning' && explained === null ? (saysUnclear(words) ? 'unclear' : null) : asked;
+    const { asks, explained } = readAsks(words, { named: !namesNothing(seen), explain: explainOnce(), danger });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
     // A word nobody explains is one of the plan's.
     const settled = asks === 'unclear' && weighed === 'care' ? 'brew' : weighed;
-    const turn = explained === null && namesNothing(seen) && turnsIn(settled, words) ? readTurn(cues, words) : null;
+    const mayTurn = explained === null && asks !== 'too-much' && namesNothing(seen) && turnsIn(settled, words);
+    const turn = mayTurn ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';
+    const isPlanned = kind === 'brew' && (asks !== null || turn !== null || !namesNothing(seen));
+    const answerIn = (): string | null => (isPlanned ? null : standingAnswer(kind, words, answerFor));
     return readingOf(seen, {
       act: actIn(kind, act) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
@@ -118,11 +119,18 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       turn,
       asks,
       sizeWord: readSizeWord(words),
-      unknownTea: kind === 'offtopic' || kind === 'greeting' ? null : seen.strangeTea,
-      answer: explained ?? (danger === null ? standingAnswer(kind, words, answerFor) : answerToDanger(answers, danger)),
+      unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
+      answer: explained ?? (danger === null ? answerIn() : answerToDanger(answers, danger)),
     });
   };
 }
+
+/** "How long should it be" and "more leaf" are the name of no tea. */
+const mayNameTea = (kind: Kind, asks: Asks | null, turn: Turn | null): boolean =>
+  kind !== 'offtopic' &&
+  kind !== 'greeting' &&
+  turn === null &&
+  (asks === null || asks === 'whole' || asks === 'guide');
 
 /** "cooler" alone is a word about anything. */
 const shortTurn = 12;
@@ -160,7 +168,14 @@ function isAnswering({ asked, plain, teas, vessels, quantities, strangeTea }: Ob
   return told || short || Object.values(quantities).some((q) => q.value !== null || q.mistake);
 }
 
+/** So alike, what is heard as brewing and tells nothing for a plan is that answer's question. Judgement. */
+const sureOfBrewing = 0.6;
+
 function standingAnswer(kind: Kind, words: string, answerFor: AnswerFinder): string | null {
+  if (kind === 'brew') {
+    const found = answerFor(words, 'care');
+    return found !== null && found.likeness >= sureOfBrewing ? found.id : null;
+  }
   if (kind === 'safety') return answerFor(words, kind)?.id ?? generalSafety;
   return kind === 'care' || kind === 'shop' ? (answerFor(words, kind)?.id ?? null) : null;
 }

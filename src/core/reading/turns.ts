@@ -41,6 +41,8 @@ export function readTurn(cues: Cues, words: string): Turn | null {
   if (words.length > longestTurn) return null;
   const told = Object.entries(patterns).find(([, pattern]) => pattern.test(words))?.[0];
   if (told) return turns.find((turn) => turn === told) ?? null;
-  if (/\ba (?:bit|little) less$/.test(words) || cues.has('light', words)) return 'lighter';
-  return /\ba (?:bit|little) more$/.test(words) || cues.has('strong', words) ? 'stronger' : null;
+  if (/(?:^|\b(?:bit|little|touch) )less(?: please| then)?$/.test(words) || cues.has('light', words)) return 'lighter';
+  return /(?:^|\b(?:bit|little|touch) )more(?: please| then)?$/.test(words) || cues.has('strong', words)
+    ? 'stronger'
+    : null;
 }

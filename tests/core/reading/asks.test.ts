@@ -25,6 +25,9 @@ test.each([
   ['三个人喝够不够', 'enough'],
   ['how do I make it then', 'whole'],
   ['how hot and how long', 'whole'],
+  ['sorry, say that again slower', 'whole'],
+  ['guide me, longjing in a glass', 'guide'],
+  ['帶我泡 大紅袍 蓋碗100', 'guide'],
   ['大红袍怎么泡', 'whole'],
   ['what do you mean, level tsp?', 'meaning'],
   ['什麼是平匙？', 'meaning'],
@@ -77,6 +80,8 @@ test.each([
   ['just an ordinary one', 'middle'],
   ['the usual size', 'middle'],
   ['普通那種', 'middle'],
+  ['whatever', 'middle'],
+  ['多大合适', 'middle'],
   ['多大来着 普通那种', 'middle'],
   ['the other one', 'other'],
   ['另一個', 'other'],
@@ -109,6 +114,8 @@ test.each([
   ['第兩泡', 2],
   ['the twelfth', 12],
   ['and the 3rd?', 3],
+  ['milk in first?', null],
+  ['water first or leaf', null],
 ])('%s is infusion %d', (text, n) => {
   expect(read(text, nothing).infusion).toBe(n);
 });
@@ -125,4 +132,38 @@ test('a number after "no," is the one meant, and one after "not" is not', () => 
   expect(read('不是 八百', nothing).volumeMl).toBe(800);
   expect(read('不是800，是500', nothing).volumeMl).toBe(500);
   expect(read('水溫我家飲水機只有90', nothing).tempC).toBe(90);
+});
+
+// More of it, or the time, is the name of no tea; this once ended a talk with an error.
+test.each([
+  ['係咪太多茶葉', null],
+  ['咁應該幾耐', 'tea'],
+  ['幾點開始', 'tea'],
+  ['再放多啲茶', null],
+])('%s names no tea', (text, asked) => {
+  expect(read(text, { language: null, asked })).toMatchObject({ tea: null, unknownTea: null });
+});
+
+test.each([
+  ['milk in first?', 'milk-sugar'],
+  ['水要先倒還是茶葉先', 'leaf-or-water-first'],
+  ['那個秒數是泡在裡面的時間嗎', 'what-the-times-are'],
+  ['用打奶器行吗', 'no-whisk'],
+])('%s is of brewing, and answered', (text, answer) => {
+  expect(read(text, nothing)).toMatchObject({ kind: 'brew', answer });
+});
+
+test('what tells something for a plan is planned, not answered', () => {
+  expect(read('assam with milk in a 300 ml mug, how long', nothing)).toMatchObject({ kind: 'brew', answer: null });
+});
+
+test.each([
+  ['My sister is ill, just me', 'lesson'],
+  ['朋友病咗，淨係我一個嚟', 'lesson'],
+  ['my sister is ill, can she drink this', 'safety'],
+  ['可以帶鸚鵡來嗎', 'shop'],
+  ['倒了', 'brew'],
+  ['my tea is horrible', 'taste'],
+])('%s is of kind %s', (text, kind) => {
+  expect(read(text, nothing).kind).toBe(kind);
 });
