@@ -1,4 +1,14 @@
-/** One rung of the ladder as a brush draws it: set down thick, thinner the longer it goes, lifted round. */
+/** One rung of the ladder as a brush draws it: set down thick, thinner the longer it goes, lifted round; and what it is drawn with. */
+
+/** The inks and the paper of everything drawn, as the page has them by day. */
+export const inks = {
+  paper: '#f8f8f5',
+  ink: '#25211d',
+  pencil: '#635d55',
+  liquor: '#8a4312',
+  rule: '#d3d0c7',
+  edge: '#8d867b',
+} as const;
 
 export interface Stroke {
   readonly x: number;

@@ -1,5 +1,6 @@
 /** The infusion ladder: one rung an infusion, its length the time, its ink the strength. Drawn in text and as SVG. */
 import type { PlannedInfusion } from '../core/brewing/plan.ts';
+import { inkOf, inks, strokeOutline } from './brush.ts';
 
 export interface DrawnLadder {
   readonly title: string;
@@ -35,7 +36,7 @@ export function ladderOf(
 
 const textWidth = 36;
 /** From thin to strong, and the least ink each stands for. */
-const inks = [
+const shades = [
   [0.92, '█'],
   [0.78, '▓'],
   [0.6, '▒'],
@@ -47,37 +48,30 @@ export function ladderText({ rungs }: DrawnLadder): string {
 }
 
 function barText({ length, ink }: DrawnRung): string {
-  const mark = inks.find(([least]) => ink >= least)?.[1] ?? '░';
+  const mark = shades.find(([least]) => ink >= least)?.[1] ?? '░';
   return mark.repeat(Math.max(Math.round(length * textWidth), 1));
 }
 
-const paper = { width: 360, left: 34, right: 96, rung: 22, gap: 8, top: 44 } as const;
+/** User units. */
+const place = { width: 360, rail: 34, right: 96, pitch: 30, thick: 14 } as const;
 
-/** Ink is how much of the rung's height is filled, so it reads without any colour. */
-export function ladderSvg(ladder: DrawnLadder): string {
-  const height = paper.top + ladder.rungs.length * (paper.rung + paper.gap) + 12;
-  const head = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${paper.width} ${height}" role="img" font-family="serif">`;
-  const title = `<title>${escaped(ladder.title)}</title><text x="14" y="24" font-size="14">${escaped(ladder.title)}</text>`;
-  return `${head}<rect width="100%" height="100%" fill="#fbf8f1"/>${title}${rungsSvg(ladder, paper.top)}</svg>`;
+/** The rungs in SVG, from this height on, and how high they are together. */
+export function rungsSvg({ rungs }: DrawnLadder, top: number): { readonly svg: string; readonly height: number } {
+  const height = rungs.length * place.pitch;
+  const drawn = rungs.map((rung, i) => rungSvg(rung, top + (i + 0.5) * place.pitch));
+  const rail = `<path d="M${place.rail} ${top}V${top + height}" stroke="${inks.edge}" stroke-width="1.5"/>`;
+  return { svg: `${rail}${drawn.join('')}`, height };
 }
 
-/** The rungs alone, from this height on, for a larger picture. */
-export function rungsSvg({ rungs }: DrawnLadder, top: number): string {
-  const room = paper.width - paper.left - paper.right;
-  const rail = top + rungs.length * (paper.rung + paper.gap) - paper.gap;
-  const drawn = rungs.map((rung, i) => rungSvg(rung, top + i * (paper.rung + paper.gap), room));
-  return `<path d="M${paper.left} ${top - 4}V${rail + 4}" stroke="#2b2620" stroke-width="1.5"/>${drawn.join('')}`;
-}
-
-function rungSvg({ n, label, length, ink }: DrawnRung, y: number, room: number): string {
-  const width = Math.max(length * room, 3).toFixed(1);
-  const middle = y + paper.rung / 2;
-  const filled = Math.max(ink * paper.rung, 2);
-  const box = `<rect x="${paper.left}" y="${y}" width="${width}" height="${paper.rung}" fill="none" stroke="#2b2620" stroke-width="0.8"/>`;
-  const bar = `<rect x="${paper.left}" y="${(y + paper.rung - filled).toFixed(1)}" width="${width}" height="${filled.toFixed(1)}" fill="#5a3d24"/>`;
-  const count = `<text x="${paper.left - 10}" y="${middle + 4}" font-size="12" text-anchor="end">${n}</text>`;
-  const time = `<text x="${(paper.left + Number(width) + 8).toFixed(1)}" y="${middle + 4}" font-size="12">${escaped(label)}</text>`;
-  return `<g>${box}${bar}${count}${time}</g>`;
+/** Weak ink is pale, so it reads without any colour. */
+function rungSvg({ n, label, length, ink }: DrawnRung, y: number): string {
+  const room = place.width - place.rail - place.right;
+  const long = Math.max(length * room, place.thick / 2);
+  const outline = strokeOutline({ x: place.rail, y, length: long, thick: place.thick }, room);
+  const stroke = `<path d="${outline}" fill="${inks.liquor}" fill-opacity="${inkOf(ink).toFixed(3)}" stroke="${inks.liquor}" stroke-linejoin="round"/>`;
+  const count = `<text x="${place.rail - 10}" y="${y + 4}" font-size="12" text-anchor="end" fill="${inks.pencil}">${n}</text>`;
+  const time = `<text x="${(place.rail + long + 8).toFixed(1)}" y="${y + 4}" font-size="12" fill="${inks.ink}">${escaped(label)}</text>`;
+  return `<g>${stroke}${count}${time}</g>`;
 }
 
 export function escaped(text: string): string {

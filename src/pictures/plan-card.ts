@@ -2,7 +2,7 @@
 import { renderAsync } from '@resvg/resvg-js';
 import type { Language } from '../core/units.ts';
 import type { Ladder, LadderRung } from '../messages.ts';
-import { inkOf, strokeOutline } from './brush.ts';
+import { inkOf, inks, strokeOutline } from './brush.ts';
 import { outlineOf, setLine, type SetLine, type Weight } from './lettering.ts';
 
 export interface PlanCard {
@@ -12,7 +12,6 @@ export interface PlanCard {
   readonly lines?: readonly string[];
 }
 
-const inks = { paper: '#f8f8f5', ink: '#25211d', pencil: '#635d55', liquor: '#8a4312', rule: '#d3d0c7' } as const;
 /** User units. The margin line of the notebook is also the rail of the ladder. */
 const page = { width: 420, margin: 58, right: 24, top: 26, bottom: 24 } as const;
 const rung = { pitch: 30, thick: 13, labelGap: 12 } as const;

@@ -1,6 +1,7 @@
 /** The ladder: length is time, ink is strength, and markup in a title stays text. */
 import { describe, expect, it } from 'vitest';
-import { ladderOf, ladderSvg, ladderText } from '../../src/pictures/ladder.ts';
+import { brewChartSvg } from '../../src/pictures/brew-chart.ts';
+import { ladderOf, ladderText, rungsSvg } from '../../src/pictures/ladder.ts';
 
 const cup = (n: number, seconds: number, strengthMgPerMl: number): Parameters<typeof ladderOf>[1][number] => ({
   n,
@@ -25,17 +26,21 @@ describe('the ladder', () => {
     ]);
   });
 
-  it('as SVG: a rung each, wider for longer, fuller for stronger', () => {
-    const svg = ladderSvg(ladder);
-    const bars = [...svg.matchAll(/width="([\d.]+)" height="([\d.]+)" fill="#5a3d24"/g)];
-    const widths = bars.map(([, width]) => Number(width));
-    const inks = bars.map(([, , height]) => Number(height));
-    expect(bars).toHaveLength(3);
-    expect(widths).toEqual(widths.toSorted((a, b) => a - b));
-    expect(inks).toEqual(inks.toSorted((a, b) => b - a));
+  it('as SVG: a stroke each, longer for longer, paler for weaker', () => {
+    const { svg, height } = rungsSvg(ladder, 0);
+    const strokes = [...svg.matchAll(/d="M34\S* \S+L([\d.]+) [^"]*Z" fill="#8a4312" fill-opacity="([\d.]+)"/g)];
+    const [ends, inks] = [1, 2].map((part) => strokes.map((stroke) => Number(stroke[part])));
+    expect(strokes).toHaveLength(3);
+    expect(ends).toEqual(ends?.toSorted((a, b) => a - b));
+    expect(new Set(ends).size).toBe(3);
+    expect(inks).toEqual([1, 0.83, 0.575]);
+    expect(height).toBe(90);
   });
 
   it('lets no markup through', () => {
-    expect(ladderSvg(ladder)).not.toContain('<b>');
+    const told = ladderOf('', [cup(1, 6, 4)], () => '<b>6 s</b>');
+    expect(rungsSvg(told, 0).svg).not.toContain('<b>');
+    const labels = { strength: '<b>', left: '<b>' };
+    expect(brewChartSvg({ ladder, infusions: [], left: [], labels })).not.toContain('<b>');
   });
 });
