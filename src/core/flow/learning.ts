@@ -20,11 +20,13 @@ export function learned(
   { listens, asked }: { readonly listens: Listening['facts']; readonly asked: string | null },
 ): Facts {
   const fallen: string[] = [];
+  // What is told with the answer is as new as the answer: a tea's family.
+  const answers = asked !== null && isKnown(told[asked] ?? null) && !isKnown(facts[asked] ?? null);
   for (const name of Object.keys(told)) {
     const known = facts[name] ?? null;
     if (isSame(told[name] ?? null, known)) continue;
     const clears = listens[name]?.clears ?? [];
-    const isFirst = name === asked && !isKnown(known);
+    const isFirst = answers && !isKnown(known);
     fallen.push(...(isFirst ? clears.filter((other) => listens[other]?.clears.includes(name)) : clears));
   }
   if (fallen.length === 0) return withFacts(facts, told);

@@ -4,7 +4,8 @@ import { learned } from '../../../src/core/flow/learning.ts';
 
 const listens = {
   tea: { clears: ['teas', 'leafG'] },
-  teas: { clears: ['tea'] },
+  teas: { clears: ['tea', 'family'] },
+  family: { clears: ['tea', 'teas', 'leafG'] },
   vessel: { clears: ['volumeMl', 'leafG'] },
   volumeMl: { clears: [] },
   leafG: { clears: [] },
@@ -24,6 +25,13 @@ test.each([
     { tea: 'a' },
     'tea',
     { leafG: 5, tea: 'a' },
+  ],
+  [
+    'so does not what is told with it',
+    { leafG: 5 },
+    { tea: 'a', family: 'f' },
+    'tea',
+    { leafG: 5, tea: 'a', family: 'f' },
   ],
   ['told unasked, it takes what hung on none', { leafG: 5 }, { tea: 'a' }, null, { tea: 'a' }],
   [
