@@ -30,7 +30,11 @@ export function readAnswers(dataDir: string, shopDir = join(dataDir, 'shop')): r
   for (const file of folders.flatMap(filesIn)) {
     try {
       const id = basename(file, '.yaml');
-      const { 'gives-way': givesWay, 'of-brewing': ofBrewing, ...answer } = readYaml(file, answerSchema).value;
+      const read = readYaml(file, answerSchema);
+      const { 'gives-way': givesWay, 'of-brewing': ofBrewing, ...answer } = read.value;
+      const other = answer.danger && [...answers.values()].find((one) => one.danger === answer.danger && one.id !== id);
+      if (other)
+        throw new ContentMistake(`${read.at(['danger'])} danger: "${answer.danger}" is answered by ${other.id}`);
       answers.set(id, { id, givesWay, ofBrewing, ...answer });
     } catch (error) {
       if (!(error instanceof ContentMistake)) throw error;

@@ -95,6 +95,13 @@ describe('one slip, one sentence', { timeout: 120_000 }, () => {
       "plan.style is not 'copping'",
       /expected a style of data .*, not "copping"$/,
     ],
+    [
+      'a danger that another answers',
+      'data/answers/cut.yaml',
+      /danger-cut/,
+      'danger-scald',
+      /danger: "danger-scald" is answered by burn$/,
+    ],
     ['a form that is no text', catalogue, /form: flat/, 'form: 5', /longjing\.form: expected text, not 5$/],
     ['a word no place has', 'flows/taste.yaml', /asks: /, 'aks: ', /expected one of asks, .*, not "aks"$/],
   ])('%s', (_, file, old, fault, expected) => {
