@@ -1203,7 +1203,7 @@ desk-told-off = It has been cancelled.{ $reason ->
    *[other] {" "}You wrote: { $reason }
  }
 desk-people = On the list for “{ $title }”:
-desk-nobody = Nobody has booked yet.
+desk-nobody = Nobody has booked “{ $title }” yet.
 desk-told-more = And { $count } more on the list.
 desk-told-person = { $n }. { $name }, { $seats ->
     [1] one seat

@@ -1131,7 +1131,7 @@ desk-told-off = 这节课已取消。{ $reason ->
    *[other] 您写的是：{ $reason }
  }
 desk-people = “{ $title }”的名单：
-desk-nobody = 还没有人预订。
+desk-nobody = “{ $title }”还没有人预订。
 desk-told-more = 名单上还有 { $count } 位。
 desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
     [coming] ，说会来

@@ -1131,7 +1131,7 @@ desk-told-off = 這堂課已取消。{ $reason ->
    *[other] 您寫的是：{ $reason }
  }
 desk-people = 「{ $title }」的名單：
-desk-nobody = 還沒有人訂位。
+desk-nobody = 「{ $title }」還沒有人訂位。
 desk-told-more = 名單上還有 { $count } 位。
 desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
     [coming] ，說會來

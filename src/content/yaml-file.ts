@@ -71,8 +71,10 @@ export function placeOfText(file: string, text: string): string {
 /** What a text holds. Throws ContentMistake when it is not YAML. */
 export function parseWhole(text: string, shown: string): unknown {
   const { document, place } = locate(text, shown);
-  if (document.errors.length === 0) return document.toJS();
-  throw new ContentMistake(document.errors.map((e) => `${place(e.pos[0])} ${e.message}`).join('\n'));
+  // All others follow from the first: one bracket too few makes a thousand.
+  const [error] = document.errors;
+  if (error === undefined) return document.toJS();
+  throw new ContentMistake(`${place(error.pos[0])} ${error.message}`);
 }
 
 function locate(text: string, shown: string): { document: Document; place: (offset: number) => string } {

@@ -132,7 +132,7 @@ function readMessage(content: CoreContent, { text, language, asked, flow = null 
     ...heard,
     said: saidOfLessons(said, flow, around),
     plans,
-    errand: plans || asked === 'reply' ? null : errandOf(said, around, content.zone),
+    errand: plans ? null : errandOf(said, around, content.zone),
     named: flow === 'lesson' || heard['kind'] === 'lesson' ? nameGiven(said) : nameAlone(said),
     isAsking: asks,
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),

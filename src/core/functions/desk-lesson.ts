@@ -18,6 +18,7 @@ import { hearGuest } from '../lessons/mail-guest.ts';
 import { occurrences, type Recurrence } from '../lessons/recurrence.ts';
 import { seatsFree } from '../lessons/roster.ts';
 import { enrol, giveBack, resizeLesson, tickOff } from '../lessons/seats.ts';
+import { inItsHalf } from '../lessons/spoken/correction.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readSeats } from '../lessons/spoken/amounts.ts';
@@ -102,9 +103,10 @@ interface HeardTime {
   readonly minutes: number | null;
 }
 
-function heardTime(text: string, lesson: Lesson, now: number): HeardTime | { mistakes: readonly Mistake[] } {
+function heardTime(sentence: string, lesson: Lesson, now: number): HeardTime | { mistakes: readonly Mistake[] } {
   const { starts, zone } = lesson;
-  const from = speaksOfToday.test(text) ? now : Math.max(now, weekBegins(lesson));
+  const from = speaksOfToday.test(sentence) ? now : Math.max(now, weekBegins(lesson));
+  const text = inItsHalf(sentence, starts, from, zone);
   const sentences = [text, `${text} ${timeOf(starts)}`, `${dateOf(starts)} ${text}`];
   const heard = sentences.map((sentence) => hearLesson(sentence, from, zone));
   const found = heard.find(({ said, mistakes }) => said.starts !== undefined && mistakes.length === 0);

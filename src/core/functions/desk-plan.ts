@@ -18,6 +18,7 @@ import { readDuration, readSeats } from '../lessons/spoken/amounts.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readLevel } from '../lessons/spoken/level.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
+import { corrected } from '../lessons/spoken/correction.ts';
 import { hearLesson, type Heard, type SpokenLesson } from '../lessons/spoken/spoken.ts';
 import type { Mistake } from '../units.ts';
 import { asFacts, phrase, textOf } from './asked-brew.ts';
@@ -42,12 +43,17 @@ interface Understood {
   readonly problem: Mistake | null;
 }
 
-export const deskPlanCallNames = ['planning', 'saidLesson'] as const;
+export const deskPlanCallNames = ['planning', 'saidLesson', 'correctedPlan', 'justPut'] as const;
 
 export function deskPlanCalls(zone: string): { readonly [name in (typeof deskPlanCallNames)[number]]: Calls[string] } {
   return {
     planning: (given, around) => ({ gives: planning(given, around, zone) }),
     saidLesson: ({ text }, { nowMs }) => saidLesson(textOf(text), nowMs, zone),
+    correctedPlan: ({ said, text }, { nowMs }) => {
+      const news = corrected(said as Said, textOf(text), nowMs, zone);
+      return news === null ? { wrong: 'lesson-not-said', field: 'text', values: {} } : { gives: asFacts(news) };
+    },
+    justPut: ({ put = null }, around) => ({ gives: justPut(put, around) }),
   };
 }
 
@@ -59,6 +65,15 @@ function saidLesson(text: string, nowMs: number, zone: string): Outcome {
   );
   if (said.starts === undefined && namesNeither) return { wrong: 'lesson-not-said', field: 'text', values: {} };
   return { gives: true };
+}
+
+/** The lesson that was put on the list a moment ago; of a series its first. */
+function justPut(drafts: Json, around: Around): Json {
+  const [draft] = (Array.isArray(drafts) ? drafts : []) as readonly Facts[];
+  const put = doorsIn(around).find(
+    ({ lesson }) => lesson.starts === draft?.['starts'] && lesson.title.en === (draft['title'] as Facts)['en'],
+  );
+  return put?.lesson.id ?? null;
 }
 
 /** `field` is what was asked for; none is a whole sentence. */

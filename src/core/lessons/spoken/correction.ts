@@ -1,0 +1,38 @@
+/** What puts a planned lesson right: "make it 7:30", "10 seats", "call it Raw and ripe". It changes only what it names. */
+import type { Instant } from '../../units.ts';
+import { dateOf, timeOf, type WallTime } from '../calendar.ts';
+import { plain } from './cut.ts';
+import { hearLesson, type SpokenLesson } from './spoken.ts';
+
+const called =
+  /(?:\b(?:call|name|title) it|\b(?:title|name) (?:is|should be|:))\s+["“']?(?<title>[^"”]{2,80}?)["”'.]*$|(?:名[稱称字]?|[標标][題题]|[課课]名)(?:是|叫|改(?:成|為|为|叫)?|[:：])?\s*[「“"]?(?<han>[^」”"]{2,40}?)[」”"。]*$/iu;
+
+/** Null when it names nothing of a lesson. */
+export function corrected(said: SpokenLesson, sentence: string, now: Instant, zone: string): SpokenLesson | null {
+  const text = plain(sentence);
+  const { title: _, starts: __, ...heard } = hearLesson(text, now, said.zone ?? zone).said;
+  const name = called.exec(text)?.groups;
+  const title = (name?.['title'] ?? name?.['han'])?.trim();
+  const starts = title === undefined && said.starts !== undefined ? newStart(said.starts, text, now, zone) : undefined;
+  const news = title === undefined ? { ...heard, ...(starts === undefined ? {} : { starts }) } : { title };
+  return Object.keys(news).length === 0 ? null : { ...said, ...news };
+}
+
+/** A day keeps the hour, and an hour the day; "7:30" stays in the evening. */
+function newStart(before: WallTime, text: string, now: Instant, zone: string): WallTime | undefined {
+  const told = inItsHalf(text, before, now, zone);
+  const sentences = [told, `${dateOf(before)} ${told}`, `${told} ${timeOf(before)}`];
+  const starts = sentences.map((sentence) => hearLesson(sentence, now, zone).said.starts);
+  return starts.find((one) => one !== undefined);
+}
+
+/** With "pm" told of an hour that may be both, where it was in the afternoon before. */
+export function inItsHalf(sentence: string, before: WallTime, now: Instant, zone: string): string {
+  const text = plain(sentence);
+  const unclear = hearLesson(text, now, zone).mistakes.find(({ code }) => code === 'lesson-hour-unclear');
+  const words = String(unclear?.values['words'] ?? '');
+  const isLater = Number(timeOf(before).slice(0, 2)) >= 12;
+  if (words === '' || !text.includes(words)) return text;
+  const inHan = /\p{Script=Han}/u.test(words);
+  return text.replace(words, inHan ? `${isLater ? '下午' : '上午'}${words}` : `${words} ${isLater ? 'pm' : 'am'}`);
+}
