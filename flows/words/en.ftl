@@ -202,6 +202,7 @@ brew-in-plain = In plain words: about { SPOONS($plan-spoons) } level teaspoons o
 brew-in-plain-stays = In plain words: about { SPOONS($plan-spoons) } level teaspoons of leaf go in, the water on it; wait { DURATION($plan-firstS) } and drink, the leaf stays in.
 brew-in-steps = “Guide me” takes you through it one step at a time, and you may ask what any word means.
 brew-mug-taken = I take an ordinary mug of 300 ml, as most people have one; tell me if you would rather use something else.
+brew-what-tea = { TEA($tea) }, by its family: { FAMILY($family) }.
 brew-not-followed = I'm not sure what you mean there.
 brew-still-there = Your plan stands as above.
 brew-no-further = It goes no further that way with this leaf and this vessel.

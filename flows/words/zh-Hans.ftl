@@ -202,6 +202,7 @@ brew-in-plain = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶�
 brew-in-plain-stays = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶，加水，等 { DURATION($plan-firstS) }，就可以喝，茶叶留在里面。
 brew-in-steps = 说“带我泡”，我一步一步陪您；哪个词不明白，随时可以问。
 brew-mug-taken = 我先用一般的 300 毫升马克杯来算，大家家里多半都有；想用别的，告诉我。
+brew-what-tea = { TEA($tea) }属于{ FAMILY($family) }。
 brew-not-followed = 这句我没有把握是什么意思。
 brew-still-there = 泡法仍照上面。
 brew-no-further = 这些茶叶、这个茶器，这样已经到头了。

@@ -202,6 +202,7 @@ brew-in-plain = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉�
 brew-in-plain-stays = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉，加水，等 { DURATION($plan-firstS) }，就可以喝，茶葉留在裡面。
 brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白，隨時可以問。
 brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多半都有；想用別的，告訴我。
+brew-what-tea = { TEA($tea) }屬於{ FAMILY($family) }。
 brew-not-followed = 這句我沒有把握是什麼意思。
 brew-still-there = 泡法仍照上面。
 brew-no-further = 這些茶葉、這個茶器，這樣已經到頭了。

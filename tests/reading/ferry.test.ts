@@ -8,8 +8,9 @@ const accuracy = accuracyOf(people, read, finder);
 
 // Measured once, when they were new, 126 sentences: kind 93.7 % (English 94.1, zh-Hant 91.7, zh-Hans 94.9), language 97.6, vessel 96.0,
 // volume 98.4, tea, family, guests, temperature and style 99.2, leaf and elevation 100; everything right in 84.1 %.
+// Since ferry-in.txt is learnt from, and answers have more wordings: kind 95.2 (English 96.1, zh-Hant 94.4, zh-Hans 94.9), all right in 85.7 %.
 test.each([
-  ['kind', 0.93],
+  ['kind', 0.94],
   ['language', 0.97],
   ['tea', 0.98],
   ['family', 0.98],
@@ -26,7 +27,7 @@ test.each([
   expect(accuracy.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
-// When they were new: 26 of 36.
+// When they were new: 26 of 36; since answers have more wordings: 29.
 test('people waiting for a ferry: most get the standing answer that fits', () => {
   const labelled = people.filter(({ answers }) => answers.length > 0);
   const right = labelled.filter(({ text, answers }) => {
@@ -34,5 +35,5 @@ test('people waiting for a ferry: most get the standing answer that fits', () =>
     return answer !== null && answers.includes(answer);
   });
   expect(labelled.length).toBe(36);
-  expect(right.length).toBeGreaterThanOrEqual(26);
+  expect(right.length).toBeGreaterThanOrEqual(28);
 });

@@ -44,10 +44,14 @@ interface Leaving {
 
 /**
  * What a flow was left with, and what it takes from the one left now. When it begins anew, it lets go of what only the
- * other one listens for and no longer knows: five grams said of one tea are not meant for the next.
+ * other one listens for and no longer knows: five grams said of one tea are not meant for the next. Through a flow that
+ * is only passed, the one before it hands on.
  */
 export function factsFor(next: Flow, parked: readonly Parked[], { flow, facts, isAnew }: Leaving): Facts {
-  const taken = Object.fromEntries(Object.entries(facts).filter(([name]) => next.takes.includes(name)));
+  const before = flow.passing ? (parked.at(-1)?.facts ?? {}) : {};
+  const taken = Object.fromEntries(
+    Object.entries({ ...before, ...facts }).filter(([name]) => next.takes.includes(name)),
+  );
   const own = parked.find((one) => one.flow === next.name)?.facts ?? {};
   const isStale = (name: string): boolean =>
     next.takes.includes(name) && name in flow.listens.facts && !(name in next.listens.facts);

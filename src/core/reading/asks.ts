@@ -10,23 +10,26 @@ export type Asks =
   | 'too-much'
   | 'enough'
   | 'guide'
+  | 'what-tea'
   | 'whole'
   | 'meaning'
   | 'unclear';
 
 /** One line of the plan is the answer to each of these. */
-const ofOneLine: { readonly [asks in Exclude<Asks, 'guide' | 'enough' | 'whole' | 'meaning' | 'unclear'>]: RegExp } = {
+const ofOneLine: {
+  readonly [asks in Exclude<Asks, 'guide' | 'what-tea' | 'enough' | 'whole' | 'meaning' | 'unclear'>]: RegExp;
+} = {
   heat: /\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$/,
   time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
   leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|几勺|几匙|(?:放|落|下)(?:几多|多少)/,
   count:
     /\bhow (?:many|often) (?:more )?(?:times|infusions?|steeps?|brews?|rounds?)\b|\bhow (?:often|many more)\b|几泡|几多泡|多少泡|几次|几多次|多少次|几回|几冲|几道|续(?:几|多少)/,
   'leaf-out':
-    /\b(?:take|fish|pull|lift|get|scoop) (?:the )?(?:leaf|leaves|basket|them|it)? ?(?:back )?out\b|\b(?:leave|keep) (?:the )?(?:leaf|leaves|them|it|basket) in\b|茶叶.{0,6}(?:拿|捞|取|揿|攞|隔)(?:出|走|起|掉)|(?:拿|捞|取|攞)(?:出|走|起)(?:来|嚟)?茶叶|茶叶.{0,4}(?:留|摆)(?:在|喺)/,
+    /\b(?:take|fish|pull|lift|get|scoop) (?:the )?(?:leaf|leaves|basket|them|it)? ?(?:back )?out\b|\b(?:leave|keep) (?:the )?(?:leaf|leaves|them|it|basket) in\b|茶叶.{0,6}(?:拿|捞|取|揿|攞|隔)(?:出|走|起|掉)|(?:拿|捞|取|攞)(?:出|走|起)(?:来|嚟)?茶叶|茶叶.{0,4}(?:留|摆)(?:在|喺)|叶子?.{0,4}一直(?:泡|浸|放|留)|\b(?:leave|stay|sit)s? in (?:it |there )?(?:all the time|the whole time)/,
   'bitter-ahead':
     /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
   'too-much':
-    /\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|太(?:多|少|长|短)了?(?:吧|吗|啲|呀|啊)|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
+    /\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短)了?(?:吧|吗|啲|呀|啊)|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
 };
 
 /** How long something keeps, or how much somebody may drink in a day, is no matter of the plan. */
@@ -39,6 +42,10 @@ const asksForWhole =
 /** With the tea named beside it: the plan, and then step by step. */
 const asksForGuide =
   /\b(?:guide|walk|take|lead) me (?:through|step)?|\bguide me\b|\bstep by step\b|(?:带|引导|陪|领)(?:着|住|埋)?我(?:泡|冲|来|做|一步|一齐|一起)|一步一步|跟住你?(?:做|冲)|跟着你?(?:做|泡)/;
+
+/** "What's dancong anyway?", 安吉白茶是白茶吗 */
+const asksWhatTea =
+  /^(?:[a-z]+[, ]+){0,3}?what(?:s| is| kind of tea is) [a-z -]{3,24}(?: anyway| exactly| then)?[?. ]*$|^is [a-z -]{3,24} (?:an? )?(?:kind of )?(?:green|white|black|red|yellow|dark|oolong|herbal|puer)(?: tea)?[?. ]*$|^[^，,。？?]{2,8}(?:是|系|算)(?:不是|唔系|咩|什么|乜嘢?|哪种|边种|一种)?(?:绿|白|红|黑|黄|乌龙|青|花|普洱|什么|咩|乜嘢?|哪种|边种)?茶?(?:来的|嚟|嚟㗎)?[吗嘛咩呀啊]?[?？]*$/;
 
 const asksIfEnough =
   /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
@@ -56,6 +63,8 @@ const longestAsked = 40;
 interface AsksScene {
   /** A tea, a vessel or an amount is told with it, which no line of the plan at hand answers. */
   readonly named: boolean;
+  /** … one tea that we know, and no more. */
+  readonly tea: boolean;
   /** The answer that tells what a word of the text means. */
   readonly explain: (words: string) => string | null;
   readonly danger: string | null;
@@ -66,7 +75,9 @@ interface ReadAsks {
   readonly explained: string | null;
 }
 
-export function readAsks(words: string, { named, explain, danger }: AsksScene): ReadAsks {
+export function readAsks(words: string, { named, tea, explain, danger }: AsksScene): ReadAsks {
+  if (tea && danger === null && words.length <= longestAsked && asksWhatTea.test(words))
+    return { asks: 'what-tea', explained: null };
   const asks = asksIn(words, named);
   if (asks !== 'meaning') return { asks, explained: null };
   const explained = danger === null ? explain(words) : null;

@@ -101,7 +101,12 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const evidence = evidenceOnce()(seen);
     const warned = tellsOf(evidence, data.worlds.warning) && !saysWhoComes.test(words);
     const danger = dangers.find((one) => cues.has(one, words)) ?? null;
-    const { asks, explained } = readAsks(words, { named: !namesNothing(seen), explain: explainOnce(), danger });
+    const { asks, explained } = readAsks(words, {
+      named: !namesNothing(seen),
+      tea: seen.tea.best !== null && seen.vessels.length === 0,
+      explain: explainOnce(),
+      danger,
+    });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
     // A word nobody explains is one of the plan's.
