@@ -4,6 +4,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
 import { asksDetailAlone } from '../lessons/spoken/detail.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
+import { seatsFewer, seatsMore } from '../lessons/spoken/seat-change.ts';
 import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import {
@@ -15,10 +16,9 @@ import {
   lessonElsewhen,
   lessonsOn,
   meantLessons,
-  shownLikeness,
-  titledLessons,
   type Wish,
 } from '../lessons/spoken/wish.ts';
+import { shownLikeness, titledLessons } from '../lessons/spoken/titles.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import type { ListedLesson, OwnBooking } from '../lessons/roster.ts';
 import { doorsIn } from './desk-board.ts';
@@ -36,9 +36,10 @@ export function isLessonWish(text: string, house: Facts | undefined): boolean {
 /** What can only be of a booking just made: "what should I bring?", "改三位", where nothing else is spoken of. */
 export function isOfOwnLesson(text: string, flow: Json, around: Around): boolean {
   if (swapOf(text, around, flow)) return true;
-  const isShort = text.length <= shortWish && !elsewhere.has(flow);
+  const isShort = (text.length <= shortWish || seatsFewer(text) !== null) && !elsewhere.has(flow);
   if ((flow !== 'front' && !isShort) || !ownIn(around).some((one) => isAhead(one, around))) return false;
-  if (flow === 'front' && (asksDetailAlone(text) || seatsAlone(text) !== null)) return true;
+  if (flow === 'front' && (asksDetailAlone(text) || seatsAlone(text) !== null || seatsMore(text) !== null)) return true;
+  if (seatsFewer(text) !== null && !elsewhere.has(flow)) return true;
   return text.length <= shortWish && hearWish(text, around.nowMs, 'UTC').want === 'leave';
 }
 
@@ -101,6 +102,8 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
   const upcoming = upcomingIn(around);
   const zone = zoneOf(shownIn(around));
   const today = dateOf(wallAt(around.nowMs, zone));
+  const changed = seatsChanged(text, around);
+  if (changed) return changed;
   const said = hearWish(text, around.nowMs, zone);
   const heard = onMeantDay(said, daysMeantBy(said, around), around.nowMs);
   // "My sister can't come, just one seat": the seat stays.
@@ -143,6 +146,16 @@ export function wishOf(text: string, guests: Json, around: Around): Facts {
     noneSuch: such.length === 0 && upcoming.length > 0,
     dayWrong: wish.dayWrong ? phrase(`mistake-${wish.dayWrong.code}`, wish.dayWrong.values) : null,
   };
+}
+
+/** Of the only booking there is: two more seats, or one fewer; who was the last to come gives it back. */
+function seatsChanged(text: string, around: Around): Facts | null {
+  const own = ownIn(around).filter((one) => isAhead(one, around));
+  const [one] = own;
+  const fewer = seatsFewer(text);
+  const change = fewer === null ? seatsMore(text) : -fewer;
+  if (own.length !== 1 || one === undefined || change === null || one.seats + change < 1) return null;
+  return { want: 'change', booking: one.id, lesson: one.lesson.id, more: change };
 }
 
 /** "I can't come on Saturday" is said of a booking, where there is one. */

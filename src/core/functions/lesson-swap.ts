@@ -7,7 +7,7 @@ import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roste
 import { enrol, ownActs } from '../lessons/seats.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import { hearChange, hearSwap } from '../lessons/spoken/swap.ts';
-import { titledLessons } from '../lessons/spoken/wish.ts';
+import { titledLessons } from '../lessons/spoken/titles.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
 import { phrase, refusedBy, textOf } from './asked-brew.ts';
 import { ownIn, stands, upcomingIn } from './lessons-in-house.ts';

@@ -33,14 +33,17 @@ export function readLanguage(shown: string, hint: Language | null): LanguageRead
 }
 
 function readScript(shown: string, hint: Language | null): LanguageRead {
-  let traditional = cantonese.test(shown) ? 1 : 0;
-  let simplified = mainland.test(shown) ? 1 : 0;
+  const known = hint === null || hint === 'en' ? null : hint;
+  const letters = { traditional: 0, simplified: 0 };
   for (const character of shown) {
     const script = scriptOf(character);
-    if (script === 'traditional') traditional++;
-    if (script === 'simplified') simplified++;
+    if (script === 'traditional' || script === 'simplified') letters[script]++;
   }
+  // A turn of speech alone, 瓶子 or 挺好, tells nothing of someone whose script is known.
+  const isTold = letters.traditional !== letters.simplified;
+  if (!isTold && known !== null) return { language: known, sure: false };
+  const traditional = letters.traditional + (cantonese.test(shown) ? 1 : 0);
+  const simplified = letters.simplified + (mainland.test(shown) ? 1 : 0);
   if (traditional !== simplified) return { language: traditional > simplified ? 'zh-Hant' : 'zh-Hans', sure: true };
-  if (hint !== null && hint !== 'en') return { language: hint, sure: false };
-  return { language: 'zh-Hant', sure: true };
+  return known === null ? { language: 'zh-Hant', sure: true } : { language: known, sure: false };
 }

@@ -4,16 +4,10 @@ import type { Lesson } from '../lesson.ts';
 import { number, readNumber } from './numeral.ts';
 import { plain } from './cut.ts';
 import { partedFromName } from './name.ts';
+import { seatsMore } from './seat-change.ts';
 import { onMeantDay } from './meant-day.ts';
-import {
-  hearWish,
-  isTitledAlone,
-  lessonElsewhen,
-  meantLessons,
-  shownLikeness,
-  type Wanted,
-  type Wish,
-} from './wish.ts';
+import { hearWish, lessonElsewhen, meantLessons, type Wanted, type Wish } from './wish.ts';
+import { isTitledAlone, shownLikeness } from './titles.ts';
 
 export interface Said {
   readonly want: Wanted;
@@ -47,7 +41,7 @@ export function hearSaid(sentence: string, { lessons, now, zone }: Ground): Said
   const named = isNamed(wish, lessons);
   const meant = named && !lessonElsewhen(lessons, wish) ? meantLessons(lessons, wish, shownLikeness) : [];
   const figure = /^\d{1,4}$/.test(text) ? Number(text) : null;
-  const more = moreIn(text);
+  const more = seatsMore(text);
   const said = {
     want: wish.want,
     titled: wish.date === undefined && wish.seats === undefined && isTitledAlone(lessons, wish),
@@ -77,19 +71,6 @@ const longestDays = 28;
 /** What may stand beside a day that is chosen: "the one on the 12th is fine", 12號那堂可以嗎. */
 const besideDay =
   /\b(?:on|at|the|for|please|and|then|ok|okay|one|is|that|fine|good|works?|would|be)\b|可以|[那就呢吧的請请堂節节個个嗎吗行好]/giu;
-
-const morePatterns = [
-  new RegExp(
-    `^(?:and |make it |add )?(?<n>${number}) (?:more|extra|further)\\b(?: seats?| places?| people| persons?)?`,
-    'iu',
-  ),
-  new RegExp(`^(?:再|多|再多)(?:加|來|来|要|訂|订|報|报)?(?<n>${number})(?:個|个|位|人|座)`, 'u'),
-];
-
-function moreIn(text: string): number | null {
-  const found = morePatterns.map((pattern) => pattern.exec(text)?.groups?.['n']).find((n) => n !== undefined);
-  return found === undefined ? null : (readNumber(found) ?? null);
-}
 
 const alone = new RegExp(
   `^(?:actually |no |sorry |but )*(?:just |only |for |(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )|we are |there are |就|只要|只有|我們|我们|(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,

@@ -9,6 +9,10 @@ export interface Span {
 
 /** Weeks begin on Monday; what is past of one is not meant. */
 const spans: readonly (readonly [RegExp, (today: WallDate) => Span])[] = [
+  [
+    /\bweek after next\b|\bin two weeks\b|下下(?:一|個|个)*(?:週|周|星期|禮拜|礼拜)(?![一二三四五六日天末])/iu,
+    (today) => ({ from: addDays(mondayAfter(today), 7), to: addDays(mondayAfter(today), 13) }),
+  ],
   [/\bnext weekend\b|下(?:個|个)?(?:週末|周末)/iu, (today) => weekendOf(addDays(today, 7))],
   [/\bweekend\b|週末|周末/iu, (today) => weekendOf(today)],
   [

@@ -7,7 +7,9 @@ import { plain } from './cut.ts';
 import { readDay } from './day.ts';
 import { asksDetail } from './detail.ts';
 import { readLevel } from './level.ts';
+import { lessonWords } from './lesson-words.ts';
 import { readSpan, type Span } from './span.ts';
+import { enoughLikeness, likeness, sureLikeness, titledLessons } from './titles.ts';
 
 /** `detail`: what is told of a lesson anyway; `remind`: what the house does by itself; `question`: none of the others, for a person to answer. */
 export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'remind' | 'detail' | 'question';
@@ -32,8 +34,6 @@ export interface Wish {
 /** Longer than any wish needs; it bounds the reading's time. */
 const longest = 400;
 
-const lessonWords = '(?:lessons?|class(?:es)?|courses?|workshops?)';
-
 /** The first that fits; order matters: "my booking" is no wish to book. */
 const wants: readonly (readonly [Wanted, RegExp])[] = [
   // "How late can I cancel?" cancels nothing.
@@ -43,7 +43,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   ],
   [
     'leave',
-    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不(?:去|來|来|上)了|唔(?:嚟|來|来|去)(?:得|到)?|[嚟去]唔到/iu,
+    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不想?(?:去|來|来|上)了|\b(?:do not|don'?t) want to (?:come|go|join)\b|唔(?:嚟|來|来|去)(?:得|到)?|[嚟去]唔到/iu,
   ],
   ['remind', /\bremind (?:me|us)\b|提醒/iu],
   [
@@ -83,7 +83,7 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
   const span = day.date === undefined ? readSpan(text, today) : undefined;
   const level = forWhom.test(text) ? readLevel(text) : undefined;
   return {
-    want: wants.find(([, pattern]) => pattern.test(text))?.[0] ?? (asksDetail(text) ? 'detail' : 'question'),
+    want: wantIn(text),
     ...(day.date === undefined ? {} : { date: day.date }),
     ...(day.byWeekday ? { byWeekday: true } : {}),
     ...(dayWrong ? { dayWrong } : {}),
@@ -93,6 +93,17 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
     rest: seats.rest,
   };
 }
+
+function wantIn(text: string): Wanted {
+  const found = wants.find(([, pattern]) => pattern.test(text))?.[0];
+  if (found !== undefined && found !== 'list') return found;
+  // "How long is the course?" lists nothing.
+  const isOfOne = asksDetail(text) && !asksForLessons.test(text) && !next.test(text) && !hearsDays.test(text);
+  return isOfOne ? 'detail' : (found ?? 'question');
+}
+
+/** "What is there next week?" asks for a list, whatever else it asks. */
+const hearsDays = /\b(?:are there|is there|do you have|which)\b|有[沒没]有|有(?:什麼|什么|哪些)/iu;
 
 /** A student says it of themselves; "all lessons" are not for everybody. */
 const forWhom =
@@ -123,62 +134,10 @@ export function lessonsOn<Kind extends Lesson>(lessons: readonly Kind[], { date 
 export const isSureOf = (lesson: Lesson, wish: Wish): boolean =>
   (wish.date !== undefined && !wish.isLater) || likeness(lesson, wish.rest) >= sureLikeness;
 
-/** Those a sentence calls by their titles, on whatever day; none when it names no title. */
-export function titledLessons<Kind extends Lesson>(
-  lessons: readonly Kind[],
-  { rest }: Pick<Wish, 'rest'>,
-  least = enoughLikeness,
-): readonly Kind[] {
-  const scored = lessons.map((one) => ({ one, score: likeness(one, rest) }));
-  const best = Math.max(0, ...scored.map(({ score }) => score));
-  return nextOfEach(
-    best < least ? calledShortly(lessons, rest) : scored.filter(({ score }) => score === best).map(({ one }) => one),
-  );
-}
-
-/** Of a series the next one is meant, unless a day was named. */
-const nextOfEach = <Kind extends Lesson>(named: readonly Kind[]): readonly Kind[] =>
-  named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
-
-/** "The oolong one", 烏龍那堂: all that is said of its title. */
-const shortly = new RegExp(
-  `\\bthe (?<words>[\\p{L} ]{3,30}?) (?:one|evening|${lessonWords})\\b|\\b${lessonWords} (?:on|about) (?:the )?(?<on>[\\p{L} ]{3,30})|(?<han>\\p{Script=Han}{2,})(?:[那这這的]|那一)?[堂節节門门課课]`,
-  'iu',
-);
-
-function calledShortly<Kind extends Lesson>(lessons: readonly Kind[], rest: string): readonly Kind[] {
-  const { words, on, han = '' } = shortly.exec(rest)?.groups ?? {};
-  // What stands before 課 is longer than the title's word in it.
-  const ends = [4, 3, 2].map((length) => han.replace(/[那这這的一]+$/u, '').slice(-length));
-  const calls = words ?? on;
-  for (const said of calls === undefined ? ends : [calls]) {
-    const parts = [...partsOf(said)];
-    const called = lessons.filter(({ title }) => parts.length > 0 && isInTitle(title, parts));
-    if (called.length > 0) return called;
-  }
-  return [];
-}
-
-const isInTitle = (title: Lesson['title'], parts: readonly string[]): boolean =>
-  Object.values(title).some((name) => parts.every((part) => partsOf(name).has(part)));
-
 /** The one whose title was said, with a day on which it is not. */
 export function lessonElsewhen<Kind extends Lesson>(lessons: readonly Kind[], wish: Wish): Kind | undefined {
   if (wish.date === undefined || titledLessons(lessonsOn(lessons, wish), wish).length > 0) return undefined;
   return titledLessons(lessons, wish, sureLikeness)[0];
-}
-
-/** Whether a sentence is little more than a title: "the white tea one", where lessons are shown. */
-export function isTitledAlone(lessons: readonly Lesson[], { rest }: Pick<Wish, 'rest'>): boolean {
-  const heard = partsOf(rest.replace(politeWords, ' '));
-  return lessons.some(({ title }) => likeness({ title }, rest) >= shownLikeness && shareOfTitle(title, heard));
-}
-
-const politeWords = /\b(?:one|please|lesson|class|course)\b|那[堂節节門门]?|[請请]|[這这][堂節节門门]/giu;
-
-/** More than half of what was said belongs to it. */
-function shareOfTitle(title: Lesson['title'], heard: ReadonlySet<string>): boolean {
-  return Object.values(title).some((name) => share(heard, partsOf(name)) > 0.5);
 }
 
 /** Whether a sentence wants a seat, or one's own booking, so plainly that it is about lessons, whatever its words are about. */
@@ -202,35 +161,3 @@ const asksForLessons = new RegExp(
 const cleared = (sentence: string): string => plain(sentence.slice(0, longest)).replaceAll('’', "'");
 /** A seat in a lesson is not a table in a restaurant. */
 const tableWords = /\btables?\b|[桌]/iu;
-
-/** So much makes it meant though another day was said: judgement. */
-const sureLikeness = 0.6;
-/** Where lessons are shown and nothing else is said, a little less does: judgement. */
-export const shownLikeness = 0.3;
-/** So much of a title's words makes it meant: judgement. */
-const enoughLikeness = 0.4;
-
-/** A part of a title set off by a colon or comma counts as the whole: "old leaves" for "Old leaves: raw and ripe". */
-function likeness({ title }: Pick<Lesson, 'title'>, words: string, leastParts = 1): number {
-  const heard = partsOf(words);
-  const names = Object.values(title).flatMap((name) => [name, ...name.split(/[:：,，]/u)].map(partsOf));
-  return Math.max(0, ...names.filter((parts) => parts.size >= leastParts).map((parts) => share(parts, heard)));
-}
-
-function share(parts: ReadonlySet<string>, heard: ReadonlySet<string>): number {
-  if (parts.size === 0) return 0;
-  return [...parts].filter((part) => heard.has(part)).length / parts.size;
-}
-
-const smallWords = new Set('a an the and of with for in on at to my our your this that next'.split(' '));
-
-const inSingular = (word: string): string => (word.length > 3 ? word.replace(/(?<!s)s$/u, '') : word);
-
-/** Words of letters, and each two neighbours of Han. */
-function partsOf(text: string): ReadonlySet<string> {
-  const latin = text.toLowerCase().match(/\p{Script=Latin}+/gu) ?? [];
-  const han = (text.match(/\p{Script=Han}+/gu) ?? []).flatMap((run) =>
-    Array.from({ length: Math.max(0, run.length - 1) }, (_, n) => run.slice(n, n + 2)),
-  );
-  return new Set([...latin.filter((word) => !smallWords.has(word)).map(inSingular), ...han]);
-}

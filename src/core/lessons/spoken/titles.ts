@@ -1,0 +1,92 @@
+/** The lessons a sentence calls by their titles, whole or in part. Knows no days. */
+import type { Lesson } from '../lesson.ts';
+import { lessonWords } from './lesson-words.ts';
+
+interface Called {
+  /** What is said, without the day and the seats. */
+  readonly rest: string;
+}
+
+/** Those a sentence calls by their titles, on whatever day; none when it names no title. */
+export function titledLessons<Kind extends Lesson>(
+  lessons: readonly Kind[],
+  { rest }: Called,
+  least = enoughLikeness,
+): readonly Kind[] {
+  const scored = lessons.map((one) => ({ one, score: likeness(one, rest) }));
+  const best = Math.max(0, ...scored.map(({ score }) => score));
+  return nextOfEach(
+    best < least ? calledShortly(lessons, rest) : scored.filter(({ score }) => score === best).map(({ one }) => one),
+  );
+}
+
+/** Of a series the next one is meant, unless a day was named. */
+const nextOfEach = <Kind extends Lesson>(named: readonly Kind[]): readonly Kind[] =>
+  named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
+
+/** "The oolong one", 烏龍那堂: all that is said of its title. */
+const shortly = new RegExp(
+  `\\bthe (?<words>[\\p{L} ]{3,30}?) (?:one|evening|${lessonWords})\\b|\\b${lessonWords} (?:on|about) (?:the )?(?<on>[\\p{L} ]{3,30})|(?<han>\\p{Script=Han}{2,})(?:[那这這的]|那一)?[堂節节門门課课]`,
+  'iu',
+);
+
+function calledShortly<Kind extends Lesson>(lessons: readonly Kind[], rest: string): readonly Kind[] {
+  const { words, on, han = '' } = shortly.exec(rest)?.groups ?? {};
+  // What stands before 課 is longer than the title's word in it.
+  const ends = [4, 3, 2].map((length) => han.replace(/[那这這的一]+$/u, '').slice(-length));
+  const calls = words ?? on;
+  for (const said of calls === undefined ? ends : [calls]) {
+    const parts = [...partsOf(said)];
+    const called = lessons.filter(({ title }) => parts.length > 0 && isInTitle(title, parts));
+    if (called.length > 0) return called;
+  }
+  return [];
+}
+
+const isInTitle = (title: Lesson['title'], parts: readonly string[]): boolean =>
+  Object.values(title).some((name) => parts.every((part) => partsOf(name).has(part)));
+
+/** Whether a sentence is little more than a title: "the white tea one", where lessons are shown. */
+export function isTitledAlone(lessons: readonly Lesson[], { rest }: Called): boolean {
+  const heard = partsOf(rest.replace(politeWords, ' '));
+  return lessons.some(({ title }) => likeness({ title }, rest) >= shownLikeness && shareOfTitle(title, heard));
+}
+
+const politeWords = /\b(?:one|please|lesson|class|course)\b|那[堂節节門门]?|[請请]|[這这][堂節节門门]/giu;
+
+/** More than half of what was said belongs to it. */
+function shareOfTitle(title: Lesson['title'], heard: ReadonlySet<string>): boolean {
+  return Object.values(title).some((name) => share(heard, partsOf(name)) > 0.5);
+}
+
+/** So much makes it meant though another day was said: judgement. */
+export const sureLikeness = 0.6;
+/** Where lessons are shown and nothing else is said, a little less does: judgement. */
+export const shownLikeness = 0.3;
+/** So much of a title's words makes it meant: judgement. */
+export const enoughLikeness = 0.4;
+
+/** A part of a title set off by a colon or comma counts as the whole: "old leaves" for "Old leaves: raw and ripe". */
+export function likeness({ title }: Pick<Lesson, 'title'>, words: string, leastParts = 1): number {
+  const heard = partsOf(words);
+  const names = Object.values(title).flatMap((name) => [name, ...name.split(/[:：,，]/u)].map(partsOf));
+  return Math.max(0, ...names.filter((parts) => parts.size >= leastParts).map((parts) => share(parts, heard)));
+}
+
+function share(parts: ReadonlySet<string>, heard: ReadonlySet<string>): number {
+  if (parts.size === 0) return 0;
+  return [...parts].filter((part) => heard.has(part)).length / parts.size;
+}
+
+const smallWords = new Set('a an the and of with for in on at to my our your this that next'.split(' '));
+
+const inSingular = (word: string): string => (word.length > 3 ? word.replace(/(?<!s)s$/u, '') : word);
+
+/** Words of letters, and each two neighbours of Han. */
+function partsOf(text: string): ReadonlySet<string> {
+  const latin = text.toLowerCase().match(/\p{Script=Latin}+/gu) ?? [];
+  const han = (text.match(/\p{Script=Han}+/gu) ?? []).flatMap((run) =>
+    Array.from({ length: Math.max(0, run.length - 1) }, (_, n) => run.slice(n, n + 2)),
+  );
+  return new Set([...latin.filter((word) => !smallWords.has(word)).map(inSingular), ...han]);
+}
