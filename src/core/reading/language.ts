@@ -9,9 +9,11 @@ export interface LanguageRead {
 }
 
 const cantonese = /[嘅唔咗冇佢喺嚟啲咁嗰乜嘢㗎喎啩哋諗揸攞俾畀邊]|幾多|點樣|點沖|點泡|點解|飲|仲有|係咪/;
-/** Words written in simplified characters only, though the characters are shared. */
+/** Shared characters that are spelt so in simplified only. */
+const spelt = /(?<!公)里[面头边]|[然之以最今]后|后[来面天]/u;
+/** Turns of speech heard where simplified characters are written. */
 const mainland =
-  /咋|啥|呗|咱|甭|哈喽|哈啰|在不|包邮|亲[,，。!！~～ ]|亲$|^亲|好哒|好嘞|好咧|得劲|整点|靠谱|挺好|快递|微信|下单|行不行|成不成|沏|俩|仨|周[一二三四五六日末]|老板|一晚上|一会儿|不太行|多少度|(?<!公)里[面头边]|(?<=.)不[^\p{L}\p{N}]*$|行吗|咋|搁|好使|整[一俩]|瓶子|茶缸|大缸|好多?点|点儿|儿|不咋|今儿|明儿|昨儿|哪儿|甭|忒|贼|味儿|遭不住|得很|[然之以最今]后|后[来面天]|哪家|要得|咋个|相因|巴适|拉胯/u;
+  /咋|啥|呗|咱|甭|哈喽|哈啰|在不|包邮|亲[,，。!！~～ ]|亲$|^亲|好哒|好嘞|好咧|得劲|整点|靠谱|挺好|快递|微信|下单|行不行|成不成|沏|俩|仨|周[一二三四五六日末]|老板|一晚上|一会儿|不太行|多少度|(?<=.)不[^\p{L}\p{N}]*$|行吗|咋|搁|好使|整[一俩]|瓶子|茶缸|大缸|好多?点|点儿|儿|不咋|今儿|明儿|昨儿|哪儿|甭|忒|贼|味儿|遭不住|得很|哪家|要得|咋个|相因|巴适|拉胯/u;
 const englishWords =
   /\b(?:the|a|an|i|my|me|is|are|do|does|how|what|which|when|where|why|can|should|in|with|for|to|of|and|it|this|that|have|got|use|please|much|long|you|your|not|no|on|at|or)\b/g;
 const chineseWords = /[的嘅我你有点點怎么麼多少几幾吗嗎呢泡沖冲用唔不是係可以想要在喺同和跟了咗这這那]/g;
@@ -34,7 +36,7 @@ export function readLanguage(shown: string, hint: Language | null): LanguageRead
 
 function readScript(shown: string, hint: Language | null): LanguageRead {
   const known = hint === null || hint === 'en' ? null : hint;
-  const letters = { traditional: 0, simplified: 0 };
+  const letters = { traditional: 0, simplified: spelt.test(shown) ? 1 : 0 };
   for (const character of shown) {
     const script = scriptOf(character);
     if (script === 'traditional' || script === 'simplified') letters[script]++;
