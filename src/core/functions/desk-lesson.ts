@@ -108,7 +108,7 @@ function heardTime(sentence: string, lesson: Lesson, now: number): HeardTime | {
   const from = speaksOfToday.test(sentence) ? now : Math.max(now, weekBegins(lesson));
   const text = inItsHalf(sentence, starts, from, zone);
   const sentences = [text, `${text} ${timeOf(starts)}`, `${dateOf(starts)} ${text}`];
-  const heard = sentences.map((sentence) => hearLesson(sentence, from, zone));
+  const heard = sentences.map((one) => hearLesson(one, from, zone));
   const found = heard.find(({ said, mistakes }) => said.starts !== undefined && mistakes.length === 0);
   if (found?.said.starts !== undefined) return { starts: found.said.starts, minutes: found.said.minutes ?? null };
   return { mistakes: heard[0]?.mistakes ?? [] };

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Facts } from '../../../src/core/flow/flow.ts';
 import { ownUsualCalls } from '../../../src/core/functions/own-usual.ts';
-import { inTalk } from '../../../src/core/functions/talk-at-hand.ts';
+import { inTalk } from '../../../src/core/talk/at-hand.ts';
 
 const plan = { vessel: 'gaiwan', leafG: 6, waterC: 95, style: 'gongfu' };
 const around = (usuals: unknown): { nowMs: number; language: string; memory: Facts } => ({
@@ -69,6 +69,7 @@ describe('what is asked in the talk at hand', () => {
 describe('asking for it', () => {
   it.each([
     'save this',
+    'can I save that?',
     'Please save it for next time',
     'keep this as my usual',
     'remember this brew',

@@ -43,7 +43,7 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   ],
   [
     'leave',
-    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不想?(?:去|來|来|上)了|\b(?:do not|don'?t) want to (?:come|go|join)\b|唔(?:嚟|來|来|去)(?:得|到)?|[嚟去]唔到/iu,
+    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不想?(?:去|來|来|上|報|报)了|先不(?:去|上|報|报)|\b(?:do not|don'?t) want to (?:come|go|join)\b|唔(?:嚟|來|来|去)(?:得|到)?|[嚟去]唔到/iu,
   ],
   ['remind', /\bremind (?:me|us)\b|提醒/iu],
   [

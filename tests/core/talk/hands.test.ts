@@ -1,6 +1,6 @@
 /** What was poured, told in people's own words, and how long ago. */
 import { expect, it } from 'vitest';
-import { pouredAgoS } from '../../../src/core/functions/hands.ts';
+import { pouredAgoS } from '../../../src/core/talk/hands.ts';
 
 it.each([
   ['sorry, poured it 10 seconds ago', 10],

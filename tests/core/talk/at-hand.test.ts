@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Facts } from '../../src/core/flow/flow.ts';
-import { inTalk } from '../../src/core/functions/talk-at-hand.ts';
+import type { Facts } from '../../../src/core/flow/flow.ts';
+import { inTalk } from '../../../src/core/talk/at-hand.ts';
 
 const names = 'answer act tea teas family vessel volumeMl leafG tempC taste turn style unknownTea'.split(' ');
 const nothing: Facts = { ...Object.fromEntries(names.map((name) => [name, null])), kind: 'offtopic' };
