@@ -1,5 +1,5 @@
 /** Runs the faults, each in a process of its own, a few side by side, and reports what was tried and what held. */
-import { spawn } from 'node:child_process';
+import { spawn, type ChildProcess } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism, tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -60,6 +60,7 @@ function readOrder(args: readonly string[]): Order | null {
 async function tryAll({ chosen, seed, scale, into }: Order): Promise<number> {
   const began = performance.now();
   process.stdout.write(`seed ${seed}\n`);
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, endAll);
   const folder = mkdtempSync(join(tmpdir(), 'ninthpour-faults-'));
   // What takes longest first, so that the lanes end together; most of them wait now and then.
   const lanes = Math.max(2, availableParallelism()) + 1;
@@ -85,6 +86,23 @@ async function tryAll({ chosen, seed, scale, into }: Order): Promise<number> {
   return inOrder.every(({ held }) => held) ? 0 : 1;
 }
 
+/** Trials under way. */
+const running = new Set<ChildProcess>();
+
+function endGroup(child: ChildProcess): void {
+  running.delete(child);
+  try {
+    if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL');
+  } catch {
+    // Nobody is left in it.
+  }
+}
+
+function endAll(): never {
+  for (const child of running) endGroup(child);
+  process.exit(1);
+}
+
 async function tryElsewhere(
   { id, title, unit, untried }: Fault,
   { seed, scale, into }: Pick<Order, 'seed' | 'scale' | 'into'>,
@@ -100,7 +118,13 @@ async function tryElsewhere(
     into,
     ...(scale === 'usual' ? [] : [`--${scale}`]),
   ];
-  const child = spawn(process.execPath, ['--expose-gc', ...args], { stdio: ['ignore', 'inherit', 'pipe'] });
+  // In a group of its own: what a trial that broke off has left running ends with it, and holds up nobody.
+  const child = spawn(process.execPath, ['--expose-gc', ...args], {
+    stdio: ['ignore', 'inherit', 'pipe'],
+    detached: true,
+  });
+  running.add(child);
+  child.once('exit', () => endGroup(child));
   let told = '';
   child.stderr.on('data', (chunk) => (told += String(chunk)));
   const code = await new Promise<number | null>((resolve) => child.once('close', resolve));

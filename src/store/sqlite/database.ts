@@ -10,8 +10,8 @@ import { migrate } from './migrate.ts';
  * left to the caller, who tries again.
  */
 const busyTimeoutMs = 40;
-/** Nobody waits for us yet while the file is opened. */
-const openingTimeoutMs = 250;
+/** Nobody waits for us yet while the file is opened; who shares it with a busy house may need some tries. */
+const openingTimeoutMs = 2_000;
 
 /** What must hold on every open. A later open of a WAL file shows synchronous 1 unless told otherwise. */
 const asserted = {
