@@ -19,7 +19,9 @@ const languages = Object.keys(locales) as readonly Language[];
 const settled = (page: Page, before: string): Promise<unknown> =>
   page.waitForFunction((html) => {
     const log = document.querySelector('[role=log]');
-    return log?.innerHTML !== html && log?.querySelector('.lines > li:last-child')?.classList.contains('entry');
+    // What was tapped stands in its place, taken, until it is answered; what was written stands below.
+    const isUnderWay = log?.querySelector('.taken') || !log?.querySelector('.lines > li:last-child.entry');
+    return log?.innerHTML !== html && !isUnderWay;
   }, before);
 
 async function take(page: Page, { does, shows }: Step, language: Language): Promise<void> {
