@@ -70,11 +70,11 @@ function numberAlone(plain: string, measures: readonly Measure[]): Measure | nul
   const bare = measures.filter(({ dimension }) => dimension === 'bare');
   const [one] = bare;
   if (one === undefined || bare.length > 1 || !isCount(one.value)) return null;
-  return isAllThatIsSaid(plain, one) ? { ...one, value: seatsFor(one.value) } : null;
+  return saysOnlyHowMany(plain, one) ? { ...one, value: seatsFor(one.value) } : null;
 }
 
 /** "OK, me and my husband": how many there are, and nothing else. */
-export function isAllThatIsSaid(plain: string, { start, end }: Pick<Measure, 'start' | 'end'>): boolean {
+export function saysOnlyHowMany(plain: string, { start, end }: Pick<Measure, 'start' | 'end'>): boolean {
   return `${plain.slice(0, start)} ${plain.slice(end)}`.replace(besideNumber, '').trim() === '';
 }
 

@@ -5,7 +5,7 @@ import type { Mention } from '../teas/name-index.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { readAct, readWantedLanguage, type Act } from './acts.ts';
 import { cueText, makeCues, type Cues } from './cues.ts';
-import { isAllThatIsSaid, makeGuestReader } from './guests.ts';
+import { saysOnlyHowMany, makeGuestReader } from './guests.ts';
 import { lazily } from '../lazily.ts';
 import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
@@ -128,7 +128,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
         elevationM: within('elevationM', readElevation(scene, cues, said)),
         guests: within('guests', guests),
       },
-      onlyGuests: guests !== null && isAllThatIsSaid(plain, guests),
+      onlyGuests: guests !== null && saysOnlyHowMany(plain, guests),
       leafSpoons: leaf.spoons?.value ?? null,
       strangeTea:
         teas.length === 0

@@ -98,12 +98,12 @@ function wantIn(text: string): Wanted {
   const found = wants.find(([, pattern]) => pattern.test(text))?.[0];
   if (found !== undefined && found !== 'list') return found;
   // "How long is the course?" lists nothing.
-  const isOfOne = asksDetail(text) && !asksForLessons.test(text) && !next.test(text) && !hearsDays.test(text);
+  const isOfOne = asksDetail(text) && !asksForLessons.test(text) && !next.test(text) && !asksWhich.test(text);
   return isOfOne ? 'detail' : (found ?? 'question');
 }
 
 /** "What is there next week?" asks for a list, whatever else it asks. */
-const hearsDays = /\b(?:are there|is there|do you have|which)\b|有[沒没]有|有(?:什麼|什么|哪些)/iu;
+const asksWhich = /\b(?:are there|is there|do you have|which)\b|有[沒没]有|有(?:什麼|什么|哪些)/iu;
 
 /** A student says it of themselves; "all lessons" are not for everybody. */
 const forWhom =
