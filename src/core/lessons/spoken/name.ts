@@ -2,8 +2,8 @@
 import { plain } from './cut.ts';
 
 const given = [
-  /\b(?:my name(?:'s| is)|under(?: the)?(?: name)?(?: of)?|in the name of|call me|i'?m|i am|this is|it'?s)\s+(?<name>\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,.!]*$|[,.;!] )/u,
-  /(?:我叫|我是|名字(?:是|叫|寫|写)?|姓名[是:：]?|叫我?|寫|写)\s*(?<name>\p{Script=Han}{2,4}|\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,，。.!！吧就好]*$)/u,
+  /\b(?:my name(?:'s| is)|under(?: the)?(?: name)?(?: of)?|in the name of|call me|i'?m|i am)\s+(?<name>\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,.!]*$|[,.;!] )/u,
+  /(?:我叫|名字(?:是|叫|寫|写)?|姓名[是:：]?|(?:^|[\s,，。])叫|叫我|寫|写)\s*(?<name>\p{Script=Han}{2,4}|\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,，。.!！吧就好]*$)/u,
 ];
 
 /** Longer texts tell more than that. */
