@@ -205,6 +205,8 @@ brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多�
 brew-what-tea = { TEA($tea) }屬於{ FAMILY($family) }。
 brew-not-followed = 這句我沒有把握是什麼意思。
 brew-still-there = 泡法仍照上面。
+brew-calls-cold = 可以：說「帶我泡」，放進冰箱時告訴我一聲，好了我在這裡叫您，只是半夜不叫。
+brew-calls = 可以：說「帶我泡」，水注好時告訴我一聲，時間到我在這裡叫您。
 brew-no-further = 這些茶葉、這個茶器，這樣已經到頭了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
 mistake-no-such-infusion = 這個泡法只有 { $most } 泡。
@@ -539,21 +541,21 @@ forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的
 choice-guide = 帶我泡
     .typed = 帶我 / 帶著我泡 / 帶住我沖 / 引導我 / 跟住做 / 跟住你做 / 跟著做 / 陪我泡 / 一步一步 / 教我泡 / 帶我沖 / 教我沖 / 從頭帶我泡
 choice-guide-ready = 備好了
-    .typed = 好 / 準備好了 / 好了 / 都好了 / 都準備好了
+    .typed = 好 / 準備好了 / 好了 / 都好了 / 都準備好了 / 得 / 得喇 / 得咗 / 搞掂
 choice-guide-done = 做好了
-    .typed = 好 / 好了 / 下一步 / 溫好了 / 溫過了 / 溫了 / 倒了 / 倒掉了 / 溫咗 / 倒咗
+    .typed = 好 / 好了 / 下一步 / 溫好了 / 溫過了 / 溫了 / 倒了 / 倒掉了 / 溫咗 / 倒咗 / 得 / 得喇 / 搞掂
 choice-guide-in = 茶葉放好了
-    .typed = 好 / 好了 / 放好了 / 放了 / 放進去了
+    .typed = 好 / 好了 / 放好了 / 放了 / 放進去了 / 得 / 得喇 / 落咗
 choice-guide-rinsed = 洗好了
-    .typed = 好 / 好了 / 洗過了 / 洗了 / 倒掉了
+    .typed = 好 / 好了 / 洗過了 / 洗了 / 倒掉了 / 得 / 得喇 / 洗咗
 choice-guide-filled = 注好水了
-    .typed = 好 / 好了 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒進去了 / 水倒進去了 / 加好水了 / 加水了 / 沖了 / 沖水了 / 放進冰箱了 / 放冰箱了 / 做好了
+    .typed = 好 / 好了 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒進去了 / 水倒進去了 / 加好水了 / 加水了 / 沖了 / 沖水了 / 放進冰箱了 / 放冰箱了 / 做好了 / 得 / 得喇
 choice-guide-poured = { $style ->
     [cold] 濾好了
     [grandpa] 喝到三分之一了
    *[other] 出湯了
 }
-    .typed = 好 / 好了 / 倒出來了 / 出湯 / 出湯了 / 出好了 / 倒好了 / 倒了 / 倒咗 / 倒出了 / 濾好了 / 拿出來了 / 喝了 / 我喝了 / 已經喝了
+    .typed = 好 / 好了 / 倒出來了 / 出湯 / 出湯了 / 出好了 / 倒好了 / 倒了 / 倒咗 / 倒出了 / 濾好了 / 拿出來了 / 喝了 / 我喝了 / 已經喝了 / 得 / 得喇
 choice-guide-next-filled = { $style ->
     [cold] 濾好了，下一泡也注好水
     [grandpa] 喝了，也添好水了
@@ -663,12 +665,16 @@ guide-told-guests = { $guests } 位：每位約 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：兩泡併在公道杯裡再分。
 guide-told-now = 現在是第 { $n } 泡（大約共 { $ends } 泡）：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶葉 { GRAMS($leafG) }。
 guide-told-left = 第 { $n } 泡（大約共 { $ends } 泡）正在泡，還有 { DURATION($seconds) }：水 { DEGREES($waterC, $unit) }，茶葉 { GRAMS($leafG) }。
+guide-told-whisk = 茶粉 { GRAMS($leafG) }，{ DEGREES($waterC, $unit) } 的水 { ML($waterMl) }，刷大約 { DURATION($seconds) }。
 guide-told-spent = 茶味已經泡盡了。
 guide-told-taste-right = 好，就照這樣。
 guide-told-taste-far = 能調的都調了；換一款茶也許更合您。
 guide-told-taste-stronger = 之後濃一點，{ $next }。這類茶的口味我記住了。
 guide-told-taste-lighter = 之後淡一點，{ $next }。這類茶的口味我記住了。
 guide-told-taste-water = 之後用 { DEGREES($waterC, $unit) } 的水，{ $next }。這類茶的口味我記住了。
+guide-told-taste-next-stronger = 下次濃一點；這類茶的口味我記住了。
+guide-told-taste-next-lighter = 下次淡一點；這類茶的口味我記住了。
+guide-told-taste-next-water = 下次用 { DEGREES($waterC, $unit) } 的水；這類茶的口味我記住了。
 guide-told-taste-more-leaf = 茶葉已經放了；下次我說多一點。這類茶的口味我記住了。
 guide-told-taste-less-leaf = 茶葉已經放了；下次我說少一點。這類茶的口味我記住了。
 guide-told-as-poured = 實際泡法
@@ -690,6 +696,9 @@ guide-kept = 記下來了，當作您泡這款茶的平常泡法：下次只寫�
 guide-other-vessel = 現在這壺是照{ VESSEL($brew-vessel) } { ML($brew-volumeMl) }算的。要先把這壺泡完，還是換{ VESSEL($vessel) } { ML($volumeMl) }、用新茶葉重新泡？
 guide-caffeine = 這一壺到現在約出了 { NUMBER($mg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，茶葉各有不同）。
 guide-noted-already = 已經記下了。
+guide-not-followed-asked = 這句我沒有把握是什麼意思；說「找店家」就把問題轉過去。
+guide-calls-at = { $at } 我會在這裡叫您，不用另外設定。
+guide-calls-when-filled = 時間到我會叫您：水一注好就說「注好水了」。
 guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
 guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時。接著泡嗎？
 guide-quiet-long = 茶葉已經放了 { DURATION($awayS) }。接著泡嗎？

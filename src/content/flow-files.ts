@@ -97,6 +97,7 @@ const schema: z.ZodType<RawFlow> = z.strictObject({
       reads: z.string(),
       opens: z.string(),
       parts: z.string().optional(),
+      'hands-on': z.string().optional(),
       notices: lines.optional(),
       always: lines,
       otherwise: lines,

@@ -49,7 +49,7 @@ export const heardNames: ReadonlySet<string> = new Set(
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests onlyGuests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
     'answer kept blank unit lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
-    'asksYield pouredAgo guestsMore'
+    'asksYield pouredAgo guestsMore hands isLate lateS steers asksWhere skipTo'
   ).split(' '),
 );
 
@@ -126,8 +126,9 @@ function readMessage(content: CoreContent, { text, language, asked, flow = null 
   const plans = mayPlan && asked !== 'reply' && plansLesson(said, around, content.zone);
   const asks = isAsking(said);
   const goesOn = (asked !== 'name' || asks) && goesOnAboutLessons(said, read, flow);
+  const isOfPot = read['steers'] === 'remind';
   const isWish = goesOn || isLessonWish(said, house) || isOfOwnLesson(said, flow, around);
-  const heard = plans || read['kind'] === 'lesson' || (mayBeLesson && isWish) ? asLesson(read) : read;
+  const heard = plans || read['kind'] === 'lesson' || (mayBeLesson && isWish && !isOfPot) ? asLesson(read) : read;
   return {
     ...heard,
     said: saidOfLessons(said, flow, around),

@@ -64,6 +64,8 @@ export interface FrontRules {
   readonly opens: string;
   /** The call that tells two things asked in one message apart: both texts, or null. */
   readonly parts: string | null;
+  /** When what no place here answers is heard by what is under way in a flow that was left; never unless told. */
+  readonly handsOn: Expression | null;
   readonly notices: readonly Line[];
   /** Before anything else, in every place. */
   readonly always: readonly Line[];

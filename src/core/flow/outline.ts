@@ -158,6 +158,7 @@ export function expressionsOf(flow: Flow): readonly PlacedExpression[] {
   return [
     ...one(flow.underWay, ['under-way']),
     ...one(flow.listens.when, ['listens', 'when']),
+    ...one(flow.front?.handsOn ?? null, ['front', 'hands-on']),
     ...linesOf(flow).flatMap(ofLine),
     ...Object.values(flow.places).flatMap(({ name, slot }) =>
       slot ? inValue(slot, ['places', name, 'slot'], false) : [],

@@ -61,6 +61,7 @@ class Parser {
       reads: raw.reads,
       opens: raw.opens,
       parts: raw.parts ?? null,
+      handsOn: this.#condition(raw['hands-on'], [...path, 'hands-on']),
       notices: this.#lines(raw.notices, [...path, 'notices']),
       always: this.#lines(raw.always, [...path, 'always']),
       otherwise: this.#lines(raw.otherwise, [...path, 'otherwise']),

@@ -24,6 +24,7 @@ export interface RawFront {
   readonly reads: string;
   readonly opens: string;
   readonly parts?: string | undefined;
+  readonly 'hands-on'?: string | undefined;
   readonly notices?: readonly RawLine[] | undefined;
   readonly always: readonly RawLine[];
   readonly otherwise: readonly RawLine[];

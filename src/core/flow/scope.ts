@@ -34,6 +34,14 @@ export function scopeOf(turn: Turn, facts?: Facts): Lookup {
   };
 }
 
+/** As in the place that was left. */
+export function scopeOfLeft(turn: Turn, { flow, place, facts }: Parked): Lookup {
+  const there = scopeOf(turn, facts);
+  const asks = turn.book.flows[flow]?.places[place]?.asks ?? null;
+  const own: Facts = { flow, place, asked: asks, answered: asks !== null && isKnown(member(turn.heard, [asks])) };
+  return (path) => (Object.hasOwn(own, path[0] ?? '') ? member(own, path) : there(path));
+}
+
 interface UnderWay {
   readonly left: Parked;
   readonly within: Lookup;

@@ -7,7 +7,7 @@ import { inParts } from './in-parts.ts';
 import { flowNamed, frontRules } from './lookup.ts';
 import { perform, performFirst } from './perform.ts';
 import { Turn } from './turn.ts';
-import { reachedBy } from './under-way.ts';
+import { hearerUnderWay, reachedBy } from './under-way.ts';
 
 export interface Stepped {
   readonly state: FlowState;
@@ -79,7 +79,7 @@ function hear(turn: Turn, reader: string, given: Facts): void {
 
 /**
  * A label typed is a tap. Then: what always works, what is under way elsewhere, what the place waits for, facts the flow
- * listens for, a choice's number, what the flow and the front answer to.
+ * listens for, a choice's number, what the flow, what goes on beside it and the front answer to.
  */
 function onText(turn: Turn, { text, language }: EventOf<'text'>, begun: () => Turn): Turn {
   const open = turn.openChoices();
@@ -165,6 +165,7 @@ function route(turn: Turn, written?: Written): boolean {
     (written?.byNumber() ?? false) ||
     performFirst(turn, turn.flow.hears) ||
     reaches(false) ||
+    (written !== undefined && hearLeft(turn)) ||
     (turn.flow !== front && performFirst(turn, front?.hears ?? []))
   );
 }
@@ -177,6 +178,14 @@ function reach(turn: Turn, text: string, sure: boolean): boolean {
   turn.takeUp(reached.left);
   take(turn, reached.choice);
   return true;
+}
+
+/** What was said in passing to something else, and is of what goes on. */
+function hearLeft(turn: Turn): boolean {
+  const left = hearerUnderWay(turn);
+  if (left === null) return false;
+  turn.takeUp(left);
+  return performFirst(turn, turn.place.hears) || goOnFilled(turn) || performFirst(turn, turn.flow.hears);
 }
 
 function goOnFilled(turn: Turn): boolean {

@@ -2,7 +2,9 @@
 import { choiceByLabel, type OpenChoice } from './choices.ts';
 import type { Parked } from './flow.ts';
 import { aroundLabels, foldedText, typedWays } from './label-names.ts';
-import { underWayIn } from './scope.ts';
+import { holds } from './evaluate.ts';
+import { frontRules } from './lookup.ts';
+import { scopeOfLeft, underWayIn } from './scope.ts';
 import type { Turn } from './turn.ts';
 
 /** The sentences whose other words may answer anything: "ok", "done", "next". */
@@ -21,6 +23,20 @@ export function reachedBy(turn: Turn, text: string, { sure }: { readonly sure: b
     const spot = { flow: left.flow, place: left.place };
     const choice = choiceByLabel(turn.openChoices(spot, within), text, turn.book.words);
     if (choice && !(sure && isLoose(turn, text))) return { left, choice };
+  }
+  return null;
+}
+
+/** Where something is under way that has an answer to what was heard; null where there is none, or it is not to be handed on. */
+export function hearerUnderWay(turn: Turn): Parked | null {
+  const { handsOn } = frontRules(turn.book);
+  if (handsOn === null || !holds(handsOn, turn.lookup)) return null;
+  for (const { left } of underWayIn(turn)) {
+    const flow = turn.book.flows[left.flow];
+    const place = flow?.places[left.place];
+    if (!flow || !place) continue;
+    const within = scopeOfLeft(turn, left);
+    if ([...place.hears, ...flow.hears].some(({ when }) => holds(when, within))) return left;
   }
   return null;
 }

@@ -37,6 +37,8 @@ export interface Board {
   /** As the brew was begun. */
   readonly waterC: number;
   readonly isOver: boolean;
+  /** As it stood before the last was poured, for whoever takes back how long that stood; no more of `coming` than that needs. */
+  readonly beforePour: GuidedBrew | null;
 }
 
 export function groundOf(content: CoreContent, { request }: GuidedBrew): Ground {
@@ -62,6 +64,7 @@ export function beginning(brew: GuidedBrew, nowMs: number): Board {
     tastes: null,
     waterC: 0,
     isOver: false,
+    beforePour: null,
   };
 }
 
@@ -124,6 +127,7 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     lastN: board.lastN,
     lastS: board.lastS,
     pouredAtMs: brew.pouredAt,
+    amendsUntilMs: amendsUntil(board),
     change: board.change,
     tastes: board.tastes,
     asksTaste:
@@ -151,6 +155,15 @@ function secondsOf({ style, infusions }: Plan, { hold, coming }: GuidedBrew): nu
 
 const hourMs = 3_600_000;
 
+/** So long a word on a late pour is of the last one. Judgement: the next counted one takes longer than the first of these. */
+const amendsMs = { counted: 20_000, called: 600_000 } as const;
+
+function amendsUntil({ brew, beforePour }: Board): Instant {
+  if (beforePour === null || brew.hold || brew.pouredAt === null) return 0;
+  const isCounted = (brew.coming[0]?.seconds ?? 0) < countedBelowS;
+  return brew.pouredAt + (isCounted ? amendsMs.counted : amendsMs.called);
+}
+
 /** Who has gone silent is asked after an hour, after three when the leaf stands in the cold, and never at night. */
 function asksAgainAt(
   hold: Hold | null,
@@ -163,7 +176,7 @@ function holdFacts({ callAtMs, movedFromMs }: Board, { filledAt, endsAt }: Hold,
   const clock = (instantMs: Instant) =>
     phrase('guide-told-clock', { wall: wallAt(instantMs, zone), instantMs, shows: 'time' });
   const moved = movedFromMs === null ? null : { fromMs: movedFromMs, from: clock(movedFromMs), to: clock(endsAt) };
-  return { filledAtMs: filledAt, endsAtMs: endsAt, callAtMs, moved };
+  return { filledAtMs: filledAt, endsAtMs: endsAt, callAtMs, moved, at: clock(endsAt) };
 }
 
 const slotOf = (startedAtMs: number, n: number): string => `${startedAtMs.toString(36)}-${n}`;

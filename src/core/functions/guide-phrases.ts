@@ -61,6 +61,14 @@ export function now(content: CoreContent, brew: GuidedBrew, { memory, nowMs }: A
   if (!next || isMistake(plan)) return phrase('guide-told-spent');
   const { leafG, waterC } = plan;
   const ends = brew.coming.at(-1)?.n ?? next.n;
+  if (plan.style === 'whisked')
+    return phrase('guide-told-whisk', {
+      leafG,
+      waterMl: plan.waterMl,
+      waterC,
+      unit: memory['unit'] ?? null,
+      seconds: plan.infusions[0]?.seconds ?? 0,
+    });
   const known = { n: next.n, ends, waterC, unit: memory['unit'] ?? null, leafG };
   const leftS = brew.hold ? Math.round((brew.hold.endsAt - nowMs) / 1000) : 0;
   if (leftS > 0) return phrase('guide-told-left', { ...known, seconds: leftS });
@@ -72,12 +80,27 @@ interface TasteSaid {
   readonly change: TasteChange | null;
   readonly waterC: number;
   readonly unit: Json;
+  /** Nothing more is poured of this leaf. */
+  readonly isOver: boolean;
 }
 
-export function changeOfTaste({ said, change, waterC, unit }: TasteSaid, before: GuidedBrew, after: GuidedBrew): Json {
+function changeOfNextTime(
+  { field, from, to }: TasteChange,
+  { waterC, unit }: Pick<TasteSaid, 'waterC' | 'unit'>,
+): Json {
+  if (field === 'strength') return phrase(`guide-told-taste-next-${to > from ? 'stronger' : 'lighter'}`);
+  return phrase('guide-told-taste-next-water', { waterC: waterC + to - from, unit });
+}
+
+export function changeOfTaste(
+  { said, change, waterC, unit, isOver }: TasteSaid,
+  before: GuidedBrew,
+  after: GuidedBrew,
+): Json {
   if (!change) return phrase(said === 'right' ? 'guide-told-taste-right' : 'guide-told-taste-far');
   const { field, from, to } = change;
   if (field === 'leaf') return phrase(to > from ? 'guide-told-taste-more-leaf' : 'guide-told-taste-less-leaf');
+  if (after.coming.length === 0 || isOver) return changeOfNextTime(change, { waterC, unit });
   const next = nextOf(before.coming[0]?.seconds ?? null, after.coming[0]?.seconds ?? null);
   if (field === 'strength')
     return phrase(to > from ? 'guide-told-taste-stronger' : 'guide-told-taste-lighter', { next });

@@ -8,6 +8,7 @@ import {
   pouredOff,
   startGuided,
   tasted,
+  type Ground,
   type GuidedBrew,
 } from '../brewing/guided-brew.ts';
 import { planBrew } from '../brewing/schedule.ts';
@@ -36,6 +37,7 @@ const names = [
   'fillGuide',
   'atNightGuide',
   'pourGuide',
+  'amendGuide',
   'skipGuide',
   'changeGuide',
   'paceGuide',
@@ -68,9 +70,10 @@ export function guideCalls(content: CoreContent): { readonly [name in (typeof na
       change: null,
     })),
     pourGuide: moving((board, given, around) => poured(content, board, given, around)),
-    skipGuide: moving((board) => ({
+    amendGuide: moving((board, given) => amended(content, board, given)),
+    skipGuide: moving((board, given) => ({
       ...board,
-      brew: leftOut(groundOf(content, board.brew), board.brew),
+      brew: leftOutUntil(groundOf(content, board.brew), board.brew, numberOf(given['to'])),
       change: null,
     })),
     changeGuide: moving((board, given, around) => otherwise(content, board, given, around)),
@@ -127,6 +130,7 @@ function poured(content: CoreContent, board: Board, given: Facts, { nowMs }: Aro
   const done = pouredOff(ground, board.brew, now);
   return {
     ...board,
+    beforePour: { ...board.brew, coming: board.brew.coming.slice(0, 2) },
     brew: done.brew,
     lastN: done.poured.n,
     lastS: done.poured.heldS,
@@ -134,6 +138,27 @@ function poured(content: CoreContent, board: Board, given: Facts, { nowMs }: Aro
     // Hours more or less say nothing of a leaf that gives one cup.
     change: isCold(given) && done.poured.nextS === null ? null : changeOfPour(done.poured),
   };
+}
+
+/** What was poured last stood `heldS`, or `lateS` longer than was asked; the leaf is counted anew from there. */
+function amended(content: CoreContent, board: Board, given: Facts): Board {
+  const before = board.beforePour;
+  if (before === null) return board;
+  const askedS = before.coming[0]?.seconds ?? 0;
+  const heldS = numberOf(given['heldS']) ?? askedS + (numberOf(given['lateS']) ?? 0);
+  const now = board.brew.pouredAt ?? 0;
+  const { brew, poured: last } = pouredOff(groundOf(content, before), before, {
+    now,
+    heldS: Math.min(Math.max(heldS, 0), longestHeldS),
+  });
+  return { ...board, brew, lastS: last.heldS, change: changeOfPour(last) };
+}
+
+/** The next one, or all until that one, as long as there are any. */
+function leftOutUntil(ground: Ground, brew: GuidedBrew, to: number | null): GuidedBrew {
+  const once = leftOut(ground, brew);
+  const next = once.coming[0]?.n ?? null;
+  return to !== null && next !== null && next < to && once.coming.length > 1 ? leftOutUntil(ground, once, to) : once;
 }
 
 function otherwise(content: CoreContent, board: Board, given: Facts, { memory }: Around): Board {
@@ -163,6 +188,10 @@ function tastedNow(content: CoreContent, board: Board, given: Facts, { memory }:
     tastedN: board.lastN,
     said: [...board.said, said],
     tastes: { ...asFacts(tastes), [context.family]: asFacts(taste) },
-    change: changeOfTaste({ said, change, waterC, unit: memory['unit'] ?? null }, board.brew, brew),
+    change: changeOfTaste(
+      { said, change, waterC, unit: memory['unit'] ?? null, isOver: board.isOver },
+      board.brew,
+      brew,
+    ),
   };
 }

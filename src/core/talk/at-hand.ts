@@ -1,7 +1,13 @@
 /** What a message means only because of the talk it stands in, and the reader alone cannot tell. It corrects what was heard; it answers nothing. */
 import type { Facts, Json } from '../flow/flow.ts';
+import { readNumber } from '../lessons/spoken/numeral.ts';
+import { cueText } from '../reading/cues.ts';
+import { oneChinese } from '../reading/one-chinese.ts';
 import { boilingC } from '../reading/warmth.ts';
+import { plainText } from '../teas/plain-text.ts';
 import { pouredAgoS } from './hands.ts';
+import { asksWhere, skippedTo, steered } from './steering.ts';
+import { lateBy, stepDone } from './steps.ts';
 
 /** A tea is told by its label, whatever the bag is good for. */
 const byItsName =
@@ -19,6 +25,17 @@ const grumble =
 /** On top of who drinks already. */
 const moreGuests =
   /\b(?:more|extra|other) (?:people|guests|friends|persons)\b|\b(?:people|guests|friends) (?:more|came|arrived|joined)\b|(?:多了?|又)[來来加]?了?.{0,3}[個个位]/iu;
+
+/** "One more just came", where nobody says of what. */
+const oneMore =
+  /\b(?<n>one|another|two|three) more (?:has |have |just |only )*(?:came|come|arrived?|arriving|joined|joining|turned up|showed up|is here)\b|(?:又|再|多)(?:來|来|咗|了|到)+(?:了|咗)?(?<han>[一兩两三])(?:個|个|位)(?:人|客)?(?:[喇了啦喎]|$)/iu;
+
+function moreDrink(plain: string, guests: Json): Json {
+  if (moreGuests.test(plain) && guests !== null) return guests;
+  const { n, han } = oneMore.exec(plain)?.groups ?? {};
+  const words = n ?? han;
+  return words === undefined ? null : words.toLowerCase() === 'another' ? 1 : (readNumber(words) ?? null);
+}
 
 /** To be kept for the next time, and nothing else said. */
 const savesInEnglish =
@@ -92,8 +109,16 @@ export function inTalk(heard: Facts, text: string, { house, flow, asked = null }
   const waits = Number(house?.['asked'] ?? 0) > 0 && asksWhenAnswered.test(plain);
   const grumbles = !waits && plain.length <= 80 && grumble.test(plain) && !tellsOfABrew(heard) && !isCare(heard);
   const pouredAgo = flow === 'guide' ? pouredAgoS(plain) : null;
-  const guestsMore = flow === 'guide' && moreGuests.test(plain) ? (heard['guests'] ?? null) : null;
-  const marked = { ...heard, waits: waits || null, grumbles: grumbles || null, pouredAgo, guestsMore };
+  const guestsMore = flow === 'guide' ? moreDrink(plain, heard['guests'] ?? null) : null;
+  const marked: Facts = {
+    ...heard,
+    ...ofHands(heard, plain, { house, flow, asked }),
+    waits: waits || null,
+    grumbles: grumbles || null,
+    pouredAgo,
+    guestsMore,
+  };
+  if (marked['steers'] === 'remind') return { ...marked, kind: 'brew', act: null, answer: null };
   if (flow === 'brew' && asked === null && wishesBoiling(plain))
     return { ...marked, kind: 'brew', act: null, taste: null, answer: null, tempC: boilingC };
   if (saves(plain)) return { ...marked, kind: 'brew', act: null, taste: null, answer: null, saves: true };
@@ -109,6 +134,31 @@ export function inTalk(heard: Facts, text: string, { house, flow, asked = null }
   const named = byItsName.exec(plain);
   return named === null || heard['kind'] === 'safety' ? marked : { ...marked, ...teaByName(heard, named) };
 }
+
+/** In the midst of a brew, and before it, beside a plan. */
+const brewing: ReadonlySet<Json> = new Set(['guide', 'brew']);
+
+/** What hands have done and where the brew shall go; no name of a tea, and nothing where somebody may be hurt. */
+function ofHands(heard: Facts, plain: string, { flow, asked = null }: Talk): Facts {
+  const words = oneChinese(cueText(plainText(plain).plain));
+  const done = heard['kind'] === 'safety' && !isUnsureSafety(heard, words) ? null : stepDone(words);
+  const unknownTea = done === null ? (heard['unknownTea'] ?? null) : null;
+  if (asked !== null && flow !== 'guide') return { unknownTea };
+  const steers = steered(words);
+  const late = lateBy(words);
+  return {
+    unknownTea,
+    hands: done,
+    isLate: late === null ? null : true,
+    lateS: late === 'unsaid' ? null : late,
+    steers: steers === 'remind' && !brewing.has(flow) ? null : steers,
+    asksWhere: asksWhere(words) || null,
+    skipTo: steers === 'skip' ? skippedTo(words) : null,
+  };
+}
+
+/** Nothing but a word of danger that hands may mean as well: "燙過了". */
+const isUnsureSafety = ({ answer }: Facts, words: string): boolean => answer === 'safety-general' && words.length <= 20;
 
 const isCare = (heard: Facts): boolean => heard['kind'] === 'safety' || heard['kind'] === 'lesson';
 

@@ -13,6 +13,13 @@ const kettle: RawFlow = {
   places: {
     lit: {
       do: [{ set: { burning: true } }, 'lit'],
+      hears: [
+        {
+          when: "place is 'lit' and flow is 'kettle' and burning and heard.text is 'hotter'",
+          say: 'fanned',
+          go: 'stay',
+        },
+      ],
       choices: [
         { label: 'boils', set: { burning: null }, say: 'taken-off', go: 'off' },
         { label: 'done', say: 'stirred', go: 'stay' },
@@ -24,7 +31,11 @@ const kettle: RawFlow = {
 };
 
 const withKettle = bookOf(
-  { ...front, hears: [...(front.hears ?? []), { when: "heard.kind is 'kettle'", go: 'kettle/' }] },
+  {
+    ...front,
+    front: { ...front.front!, 'hands-on': "place is 'basket' and heard.text is not 'colder'" },
+    hears: [...(front.hears ?? []), { when: "heard.kind is 'kettle'", go: 'kettle/' }],
+  },
   kettle,
   {
     ...picnic,
@@ -71,4 +82,15 @@ it.each([
 it('what is no longer under way is not reached', () => {
   const { state } = play(['kettle', 'boils', 'picnic people=3 spot=lake'], null, book);
   expect(told(step(book, state, text('light'), around))).toMatch(/^unclear/m);
+});
+
+it.each([
+  ['hotter', ['picnic people=3 spot=lake'], 'fanned [boils] [done] [logs n=2] [logs n=3]'],
+  // What nothing there answers stays where it is, as does what is not to be handed on.
+  ['colder', ['picnic people=3 spot=lake'], 'unclear | packed'],
+  ['greener', ['picnic people=3 spot=lake'], 'unclear | packed'],
+  ['hotter', ['picnic people=3'], 'any-spot'],
+])('handed on to what is under way: %s, after %j', (words, before, answer) => {
+  const { state } = play(['kettle', ...before], null, book);
+  expect(told(step(book, state, text(words), around))).toContain(answer);
 });

@@ -1,0 +1,89 @@
+/** Where somebody wants a brew to go, in their own words. */
+import { describe, expect, it } from 'vitest';
+import { cueText } from '../../../src/core/reading/cues.ts';
+import { oneChinese } from '../../../src/core/reading/one-chinese.ts';
+import { plainText } from '../../../src/core/teas/plain-text.ts';
+import { asksWhere, skippedTo, steered } from '../../../src/core/talk/steering.ts';
+
+const asRead = (text: string): string => oneChinese(cueText(plainText(text).plain));
+
+describe('where it shall go', () => {
+  it.each([
+    ['ok show me', 'begin'],
+    ['show me how', 'begin'],
+    ["alright let's go", 'begin'],
+    ["I'm ready", 'begin'],
+    ['could you walk me through it please', 'begin'],
+    ['好喔 帶我泡', 'begin'],
+    ['来 带我泡吧', 'begin'],
+    ['咁開始啦', 'begin'],
+    ['skip this one', 'skip'],
+    ['can I skip to number 5', 'skip'],
+    ['這泡跳過', 'skip'],
+    ['唔飲住呢泡，跳過佢', 'skip'],
+    ['hang on a sec', 'pause'],
+    ['等我一陣', 'pause'],
+    ['接个电话', 'pause'],
+    ["we're done", 'end'],
+    ["let's stop here", 'end'],
+    ['算了 結束吧', 'end'],
+    ['喝不下了', 'end'],
+    ['set me a reminder', 'remind'],
+    ['can you remind me to take it out?', 'remind'],
+    ['幫我設個提醒', 'remind'],
+    ['到時提我攞出嚟呀', 'remind'],
+    ['到时候提醒我一下', 'remind'],
+  ])('%s', (text, steer) => {
+    expect(steered(asRead(text))).toBe(steer);
+  });
+
+  it.each([
+    'remind me the evening before the lesson',
+    '上課前提醒我',
+    'show me the lessons',
+    'sencha in a 250 ml kyusu',
+    'is it ready yet',
+    '帶我去你們店',
+    'start over',
+    'ready-made tea bags?',
+  ])('nowhere: %s', (text) => {
+    expect(steered(asRead(text))).toBeNull();
+  });
+
+  it('up to which infusion', () => {
+    expect(skippedTo(asRead('can I skip to number 5'))).toBe(5);
+    expect(skippedTo(asRead('skip to the fourth'))).toBe(4);
+    expect(skippedTo(asRead('直接跳到第五泡'))).toBe(5);
+    expect(skippedTo(asRead('skip this one'))).toBeNull();
+  });
+
+  it('takes no time over a long run of small words', () => {
+    const started = performance.now();
+    for (const text of ['ok so '.repeat(13), '好的'.repeat(40), 'well now then '.repeat(6)])
+      steered(asRead(text) + 'x');
+    expect(performance.now() - started).toBeLessThan(200);
+  });
+});
+
+describe('where it stands', () => {
+  it.each([
+    'how much longer',
+    "what's the temp again?",
+    'is it ready?',
+    'how many left?',
+    'where were we',
+    '可以喝了嗎',
+    '仲有幾多泡？',
+    '好了没',
+    '第几泡了',
+  ])('%s', (text) => {
+    expect(asksWhere(asRead(text))).toBe(true);
+  });
+
+  it.each(['how much goes in each cup', 'smells like seaweed, is that normal', '茶葉浮在上面怎麼喝'])(
+    'not: %s',
+    (text) => {
+      expect(asksWhere(asRead(text))).toBe(false);
+    },
+  );
+});

@@ -1,0 +1,87 @@
+/** What hands have done, and which infusion went late, in people's own words. */
+import { describe, expect, it } from 'vitest';
+import { cueText } from '../../../src/core/reading/cues.ts';
+import { oneChinese } from '../../../src/core/reading/one-chinese.ts';
+import { plainText } from '../../../src/core/teas/plain-text.ts';
+import { lateBy, stepDone } from '../../../src/core/talk/steps.ts';
+
+const asRead = (text: string): string => oneChinese(cueText(plainText(text).plain));
+
+describe('a step that hands have done', () => {
+  it.each([
+    ['warmed it', 'warmed'],
+    ['ok the pot is warm', 'warmed'],
+    ['溫咗', 'warmed'],
+    ['烫过杯了', 'warmed'],
+    ["leaf's in", 'leaf-in'],
+    ['the leaves are in', 'leaf-in'],
+    ['in it goes', 'leaf-in'],
+    ['I put the tea in, what next?', 'leaf-in'],
+    ['落咗茶', 'leaf-in'],
+    ['投茶了', 'leaf-in'],
+    ['茶葉放進去了', 'leaf-in'],
+    ['rinsed', 'rinsed'],
+    ['洗过了', 'rinsed'],
+    ['filled', 'filled'],
+    ['water is in', 'filled'],
+    ['I poured the hot water in', 'filled'],
+    ['put it in the fridge', 'filled'],
+    ['倒水了', 'filled'],
+    ['加咗滾水', 'filled'],
+    ['放冰箱了', 'filled'],
+    ['poured it all off', 'poured'],
+    ['took the leaves out', 'poured'],
+    ['倒咗喇', 'poured'],
+    ['出汤了', 'poured'],
+    ['drank it', 'drunk'],
+    ['喝完了', 'drunk'],
+  ])('%s', (text, step) => {
+    expect(stepDone(asRead(text))).toBe(step);
+  });
+
+  it.each([
+    '不喝了，收工',
+    'should I have rinsed it?',
+    'when do I refill',
+    "I haven't poured it yet",
+    'how do I know it is warm',
+    'the leaves are in my mouth',
+    '啥時候續水',
+    '什麼時候加水',
+    '還沒倒',
+    '可以倒水了嗎',
+    '要不要洗茶',
+    '茶葉漂在上面',
+    'longjing in a 300 ml glass',
+  ])('none: %s', (text) => {
+    expect(stepDone(asRead(text))).toBeNull();
+  });
+});
+
+describe('an infusion that went late', () => {
+  it.each([
+    ['wait I poured late', 'unsaid'],
+    ['oops, a bit too long', 'unsaid'],
+    ['sorry it stood for ages, poured far too late', 'unsaid'],
+    ['I forgot to pour it', 'unsaid'],
+    ['poured about 10 seconds late', 10],
+    ['啊我倒太慢了 大概多了十秒', 10],
+    ['哎呀出汤晚了 大概晚了15秒', 15],
+    ['出湯晚了半分鐘', 30],
+    ['忘了倒，闷太久了', 'unsaid'],
+    ['浸得太耐咗', 'unsaid'],
+  ])('%s', (text, by) => {
+    expect(lateBy(asRead(text))).toBe(by);
+  });
+
+  it.each([
+    'is it too late to book?',
+    'can I make the next one longer?',
+    '下一泡可以久一點嗎',
+    'how long is too long?',
+    '要泡多久',
+    'pour slowly',
+  ])('not: %s', (text) => {
+    expect(lateBy(asRead(text))).toBeNull();
+  });
+});
