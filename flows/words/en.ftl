@@ -290,6 +290,24 @@ caution-pregnancy = When pregnant or breastfeeding, ask your doctor or midwife h
 caution-children = Tea with caffeine is not for small children; ask a doctor about older ones.
 caution-medicines = If you take medicines, ask a doctor or pharmacist whether this tea goes with them.
 
+# What is asked of a cold infusion. Two hours in the warm: the FDA's advice to households, from memory; ice, straining, the
+# evening before: common practice, no source
+cold-begin-before = It needs { DURATION($seconds) } in the refrigerator: put it in that long before you want it, or the evening before, and take the leaf out in the morning.
+cold-begin-by = To drink it { $wanted }, put it in the refrigerator by { $by } at the latest; an hour or two earlier does no harm.
+cold-begin-evening = To drink it { $wanted }, it has to be in the refrigerator by { $by } at the latest. Easier: put it in the evening before, and take the leaf out in the morning; the hours more make it a little stronger, which cold water mends.
+cold-begin-late = Until then there are only { DURATION($leftS) }, and it needs { DURATION($seconds) }. Put it in now and it comes out lighter, or brew it hot and strong and pour it over ice.
+cold-ready-at = Begun { $begun }, it is ready { $ready }.
+cold-ready-night = Begun { $begun }, it is ready { $ready }. Let it stand until you get up, and take the leaf out then: a little stronger, which cold water mends.
+cold-stands = In the refrigerator it may stand a few hours longer: it gets a little stronger, which cold water mends. Drink it within a day.
+cold-stands-hours = After { DURATION($seconds) } in the refrigerator it is about { NUMBER($strength, maximumFractionDigits: 1) } times as strong as planned; cold water mends that. Drink it within a day.
+cold-stands-short = That is less than the { DURATION($seconds) } it needs: it comes out lighter.
+cold-stands-too-long = Better not so long: keep it in the refrigerator all the while, and drink it within a day.
+cold-on-the-way = Only if it stays as cold as in the refrigerator: in a cool bag with ice packs, or in a thermos rinsed with ice water. A parked car gets far too warm. What has stood in the warm for more than two hours is better thrown away.
+cold-strain = Pour it through a strainer or a paper coffee filter into a clean bottle; if there is neither, hold the leaf back with the lid and pour slowly.
+cold-taste-early = Taste it whenever you like, with a clean spoon. Once it suits you, take the leaf out; until then it slowly gets stronger.
+cold-lid = Yes, keep it closed: tea takes on the smells of a refrigerator, and it should stay clean.
+cold-ice = Yes, ice water or ice will do; it then draws a little more slowly.
+
 
 # The plan in a terminal
 plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }

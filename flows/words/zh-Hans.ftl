@@ -290,6 +290,23 @@ caution-pregnancy = 怀孕或哺乳时，能喝多少请问医生或助产士。
 caution-children = 含咖啡因的茶不适合幼儿；大一点的孩子请问医生。
 caution-medicines = 正在服药的话，请问医生或药师这茶能不能一起喝。
 
+# 冷泡时会问的。室温两小时：FDA 给家庭的建议，凭记忆；冰块、过滤、前一晚：一般做法，没有出处
+cold-begin-before = 放在冰箱里要 { DURATION($seconds) }：想喝之前这么久放进去，或前一晚放，早上把茶叶拿出来。
+cold-begin-by = 要在{ $wanted }喝，最晚{ $by }放进冰箱，早一两个小时也无妨。
+cold-begin-evening = 要在{ $wanted }喝，最晚{ $by }就要放进冰箱。前一晚放更省事，早上把茶叶拿出来；多泡几个小时会浓一点，兑冷水就好。
+cold-begin-late = 到那时只有 { DURATION($leftS) }，它要 { DURATION($seconds) }。现在放进去，会淡一点；或用热水泡浓，倒在冰块上。
+cold-ready-at = { $begun }开始，{ $ready }就好了。
+cold-ready-night = { $begun }开始，{ $ready }就好了。放到起床再把茶叶拿出来：会浓一点，兑冷水就好。
+cold-stands = 在冰箱里多放几个小时没关系：会浓一点，兑冷水就好。一天内喝完。
+cold-stands-hours = 在冰箱里放 { DURATION($seconds) }，大约是原来的 { NUMBER($strength, maximumFractionDigits: 1) } 倍浓，兑冷水就好。一天内喝完。
+cold-stands-short = 不到它要的 { DURATION($seconds) }，会淡一点。
+cold-stands-too-long = 别放那么久：全程放冰箱，一天内喝完。
+cold-on-the-way = 要跟冰箱里一样冷才行：放保冷袋加冰袋，或装进用冰水涮过的保温瓶。停着的车里太热。在温热处放超过两小时的，请倒掉。
+cold-strain = 用滤网或咖啡滤纸倒进干净的瓶子；都没有的话，用瓶盖挡住茶叶，慢慢倒。
+cold-taste-early = 随时可以用干净的勺子尝一口。味道合意就把茶叶拿出来；在那之前会慢慢变浓。
+cold-lid = 要盖好：茶会吸冰箱的味道，也要保持干净。
+cold-ice = 可以，用冰水或加冰块都行，只是泡得稍慢一点。
+
 
 # 终端里的泡法
 plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }

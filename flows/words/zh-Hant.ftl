@@ -290,6 +290,23 @@ caution-pregnancy = 懷孕或哺乳時，能喝多少請問醫師或助產士。
 caution-children = 含咖啡因的茶不適合幼兒；大一點的孩子請問醫師。
 caution-medicines = 正在服藥的話，請問醫師或藥師這茶能不能一起喝。
 
+# 冷泡時會問的。室溫兩小時：FDA 給家庭的建議，憑記憶；冰塊、過濾、前一晚：一般做法，沒有出處
+cold-begin-before = 放在冰箱裡要 { DURATION($seconds) }：想喝之前這麼久放進去，或前一晚放，早上把茶葉拿出來。
+cold-begin-by = 要在{ $wanted }喝，最晚{ $by }放進冰箱，早一兩個小時也無妨。
+cold-begin-evening = 要在{ $wanted }喝，最晚{ $by }就要放進冰箱。前一晚放更省事，早上把茶葉拿出來；多泡幾個小時會濃一點，兌冷水就好。
+cold-begin-late = 到那時只有 { DURATION($leftS) }，它要 { DURATION($seconds) }。現在放進去，會淡一點；或用熱水泡濃，倒在冰塊上。
+cold-ready-at = { $begun }開始，{ $ready }就好了。
+cold-ready-night = { $begun }開始，{ $ready }就好了。放到起床再把茶葉拿出來：會濃一點，兌冷水就好。
+cold-stands = 在冰箱裡多放幾個小時沒關係：會濃一點，兌冷水就好。一天內喝完。
+cold-stands-hours = 在冰箱裡放 { DURATION($seconds) }，大約是原本的 { NUMBER($strength, maximumFractionDigits: 1) } 倍濃，兌冷水就好。一天內喝完。
+cold-stands-short = 不到它要的 { DURATION($seconds) }，會淡一點。
+cold-stands-too-long = 別放那麼久：全程放冰箱，一天內喝完。
+cold-on-the-way = 要跟冰箱裡一樣冷才行：放保冷袋加冰磚，或裝進用冰水涮過的保溫瓶。停著的車裡太熱。在溫熱處放超過兩小時的，請倒掉。
+cold-strain = 用濾網或咖啡濾紙倒進乾淨的瓶子；都沒有的話，用瓶蓋擋住茶葉，慢慢倒。
+cold-taste-early = 隨時可以用乾淨的湯匙嚐一口。味道合意就把茶葉拿出來；在那之前會慢慢變濃。
+cold-lid = 要蓋好：茶會吸冰箱的味道，也要保持乾淨。
+cold-ice = 可以，用冰水或加冰塊都行，只是泡得稍慢一點。
+
 
 # 終端機裡的泡法
 plan-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }

@@ -17,6 +17,7 @@ import {
   textOf,
   type CoreContent,
 } from './functions/asked-brew.ts';
+import { coldCallNames, coldCalls } from './functions/cold-times.ts';
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
 import { errandOf } from './functions/desk-errand.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
@@ -49,7 +50,7 @@ export const heardNames: ReadonlySet<string> = new Set(
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests onlyGuests tempC ' +
     'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
     'answer kept blank unit lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
-    'asksYield pouredAgo guestsMore hands isLate lateS steers asksWhere skipTo'
+    'asksYield pouredAgo guestsMore hands isLate lateS steers asksWhere skipTo coldAsk'
   ).split(' '),
 );
 
@@ -66,6 +67,7 @@ export const madeUpKeys: readonly string[] = [
   'guide-told-',
   'my-told-',
   'desk-told-',
+  'cold-',
 ];
 
 const callList = [
@@ -91,6 +93,7 @@ export const callNames: ReadonlySet<string> = new Set([
   ...deskPlanCallNames,
   ...keepingCallNames,
   ...meantCallNames,
+  ...coldCallNames,
 ]);
 
 export function makeCalls(content: CoreContent): Calls {
@@ -111,6 +114,7 @@ export function makeCalls(content: CoreContent): Calls {
     ...ownCalls,
     ...ownUsualCalls,
     ...meantCalls(content.teas),
+    ...coldCalls(content),
     ...lessonCalls(content),
     ...deskCalls(content.zone),
   };

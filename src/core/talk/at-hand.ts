@@ -5,6 +5,7 @@ import { cueText } from '../reading/cues.ts';
 import { oneChinese } from '../reading/one-chinese.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { plainText } from '../teas/plain-text.ts';
+import { coldAsked } from './cold.ts';
 import { pouredAgoS } from './hands.ts';
 import { asksWhere, skippedTo, steered } from './steering.ts';
 import { lateBy, stepDone } from './steps.ts';
@@ -152,6 +153,7 @@ function ofHands(heard: Facts, plain: string, { flow, asked = null }: Talk): Fac
     isLate: late === null ? null : true,
     lateS: late === 'unsaid' ? null : late,
     steers: steers === 'remind' && !brewing.has(flow) ? null : steers,
+    coldAsk: mayBeCold(heard) ? coldAsked(words) : null,
     asksWhere: asksWhere(words) || null,
     skipTo: steers === 'skip' ? skippedTo(words) : null,
   };
@@ -159,6 +161,10 @@ function ofHands(heard: Facts, plain: string, { flow, asked = null }: Talk): Fac
 
 /** Nothing but a word of danger that hands may mean as well: "燙過了". */
 const isUnsureSafety = ({ answer }: Facts, words: string): boolean => answer === 'safety-general' && words.length <= 20;
+
+/** Where a word on safety is of the jar's own. */
+const ofTheJar: ReadonlySet<Json> = new Set(['safety-general', 'cold-brew-left-out', null]);
+const mayBeCold = ({ kind, answer = null }: Facts): boolean => kind !== 'safety' || ofTheJar.has(answer);
 
 const isCare = (heard: Facts): boolean => heard['kind'] === 'safety' || heard['kind'] === 'lesson';
 

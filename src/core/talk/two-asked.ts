@@ -62,10 +62,13 @@ function areTwo(parts: readonly Heard[], hearWhole: () => Facts): boolean {
   if (!a || !b || !parts.every(isPlain) || !differ(a, b) || isBackground(parts)) return false;
   const whole = hearWhole();
   // What the shop has answered as it stands, or a shopkeeper wants done, is one thing.
-  if (whole['kept'] || whole['errand'] || whole['plans'] === true) return false;
+  if (whole['kept'] || whole['errand'] || whole['plans'] === true || isOfTheJar(whole['coldAsk'])) return false;
   if (whole['kind'] !== 'safety') return [a, b].every(({ answer }) => answer !== 'safety-general');
   return [a, b].some(({ answer }) => answer === whole['answer']);
 }
+
+/** "When should I start, the picnic is tomorrow", "how long can it stay in, all night?" */
+const isOfTheJar = (asks: Json = null): boolean => asks === 'begin-for' || asks === 'stands';
 
 const answered: ReadonlySet<Json> = new Set(['care', 'shop', 'safety']);
 
