@@ -204,6 +204,35 @@ brew-in-steps = “Guide me” takes you through it one step at a time, and you 
 brew-mug-taken = I take an ordinary mug of 300 ml, as most people have one; tell me if you would rather use something else.
 brew-what-tea = { TEA($tea) }, by its family: { FAMILY($family) }.
 brew-not-followed = I'm not sure what you mean there.
+brew-strength-usual = As strong as it is usually brewed: about { NUMBER($first, maximumFractionDigits: 1) } mg out of the leaf in each ml of the first cup{ $count ->
+    [1] .
+   *[other] , { NUMBER($last, maximumFractionDigits: 1) } in the last.
+ } Say “stronger” or “lighter”, and I work it out anew.
+brew-strength-more = Stronger than usual, as you wished: about { NUMBER($first, maximumFractionDigits: 1) } mg out of the leaf in each ml of the first cup{ $count ->
+    [1] .
+   *[other] , { NUMBER($last, maximumFractionDigits: 1) } in the last.
+ }
+brew-strength-less = Lighter than usual, as you wished: about { NUMBER($first, maximumFractionDigits: 1) } mg out of the leaf in each ml of the first cup{ $count ->
+    [1] .
+   *[other] , { NUMBER($last, maximumFractionDigits: 1) } in the last.
+ }
+brew-rinse-why = { DURATION($plan-rinseS) } of hot water, poured away: it takes off dust, and rolled or pressed leaf begins to open. If you would rather not, say “without a rinse”.
+brew-rinse-none = This one isn't rinsed: the first cup is the best of it.
+brew-rinse-water = Pour it away; over the cups it warms them at least. There is dust in it.
+brew-no-rinse = Without a rinse, as you wish.
+brew-fill-up = About { ML($plan-waterMl) } of water each time; with the leaf it stands a little below the rim.
+brew-ending = After { $plan-count ->
+    [1] one infusion
+   *[other] { $plan-count } infusions
+ } there is little left. You may go on while you like what comes, each time much longer; when it tastes of hot water, it is over.
+brew-ending-once = Once: a second cold infusion comes out thin.
+brew-too-long = It only grows stronger and more bitter: pour it off as soon as you notice, and thin it with hot water until you like it. The next one keeps to its time again.
+brew-too-long-stays = It grows stronger: top it up with hot water. That is all it takes.
+brew-too-long-cold = A few hours more in the refrigerator only make it stronger; thin it with cold water. Take the leaf out, and drink it within a day.
+brew-about-more = Where it grew and how it tastes the shop knows better than I do: say “talk to the shop”.
+brew-drawn-stronger = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup is about { NUMBER($share, maximumFractionDigits: 1) } times as strong as planned.
+brew-drawn-weaker = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup has about { NUMBER($share, style: "percent") } of the strength planned.
+brew-drawn-alike = { DURATION($seconds) } instead of { DURATION($plannedS) }: you will hardly taste a difference in the first cup.
 brew-still-there = Your plan stands as above.
 brew-calls-cold = I can: say “guide me”, tell me when it is in the refrigerator, and I call you here when it is ready, only not at night.
 brew-calls = I can: say “guide me”, tell me when the water is on the leaf, and I call you here when it is time.

@@ -204,6 +204,32 @@ brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白�
 brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多半都有；想用別的，告訴我。
 brew-what-tea = { TEA($tea) }屬於{ FAMILY($family) }。
 brew-not-followed = 這句我沒有把握是什麼意思。
+brew-strength-usual = 跟一般泡的一樣濃：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶葉裡的東西{ $count ->
+    [1] 。
+   *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
+ }說「濃一點」或「淡一點」，我重新算。
+brew-strength-more = 照您的意思比一般濃：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶葉裡的東西{ $count ->
+    [1] 。
+   *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
+ }
+brew-strength-less = 照您的意思比一般淡：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶葉裡的東西{ $count ->
+    [1] 。
+   *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
+ }
+brew-rinse-why = 用熱水沖 { DURATION($plan-rinseS) }就倒掉：洗去茶塵，緊結或壓緊的茶葉也開始舒展。不想洗，說「不洗茶」就好。
+brew-rinse-none = 這款不用洗：第一杯正是最好的。
+brew-rinse-water = 倒掉就好，淋在杯子上還能溫杯。裡面有茶塵。
+brew-no-rinse = 照您的意思，不洗茶。
+brew-fill-up = 每次約 { ML($plan-waterMl) }水，加上茶葉，離杯口還差一點點。
+brew-ending = { $plan-count } 泡以後茶葉裡就所剩不多了。還喜歡就繼續泡，每次泡久很多；喝起來像白開水，就結束了。
+brew-ending-once = 一次就好：冷泡第二次會很淡。
+brew-too-long = 只是越來越濃、越來越苦：一發現就倒出來，加熱水調到順口。下一泡照原來的時間就好。
+brew-too-long-stays = 會變濃：加熱水就好。
+brew-too-long-cold = 在冰箱裡多放幾個小時只是比較濃，加冷水調淡就好。把茶葉拿出來，一天內喝完。
+brew-about-more = 產地和味道，店家比我清楚：請說「找店家」。
+brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
+brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約只有原來的 { NUMBER($share, style: "percent") }。
+brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯幾乎喝不出差別。
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：說「帶我泡」，放進冰箱時告訴我一聲，好了我在這裡叫您，只是半夜不叫。
 brew-calls = 可以：說「帶我泡」，水注好時告訴我一聲，時間到我在這裡叫您。

@@ -37,7 +37,7 @@ import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { inTalk } from './talk/at-hand.ts';
 import { isAsking, nameAlone, nameGiven } from './lessons/spoken/name.ts';
-import { planned, spoonsToGrams } from './functions/plan-told.ts';
+import { ifDrawn, planned, spoonsToGrams } from './functions/plan-told.ts';
 import { twoAsked } from './talk/two-asked.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Hint } from './reading/reading.ts';
@@ -48,7 +48,7 @@ import type { Language, Mistake } from './units.ts';
 export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests onlyGuests tempC ' +
-    'noThermometer noScale elevationM style strength warmed taste act wants infusion unknownTea mistakes missing ' +
+    'noThermometer noScale elevationM style strength warmed rinsed drawnS taste act wants infusion unknownTea mistakes missing ' +
     'answer kept blank unit lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
     'asksYield pouredAgo guestsMore hands isLate lateS steers asksWhere skipTo coldAsk'
   ).split(' '),
@@ -63,6 +63,8 @@ export const madeUpKeys: readonly string[] = [
   'brew-fill-',
   'brew-water',
   'brew-leaf-',
+  'brew-strength-',
+  'brew-drawn-',
   'taste-',
   'guide-told-',
   'my-told-',
@@ -77,6 +79,7 @@ const callList = [
   'planBrew',
   'explainPlan',
   'oneInfusion',
+  'ifDrawn',
   'spoonsToGrams',
   'adjustTaste',
 ] as const;
@@ -104,6 +107,7 @@ export function makeCalls(content: CoreContent): Calls {
     planBrew: (given, around) => planned(content, given, around),
     explainPlan: (given, around) => explained(content, given, around),
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
+    ifDrawn: (given, around) => ifDrawn(content, given, around),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };
@@ -167,8 +171,8 @@ function heardMessage({ read }: CoreContent, text: string, hint: Hint): Facts {
     ...asFacts(heard),
     teas: heard.teas.length > 1 ? heard.teas : null,
     vessels: heard.vessels.length > 1 ? heard.vessels : null,
-    noThermometer: heard.noThermometer || null,
-    noScale: heard.noScale || null,
+    noThermometer: heard.noThermometer || (heard.hasThermometer ? false : null),
+    noScale: heard.noScale || (heard.hasScale ? false : null),
     unsure: heard.unsure || null,
     mistakes: heard.mistakes.map(mistakePhrase),
     blank: !/[\p{L}\p{N}]/u.test(text),

@@ -283,6 +283,7 @@ const messages: { readonly [language in Language]: readonly string[] } = {
     '<b>x</b>',
     '\u200b\u202e',
     'a'.repeat(5000),
+    'can I leave it 5 minutes',
     '1',
     '3',
     '99',

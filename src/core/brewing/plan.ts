@@ -19,8 +19,10 @@ export interface BrewRequest {
   readonly elevationM?: Metres;
   readonly style?: Style;
   readonly guests?: number;
-  /** Whether the vessel is rinsed with hot water first. */
+  /** Whether the vessel is warmed with hot water first. */
   readonly warmed?: boolean;
+  /** False where the leaf is not to be rinsed first, though it would be. */
+  readonly rinsed?: boolean;
   /** The person's wish, 1 as the trade brews it; 0.6 (light) … 1.5 (strong). */
   readonly strength?: number;
 }

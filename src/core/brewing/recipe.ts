@@ -52,7 +52,7 @@ export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
     waterC: Math.min(asked, boilsAtC),
     boilsAtC,
     warm: (request.warmed ?? vessel.warmed) && style !== 'cold' && style !== 'cupping',
-    rinseSeconds: family.rinsed && style === 'gongfu' ? leaf.form.rinseSeconds : null,
+    rinseSeconds: family.rinsed && style === 'gongfu' && request.rinsed !== false ? leaf.form.rinseSeconds : null,
     guests: request.guests ?? 1,
     strength,
   };

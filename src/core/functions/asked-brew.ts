@@ -61,6 +61,7 @@ function requestOf(given: Facts, family: Family, memory: Facts): BrewRequest {
     style: given['style'],
     guests: given['guests'],
     warmed: given['warmed'],
+    rinsed: given['rinsed'],
     strength: given['strength'],
   };
   const known = Object.entries(optional).filter(([, value]) => value !== null && value !== undefined);

@@ -1,6 +1,7 @@
 /** A plan as sentences and pictures want it: what to measure with, how to get the water there, what becomes of the leaf. */
 import type { BrewingData } from '../brewing/brewing-data.ts';
 import { caffeineSpread } from '../brewing/cautions.ts';
+import { shareIfDrawn } from '../brewing/drawn.ts';
 import { kettleWays } from '../brewing/kettle.ts';
 import { leafAmount, type LeafAmount } from '../brewing/leaf-amount.ts';
 import type { Plan } from '../brewing/plan.ts';
@@ -29,7 +30,7 @@ export function planned(content: CoreContent, given: Facts, around: Around): Out
 }
 
 /** Everything of a plan that a sentence or a picture may want. */
-function planFacts(brewing: BrewingData, { leaf, plan }: Brew, { memory }: Around): Facts {
+function planFacts(brewing: BrewingData, { leaf, request, plan }: Brew, { memory }: Around): Facts {
   const times = plan.infusions.map((i) => i.seconds);
   const taste = tastesOf(memory)[leaf.family];
   return {
@@ -46,6 +47,7 @@ function planFacts(brewing: BrewingData, { leaf, plan }: Brew, { memory }: Aroun
     pouredInAllMl: plan.infusions.reduce((sum, { pouredMl }) => sum + pouredMl, 0),
     allS: times.reduce((sum, seconds) => sum + seconds, 0),
     caffeine: caffeineOf(plan),
+    strengthTold: strengthTold(plan, request.strength ?? 1),
     leafAfterwards: leafAfterwards(plan),
     caution: plan.cautions[0] === undefined ? null : phrase(`caution-${plan.cautions[0]}`),
     likes: taste ? phrase('taste-kept', { family: leaf.family }) : null,
@@ -65,9 +67,34 @@ function amountTold(amount: LeafAmount | null): Facts {
   return { amount: told, isLongerOffered: longer !== null };
 }
 
+/** The first cup after so many seconds: how strong against the planned one, and what that is like. */
+export function ifDrawn(content: CoreContent, { seconds, ...given }: Facts, around: Around): Outcome {
+  const brew = brewOf(content, given, around);
+  if (isMistake(brew)) return refused(brew);
+  const { leaf, request, plan } = brew;
+  const share = shareIfDrawn({ data: content.brewing, leaf, request }, plan, Number(seconds));
+  if (share === null) return { gives: null };
+  const values = { seconds: Number(seconds), share, plannedS: plan.infusions[0]?.seconds ?? 0 };
+  const sort = share > noticed.stronger ? 'stronger' : share < noticed.weaker ? 'weaker' : 'alike';
+  return {
+    gives: { told: phrase(`brew-drawn-${sort}`, values), mayBeLong: plan.style === 'gongfu' && share > noticed.much },
+  };
+}
+
+/** Judgement: further off than this anyone tastes it, and `much` few like. */
+const noticed = { weaker: 0.8, stronger: 1.2, much: 1.5 };
+
 /** A tenth of a gram is finer than a spoon is level. */
 export function spoonsToGrams(content: CoreContent, given: Facts, spoons: number): number {
   return rounded(spoons * spoonfulG(content.brewing, leafFor(content, given)), 1);
+}
+
+/** How strong it comes out; null where it is whisked or judged by another rule. */
+function strengthTold({ style, infusions }: Plan, wish: number): Json {
+  const [first, last] = [infusions[0], infusions.at(-1)];
+  if (!first || !last || style === 'whisked' || style === 'cupping') return null;
+  const values = { count: infusions.length, first: first.strengthMgPerMl, last: last.strengthMgPerMl };
+  return phrase(`brew-strength-${wish > 1 ? 'more' : wish < 1 ? 'less' : 'usual'}`, values);
 }
 
 /** As leaves differ; null where there is none. */
@@ -83,13 +110,17 @@ function leafAfterwards({ style, vessel }: Plan): Json {
   return style === 'western' && vessel === 'mug' ? phrase('brew-leaf-out') : null;
 }
 
-/** How hot, and how to get there; who said they have no thermometer is told a second way. */
+/** How many ways without one are told to who has a thermometer, said nothing of it, has none. */
+const waysTold = (noThermometer: Json | undefined): number =>
+  noThermometer === false ? 0 : noThermometer === true ? 2 : 1;
+
+/** How hot, and how to get there. */
 function waterPhrases(plan: Plan, memory: Facts): readonly Json[] {
   const { waterC, kettleMl, waterMl, boilsAtC } = plan;
   const values = { waterC, kettleMl, waterMl, unit: memory['unit'] ?? null };
   if (plan.style === 'cold') return [phrase('brew-water-cold', values)];
   if (waterC > boilsAtC - 1) return [phrase('brew-water-boiling', values)];
-  const ways = kettleWays({ waterC, waterMl, kettleMl, boilsAtC }).slice(0, memory['noThermometer'] === true ? 2 : 1);
+  const ways = kettleWays({ waterC, waterMl, kettleMl, boilsAtC }).slice(0, waysTold(memory['noThermometer']));
   const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, nth: i + 1 }));
   return [phrase('brew-water', values), ...told];
 }

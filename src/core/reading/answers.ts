@@ -1,6 +1,7 @@
 /** Which standing answer of the shop fits a question, if one clearly does. */
 import type { Language } from '../units.ts';
 import { plainText } from '../teas/plain-text.ts';
+import { asksApart } from './asks.ts';
 import { cueText } from './cues.ts';
 import { oneChinese } from './one-chinese.ts';
 import { makeQuestionIndex, type Hit } from './question-index.ts';
@@ -65,7 +66,10 @@ export function makeExplainer(answers: readonly StandingAnswer[]): (words: strin
   const longestFirst = told.toSorted((a, b) => b.word.length - a.word.length);
   return (words) => {
     const text = oneChinese(words);
-    return longestFirst.find(({ finds }) => finds(text).length > 0)?.id ?? null;
+    const found = longestFirst.filter(({ finds }) => finds(text).length > 0).map(({ id }) => id);
+    // How two differ is told by the answer for both.
+    if (asksApart.test(text)) return found.find((id, i) => found.indexOf(id) < i) ?? null;
+    return found[0] ?? null;
   };
 }
 

@@ -1,4 +1,5 @@
 /** What a few words ask of a plan at hand: how hot, how long, how often, what a word means. It answers nothing. */
+import type { PlanQuestion } from './plan-questions.ts';
 
 export type Asks =
   | 'heat'
@@ -13,11 +14,12 @@ export type Asks =
   | 'what-tea'
   | 'whole'
   | 'meaning'
-  | 'unclear';
+  | 'unclear'
+  | PlanQuestion;
 
 /** One line of the plan is the answer to each of these. */
 const ofOneLine: {
-  readonly [asks in Exclude<Asks, 'guide' | 'what-tea' | 'enough' | 'whole' | 'meaning' | 'unclear'>]: RegExp;
+  readonly [asks in 'heat' | 'time' | 'leaf' | 'count' | 'leaf-out' | 'bitter-ahead' | 'too-much']: RegExp;
 } = {
   heat: /\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$/,
   time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
@@ -53,6 +55,9 @@ const asksIfEnough =
 const asksForMeaning =
   /\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|解释(?:一下|下)?(?:什么|咩|乜)/;
 
+/** "What's the difference between sheng and shou?" */
+export const asksApart = /\bdiffer\w*\b|差在|差别|分别|区别|不同|唔同|不一样/;
+
 /** Not what a word means, but what all of it does. */
 const unclear =
   /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
@@ -68,6 +73,7 @@ interface AsksScene {
   /** The answer that tells what a word of the text means. */
   readonly explain: (words: string) => string | null;
   readonly danger: string | null;
+  readonly planQuestion: PlanQuestion | null;
 }
 
 interface ReadAsks {
@@ -75,10 +81,10 @@ interface ReadAsks {
   readonly explained: string | null;
 }
 
-export function readAsks(words: string, { named, tea, explain, danger }: AsksScene): ReadAsks {
+export function readAsks(words: string, { named, tea, explain, danger, planQuestion }: AsksScene): ReadAsks {
   if (tea && danger === null && words.length <= longestAsked && asksWhatTea.test(words))
     return { asks: 'what-tea', explained: null };
-  const asks = asksIn(words, named);
+  const asks = (named || danger !== null ? null : planQuestion) ?? asksIn(words, named);
   if (asks !== 'meaning') return { asks, explained: null };
   const explained = danger === null ? explain(words) : null;
   return { asks: explained === null ? (unclear.test(words) ? 'unclear' : null) : asks, explained };
@@ -87,6 +93,7 @@ export function readAsks(words: string, { named, tea, explain, danger }: AsksSce
 function asksIn(words: string, named: boolean): Asks | null {
   if (named && asksForGuide.test(words)) return 'guide';
   if (asksForWhole.test(words)) return 'whole';
+  if (words.length <= longestAsked * 2 && asksApart.test(words)) return 'meaning';
   if (words.length > longestAsked) return null;
   if (asksIfEnough.test(words)) return 'enough';
   const asked = named || notOfThePlan.test(words) ? [] : linesAsked(words);

@@ -5,6 +5,7 @@ import type { Cues } from './cues.ts';
 import { readTaste, wordCount, type Kind } from './kind.ts';
 import { likeAnother, type Observation } from './observation.ts';
 import type { Reading } from './reading.ts';
+import { readDrawn } from './drawn.ts';
 import { readWarmed } from './wishes.ts';
 
 /** What is concluded of the whole, beside the facts. */
@@ -39,8 +40,12 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     tempC: quantities.tempC.value,
     noThermometer: cues.has('no-thermometer', words),
     noScale: cues.has('no-scale', words),
+    hasThermometer: cues.has('has-thermometer', words) && !cues.has('no-thermometer', words),
+    hasScale: cues.has('has-scale', words) && !cues.has('no-scale', words),
     elevationM: quantities.elevationM.value,
     warmed: readWarmed(cues, words),
+    rinsed: cues.has('not-rinsed', words) ? false : null,
+    drawnS: readDrawn(seen),
     taste: kind === 'taste' ? readTaste(cues, words) : null,
     act: concluded.act,
     wants: seen.wants,
@@ -63,12 +68,17 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
   };
 }
 
+const ofTools = ['no-thermometer', 'no-scale', 'has-thermometer', 'has-scale', 'not-rinsed'] as const;
+
+/** What there is to measure with, or that nothing is rinsed. */
+export const tellsOfTools = (cues: Cues, words: string): boolean => ofTools.some((cue) => cues.has(cue, words));
+
 /** Neither a fact for a plan nor a change of one. */
 function tellsNothing(seen: Observation, { style, strength, turn, unknownTea }: Concluded): boolean {
   const { teas, vessels, quantities, leafSpoons, cues, words } = seen;
   if (teas.length > 0 || vessels.length > 0 || leafSpoons !== null || readWarmed(cues, words) !== null) return false;
   if ([style, strength, turn, unknownTea, readInfusion(words)].some((told) => told !== null)) return false;
-  if (cues.has('no-thermometer', words) || cues.has('no-scale', words)) return false;
+  if (tellsOfTools(cues, words)) return false;
   return Object.values(quantities).every(({ value, mistake }) => value === null && !mistake);
 }
 

@@ -9,7 +9,8 @@ export type Dimension =
   | 'temperature' // °C
   | 'degree' // °C or °F: the size tells
   | 'length' // metres
-  | 'other' // seconds, infusions, money: a unit that concerns nobody here
+  | 'time' // seconds
+  | 'other' // infusions, money: a unit that concerns nobody here
   | 'bare';
 
 export interface Measure {
@@ -92,11 +93,14 @@ const units: readonly Unit[] = [
   { dimension: 'length', factor: 1, pattern: 'm|metres?|meters?|mtrs?|masl|米|公尺' },
   { dimension: 'length', factor: 1000, pattern: 'km|kilomet(?:er|re)s?|公里|千米' },
   { dimension: 'length', factor: 0.3048, pattern: "ft|feet|foot|'|英尺|呎|尺" },
+  { dimension: 'time', factor: 1, pattern: 's|secs?|seconds?|秒钟?' },
+  { dimension: 'time', factor: 60, pattern: 'mins?|minutes?|分钟|分' },
+  { dimension: 'time', factor: 3600, pattern: 'hours?|hrs?|h|(?:个)?(?:小时|钟头)' },
   {
     dimension: 'other',
     factor: 1,
     pattern:
-      's|secs?|seconds?|mins?|minutes?|hours?|hrs?|h|days?|weeks?|months?|years?|yrs?|am|pm|times|x|infusions?|steeps?|steepings?|rounds?|brews?|cm|mm|inch(?:es)?|watts?|w|kw|mg|%|usd|dollars?|bucks|hkd|cakes?|bags?|tins?|packs?|kinds?|types?|teas|pots?|cups?|mugs?|pieces?|settings?|levels?|floors?|stor(?:ies|eys)|pages?|buttons?|quid|yuan|秒|分钟|分|小时|钟|日|天|年|岁|月|号|点|泡|次|道|冲|元|蚊|块|文|杯|壶|款|种|包|罐|饼|盒|件|毫克|cm|厘米|只|把|支|间|楼|层|页|档|路|美元|美金|欧元',
+      'days?|weeks?|months?|years?|yrs?|am|pm|times|x|infusions?|steeps?|steepings?|rounds?|brews?|cm|mm|inch(?:es)?|watts?|w|kw|mg|%|usd|dollars?|bucks|hkd|cakes?|bags?|tins?|packs?|kinds?|types?|teas|pots?|cups?|mugs?|pieces?|settings?|levels?|floors?|stor(?:ies|eys)|pages?|buttons?|quid|yuan|钟|日|天|年|岁|月|号|点|泡|次|道|冲|元|蚊|块|文|杯|壶|款|种|包|罐|饼|盒|件|毫克|cm|厘米|只|把|支|间|楼|层|页|档|路|美元|美金|欧元',
   },
 ];
 

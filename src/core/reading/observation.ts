@@ -161,6 +161,9 @@ function withAsked(found: Found, plain: string, asked: string | null, finder: Te
   return bare && meant ? finder.find(`puer ${bare[1] ?? ''}${bare[2] ? ` 普洱${bare[2]}` : ''}`) : found;
 }
 
+/** Minutes and money are talked of everywhere. */
+const tellsNoKind: ReadonlySet<Measure['dimension']> = new Set(['other', 'time']);
+
 export interface Named {
   readonly start: number;
   readonly end: number;
@@ -174,7 +177,7 @@ export function namedIn({ teas, vessels, measures }: Observation): Named[] {
   return [
     ...teas.map((m) => span('TEA', m)),
     ...vessels.flatMap((m) => (m.meaning.is === 'vessel' ? [span(m.meaning.faint ? 'CUP' : 'POT', m)] : [])),
-    ...measures.flatMap((m) => (m.dimension === 'other' ? [] : [span(m.dimension.toUpperCase(), m)])),
+    ...measures.flatMap((m) => (tellsNoKind.has(m.dimension) ? [] : [span(m.dimension.toUpperCase(), m)])),
   ];
 }
 

@@ -1,6 +1,7 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
 import type { Subjects } from './subjects.ts';
 import type { Worlds } from './evidence.ts';
+import { cueOfQuestion, planQuestions } from './plan-questions.ts';
 import type { Weights } from './weights.ts';
 
 export interface VesselWords {
@@ -71,6 +72,7 @@ export type Danger = (typeof dangers)[number];
 
 export const cueNames = [
   ...dangers,
+  ...planQuestions.map(cueOfQuestion),
   'safety',
   'safety-weak',
   'overnight',
@@ -98,14 +100,19 @@ export const cueNames = [
   'prefer',
   'strong',
   'light',
+  'likes-strong',
+  'likes-light',
   'gongfu',
   'western',
   'grandpa',
   'cold',
   'no-thermometer',
+  'has-thermometer',
   'no-scale',
+  'has-scale',
   'warmed',
   'not-warmed',
+  'not-rinsed',
   'mile-high',
   'boiling',
   'used-boiling',

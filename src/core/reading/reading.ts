@@ -12,16 +12,18 @@ import {
   type StandingAnswer,
 } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
-import { readingOf } from './facts.ts';
-import type { Kind, Taste } from './kind.ts';
+import { readingOf, tellsOfTools } from './facts.ts';
+import type { Cues } from './cues.ts';
+import { readTaste, type Kind, type Taste } from './kind.ts';
 import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
 import { dangers, type ReadingWords } from './reading-words.ts';
 import { settleKind } from './settle-kind.ts';
+import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { readSizeWord, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
 import { readTurn, type Turn } from './turns.ts';
-import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
+import { readStrength, readStyle, tellsLiking, type ReadStyle } from './wishes.ts';
 
 export type { Hint };
 
@@ -48,12 +50,19 @@ export interface Reading {
   readonly tempC: number | null;
   readonly noThermometer: boolean;
   readonly noScale: boolean;
+  /** "I do have a scale" */
+  readonly hasThermometer: boolean;
+  readonly hasScale: boolean;
   readonly elevationM: number | null;
   readonly style: ReadStyle | null;
   readonly strength: number | null;
   /** A small change to what is planned, when no more than that is said. */
   readonly turn: Turn | null;
   readonly warmed: boolean | null;
+  /** False where the leaf is not to be rinsed first. */
+  readonly rinsed: boolean | null;
+  /** Seconds it is to draw, or drew. */
+  readonly drawnS: number | null;
   /** What is asked of the plan at hand, in few words. */
   readonly asks: Asks | null;
   /** "the big one" */
@@ -106,12 +115,14 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       tea: seen.tea.best !== null && seen.vessels.length === 0,
       explain: explainOnce(),
       danger,
+      planQuestion: readPlanQuestion(words, cues),
     });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
-    // A word nobody explains is one of the plan's.
-    const settled = asks === 'unclear' && weighed === 'care' ? 'brew' : weighed;
-    const mayTurn = explained === null && asks !== 'too-much' && namesNothing(seen) && turnsIn(settled, words);
+    const isHarmless = !warned && danger === null && answerFor(words, 'safety') === null;
+    const isOfABrew = weighed !== 'brew' && (weighed !== 'safety' || isHarmless) && tellsOfABrew(seen, asks, weighed);
+    const settled = isOfABrew ? 'brew' : weighed;
+    const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
     const turn = mayTurn ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';
     const isPlanned = kind === 'brew' && (asks !== null || turn !== null || !namesNothing(seen));
@@ -120,7 +131,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       act: actIn(kind, act) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
       style: styleFor(kind, seen),
-      strength: kind === 'brew' && turn === null ? readStrength(cues, words) : null,
+      strength: kind === 'brew' && turn === null && !asksOnly(asks) ? readStrength(cues, words) : null,
       turn,
       asks,
       sizeWord: readSizeWord(words),
@@ -129,6 +140,26 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     });
   };
 }
+
+/** What can only be of the brew at hand, though its words are also of elsewhere. */
+function tellsOfABrew(seen: Observation, asks: Asks | null, weighed: Kind): boolean {
+  const { cues, words } = seen;
+  // A word nobody explains is one of the plan's.
+  if (asks === 'unclear') return weighed === 'care';
+  if (weighed === 'lesson' || weighed === 'greeting') return false;
+  if (namesNothing(seen) && tellsOfTools(cues, words)) return true;
+  if (weighed === 'shop' || weighed === 'care') return false;
+  if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
+  return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
+}
+
+const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words) ?? 'right') !== 'right';
+
+/** "I like it strong" complains of no cup. */
+const mayBeLiking = (kind: Kind): boolean => kind === 'taste' || kind === 'offtopic';
+
+/** "How strong will it be?" wishes nothing stronger. */
+const asksOnly = (asks: Asks | null): boolean => asks === 'too-much' || isPlanQuestion(asks);
 
 /** "How long should it be" and "more leaf" are the name of no tea. */
 const mayNameTea = (kind: Kind, asks: Asks | null, turn: Turn | null): boolean =>

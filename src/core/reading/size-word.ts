@@ -5,21 +5,22 @@ export type SizeWord = 'big' | 'middle' | 'small' | 'other';
 const before = String.raw`^(?:(?:no|nah|nope|oh|er|um|its|it is|ok|okay|just|wait|actually|sorry|i mean|i meant|use|with|in|and|well|the|an?|my|our|really|very|quite|rather|pretty|fairly)[ ,.!]+)*`;
 const after = String.raw`(?: (?:one|size|sized|kind))?(?:[ ,.!]+(?:please|then|i think|i guess|actually|of course))*[ .!]*$`;
 /** What it is the size of may be said once more: "an ordinary mug". */
-const thing = ' (?:mug|cup|glass|pot|teapot|flask|jar)';
+const thing = ' (?:mug|cup|glass|pot|teapot|flask|jar|gaiwan|kyusu|thermos|bottle)';
+const hanThing = '(?:一?[点啲些]的?嘅?)?(?:(?:玻璃|马克|茶|保温|瓷)?(?:杯子?|壶|碗|盅)|盖碗)';
 const inEnglish = (words: string, named = '(?!)'): RegExp => new RegExp(`${before}(?:${words})(?:${named})?${after}`);
 const inHan = (words: string, named = '(?!)'): RegExp =>
   new RegExp(
-    `^(?:不是?|唔系|不对|噢|呃|哦|系|是|就|要|用|换成|换|改成|改|拣|选|那个?|嗰个?|这个?|呢个?|多大来[著着]|好似|应该|大概|最|好|很|比较|较|几|[，, ])*(?:${words})(?:${named})?(?:嘅|的|啲|一?点|个|只|隻|把|号|型|那|嗰|款|种|大小|尺寸|size|咗|一)*(?:啦|吧|呀|啊|喇|咯|囉|了|[。.!！ ])*$`,
+    `^(?:不是?|唔系|不对|噢|呃|哦|系|是|就|要|用|换成|换|改成|改|拣|选|那个?|嗰个?|这个?|呢个?|多大来[著着]|好似|应该|大概|最|好|很|比较|较|几|[，, ])*(?:${words})(?:${named})?(?:嘅|的|啲|一?点|个|只|隻|把|号|型|那|嗰|款|种|大小|尺寸|size|咗|一)*(?:啦|吧|呀|啊|喇|咯|囉|了|呢|[。.!！?？ ])*$`,
   );
 
 const patterns: { readonly [word in SizeWord]: readonly RegExp[] } = {
-  big: [inEnglish('big|bigger|biggest|large|larger|largest|huge'), inHan('大')],
-  small: [inEnglish('small|smaller|smallest|little|littler|tiny'), inHan('细|小|迷你')],
+  big: [inEnglish('big|bigger|biggest|large|larger|largest|huge', thing), inHan('大', hanThing)],
+  small: [inEnglish('small|smaller|smallest|little|littler|tiny', thing), inHan('细|小|迷你', hanThing)],
   middle: [
     inEnglish('normal|usual|regular|standard|average|ordinary|medium|middle|middling|common', thing),
     // Who leaves it to us.
     /^(?:whatever(?: size)?|whichever(?: size)?|any(?: size| one)?(?: will do)?|you (?:choose|decide|say|pick)|up to you|you tell me|what(?: size)? (?:is|would be) (?:best|right|good|usual))(?: then| please)?[ ?.!]*$/,
-    inHan('普通|一般|正常|标准|平常|中等?|中间', '(?:玻璃|马克|茶|保温|瓷)?(?:杯子?|壶|碗|盅)'),
+    inHan('普通|一般|正常|标准|平常|中等?|中间', hanThing),
     /^(?:那|就|都)?(?:随便|你定|你说|你话|你拣|你决定|都行|都得|都可以|多大(?:比较|最)?(?:合适|好|适合)|几大(?:先)?(?:啱|好)|哪个(?:比较)?(?:合适|好)|边个好)[吧啦呀啊嘛?？。]*$/,
   ],
   other: [inEnglish('other|different'), inHan('另一|另外|第二|第个')],

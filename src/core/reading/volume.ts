@@ -91,12 +91,14 @@ function onlyCorrects({ plain, corrected, measures }: QuantityScene, measure: Me
   return corrected && plain.length <= 40 && measure.value > 100 && measures.every((m) => m.dimension === 'bare');
 }
 
-/** "a 2012 cake", "from 2018": not a size. */
-function isYear(plain: string, measure: Measure): boolean {
+/** "a 2012 cake", "sheng 2019, clay pot": not a size, which is round when it is so large. */
+function isYear(plain: string, { value, start, end }: Measure): boolean {
+  if (value < 1900 || value > 2100) return false;
+  const isRound = value % 50 === 0;
   return (
-    measure.value >= 1900 &&
-    measure.value <= 2100 &&
-    /\b(?:from|in|a|the|since|my) $/.test(before(plain, measure.start))
+    !isRound ||
+    /\b(?:from|in|a|the|since|my) $/.test(before(plain, start)) ||
+    /^ ?(?:年|vintage|harvest)/.test(after(plain, end))
   );
 }
 

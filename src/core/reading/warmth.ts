@@ -44,13 +44,21 @@ const orAnother = /^\s?(?:与|和|或|还是|定|跟|同|and|or)/;
 /** With one of these, "at 65" is no hour. */
 const waterTalk = /\b(?:wa?te?r|temp\w*|cool|hot|steep\w*|brew\w*|boil\w*|kettles?)\b/;
 
+/** "Can I do it at 80?", 用80可以嗎: no clock says so. */
+const isNoHour = (plain: string, { value, end }: Measure): boolean =>
+  value >= 60 && /^\s?(?:$|[.,?!]|(?:instead|then|ok|okay|please|or|too|as well)\b)/.test(after(plain, end));
+
 function besideWater(plain: string, m: Measure): boolean {
   const ahead = before(plain, m.start);
   const named =
-    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\b(?:gets?|goes?) (?:past|above|over|beyond)|\bkettle (?:is |set )?(?:at|to)|(?:只能?|最多|最高|净系|得)(?:烧|煮|滚|去)?(?:到|得到)|(?:饮水机|水机|热水器|水壶|热水壶|电水壶|保温壶里?的?水|水).{0,4}(?:只有|净系得|得返|最高|最多|固定|出来是|出嚟系)|水温|温度|调到|设到|水?(?:烧|煮|滚|放凉|晾|降)到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
+    /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\b(?:gets?|goes?) (?:past|above|over|beyond)|\bkettle (?:is |set )?(?:at|to)|\bkettle (?:only |just )?(?:does|has|makes|manages|reaches|stops at|max(?:es)?(?: out)?(?: at)?|tops out at)(?: only| just)?|(?:只能?|最多|最高|净系|得)(?:烧|煮|滚|去)?(?:到|得到)|(?:饮水机|水机|热水器|水壶|热水壶|电水壶|保温壶里?的?水|水).{0,4}(?:只有|净系得|得返|最高|最多|固定|出来是|出嚟系)|水温|温度|调到|设到|水?(?:烧|煮|滚|放凉|晾|降)到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
       ahead,
     );
-  const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && waterTalk.test(plain);
+  const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && (waterTalk.test(plain) || isNoHour(plain, m));
+  const used =
+    /^[^一-龥]*(?:[可以改直接那就都我想只]*)用$/.test(ahead) &&
+    /^\s?(?:来|去)?(?:泡|冲|可以|行|得|呢|$)/.test(after(plain, m.end));
+  if (used && m.value >= 60 && m.value <= 100) return true;
   return (named && m.value >= 30 && m.value <= 212) || (talkedOf && m.value <= 100);
 }
 

@@ -13,14 +13,14 @@ const begin = whole(
   'show me(?: how| the way| what to do| how its done| how to(?: do it| brew it| make it| start)?| step by step)?',
   '(?:guide|walk|take|lead|talk|help)(?: us| me)(?: through| along| with)?(?: it| this| that| the brew| the steps| step by step| brew(?: it)?| make it| do it)*',
   'step by step',
-  'lets (?:go|start|begin|get started|do (?:it|this)|brew(?: it)?|make it|try(?: it)?)',
+  'lets (?:go|start|begin|get (?:started|going|brewing)|do (?:it|this)|brew(?: it)?|make it|try(?: it)?)',
   '(?:start|begin|get started|i (?:start|begin))(?: brewing| it| the brew| brewing it)?',
   '(?:all )?ready(?: to (?:go|brew|start|begin))?|all set|everything(?:s| is) (?:ready|set out|here|there)|set out',
   '(?:go|carry|move) (?:on|ahead|along)|continue|on we go',
   '(?:brew|do|make) (?:it )?(?:along )?(?:with me|together)',
-  '(?:带|教|陪|领|引导|指导)(?:着|住|埋|一下)?(?:我|我们)(?:泡|做|来|弄|一起|一步步|一步一步|一次|一遍|走一遍|开始|下)*',
+  '(?:带|教|陪|领|引导|指导)(?:着|住|埋|一下)?(?:我|我们)(?:怎么)?(?:泡|做|来|弄|一起|一步步|一步一步|一次|一遍|走一遍|开始|下)*',
   '(?:我们?)?(?:要|想)?开始(?:泡|做|弄)?(?:茶)?|来泡(?:茶)?|泡起来|动手',
-  '继续(?:泡|吧)?|接着泡|(?:都|我|全部|已经)*(?:准备|备|预备)(?:好|齐|妥)|跟(?:着|住)你(?:做|泡)',
+  '继续(?:泡|吧)?|接着泡|(?:都|我|全部|已经)*(?:准备|备|预备)(?:好|齐|妥)(?:(?:了|喇|啦)?[，, ]*(?:可以)?开始)?|跟(?:着|住)你(?:做|泡)',
 );
 const skip =
   /\b(?:skip|leave out|miss out|pass on|give .{0,12} a miss)\b(?!.{0,20}\b(?:class|lesson|week)\b)|\bskipping\b|(?:跳过|略过|省掉|skip)|这(?:一)?泡(?:就)?(?:不(?:要|喝|泡)|免)(?:了)?|不(?:要|想)?(?:喝|泡)住?这(?:一)?泡/;

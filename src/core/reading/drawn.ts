@@ -1,0 +1,25 @@
+/** How long it is to draw, or drew: "can I leave it five minutes?", 泡五分鐘可以嗎. */
+import { after, before } from './nearby.ts';
+import type { Observation } from './observation.ts';
+
+/** Longer texts tell of more than that. */
+const longestText = 80;
+/** Longer than any cold infusion. */
+const longestS = 86_400;
+
+const ofDrawing =
+  /\b(?:and|or|leav(?:e|ing)|left|let|steep\w*|brew\w*|draw\w*|drew|infus\w*|soak\w*|sit|sat|stand|stood|stays?|do|did|take|go|for|what if|how about|what about|is|would|instead|rather|ok|okay|enough)\b|泡|浸|焗|闷|放|等|如果|可以|可唔可以|行|得|呢|够|改/;
+/** An hour of the clock, what lies ahead or behind, what comes every so often. */
+const beforeAnother =
+  /\b(?:in|after|every|within|last|next|past|another|each|until|by|wait|waited|for the last) (?:about |around |another )?$|[每过再隔等前后]$/;
+const afterAnother =
+  /^\s?(?:ago|later|away|walk|drive|before|after|old|early|late|left|more|less|longer|shorter|from now|a day|lesson|class|course|前|后|以前|以后|之后|内|再|一次|的课|课)/;
+
+export function readDrawn({ plain, measures }: Pick<Observation, 'plain' | 'measures'>): number | null {
+  const times = measures.filter(({ dimension }) => dimension === 'time');
+  const [time] = times;
+  if (!time || times.length > 1 || plain.length > longestText || time.value <= 0 || time.value > longestS) return null;
+  if (beforeAnother.test(before(plain, time.start)) || afterAnother.test(after(plain, time.end))) return null;
+  const isAll = !/[\p{L}\p{N}]/u.test(plain.slice(0, time.start) + plain.slice(time.end));
+  return isAll || ofDrawing.test(plain) ? time.value : null;
+}

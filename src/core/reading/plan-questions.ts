@@ -1,0 +1,30 @@
+/** What is asked of a plan that stands, by the cues "plan-…" of data/reading/cues.yaml. It answers nothing. */
+import type { Cues } from './cues.ts';
+
+/** Of two that fit, the first is meant. */
+export const planQuestions = [
+  'rinse-water',
+  'rinse',
+  'boil',
+  'fill',
+  'too-long',
+  'ending',
+  'strength',
+  'about',
+  'begin',
+] as const;
+export type PlanQuestion = (typeof planQuestions)[number];
+
+export const cueOfQuestion = (question: PlanQuestion): `plan-${PlanQuestion}` => `plan-${question}`;
+
+export const isPlanQuestion = (asks: string | null): asks is PlanQuestion =>
+  planQuestions.some((question) => question === asks);
+
+/** Longer texts say more than that. */
+const longestQuestion = 60;
+
+/** Takes cueText of a text. */
+export function readPlanQuestion(words: string, cues: Cues): PlanQuestion | null {
+  if (words.length > longestQuestion) return null;
+  return planQuestions.find((question) => cues.has(cueOfQuestion(question), words)) ?? null;
+}
