@@ -48,7 +48,7 @@ import type { Language, Mistake } from './units.ts';
 export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests onlyGuests tempC ' +
-    'noThermometer noScale elevationM style strength warmed rinsed drawnS taste act wants infusion unknownTea mistakes missing ' +
+    'noThermometer noScale elevationM style strength warmed rinsed drawnS bare taste act wants infusion unknownTea mistakes missing ' +
     'answer kept blank unit lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
     'asksYield pouredAgo guestsMore hands isLate lateS steers asksWhere skipTo coldAsk'
   ).split(' '),

@@ -46,6 +46,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     warmed: readWarmed(cues, words),
     rinsed: cues.has('not-rinsed', words) ? false : null,
     drawnS: readDrawn(seen),
+    bare: bareNumber(seen),
     taste: kind === 'taste' ? readTaste(cues, words) : null,
     act: concluded.act,
     wants: seen.wants,
@@ -89,6 +90,19 @@ function namesVessel(kind: Kind, seen: Observation): boolean {
   if (kind === 'brew' || !vessel.faint || quantities.volumeMl.value !== null) return true;
   return vessel.material !== null || ((kind === 'taste' || kind === 'care') && /\btea ?pots?\b|茶壶/.test(plain));
 }
+
+/** "And 8?", 那8呢: one number of what was talked of last, and no other word. */
+function bareNumber({ plain, measures }: Observation): number | null {
+  const [one] = measures;
+  if (measures.length !== 1 || one?.dimension !== 'bare' || plain.length > 30) return null;
+  const [ahead, behind] = [plain.slice(0, one.start).trim(), plain.slice(one.end).trim()];
+  const isAlone = /^[\s?.!？。！]*$/.test(ahead + behind);
+  return !isAlone && leadsOn.test(ahead) && trailsOff.test(behind) ? one.value : null;
+}
+
+const leadsOn =
+  /^(?:(?:and|or|ok|okay|then|so|what about|how about|what if|with|at|use|just|make it|maybe|even|only|try|no|lets say|let's say|i do|i use|i take)[\s,]*)*$|^(?:那|咁|如果|换成|换|改成|改|或者|就|要|用|放|系|是|不然|若|再|[，, ])*$/;
+const trailsOff = /^(?:[\s,?.!]|then|instead|please|maybe)*$|^(?:呢|的话|嘅话|好了|吧|啦|呀|啊|行吗|可以吗|得唔得|得吗|[，,？?。! ])*$/;
 
 /** "six mugs a day" are drunk, not brewed in. */
 function isCounted({ vessels, measures }: Observation): boolean {

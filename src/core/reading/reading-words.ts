@@ -87,6 +87,8 @@ export const cueNames = [
   'asks-brewing',
   'how-much',
   'buying',
+  'got-tea',
+  'got-wrong',
   'keeping',
   'has-tea',
   'having',

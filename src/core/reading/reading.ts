@@ -20,7 +20,7 @@ import { makeObserver, type Hint, type Observation } from './observation.ts';
 import { dangers, type ReadingWords } from './reading-words.ts';
 import { settleKind } from './settle-kind.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
-import { readSizeWord, type SizeWord } from './size-word.ts';
+import { sizeWordIn, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
 import { readTurn, type Turn } from './turns.ts';
 import { readStrength, readStyle, tellsLiking, type ReadStyle } from './wishes.ts';
@@ -63,6 +63,8 @@ export interface Reading {
   readonly rinsed: boolean | null;
   /** Seconds it is to draw, or drew. */
   readonly drawnS: number | null;
+  /** "And 8?": of what, only the talk tells. */
+  readonly bare: number | null;
   /** What is asked of the plan at hand, in few words. */
   readonly asks: Asks | null;
   /** "the big one" */
@@ -119,8 +121,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
+    const isStanding = weighed === 'shop' && answerFor(words, 'shop') !== null;
     const isHarmless = !warned && danger === null && answerFor(words, 'safety') === null;
-    const isOfABrew = weighed !== 'brew' && (weighed !== 'safety' || isHarmless) && tellsOfABrew(seen, asks, weighed);
+    const isOfABrew =
+      weighed !== 'brew' && (weighed !== 'safety' || isHarmless) && tellsOfABrew(seen, asks, { weighed, isStanding });
     const settled = isOfABrew ? 'brew' : weighed;
     const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
     const turn = mayTurn ? readTurn(cues, words) : null;
@@ -134,21 +138,33 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       strength: kind === 'brew' && turn === null && !asksOnly(asks) ? readStrength(cues, words) : null,
       turn,
       asks,
-      sizeWord: readSizeWord(words),
+      sizeWord: sizeWordIn(words, seen.vessel.vessel !== null),
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
       answer: explained ?? (danger === null ? answerIn() : answerToDanger(answers, danger)),
     });
   };
 }
 
+interface Weighing {
+  readonly weighed: Kind;
+  /** The shop has an answer to it. */
+  readonly isStanding: boolean;
+}
+
+/** "My father bought me a tin of dong ding": whoever asks the shop nothing about it wants to brew it. */
+const hasGotTea = ({ teas, cues, words }: Observation): boolean =>
+  teas.length > 0 && cues.has('got-tea', words) && !cues.has('got-wrong', words) && !/[?？吗]/.test(words);
+
 /** What can only be of the brew at hand, though its words are also of elsewhere. */
-function tellsOfABrew(seen: Observation, asks: Asks | null, weighed: Kind): boolean {
+function tellsOfABrew(seen: Observation, asks: Asks | null, { weighed, isStanding }: Weighing): boolean {
   const { cues, words } = seen;
   // A word nobody explains is one of the plan's.
   if (asks === 'unclear') return weighed === 'care';
-  if (weighed === 'lesson' || weighed === 'greeting') return false;
+  if (weighed === 'greeting') return seen.teas.length > 0 && actOfGreeting(words, cues) === null;
+  if (weighed === 'lesson') return false;
   if (namesNothing(seen) && tellsOfTools(cues, words)) return true;
-  if (weighed === 'shop' || weighed === 'care') return false;
+  if (weighed === 'shop') return hasGotTea(seen) && !isStanding;
+  if (weighed === 'care') return false;
   if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
   return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
 }

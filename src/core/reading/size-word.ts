@@ -29,8 +29,16 @@ const patterns: { readonly [word in SizeWord]: readonly RegExp[] } = {
 /** "大" opens many a word; so short a text is nothing but the size. */
 const longestSaid = 40;
 
-export function readSizeWord(words: string): SizeWord | null {
+function readSizeWord(words: string): SizeWord | null {
   if (words.length > longestSaid) return null;
   const all = Object.keys(patterns) as SizeWord[];
   return all.find((word) => patterns[word].some((pattern) => pattern.test(words))) ?? null;
+}
+
+/** Beside a vessel that is named: "a mug with a basket, normal size". */
+const ordinarySize =
+  /\b(?:normal|usual|regular|standard|average|ordinary|medium)[ -]?(?:size[ds]?|mug|cup|glass|teapot|pot)\b|(?:普通|一般|正常|标准|平常)(?:的|嘅)?(?:大小|尺寸|玻璃杯|马克杯|茶杯|保温杯|茶壶)/;
+
+export function sizeWordIn(words: string, namesVessel: boolean): SizeWord | null {
+  return readSizeWord(words) ?? (namesVessel && ordinarySize.test(words) ? 'middle' : null);
 }
