@@ -78,6 +78,7 @@ const place = z.strictObject({
   leads: z.string().optional(),
   slot: z.string().optional(),
   once: z.boolean().optional(),
+  passing: z.boolean().optional(),
 });
 
 const schema: z.ZodType<RawFlow> = z.strictObject({
@@ -86,6 +87,7 @@ const schema: z.ZodType<RawFlow> = z.strictObject({
   starts: z.string(),
   news: z.string().optional(),
   passing: z.boolean().optional(),
+  aside: z.boolean().optional(),
   'under-way': z.string().optional(),
   takes: names.optional(),
   listens: z.strictObject({ when: z.string().optional(), facts: z.record(z.string(), names.nullable()) }).optional(),

@@ -44,8 +44,10 @@ export interface Flow {
   readonly starts: string;
   /** Where to go when a message brought facts. */
   readonly news: string;
-  /** A passing flow is left without being kept for later. */
+  /** A passing flow is left without being kept for later, except for what is said aside. */
   readonly passing: boolean;
+  /** Passing, and within any other subject: what was left for it is taken up again. */
+  readonly aside: boolean;
   /** While this holds in a flow that was left, the words of its choices reach it from everywhere. */
   readonly underWay: Expression | null;
   /** Facts taken along from the flow the person comes from. */
@@ -104,6 +106,8 @@ export interface Place {
   readonly slot: Value | null;
   /** Its choices mean nothing any more once the conversation has moved on. */
   readonly once: boolean;
+  /** Not come back to: what was left here is taken up where it stood before. */
+  readonly passing: boolean;
 }
 
 export type Target =

@@ -19,20 +19,45 @@ export function trailOn(trail: readonly Spot[], from: Spot | null, { spot, book 
   return from.flow === spot.flow && from.place === spot.place ? trail : trailWith(trail, from);
 }
 
-/** The way back once something left is taken up again: what was only passed through since is no step of it, nor what is asked `anew`. */
-export function trailBefore(trail: readonly Spot[], anew: Spot | null, { flows }: FlowBook): readonly Spot[] {
-  const last = trail.findLastIndex((spot) => !(flows[spot.flow]?.passing ?? false));
+/** The way back once a spot that was left is taken up again: what was only passed through since is no step of it, nor what is asked `anew`. */
+export function trailBefore(
+  trail: readonly Spot[],
+  { spot, isAnew: asksAnew, book: { flows } }: Here & { readonly isAnew: boolean },
+): readonly Spot[] {
+  const anew = asksAnew ? spot : null;
+  const last = trail.findLastIndex(({ flow }) => flow === spot.flow || !(flows[flow]?.passing ?? false));
   const isAnew = trail[last]?.flow === anew?.flow && trail[last]?.place === anew?.place;
   return trail.slice(0, isAnew ? last : last + 1);
 }
 
-/** The parked after leaving one flow for another; a passing flow and the front are not kept. */
+interface Moving {
+  readonly leaving: Flow;
+  /** Null where there is no place to come back to. */
+  readonly left: Parked | null;
+  readonly next: Flow;
+}
+
+/** The parked after leaving one flow for another; a passing flow is kept for what is said aside, and no longer; the front never. */
 export function parkedAfter(
   parked: readonly Parked[],
-  { leaving, left, next }: { readonly leaving: Flow; readonly left: Parked; readonly next: string },
+  { leaving, left, next }: Moving,
+  { flows }: Pick<FlowBook, 'flows'>,
 ): readonly Parked[] {
-  const others = parked.filter(({ flow }) => flow !== next && flow !== leaving.name);
-  return (leaving.passing || leaving.front ? others : [...others, left]).slice(-mostParked);
+  const isKept = ({ flow }: Parked): boolean => next.aside || !(flows[flow]?.passing ?? false);
+  const others = parked.filter((one) => one.flow !== next.name && one.flow !== leaving.name && isKept(one));
+  const isLeft = left !== null && !leaving.front && !leaving.aside && isKept(left);
+  return (isLeft ? [...others, left] : others).slice(-mostParked);
+}
+
+/** Where a flow left at `spot` is taken up again: there, or where it stood before a place that is only passed. Null for a flow with no such place. */
+export function restingPlace(
+  trail: readonly Spot[],
+  { flow, place }: Spot,
+  { flows }: Pick<FlowBook, 'flows'>,
+): string | null {
+  const isPassing = (name: string): boolean => flows[flow]?.places[name]?.passing ?? false;
+  if (!isPassing(place)) return place;
+  return trail.findLast((spot) => spot.flow === flow && !isPassing(spot.place))?.place ?? null;
 }
 
 interface Leaving {

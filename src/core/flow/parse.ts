@@ -40,7 +40,8 @@ class Parser {
       hash,
       starts: raw.starts,
       news: raw.news ?? raw.starts,
-      passing: raw.passing ?? false,
+      passing: (raw.passing ?? false) || (raw.aside ?? false),
+      aside: raw.aside ?? false,
       underWay: this.#condition(raw['under-way'], ['under-way']),
       takes: raw.takes ?? [],
       listens: {
@@ -88,6 +89,7 @@ class Parser {
       leads: raw.leads === undefined ? null : this.#target(raw.leads),
       slot: this.#slot(raw.slot, [...path, 'slot']),
       once: raw.once ?? false,
+      passing: raw.passing ?? false,
     };
   }
 

@@ -9,6 +9,7 @@ export interface RawFlow {
   readonly starts: string;
   readonly news?: string | undefined;
   readonly passing?: boolean | undefined;
+  readonly aside?: boolean | undefined;
   readonly 'under-way'?: string | undefined;
   readonly takes?: readonly string[] | undefined;
   readonly listens?:
@@ -48,6 +49,7 @@ export interface RawPlace {
   readonly leads?: string | undefined;
   readonly slot?: string | undefined;
   readonly once?: boolean | undefined;
+  readonly passing?: boolean | undefined;
 }
 
 /** A bare text is a sentence to say. */

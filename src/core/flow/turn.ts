@@ -6,7 +6,7 @@ import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Saying, Spot } from './flow.ts';
 import { learned, toldOf, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
-import { factsFor, parkedAfter, trailBefore, trailOn } from './parking.ts';
+import { factsFor, parkedAfter, restingPlace, trailBefore, trailOn } from './parking.ts';
 import { perform } from './perform.ts';
 import { sayingOf, spoken } from './phrases.ts';
 import { scopeOf, slotted } from './scope.ts';
@@ -188,7 +188,7 @@ export class Turn {
     if (!left) return this.go({ flow: this.book.front, place: flowNamed(this.book, this.book.front).news });
     this.takeUp(left);
     this.#wentBack ||= this.book.flows[this.#began.flow]?.passing ?? false;
-    this.#trail = trailBefore(this.#trail, this.place.asks === null ? null : this.spot, this.book);
+    this.#trail = trailBefore(this.#trail, { spot: this.spot, isAnew: this.place.asks !== null, book: this.book });
     if (this.place.asks !== null) this.#enter(this.#place.name, true);
   }
 
@@ -202,9 +202,10 @@ export class Turn {
   /** What is left is parked; the other flow has the facts it had, unless it begins anew. */
   #changeFlow(name: string, isAnew = false): void {
     const next = flowNamed(this.book, name);
-    const left: Parked = { flow: this.flow.name, hash: this.flow.hash, place: this.place.name, facts: this.#facts };
+    const place = restingPlace(this.#trail, this.spot, this.book);
+    const left = place === null ? null : { flow: this.flow.name, hash: this.flow.hash, place, facts: this.#facts };
     this.#facts = factsFor(next, this.#parked, { flow: this.flow, facts: this.#facts, isAnew });
-    this.#parked = parkedAfter(this.#parked, { leaving: this.flow, left, next: name });
+    this.#parked = parkedAfter(this.#parked, { leaving: this.flow, left, next }, this.book);
     this.#flow = next;
     this.#place = placeNamed(next, next.starts);
     this.fill();

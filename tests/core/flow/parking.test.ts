@@ -5,7 +5,7 @@ import type { Parked } from '../../../src/core/flow/flow.ts';
 import { factsFor } from '../../../src/core/flow/parking.ts';
 
 const flow = (name: string, passing: boolean, takes: readonly string[]): Flow =>
-  ({ name, passing, takes, listens: { when: null, facts: {} } }) as unknown as Flow;
+  ({ name, passing, aside: false, takes, listens: { when: null, facts: {} } }) as unknown as Flow;
 const brew: Parked = { flow: 'brew', hash: '', place: 'plan', facts: { tea: 'longjing', plan: { count: 3 } } };
 
 test.each([
