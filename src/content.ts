@@ -19,8 +19,11 @@ import type { FlowBook } from './core/flow/book.ts';
 import { makeCalls } from './core/functions.ts';
 import { keepingCalls, usualKeeping, type Keeping } from './core/functions/keeping.ts';
 import type { StandingAnswer } from './core/reading/answers.ts';
+import { makeSeatChange, type Kin } from './core/lessons/spoken/seat-change.ts';
 import { makeReader, type Reader } from './core/reading/reading.ts';
+import type { PeopleWords } from './core/reading/reading-words.ts';
 import { makeTeaFinder, type TeaFinder } from './core/teas/find.ts';
+import { plainText } from './core/teas/plain-text.ts';
 import type { Tea } from './core/teas/tea.ts';
 import type { Language } from './core/units.ts';
 import { makeWords, type Words } from './core/words/words.ts';
@@ -79,7 +82,8 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const words = makeWords(wordFiles.sources, (kind, id, language) => nameOf({ teas, answers }, { kind, id, language }));
   const finder = makeTeaFinder(teas, names);
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
-  const calls = { ...makeCalls({ teas, brewing, read, zone: shop.zone }), ...keepingCalls(keeping) };
+  const seatChange = makeSeatChange(kinOf(readingWords.people));
+  const calls = { ...makeCalls({ teas, brewing, read, zone: shop.zone, seatChange }), ...keepingCalls(keeping) };
   const book = makeBook(flows, calls, words);
   return { teas, finder, brewing, words, book, read, answers, shop, lessons };
 }
@@ -92,6 +96,16 @@ const idsOf = (teas: readonly Tea[], { vessels, families }: BrewingData): Ids =>
 });
 
 type Named = { readonly teas: readonly Tea[]; readonly answers: readonly StandingAnswer[] };
+
+const inBoth = (words: readonly string[]): readonly string[] => [
+  ...words,
+  ...words.map((word) => plainText(word).plain),
+];
+
+/** In both scripts, as people write either. */
+function kinOf({ one, two, many }: PeopleWords): Kin {
+  return { one: inBoth(one), two: inBoth(two), many: inBoth(many) };
+}
 
 /** Names and texts that the data holds; all others are sentences "<kind>-<id>". */
 function nameOf(

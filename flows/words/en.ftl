@@ -79,6 +79,19 @@ said-around-labels = ok
 # Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
 said-at-any-step = done
     .typed = done / next / go / full / in / late / too late / too long / more / other / here / continue / wait / hold on / a moment / stop / end / enough / no more / that is enough / again / why / pause / finish / skip
+# Said of a list that is shown: the last of it, the first, the second.
+said-for-last = the last
+    .typed = the last / the last one / last one / the latest
+said-for-1 = the first
+    .typed = the first / the first one / first one / first / number one / no 1 / number 1 / option 1 / the 1st / 1st / 1st one / the top one
+said-for-2 = the second
+    .typed = the second / the second one / second one / second / number two / no 2 / number 2 / option 2 / the 2nd / 2nd / 2nd one
+said-for-3 = the third
+    .typed = the third / the third one / third one / third / number three / no 3 / number 3 / option 3 / the 3rd / 3rd / 3rd one
+said-for-4 = the fourth
+    .typed = the fourth / the fourth one / fourth one / fourth / number four / no 4 / number 4 / option 4 / the 4th / 4th one
+said-for-5 = the fifth
+    .typed = the fifth / the fifth one / fifth one / fifth / number five / no 5 / number 5 / option 5 / the 5th / 5th one
 hello-again = I am still here. This is where we were:
 choice-brew = Brew a tea
     .typed = brew / tea / start
@@ -945,6 +958,21 @@ lesson-told-elsewhen = { $moves ->
     [0] “{ $title }” is not on that day but { WHEN($starts) }.
    *[other] “{ $title }” has been moved to { WHEN($starts) }.
  }
+lesson-of-level = { $level ->
+    [advanced] For those who know a good deal:
+    [intermediate] For those who have begun:
+   *[beginner] For these nothing need be known before.
+ }
+lesson-glad = How good to hear.
+lesson-glad-teas = How good to hear. Its teas can be brewed at home as well.
+lesson-told-brewed = In “{ $title }” we brewed { LIST($teas) }.
+lesson-no-teas = The teas of that lesson are not written down here. The shop knows; say “talk to the shop”.
+lesson-which-tea = Which of them?
+lesson-missed = That happens. It is given again:
+lesson-missed-not-yet = That happens. It is not on the list again yet.
+lesson-once-more = It is given again:
+lesson-once-more-not-yet = It is not on the list again yet.
+choice-lesson-wish = Tell the shop what I would like
 lesson-which-for = For { $count }, then. Which of these lessons shall it be?
 lesson-reminds = I do that by myself for every seat you book: a week before, the evening before and two hours before, but not at night.
 lesson-how-many = For how many people?
@@ -1015,7 +1043,7 @@ lesson-told-state = { $state ->
         [1] You have a seat.
        *[other] You have { $seats } seats.
      } It can be given back until { WHEN($until) }.
-    [waiting] You are on the waiting list, with { $seats ->
+    [waiting] You are number { $number } on the waiting list, with { $seats ->
         [1] one seat
        *[other] { $seats } seats
      } wished for.
@@ -1072,7 +1100,7 @@ lesson-told-reseated = { $state ->
 lesson-told-did-leave = Given back: { lesson-told-head }.
 lesson-told-mine = { $n }. { lesson-told-head } – { $state ->
     [cancelled] does not take place
-    [waiting] on the waiting list
+    [waiting] number { $number } on the waiting list
     [offered] a seat is kept for you
     [coming] { lesson-told-seats }, you are coming
    *[seated] { lesson-told-seats }

@@ -79,6 +79,19 @@ said-around-labels = 好
 # Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
 said-at-any-step = 好了
     .typed = 好了 / 都好了 / 下一步 / 下一个 / 太久了 / 迟了 / 更多 / 其他 / 等等 / 等一下 / 暂停 / 跳过 / 继续 / 回来了 / 结束 / 停 / 够了 / 到此为止 / 再来 / 为什么 / 放好了 / 做好了
+# 说的是列出的哪一个：最后一个、第一个、第二个。
+said-for-last = 最后一个
+    .typed = 最后一个 / 最后一节 / 最后那节 / 最后那个 / 最后一堂
+said-for-1 = 第一个
+    .typed = 第一个 / 第一堂 / 第一节 / 第一门 / 第一种 / 第一项 / 第一 / 第1个 / 第1堂 / 第1节 / 第1门 / 第1种 / 第1项 / 第1 / 选第一个 / 要第一个 / 我要第一个 / 我选第一个 / 我要第一节
+said-for-2 = 第二个
+    .typed = 第二个 / 第二堂 / 第二节 / 第二门 / 第二种 / 第二项 / 第二 / 第2个 / 第2堂 / 第2节 / 第2门 / 第2种 / 第2项 / 第2 / 选第二个 / 要第二个 / 我要第二个 / 我选第二个 / 我要第二节
+said-for-3 = 第三个
+    .typed = 第三个 / 第三堂 / 第三节 / 第三门 / 第三种 / 第三项 / 第三 / 第3个 / 第3堂 / 第3节 / 第3门 / 第3种 / 第3项 / 第3 / 选第三个 / 要第三个 / 我要第三个 / 我选第三个 / 我要第三节
+said-for-4 = 第四个
+    .typed = 第四个 / 第四堂 / 第四节 / 第四门 / 第四种 / 第四项 / 第四 / 第4个 / 第4堂 / 第4节 / 第4门 / 第4种 / 第4项 / 第4 / 选第四个 / 要第四个 / 我要第四个 / 我选第四个 / 我要第四节
+said-for-5 = 第五个
+    .typed = 第五个 / 第五堂 / 第五节 / 第五门 / 第五种 / 第五项 / 第五 / 第5个 / 第5堂 / 第5节 / 第5门 / 第5种 / 第5项 / 第5 / 选第五个 / 要第五个 / 我要第五个 / 我选第五个 / 我要第五节
 hello-again = 我在，刚才说到这里：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 冲茶 / 开始
@@ -905,6 +918,21 @@ lesson-told-elsewhen = { $moves ->
     [0] “{ $title }”不在那天，而是{ WHEN($starts) }。
    *[other] “{ $title }”已改到{ WHEN($starts) }。
  }
+lesson-of-level = { $level ->
+    [advanced] 给懂得不少的人：
+    [intermediate] 给已经入门的人：
+   *[beginner] 这些不需要基础。
+ }
+lesson-glad = 听您这么说真好。
+lesson-glad-teas = 听您这么说真好。课上的茶，在家也可以泡。
+lesson-told-brewed = “{ $title }”上泡的是{ LIST($teas) }。
+lesson-no-teas = 那节课泡了什么茶，这里没有记。店家知道，请说“找店家”。
+lesson-which-tea = 想泡哪一款？
+lesson-missed = 没关系。这节课还会再上：
+lesson-missed-not-yet = 没关系。这节课还没有安排下一次。
+lesson-once-more = 这节课还会再上：
+lesson-once-more-not-yet = 这节课还没有安排下一次。
+choice-lesson-wish = 告诉店家我想学什么
 lesson-which-for = { $count } 位，记着了。要报哪一节？
 lesson-reminds = 报了名的课我都会提醒您：一周前、前一晚、上课前两小时，半夜不打扰您。
 lesson-how-many = 一共几位？
@@ -966,7 +994,7 @@ lesson-told-one = { lesson-told-head }。{ $minutes } 分钟{ $teacher ->
 lesson-told-teas = 课上会泡：{ LIST($teas) }。
 lesson-told-state = { $state ->
     [seated] 您有 { $seats } 个座位，{ WHEN($until) } 以前可以退。
-    [waiting] 您在候补名单上，想要 { $seats } 个座位。
+    [waiting] 您在候补名单上排第 { $number } 位，想要 { $seats } 个座位。
     [offered] 给您留 { $seats } 个座位到 { WHEN($until) }。
     [full] 已经满了，{ $waiting ->
         [0] 还没有人候补
@@ -1002,7 +1030,7 @@ lesson-told-reseated = 改好了，{ $state ->
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
     [cancelled] 取消了
-    [waiting] 候补中
+    [waiting] 候补第 { $number } 位
     [offered] 给您留着座位
     [coming] { lesson-told-seats }，您会来
    *[seated] { lesson-told-seats }

@@ -79,6 +79,19 @@ said-around-labels = 好
 # Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
 said-at-any-step = 好了
     .typed = 好了 / 都好了 / 下一步 / 下一個 / 太久了 / 遲了 / 更多 / 其他 / 等等 / 等一下 / 暫停 / 跳過 / 繼續 / 回來了 / 結束 / 停 / 夠了 / 到此為止 / 再來 / 為什麼 / 放好了 / 做好了
+# 說的是列出的哪一個：最後一個、第一個、第二個。
+said-for-last = 最後一個
+    .typed = 最後一個 / 最後一堂 / 最後那堂 / 最後那個 / 最尾嗰個
+said-for-1 = 第一個
+    .typed = 第一個 / 第一堂 / 第一節 / 第一門 / 第一種 / 第一項 / 第一 / 第1個 / 第1堂 / 第1節 / 第1門 / 第1種 / 第1項 / 第1 / 選第一個 / 要第一個 / 我要第一個 / 我選第一個 / 我要第一堂
+said-for-2 = 第二個
+    .typed = 第二個 / 第二堂 / 第二節 / 第二門 / 第二種 / 第二項 / 第二 / 第2個 / 第2堂 / 第2節 / 第2門 / 第2種 / 第2項 / 第2 / 選第二個 / 要第二個 / 我要第二個 / 我選第二個 / 我要第二堂
+said-for-3 = 第三個
+    .typed = 第三個 / 第三堂 / 第三節 / 第三門 / 第三種 / 第三項 / 第三 / 第3個 / 第3堂 / 第3節 / 第3門 / 第3種 / 第3項 / 第3 / 選第三個 / 要第三個 / 我要第三個 / 我選第三個 / 我要第三堂
+said-for-4 = 第四個
+    .typed = 第四個 / 第四堂 / 第四節 / 第四門 / 第四種 / 第四項 / 第四 / 第4個 / 第4堂 / 第4節 / 第4門 / 第4種 / 第4項 / 第4 / 選第四個 / 要第四個 / 我要第四個 / 我選第四個 / 我要第四堂
+said-for-5 = 第五個
+    .typed = 第五個 / 第五堂 / 第五節 / 第五門 / 第五種 / 第五項 / 第五 / 第5個 / 第5堂 / 第5節 / 第5門 / 第5種 / 第5項 / 第5 / 選第五個 / 要第五個 / 我要第五個 / 我選第五個 / 我要第五堂
 hello-again = 我在，剛才說到這裡：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 沖茶 / 開始
@@ -905,6 +918,21 @@ lesson-told-elsewhen = { $moves ->
     [0] 「{ $title }」不在那一天，而是{ WHEN($starts) }。
    *[other] 「{ $title }」已改到{ WHEN($starts) }。
  }
+lesson-of-level = { $level ->
+    [advanced] 給懂得不少的人：
+    [intermediate] 給已經入門的人：
+   *[beginner] 這些不需要基礎。
+ }
+lesson-glad = 聽您這麼說真好。
+lesson-glad-teas = 聽您這麼說真好。課上的茶，在家也可以泡。
+lesson-told-brewed = 「{ $title }」上泡的是{ LIST($teas) }。
+lesson-no-teas = 那堂課泡了什麼茶，這裡沒有記。店家知道，請說「找店家」。
+lesson-which-tea = 想泡哪一款？
+lesson-missed = 沒關係。這堂課還會再上：
+lesson-missed-not-yet = 沒關係。這堂課還沒有排下一次。
+lesson-once-more = 這堂課還會再上：
+lesson-once-more-not-yet = 這堂課還沒有排下一次。
+choice-lesson-wish = 告訴店家我想學什麼
 lesson-which-for = { $count } 位，記著了。要報哪一堂？
 lesson-reminds = 報了名的課我都會提醒您：一星期前、前一晚、上課前兩小時，半夜不吵您。
 lesson-how-many = 一共幾位？
@@ -966,7 +994,7 @@ lesson-told-one = { lesson-told-head }。{ $minutes } 分鐘{ $teacher ->
 lesson-told-teas = 課上會泡：{ LIST($teas) }。
 lesson-told-state = { $state ->
     [seated] 您有 { $seats } 個座位，{ WHEN($until) } 以前可以退。
-    [waiting] 您在候補名單上，想要 { $seats } 個座位。
+    [waiting] 您在候補名單上排第 { $number } 位，想要 { $seats } 個座位。
     [offered] 為您保留 { $seats } 個座位到 { WHEN($until) }。
     [full] 已經額滿，{ $waiting ->
         [0] 還沒有人候補
@@ -1002,7 +1030,7 @@ lesson-told-reseated = 改好了，{ $state ->
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
     [cancelled] 停開了
-    [waiting] 候補中
+    [waiting] 候補第 { $number } 位
     [offered] 為您保留著座位
     [coming] { lesson-told-seats }，您會來
    *[seated] { lesson-told-seats }

@@ -23,7 +23,9 @@ import { errandOf } from './functions/desk-errand.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
+import { answersTidings, saidAfterwards } from './functions/lesson-after.ts';
 import {
+  declinesHere,
   goesOnAboutLessons,
   isLessonWish,
   isOfOwnLesson,
@@ -31,6 +33,8 @@ import {
   saidOfLessons,
 } from './functions/lesson-heard.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
+import { heardMessage } from './functions/heard-message.ts';
+import { heardLabel } from './functions/label.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { meantCallNames, meantCalls } from './functions/meant.ts';
 import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
@@ -40,9 +44,7 @@ import { isAsking, nameAlone, nameGiven } from './lessons/spoken/name.ts';
 import { ifDrawn, planned, spoonsToGrams } from './functions/plan-told.ts';
 import { twoAsked } from './talk/two-asked.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
-import type { Hint } from './reading/reading.ts';
-import type { Tea } from './teas/tea.ts';
-import type { Language, Mistake } from './units.ts';
+import type { Language } from './units.ts';
 
 /** What `heard.` may hold, for the check of flow files. */
 export const heardNames: ReadonlySet<string> = new Set(
@@ -50,7 +52,7 @@ export const heardNames: ReadonlySet<string> = new Set(
     'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests onlyGuests tempC ' +
     'noThermometer noScale elevationM style strength warmed rinsed drawnS bare taste act wants infusion unknownTea mistakes missing ' +
     'answer kept blank unit lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
-    'asksYield pouredAgo guestsMore hands isLate lateS steers asksWhere skipTo coldAsk'
+    'after awaited asksYield pouredAgo guestsMore hands isLate lateS steers asksWhere skipTo coldAsk'
   ).split(' '),
 );
 
@@ -124,22 +126,34 @@ export function makeCalls(content: CoreContent): Calls {
   };
 }
 
-function readMessage(content: CoreContent, { text, language, asked, flow = null }: Facts, around: Around): Facts {
+function readMessage(
+  content: CoreContent,
+  { text, language, asked, flow = null, about = flow }: Facts,
+  around: Around,
+): Facts {
   const { house, memory } = around;
   const said = textOf(text);
   const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
-  const read = inTalk(withOwnVessel(told, said, memory), said, { house, flow, asked: asked ?? null });
+  const talked = inTalk(withOwnVessel(told, said, memory), said, { house, flow, asked: asked ?? null });
+  const declined = declinesHere(said, talked, flow);
+  const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;
   const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
   const mayPlan = mayBeLesson || read['kind'] === 'lesson';
   const plans = mayPlan && asked !== 'reply' && plansLesson(said, around, content.zone);
   const asks = isAsking(said);
-  const goesOn = (asked !== 'name' || asks) && goesOnAboutLessons(said, read, flow);
+  const message = { text: said, heard: read, flow: about, change: content.seatChange(said) };
+  const ofLessons = saidOfLessons(message, around);
+  const goesOn = (asked !== 'name' || asks) && goesOnAboutLessons(message, ofLessons);
+  const isWish = goesOn || isLessonWish(said, house) || isOfOwnLesson(message, around);
   const isOfPot = read['steers'] === 'remind';
-  const isWish = goesOn || isLessonWish(said, house) || isOfOwnLesson(said, flow, around);
-  const heard = plans || read['kind'] === 'lesson' || (mayBeLesson && isWish && !isOfPot) ? asLesson(read) : read;
+  const after = saidAfterwards(message, around);
+  const heard =
+    after !== null || plans || read['kind'] === 'lesson' || (mayBeLesson && isWish && !isOfPot) ? asLesson(read) : read;
   return {
     ...heard,
-    said: saidOfLessons(said, flow, around),
+    said: declined ? null : ofLessons,
+    after,
+    awaited: answersTidings(message, around),
     plans,
     errand: plans ? null : errandOf(said, around, content.zone),
     named: flow === 'lesson' || heard['kind'] === 'lesson' ? nameGiven(said) : nameAlone(said),
@@ -159,42 +173,8 @@ function partsOfMessage(content: CoreContent, given: Facts, around: Around): Jso
 const deskCalls = (zone: string): Calls => ({ ...deskBoardCalls(zone), ...deskLessonCalls, ...deskPlanCalls(zone) });
 
 /** "Two seats for old leaves" is no question about leaves. On safety nothing goes before what is said there. */
-const wishesOverKind: ReadonlySet<Json> = new Set(['brew', 'care', 'shop', 'offtopic', 'taste']);
+const wishesOverKind: ReadonlySet<Json> = new Set(['brew', 'care', 'shop', 'offtopic', 'taste', 'greeting']);
 const asLesson = (heard: Facts): Facts => ({ ...heard, kind: 'lesson', answer: null, infusion: null, mistakes: [] });
-
-/** A message of any length is read by its beginning. */
-const longestText = 5000;
-
-function heardMessage({ read }: CoreContent, text: string, hint: Hint): Facts {
-  const heard = read(text.slice(0, longestText), hint);
-  return {
-    ...asFacts(heard),
-    teas: heard.teas.length > 1 ? heard.teas : null,
-    vessels: heard.vessels.length > 1 ? heard.vessels : null,
-    noThermometer: heard.noThermometer || (heard.hasThermometer ? false : null),
-    noScale: heard.noScale || (heard.hasScale ? false : null),
-    unsure: heard.unsure || null,
-    mistakes: heard.mistakes.map(mistakePhrase),
-    blank: !/[\p{L}\p{N}]/u.test(text),
-    unit: degreesUnit(text),
-  };
-}
-
-function degreesUnit(text: string): string | null {
-  if (/\d\s*°?\s*F\b|℉|fahrenheit|華氏|华氏/iu.test(text)) return 'F';
-  return /\d\s*°?\s*C\b|℃|celsius|攝氏|摄氏/iu.test(text) ? 'C' : null;
-}
-
-const mistakePhrase = ({ code, values }: Mistake): Json =>
-  code === 'number-expected' ? phrase('mistake-number-in-words') : phrase(`mistake-${code}`, values);
-
-/** A label names its tea or its lesson: "tea-tieguanyin", "lesson-first-cup-2026-12-05". Anything else is a bare start. */
-function heardLabel(teas: readonly Tea[], payload: string): Facts {
-  const tea = teas.find(({ id }) => payload === `tea-${id}`);
-  if (tea) return { kind: 'brew', tea: tea.id, family: tea.family };
-  const [, lesson] = /^lesson-([A-Za-z0-9._-]{1,40})$/.exec(payload) ?? [];
-  return lesson === undefined ? { kind: 'greeting' } : { kind: 'lesson', lesson };
-}
 
 function explained(content: CoreContent, given: Facts, around: Around): Outcome {
   const brew = brewOf(content, given, around);

@@ -2,7 +2,7 @@
 import type { ChoiceLine, FlowWords, Place } from './book.ts';
 import { evaluate, factsOf, holds, type Lookup } from './evaluate.ts';
 import type { Facts, Json, SayingChoice, Spot } from './flow.ts';
-import { foldedText, labelNames, typedWays, type NamedBy } from './label-names.ts';
+import { foldedText, labelNames, ordinals, typedWays, type NamedBy } from './label-names.ts';
 import { phraseOf } from './phrases.ts';
 
 export interface OpenChoice {
@@ -77,6 +77,17 @@ export function choiceByLabel(
 /** Those that stand under a message. */
 export const shownChoices = (open: readonly OpenChoice[]): readonly SayingChoice[] =>
   open.flatMap(({ line, choice }) => (line.isUnseen ? [] : [choice]));
+
+/** "The first one", "the last": of the choices a list was made of. */
+export function choiceByOrdinal(open: readonly OpenChoice[], text: string, words: FlowWords): OpenChoice | null {
+  const listed = open.filter(({ line }) => line.each !== null && !line.isUnseen);
+  if (listed.length === 0) return null;
+  const ways = typedWays(words, text);
+  const isSaid = (key: string): boolean =>
+    words.languages.some((language) => words.typed(language, key).some((one) => ways.includes(foldedText(one))));
+  const at = ordinals.findIndex(isSaid);
+  return (at < 0 ? undefined : at === 0 ? listed.at(-1) : listed[at - 1]) ?? null;
+}
 
 /** The choice whose place in the list was typed, from 1. */
 export function choiceByNumber(open: readonly OpenChoice[], text: string): OpenChoice | null {

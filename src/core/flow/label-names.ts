@@ -33,6 +33,16 @@ function worded(words: FlowWords, language: string, label: Phrase, by: NamedBy):
 /** The sentence whose other words are said around a label and mean nothing beside it: "ok", "please". */
 export const aroundLabels = 'said-around-labels';
 
+/** The sentences whose other words mean the last of a list, the first, the second … */
+export const ordinals = [
+  'said-for-last',
+  'said-for-1',
+  'said-for-2',
+  'said-for-3',
+  'said-for-4',
+  'said-for-5',
+] as const;
+
 /** Said behind anything in Chinese, and meaning nothing by itself: "帶我泡吧". */
 const particles = /(?<=\p{Script=Han}{2})[吧啦喔哦呀啊囉啰咯嘍喽嘛]+$/u;
 

@@ -57,7 +57,8 @@ export function restingPlace(
 ): string | null {
   const isPassing = (name: string): boolean => flows[flow]?.places[name]?.passing ?? false;
   if (!isPassing(place)) return place;
-  return trail.findLast((spot) => spot.flow === flow && !isPassing(spot.place))?.place ?? null;
+  const left = trail.findLastIndex((spot) => spot.flow !== flow);
+  return trail.slice(left + 1).findLast((spot) => !isPassing(spot.place))?.place ?? null;
 }
 
 interface Leaving {

@@ -1,6 +1,6 @@
 /** One event moves one person's conversation on by one step. Pure: no clock, no store, no knowledge of what it talks about. */
 import type { Around, FlowBook, FlowWords } from './book.ts';
-import { choiceByLabel, choiceByNumber, choiceLine, type OpenChoice } from './choices.ts';
+import { choiceByLabel, choiceByNumber, choiceByOrdinal, choiceLine, type OpenChoice } from './choices.ts';
 import { isSame } from './evaluate.ts';
 import type { Effect, Facts, FlowEvent, FlowState, Spot } from './flow.ts';
 import { inParts } from './in-parts.ts';
@@ -83,7 +83,7 @@ function hear(turn: Turn, reader: string, given: Facts): void {
  */
 function onText(turn: Turn, { text, language }: EventOf<'text'>, begun: () => Turn): Turn {
   const open = turn.openChoices();
-  const labelled = choiceByLabel(open, text, turn.book.words);
+  const labelled = choiceByLabel(open, text, turn.book.words) ?? choiceByOrdinal(open, text, turn.book.words);
   const olderOpen = olderChoices(turn);
   const older = labelled ? null : olderChoice(olderOpen, text, turn.book.words);
   hearText(turn, text, language);
@@ -104,7 +104,12 @@ const aboutText = (turn: Turn, text: string, language: string): Facts => ({
   language,
   asked: turn.place.asks,
   flow: turn.spot.flow,
+  about: aboutFlow(turn),
 });
+
+/** What is talked of: what is asked aside, and may be passed on, leaves that as it was. */
+const aboutFlow = ({ flow, place, parked }: Turn): string =>
+  flow.aside && place.asks === null ? (parked.at(-1)?.flow ?? flow.name) : flow.name;
 
 const hearText = (turn: Turn, text: string, language: string): void =>
   hear(turn, frontRules(turn.book).reads, aboutText(turn, text, language));

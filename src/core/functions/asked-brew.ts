@@ -6,6 +6,7 @@ import { isMistake, planBrew } from '../brewing/schedule.ts';
 import { withTaste, type Complaint, type Taste } from '../brewing/taste.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
+import type { SeatChangeReader } from '../lessons/spoken/seat-change.ts';
 import type { Reader } from '../reading/reading.ts';
 import type { Tea } from '../teas/tea.ts';
 import type { Mistake } from '../units.ts';
@@ -14,6 +15,7 @@ export interface CoreContent {
   readonly teas: readonly Tea[];
   readonly brewing: BrewingData;
   readonly read: Reader;
+  readonly seatChange: SeatChangeReader;
   /** The shop's time zone. */
   readonly zone: string;
 }

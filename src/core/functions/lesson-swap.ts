@@ -42,7 +42,8 @@ function changeOf(text: string, { ahead, upcoming }: Ground, around: Around, flo
   const at = own && dateOf(own.lesson.starts);
   const isOfItsWeek = at !== undefined && change.span !== undefined && at >= change.span.from && at <= change.span.to;
   // "Next week", said of a lesson of next week, is the week after.
-  const day = at && (isOfItsWeek || change.isWeekAfter) ? addDays(at, 7) : undefined;
+  const weeks = change.weeksLater ?? (isOfItsWeek ? 1 : 0);
+  const day = at && weeks !== 0 ? addDays(at, 7 * weeks) : undefined;
   const span = isOfItsWeek ? undefined : change.span;
   const there = upcoming.filter(
     ({ id, starts }) =>

@@ -7,7 +7,9 @@ import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roste
 import { bookingActs, changeSeats, enrol, offerEnd, ownActs } from '../lessons/seats.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
 import type { Instant } from '../units.ts';
-import { wishOf } from './lesson-heard.ts';
+import { afterLesson } from './lesson-after.ts';
+import { topicOf } from './lesson-heard.ts';
+import { wishOf } from './lesson-wish.ts';
 import { swapping } from './lesson-swap.ts';
 import { goneIn, ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
@@ -22,12 +24,17 @@ export const lessonCallNames = [
   'swapping',
   'ownLessons',
   'teaFamily',
+  'afterLesson',
 ] as const;
 
 type LessonCalls = { readonly [name in (typeof lessonCallNames)[number]]: Calls[string] };
 
-export const lessonCalls = ({ teas }: Pick<CoreContent, 'teas'>): LessonCalls => ({
-  lessonWish: ({ text, guests = null }, around) => ({ gives: wishOf(textOf(text), guests, around) }),
+export const lessonCalls = ({ teas, seatChange }: Pick<CoreContent, 'teas' | 'seatChange'>): LessonCalls => ({
+  lessonWish: ({ text, guests = null, tea = null, family = null }, around) => {
+    const said = textOf(text);
+    const isOnTopic = topicOf(said, { tea, family }, teas);
+    return { gives: wishOf({ text: said, guests, change: seatChange(said), isOnTopic }, around) };
+  },
   lessonList: ({ ids = null, first }, around) => ({ gives: listed({ ids, first: Number(first ?? 0) }, around) }),
   oneLesson: ({ lesson }, around) => oneLesson(textOf(lesson), around),
   enrolling: (given, around) => enrolling(given, around),
@@ -35,6 +42,7 @@ export const lessonCalls = ({ teas }: Pick<CoreContent, 'teas'>): LessonCalls =>
   reseating: (given, around) => reseating(given, around),
   swapping: (given, around) => swapping(given, around),
   ownLessons: ({ first }, around) => ({ gives: ownLessons(Number(first ?? 0), around) }),
+  afterLesson: (given, around) => afterLesson(given, teas, around),
   teaFamily: ({ tea }) => ({ gives: teas.find(({ id }) => id === tea)?.family ?? null }),
 });
 
@@ -65,8 +73,8 @@ const itemOf = ({ id, title, startsAt, zone }: Lesson): Facts => ({
 function stateOf(lesson: ListedLesson, around: Around): Facts {
   const own = ownBooking(lesson.id, around);
   const { free, waiting } = lesson;
-  if (own) return { state: own.standing, seats: own.seats, free, waiting };
-  return { state: free === 0 ? 'full' : 'free', seats: 0, free, waiting };
+  if (own) return { state: own.standing, seats: own.seats, free, waiting, number: own.place };
+  return { state: free === 0 ? 'full' : 'free', seats: 0, free, waiting, number: 0 };
 }
 
 /** A choice of seats is offered up to so many; more can be written. */
@@ -232,8 +240,8 @@ function ownLessons(first: number, around: Around): Facts {
   };
 }
 
-function mineOf({ lesson, standing, seats, answer }: OwnBooking): Facts {
+function mineOf({ lesson, standing, seats, answer, place }: OwnBooking): Facts {
   const state =
     lesson.status === 'cancelled' ? 'cancelled' : standing === 'seated' && answer === 'coming' ? 'coming' : standing;
-  return asFacts({ state, seats });
+  return asFacts({ state, seats, number: place });
 }

@@ -1,5 +1,6 @@
 /** The lessons and bookings a turn sees, as flows are given them. */
 import type { Facts } from '../flow/flow.ts';
+import type { Lesson } from '../lessons/lesson.ts';
 import type { Booking, ListedLesson, OwnBooking } from '../lessons/roster.ts';
 
 export interface InHouse {
@@ -18,3 +19,18 @@ export const stands = ({ standing }: Booking): boolean => standing !== 'left';
 export function ownBooking(lesson: string, inHouse: InHouse): OwnBooking | undefined {
   return ownIn(inHouse).find((one) => one.lesson.id === lesson && stands(one));
 }
+
+export const isAhead = (one: OwnBooking, nowMs: number): boolean => stands(one) && one.lesson.endsAt > nowMs;
+
+/** Where lessons are shown, what was on the list a while ago can be named as well. */
+export const shownIn = (inHouse: InHouse): readonly Lesson[] => [...upcomingIn(inHouse), ...goneIn(inHouse)];
+
+export const zoneOf = (lessons: readonly Lesson[]): string => lessons[0]?.zone ?? 'UTC';
+
+/** The evening before, "can you come?" is asked. */
+const askedBeforeMs = 26 * 3_600_000;
+
+/** A seat is offered, or a reminder asked and nothing was answered yet. */
+export const isAsked = ({ standing, answer, lesson }: OwnBooking, nowMs: number): boolean =>
+  lesson.startsAt > nowMs &&
+  (standing === 'offered' || (standing === 'seated' && answer === null && lesson.startsAt - nowMs <= askedBeforeMs));

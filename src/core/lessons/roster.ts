@@ -39,6 +39,8 @@ export interface ListedLesson extends Lesson {
 /** A person's booking with its lesson. */
 export interface OwnBooking extends Booking {
   readonly lesson: ListedLesson;
+  /** On the waiting list, from 1; 0 for who does not wait. */
+  readonly place: number;
 }
 
 export type Why = 'enrolled' | 'freed' | 'accepted' | 'declined' | 'lapsed' | 'left' | 'absent' | 'reseated' | 'moved';
@@ -71,6 +73,10 @@ export function seatsFree(roster: Roster): number {
 export function waitingList({ bookings }: Roster): readonly Booking[] {
   return bookings.filter((one) => one.standing === 'waiting');
 }
+
+/** From 1; 0 for who does not wait. */
+export const placeOf = (roster: Roster, id: string): number =>
+  1 + waitingList(roster).findIndex((one) => one.id === id);
 
 /** Offers whose time is up are to be ended before (`lapseOffers`). */
 export function listed(roster: Roster): ListedLesson {

@@ -1,6 +1,13 @@
 /** What a turn sees of lessons. What does not differ from person to person is gathered once, until something changes. */
 import { lapseOffers } from '../../core/lessons/seats.ts';
-import { listed, nextOfferEnd, type ListedLesson, type OwnBooking, type Roster } from '../../core/lessons/roster.ts';
+import {
+  listed,
+  nextOfferEnd,
+  placeOf,
+  type ListedLesson,
+  type OwnBooking,
+  type Roster,
+} from '../../core/lessons/roster.ts';
 import type { Lesson } from '../../core/lessons/lesson.ts';
 import type { Instant } from '../../core/units.ts';
 import type { PersonId } from '../contract.ts';
@@ -62,7 +69,7 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
     const lesson = door?.lesson ?? asPast(lessons.of(id));
     if (!lesson || (booking.standing === 'left' && now >= lesson.startsAt)) return [];
     const asItStands = door?.bookings.find((one) => one.id === booking.id) ?? booking;
-    return [{ ...asItStands, lesson }];
+    return [{ ...asItStands, lesson, place: door ? placeOf(door, booking.id) : 0 }];
   };
   return (person: PersonId, isKeeper: boolean, now: Instant): LessonBoard => {
     const gathered = current(now);

@@ -34,7 +34,7 @@ const datePatterns = [
 ];
 /** Without a month the next such day is meant: "on the 5th", "5號". */
 const dayPatterns = [
-  /\b(?:on\s+)?the\s+(?<day>\d{1,2})(?:st|nd|rd|th)\b(?!\s+(?!(?:at|from|please|and|for|then|is|would|works|if)\b)\p{L})/iu,
+  /\b(?:on\s+)?the\s+(?<day>\d{1,2})(?:st|nd|rd|th)\b(?!\s+(?!(?:at|in|from|please|and|for|then|is|would|works|if|morning|afternoon|evening|night)\b)\p{L})/iu,
   /(?<![\d月年第])(?<day>\d{1,2}|[一二三四五六七八九十]{1,3})[日号號](?![茶店線线])/u,
 ];
 const slashed = /(?<![\d/])(?<first>\d{1,2})\/(?<second>\d{1,2})(?:\/(?<year>\d{4}))?(?![\d/])/u;
@@ -52,7 +52,7 @@ const weekdayPatterns = [
     `(?:^|(?<=[\\s,;\\u241F]))(?:(?<which>next|last|this|coming|every other|every)\\s+)?(?<weekday>${short})\\b\\.?(?=\\s*(?:,|;|$|\\u241F|at\\b|from\\b|\\d))`,
     'iu',
   ),
-  /(?<which>下|上|每|隔|这|這|本)?\s*(?:个|個)?(?:周|週|星期|礼拜|禮拜)(?<weekday>[一二三四五六日天])/u,
+  /(?<which>下下|下|上|每|隔|这|這|本)?\s*(?:个|個)?(?:周|週|星期|礼拜|禮拜)(?<weekday>[一二三四五六日天])/u,
 ];
 const relative = new RegExp(
   `\\b(?<english>the day after tomorrow|the day before yesterday|tonight|today|tomorrow|yesterday)\\b${partOfDay}|(?<han>大后|大後|后|後|今|明|昨|前)(?:天|日|(?=[晚早]))`,
@@ -136,9 +136,9 @@ function ofWeekday({ groups, rest }: Cut, today: WallDate): Day {
   const weekday = weekdayIn(groups['weekday'] ?? '');
   const which = (groups['which'] ?? '').toLowerCase();
   const fromMonday = weekdayOf(today) - 1;
-  const next = which === 'next' || which === '下';
+  const next = ['next', '下', '下下'].includes(which);
   const inThisWeek = weekday - 1 - fromMonday;
-  const ahead = next ? 7 + inThisWeek : (agoOf(which, inThisWeek) ?? (inThisWeek + 7) % 7);
+  const ahead = next ? (which === '下下' ? 14 : 7) + inThisWeek : (agoOf(which, inThisWeek) ?? (inThisWeek + 7) % 7);
   const everyWeeks = { every: 1, 每: 1, 'every other': 2, 隔: 2 }[which];
   return {
     date: addDays(today, ahead),

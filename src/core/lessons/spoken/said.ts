@@ -4,7 +4,8 @@ import type { Lesson } from '../lesson.ts';
 import { number, readNumber } from './numeral.ts';
 import { plain } from './cut.ts';
 import { partedFromName } from './name.ts';
-import { seatsMore } from './seat-change.ts';
+import { hearNarrowing } from './narrow.ts';
+import type { SeatChange } from './seat-change.ts';
 import { onMeantDay } from './meant-day.ts';
 import { hearWish, lessonElsewhen, meantLessons, type Wanted, type Wish } from './wish.ts';
 import { isTitledAlone, shownLikeness } from './titles.ts';
@@ -15,11 +16,17 @@ export interface Said {
   readonly titled: boolean;
   /** By its title, or by a day. */
   readonly named: boolean;
+  /** With a day that cannot be, or can be two. */
+  readonly unclear: boolean;
   /** The one that is meant; null for none or several. */
   readonly lesson: string | null;
   readonly seats: number | null;
   /** "Two more". */
   readonly more: number | null;
+  /** "Can I bring my sister?": so many beside whoever speaks. */
+  readonly along: number | null;
+  /** "Which is the easiest?", "anything in the evening?": fewer of them are asked for. */
+  readonly narrows: boolean;
   /** Nothing but figures: a choice's number goes before it. */
   readonly figure: number | null;
 }
@@ -31,28 +38,38 @@ export interface Ground {
   readonly lessons: readonly Lesson[];
   readonly now: Instant;
   readonly zone: string;
+  readonly change: SeatChange;
 }
 
 /** Null when it says nothing of the kind: it is about something else then. */
-export function hearSaid(sentence: string, { lessons, now, zone }: Ground): Said | null {
+export function hearSaid(sentence: string, { lessons, now, zone, change }: Ground): Said | null {
   const text = partedFromName(sentence.slice(0, longest)).rest;
   const wish = onMeantDay(hearWish(text, now, zone), lessons, now);
   if (wish.want === 'leave' || wish.want === 'own') return null;
   const named = isNamed(wish, lessons);
   const meant = named && !lessonElsewhen(lessons, wish) ? meantLessons(lessons, wish, shownLikeness) : [];
   const figure = /^\d{1,4}$/.test(text) ? Number(text) : null;
-  const more = seatsMore(text);
+  const { more, along } = change;
+  const narrows = !named && wish.want !== 'detail' && hearNarrowing(text) !== null;
   const said = {
     want: wish.want,
     titled: wish.date === undefined && wish.seats === undefined && isTitledAlone(lessons, wish),
     named,
+    unclear: wish.dayWrong !== undefined,
     lesson: meant.length === 1 ? (meant[0]?.id ?? null) : null,
-    seats: more === null && figure === null ? (wish.seats ?? numberAlone(text)) : null,
+    seats: more === null && along === null && figure === null ? (wish.seats ?? numberAlone(text)) : null,
     more,
+    along,
+    narrows,
     figure,
   };
   const saysSomething =
-    named || said.seats !== null || more !== null || figure !== null || ['enrol', 'detail'].includes(wish.want);
+    named ||
+    narrows ||
+    said.seats !== null ||
+    (more ?? along) !== null ||
+    figure !== null ||
+    ['enrol', 'detail'].includes(wish.want);
   return saysSomething ? said : null;
 }
 
@@ -70,7 +87,7 @@ const longestDays = 28;
 
 /** What may stand beside a day that is chosen: "the one on the 12th is fine", 12號那堂可以嗎. */
 const besideDay =
-  /\b(?:on|at|the|for|please|and|then|ok|okay|one|is|that|fine|good|works?|would|be)\b|可以|[那就呢吧的請请堂節节個个嗎吗行好]/giu;
+  /\b(?:on|at|in|the|for|morning|afternoon|evening|please|and|then|ok|okay|one|is|that|fine|good|works?|would|be|me|us)\b|可以|[早晚]上|[上下]午|我們|我们|[我那就呢吧的請请堂節节個个嗎吗行好]/giu;
 
 const alone = new RegExp(
   `^(?:actually |no |sorry |but )*(?:just |only |for |(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )|we are |there are |就|只要|只有|我們|我们|(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,

@@ -1,6 +1,23 @@
-/** How many more seats than there are, or fewer: "two more", "one of us can't come". Knows no booking. */
+/** How many more seats than there are, or fewer: "two more", "my sister can't come", "can I bring a friend". Knows no booking. */
 import { plain } from './cut.ts';
 import { number, readNumber } from './numeral.ts';
+
+/** Who may be spoken of, in small letters: one of them, two ("my parents"), or as many as are said ("friends"). */
+export interface Kin {
+  readonly one: readonly string[];
+  readonly two: readonly string[];
+  readonly many: readonly string[];
+}
+
+/** Null where nothing of the kind is said. */
+export interface SeatChange {
+  readonly more: number | null;
+  readonly fewer: number | null;
+  /** Beside whoever speaks. */
+  readonly along: number | null;
+}
+
+export type SeatChangeReader = (sentence: string) => SeatChange;
 
 /** Longer texts tell more than that. */
 const longest = 60;
@@ -14,31 +31,75 @@ const more = [
 ];
 
 const notComing =
-  "(?:can'?t|cannot|can not|won'?t|isn'?t|aren'?t|is not|are not|has to|is (?:sick|ill|away|busy)|are (?:sick|ill|away|busy))";
-const notComingHan = '(?:不能|沒辦法|没办法|來不了|来不了|去不了|不來|不来|不去|病了|唔嚟)';
-const kin =
-  '(?:wife|husband|partner|friend|sister|brother|mother|mum|mom|father|dad|son|daughter|colleague|neighbou?r|flatmate|cousin|aunt|uncle)';
-const fewer = [
+  "(?:can'?t|cannot|can not|won'?t|isn'?t|aren'?t|is not|are not|has to|have to|is (?:sick|ill|away|busy)|are (?:sick|ill|away|busy))";
+const notComingHan = '(?:不能|沒辦法|没办法|來不了|来不了|去不了|不來|不来|不去|病了|唔嚟|嚟唔到|去唔到)';
+const ofUs = [
   new RegExp(`\\b(?<n>${number}|a couple) of us ${notComing}`, 'iu'),
-  new RegExp(`^(?:sorry,? |actually,? |oh no,? )*(?:my ${kin}|he|she) ${notComing}`, 'iu'),
-  new RegExp(`(?:有|其中)(?<n>[一二两兩三四五\\d])(?:個|个)?(?:人|位).{0,4}${notComingHan}`, 'u'),
-  new RegExp(
-    `^我的?(?:太太|先生|老公|老婆|朋友|同事|女兒|女儿|兒子|儿子|媽媽?|妈妈?|爸爸?|姐姐?|妹妹?|哥哥?|弟弟?).{0,3}${notComingHan}`,
-    'u',
-  ),
+  new RegExp(`^(?:sorry,? |actually,? |oh no,? )*(?:he|she) ${notComing}`, 'iu'),
+  new RegExp(`(?:有|其中)(?<n>[一二两兩三四五\\d])(?:個|个)?(?:人|位)?.{0,4}${notComingHan}`, 'u'),
 ];
 
-/** Above nothing it is more, below it fewer; null when neither is said. */
-export function seatsMore(sentence: string): number | null {
-  const text = plain(sentence).replaceAll('’', "'");
-  if (text.length > longest) return null;
-  const found = more.map((pattern) => pattern.exec(text)?.groups?.['n']).find((n) => n !== undefined);
-  return found === undefined ? null : (readNumber(found) ?? null);
+interface Patterns {
+  /** Each with the words of who it is. */
+  readonly fewer: readonly RegExp[];
+  readonly along: readonly RegExp[];
 }
 
-export function seatsFewer(sentence: string): number | null {
-  const text = plain(sentence).replaceAll('’', "'");
-  const found =
-    text.length > longest ? undefined : fewer.map((pattern) => pattern.exec(text)).find((one) => one !== null);
-  return found ? (readNumber(found.groups?.['n'] ?? 'one') ?? 1) : null;
+/** English words stand apart, Han words beside others; the longest first. */
+function patternsOf({ one, two, many }: Kin): Patterns {
+  const words = [...one, ...two, ...many].toSorted((a, b) => b.length - a.length);
+  const inEnglish = words.filter((word) => /^[a-z ]+$/.test(word)).join('|');
+  const inHan = words.filter((word) => /^\p{Script=Han}+$/u.test(word)).join('|');
+  const whom = `(?:(?<n>${number}|a couple of|both) )?(?:of )?(?:my |the )?(?:other |good |best )?(?<who>${inEnglish})`;
+  const may =
+    "(?:(?:can|could|may) (?:i|we)|(?:is it )?(?:ok|okay|fine|alright) (?:if|for|to)(?: i| we| me to| us to)?|i(?:'d| would) (?:like|love) to|i want to|i'll|i'm|we'll)";
+  const tail = '(?: along| too| as well| with me| with us| please)*';
+  return {
+    fewer: [
+      new RegExp(`^(?:sorry,? |actually,? |oh no,? )*my (?<who>${inEnglish}) ${notComing}`, 'iu'),
+      new RegExp(`^我(?:的|嘅)?(?<who>${inHan}).{0,3}${notComingHan}`, 'u'),
+    ],
+    along: [
+      new RegExp(
+        `^(?:[a-z]+[, ]+){0,2}${may} (?:bring(?:ing)?|come with|take)(?: along)? ${whom}${tail}[?.! ]*$`,
+        'iu',
+      ),
+      new RegExp(
+        `^(?:[a-z]+[, ]+){0,2}(?:can|could|may) (?:my |a |an )(?<who>${inEnglish}) (?:come|join|sit in)${tail}[?.! ]*$`,
+        'iu',
+      ),
+      new RegExp(
+        `^.{0,4}(?:可以|能不能|可不可以|可唔可以|能|想|要).{0,3}[帶带攞](?:埋|上|多)?(?:我(?:的|嘅)?)?(?<n>[一二兩两三四\\d])?(?:個|个|位)?(?<who>${inHan})(?:一起|一同|一齊|一齐|同行)?(?:[來来去嚟上參参加課课過过])*[嗎吗呀啊嘛]?[？?。!！]*$`,
+        'u',
+      ),
+    ],
+  };
+}
+
+export function makeSeatChange(kin: Kin): SeatChangeReader {
+  const patterns = patternsOf(kin);
+  const twos = new Set(kin.two);
+  const alone = new Set([...kin.one, ...kin.two]);
+  const saidBy = (text: string, these: readonly RegExp[]): number | null => {
+    const groups = these.map((pattern) => pattern.exec(text)).find((one) => one !== null)?.groups;
+    const { n, who = '' } = groups ?? {};
+    // "Can I bring friends?": how many is not said.
+    if (groups === undefined || (n === undefined && !alone.has(who.toLowerCase()))) return null;
+    return countOf(n) ?? (twos.has(who.toLowerCase()) ? 2 : 1);
+  };
+  return (sentence) => {
+    const text = plain(sentence).replaceAll('’', "'");
+    if (text.length > longest) return { more: null, fewer: null, along: null };
+    const found = ofUs.map((pattern) => pattern.exec(text)).find((one) => one !== null);
+    return {
+      more: countOf(more.map((pattern) => pattern.exec(text)?.groups?.['n']).find((n) => n !== undefined)),
+      fewer: found ? (countOf(found.groups?.['n']) ?? 1) : saidBy(text, patterns.fewer),
+      along: saidBy(text, patterns.along),
+    };
+  };
+}
+
+function countOf(words: string | undefined): number | null {
+  if (words === undefined) return null;
+  return words === 'both' || words.startsWith('a couple') ? 2 : (readNumber(words) ?? null);
 }

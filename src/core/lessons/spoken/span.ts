@@ -1,14 +1,32 @@
 /** Days that are named together, "this week", "下個月": from which to which. A single day is day.ts's. */
 import { addDays, weekdayOf, type WallDate } from '../calendar.ts';
 import { plain } from './cut.ts';
+import { readNumber } from './numeral.ts';
 
 export interface Span {
   readonly from: WallDate;
   readonly to: WallDate;
 }
 
+const months = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
+/** "In December", 十二月有什麼課: no day of it is named. */
+const inMonth =
+  /\b(?:in|over|during|for) (?<en>jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\b(?! \d)|(?<![\d個个])(?<han>1[0-2]|[1-9]|十[一二]?|[一二三四五六七八九])月(?!\s*[\d一二三四五六七八九十])/iu;
+
+function monthIn(text: string): string {
+  const { en, han } = inMonth.exec(text)?.groups ?? {};
+  const n = en === undefined ? (readNumber(han ?? '') ?? 0) : 1 + months.indexOf(en.toLowerCase().slice(0, 3));
+  return String(n).padStart(2, '0');
+}
+
+/** Of this year or the next; what is past of it is not meant. */
+function nextMonthNamed(month: string, today: WallDate): WallDate {
+  const year = Number(today.slice(0, 4));
+  return month === today.slice(5, 7) ? today : `${month > today.slice(5, 7) ? year : year + 1}-${month}-01`;
+}
+
 /** Weeks begin on Monday; what is past of one is not meant. */
-const spans: readonly (readonly [RegExp, (today: WallDate) => Span])[] = [
+const spans: readonly (readonly [RegExp, (today: WallDate, month: string) => Span])[] = [
   [
     /\bweek after next\b|\bin two weeks\b|下下(?:一|個|个)*(?:週|周|星期|禮拜|礼拜)(?![一二三四五六日天末])/iu,
     (today) => ({ from: addDays(mondayAfter(today), 7), to: addDays(mondayAfter(today), 13) }),
@@ -24,12 +42,14 @@ const spans: readonly (readonly [RegExp, (today: WallDate) => Span])[] = [
     (today) => ({ from: today, to: addDays(mondayAfter(today), -1) }),
   ],
   [/\bnext month\b|下(?:個|个)?月/iu, (today) => monthOf(firstAfter(today))],
+  [inMonth, (today, month) => monthOf(nextMonthNamed(month, today))],
   [/\bthis month\b|[這这本](?:個|个)?月/iu, (today) => ({ ...monthOf(today), from: today })],
 ];
 
 export function readSpan(sentence: string, today: WallDate): Span | undefined {
   const text = plain(sentence);
-  return spans.find(([pattern]) => pattern.test(text))?.[1](today);
+  const found = spans.find(([pattern]) => pattern.test(text));
+  return found?.[1](today, monthIn(text));
 }
 
 const mondayAfter = (today: WallDate): WallDate => addDays(today, 8 - weekdayOf(today));

@@ -3,6 +3,7 @@ import { dateOf, wallAt, type WallDate } from '../calendar.ts';
 import type { Instant } from '../../units.ts';
 import { plain } from './cut.ts';
 import { readDay, type Day } from './day.ts';
+import { number, readNumber } from './numeral.ts';
 import { readSpan, type Span } from './span.ts';
 
 export interface Swap {
@@ -22,7 +23,7 @@ const turnedAround = /\binstead of\b|\brather than\b|而不是/iu;
 const onward =
   /\b(?:to|for|onto|until)\b|(?:改|換|换|移|挪|調|调|轉|转|延)(?:到|成|為|为|至|上|去)|(?:改|換|换)(?=[下上]?(?:個|个)?[週周星禮礼明後后\d一二三四五六七八九十])/giu;
 const wishes = new RegExp(
-  String.raw`\b(?:move|switch|change|swap|shift|reschedule|transfer|rebook)\b|\b${verbs}\b.*\binstead\b|[改換换移挪調调轉转延]`,
+  String.raw`\b(?:move|switch|change|swap|shift|reschedule|transfer|rebook|postpone|delay)\b|\b(?:push|put|bring) (?:it|that|this|mine|us|me|my \w+|our \w+|the \w+)?\s?(?:back|off|forward)\b|\b${verbs}\b.*\binstead\b|[改換换移挪調调轉转延]|提[前早]`,
   'iu',
 );
 /** "Cancel Saturday, I take the 12th": the one that is given up is named first. */
@@ -43,17 +44,38 @@ export function hearSwap(sentence: string, now: Instant, zone: string): Swap | n
 /** Another lesson wanted for the one there is, without a day: by its title or its week ("the week after"). */
 export interface Change {
   readonly span?: Span;
-  /** A week after the one there is. */
-  readonly isWeekAfter?: true;
+  /** So many weeks after the one there is; below nothing, before it. */
+  readonly weeksLater?: number;
 }
 
 export function hearChange(sentence: string, now: Instant, zone: string): Change | null {
   const text = plain(sentence.slice(0, longest)).replaceAll('’', "'");
   if (!wishes.test(text)) return null;
-  if (weekAfter.test(text)) return { isWeekAfter: true };
+  const weeksLater = weeksIn(text);
+  if (weeksLater !== undefined) return { weeksLater };
   const span = readSpan(text, dateOf(wallAt(now, zone)));
   return span ? { span } : {};
 }
+
+const weeks = '(?:週|周|星期|禮拜|礼拜)';
+const soManyLater = [
+  new RegExp(`\\b(?<n>${number}|a couple of) weeks?\\b`, 'iu'),
+  new RegExp(`(?<n>${number})(?:個|个)?${weeks}(?![一二三四五六日天末])`, 'u'),
+];
+const isEarlier = /\b(?:earlier|forward|sooner|before)\b|提前|提早|早/iu;
+
+/** "Push it back two weeks", 可以延後兩週嗎, "the week after". */
+function weeksIn(text: string): number | undefined {
+  const words = puts.test(text)
+    ? soManyLater.map((pattern) => pattern.exec(text)?.groups?.['n']).find((n) => n !== undefined)
+    : undefined;
+  const n = words === undefined ? undefined : words.startsWith('a couple') ? 2 : readNumber(words);
+  if (n !== undefined && n > 0) return isEarlier.test(text) ? -n : n;
+  return weekAfter.test(text) ? 1 : undefined;
+}
+
+/** Moves it by so much; "in two weeks" alone is a day. */
+const puts = /\b(?:push|put|move|shift|delay|postpone|bring|later|earlier)\b|[延推]|往?[後后]|提[前早]|[晚早遲迟]/iu;
 
 const weekAfter =
   /\b(?:the|a) week (?:after|later)\b|\bthe following week\b|\b(?:a|one) week later\b|(?:後|后|晚|延|推)(?:一|個|个)*(?:週|周|星期|禮拜|礼拜)|一(?:個|个)?(?:週|周|星期|禮拜|礼拜)(?:之)?[後后]/iu;

@@ -80,7 +80,9 @@ function share(parts: ReadonlySet<string>, heard: ReadonlySet<string>): number {
 
 const smallWords = new Set('a an the and of with for in on at to my our your this that next'.split(' '));
 
-const inSingular = (word: string): string => (word.length > 3 ? word.replace(/(?<!s)s$/u, '') : word);
+/** "Leave" is no leaf. */
+const inSingular = (word: string): string =>
+  word === 'leaves' ? 'leaf' : word.length > 3 ? word.replace(/(?<!s)s$/u, '') : word;
 
 /** Words of letters, and each two neighbours of Han. */
 function partsOf(text: string): ReadonlySet<string> {

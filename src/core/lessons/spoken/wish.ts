@@ -2,12 +2,13 @@
 import { dateOf, wallAt, type WallDate } from '../calendar.ts';
 import type { Lesson, Level } from '../lesson.ts';
 import type { Instant, Mistake } from '../../units.ts';
-import { readSeats } from './amounts.ts';
-import { plain } from './cut.ts';
+import { readSeats, type Amount } from './amounts.ts';
+import { cut, mark, plain } from './cut.ts';
 import { readDay } from './day.ts';
-import { asksDetail } from './detail.ts';
-import { readLevel } from './level.ts';
+import { asksDetail, asksForRoom } from './detail.ts';
+import { levelWished } from './level.ts';
 import { lessonWords } from './lesson-words.ts';
+import { number, readNumber } from './numeral.ts';
 import { readSpan, type Span } from './span.ts';
 import { enoughLikeness, likeness, sureLikeness, titledLessons } from './titles.ts';
 
@@ -43,19 +44,19 @@ const wants: readonly (readonly [Wanted, RegExp])[] = [
   ],
   [
     'leave',
-    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不想?(?:去|來|来|上|報|报)了|先不(?:去|上|報|报)|\b(?:do not|don'?t) want to (?:come|go|join)\b|唔(?:嚟|來|来|去)(?:得|到)?|[嚟去]唔到/iu,
+    /\b(?:cancel|give (?:up|back)|withdraw|drop out|(?:can'?t|cannot|can not|won'?t) (?:come|make it|attend))\b|取消|退(?:課|课|位|掉|出)|(?:不能|沒辦法|没办法|無法|无法)(?:來|来|去|到|上課|上课)|[來来去]不了|不想?(?:去|來|来|上|報|报)了|先不(?:去|上|報|报)|\b(?:do not|don'?t) want to (?:come|go|join)\b|唔(?:嚟|來|来|去)(?:得|到)?|[嚟去]唔到|不(?:排|等)了|\b(?:take|get) (?:me|us) off\b/iu,
   ],
   ['remind', /\bremind (?:me|us)\b|提醒/iu],
   [
     'own',
     new RegExp(
-      `\\bmy (?:next |own |past )?(?:${lessonWords}|bookings?|reservations?)\\b|\\bwhat (?:have|did) i (?:book|sign)|\\bam i (?:booked|enrolled|registered|signed)|我(?:的|報了|报了|訂了|订了|報名了|报名了)(?:什麼|什么|哪些|哪幾|哪几)?(?:課|课|預約|预约|報名|报名|預訂|预订)|我(?:報|报|訂|订)了`,
+      `\\bmy (?:next |own |past )?(?:${lessonWords}|bookings?|reservations?)\\b|\\bwhat (?:have|did) i (?:book|sign)|\\bam i (?:still )?(?:booked|enrolled|registered|signed|on (?:the|your)(?: waiting)? list)|我(?:排在?|是)第?[幾几]|我(?:[還还]?在|有在?).{0,3}(?:名[單单]|候[補补])|我(?:的|報了|报了|訂了|订了|報名了|报名了)(?:什麼|什么|哪些|哪幾|哪几)?(?:課|课|預約|预约|報名|报名|預訂|预订)|我(?:報|报|訂|订)了`,
       'iu',
     ),
   ],
   [
     'enrol',
-    /\b(?:(?:i|we)(?:'d| would) (?:like|love) to|(?:i|we) want to|(?:i|we) will|(?:i|we)'ll) (?:come|join|go)\b|\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend|(?:can|could|may) (?:i|we)(?: still| also)? come)\b|\b(?:put|get) (?:me|us) (?:on|in) (?:the|your) (?:waiting )?list\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)(?:名|(?:\d{1,2}|[一二兩两三四五六七八九十])(?:個|个|位|人))|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|(?:想|能|可以)[上報报]|(?:可以|能|想)(?:來|来|嚟)(?:嗎|吗|上|[？?。!！]|$)|我(?:同|哋|[和跟]).{1,8}[嚟來来](?:上|[啦。!！]|$)|我哋?嚟(?:上|啦|[。!！]|$)|[候遞递]補|候补|(?:加|排)(?:進|进|入|到)?(?:名單|名单|候補|候补)/iu,
+    /\b(?:(?:i|we)(?:'d| would) (?:like|love) to|(?:i|we) want to|(?:i|we) will|(?:i|we)'ll) (?:come|join|go)\b|\b(?:enrol+|enlist|sign (?:me |us )?up|register|reserve|book|put (?:me|us) down|save (?:me|us)|join|attend|(?:can|could|may) (?:i|we)(?: still| also)? come)\b|\b(?:put|get) (?:me|us) (?:on|in) (?:the|your) (?:waiting )?list\b|\b(?:seats?|spots?|places?)\b.*\b(?:for|on|in|at)\b|\b(?:want|like|get|have|take|need) (?:\w+ )?(?:seats?|spots?|places?)\b|(?:報|报)(?:名|(?:\d{1,2}|[一二兩两三四五六七八九十])(?:個|个|位|人))|(?:[幫帮]我|想|要|就|^)[報报](?![告紙纸價价警答])|預約|预约|預訂|预订|[訂订留].{0,6}[位座]|參加|参加|(?:想|能|可以)[上報报]|(?:可以|能|想)(?:來|来|嚟)(?:嗎|吗|上|[？?。!！]|$)|我(?:同|哋|[和跟]).{1,8}[嚟來来](?:上|[啦。!！]|$)|我哋?嚟(?:上|啦|[。!！]|$)|[候遞递]補|候补|(?:加|排)(?:進|进|入|到)?(?:名單|名单|候補|候补)/iu,
   ],
   [
     'list',
@@ -78,10 +79,10 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
   const text = cleared(sentence);
   const today = dateOf(wallAt(now, zone));
   const day = readDay(text, today);
-  const seats = readSeats(day.rest);
+  const seats = seatsIn(day.rest);
   const [dayWrong] = day.mistakes;
   const span = day.date === undefined ? readSpan(text, today) : undefined;
-  const level = forWhom.test(text) ? readLevel(text) : undefined;
+  const level = levelWished(text);
   return {
     want: wantIn(text),
     ...(day.date === undefined ? {} : { date: day.date }),
@@ -94,7 +95,21 @@ export function hearWish(sentence: string, now: Instant, zone: string): Wish {
   };
 }
 
+/** "Two for Saturday", the day taken out. */
+const forTheDay = new RegExp(
+  `^\\W*(?:(?:ok|okay|so|then|yes|right|book|we are|i'?d like|i'?ll take) )*(?<n>${number}) (?=(?:for|on)(?: the)? ${mark})`,
+  'iu',
+);
+
+function seatsIn(text: string): Amount {
+  const told = readSeats(text);
+  const found = told.amount === undefined ? cut(text, forTheDay) : undefined;
+  const amount = readNumber(found?.groups['n'] ?? '');
+  return found && amount !== undefined ? { amount, rest: found.rest } : told;
+}
+
 function wantIn(text: string): Wanted {
+  if (asksForRoom(text)) return 'detail';
   const found = wants.find(([, pattern]) => pattern.test(text))?.[0];
   if (found !== undefined && found !== 'list') return found;
   // "How long is the course?" lists nothing.
@@ -104,10 +119,6 @@ function wantIn(text: string): Wanted {
 
 /** "What is there next week?" asks for a list, whatever else it asks. */
 const asksWhich = /\b(?:are there|is there|do you have|which)\b|有[沒没]有|有(?:什麼|什么|哪些)/iu;
-
-/** A student says it of themselves; "all lessons" are not for everybody. */
-const forWhom =
-  /\b(?:beginners?|intermediate|advanced|experts?|never (?:done|tried|learn(?:ed|t)))\b|完全不[會会懂]|[沒没][學学][過过]|零基[礎础]|初[學学級级階阶]|入[門门]|新手|進階|进阶|中級|中级|高級|高级|資深|资深/iu;
 
 /** Whether a lesson is for whom, and in the days, that were named. */
 export const isSuch = ({ level, starts }: Lesson, wish: Pick<Wish, 'span' | 'level'>): boolean =>
@@ -154,7 +165,7 @@ export function isAboutLessons(sentence: string, lessons: readonly Lesson[]): bo
 
 /** "What lessons do you have?": so plain that nothing else can be meant. */
 const asksForLessons = new RegExp(
-  `^(?:(?:hi|hello|hey)[,! ]*)?(?:what|which|are there|do you (?:have|do|teach|give|offer|run|hold))(?: any| other| kind of| sort of)?(?: tea)? ${lessonWords}\\b|^what'?s on (?:in|on|at|this|next|over)\\b`,
+  `^(?:(?:hi|hello|hey)[,! ]*)?(?:(?:what|which|are there|do you (?:have|do|teach|give|offer|run|hold))(?: any| other| kind of| sort of)?(?: tea)? ${lessonWords}\\b|what'?s on (?:in|on|at|this|next|over)\\b)`,
   'iu',
 );
 

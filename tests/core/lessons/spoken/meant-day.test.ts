@@ -29,7 +29,9 @@ describe.each([
   });
   it('where lessons are shown', () => {
     const lesson = meant === dateOf(today.starts) ? 'today' : 'next-week';
-    expect(hearSaid('Saturday', { lessons, now, zone: denver })).toMatchObject({ lesson });
+    expect(
+      hearSaid('Saturday', { lessons, now, zone: denver, change: { more: null, fewer: null, along: null } }),
+    ).toMatchObject({ lesson });
   });
 });
 

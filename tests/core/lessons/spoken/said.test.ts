@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { hearSaid, seatsAlone } from '../../../../src/core/lessons/spoken/said.ts';
+import { makeSeatChange } from '../../../../src/core/lessons/spoken/seat-change.ts';
 import { denver, denverAt, lessonWith } from '../lesson-drafts.ts';
 
 const titled = (en: string, hant: string, hans: string) => ({ en, 'zh-Hant': hant, 'zh-Hans': hans });
@@ -14,12 +15,24 @@ const gaiwan = lessonWith({
   title: titled('An evening with the gaiwan', '蓋碗之夜', '盖碗之夜'),
   starts: '2026-12-12T14:00',
 });
+const seatChange = makeSeatChange({ one: ['sister'], two: [], many: ['friends'] });
 const hear = (text: string) =>
-  hearSaid(text, { lessons: [white, leaves, gaiwan], now: denverAt('2026-12-02T10:00'), zone: denver });
+  hearSaid(text, {
+    lessons: [white, leaves, gaiwan],
+    now: denverAt('2026-12-02T10:00'),
+    zone: denver,
+    change: seatChange(text),
+  });
 
 describe('where lessons are shown', () => {
   it.each<[string, object]>([
     ['three', { seats: 3, named: false }],
+    ['two for the 12th in the evening', { seats: 2, named: true }],
+    ['那就12号的吧 我一个人', { seats: 1, named: true }],
+    ["which one's easiest", { narrows: true, named: false }],
+    ['哪一個比較簡單', { narrows: true, named: false }],
+    ['can I bring my sister', { along: 1, seats: null }],
+    ['a seat on 12/5 please', { unclear: true }],
     ['just two please', { seats: 2 }],
     ['two of us, under Odalys Finch', { seats: 2 }],
     ['一個人，叫李雷', { seats: 1 }],

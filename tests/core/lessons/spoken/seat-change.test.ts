@@ -1,6 +1,12 @@
-/** More seats and fewer, and what says neither. */
+/** More seats and fewer, who comes along, and what says none of it. */
 import { expect, it } from 'vitest';
-import { seatsFewer, seatsMore } from '../../../../src/core/lessons/spoken/seat-change.ts';
+import { makeSeatChange } from '../../../../src/core/lessons/spoken/seat-change.ts';
+
+const seatChange = makeSeatChange({
+  one: ['sister', 'husband', 'friend', 'mom', '女儿', '妹妹', '老公', '朋友'],
+  two: ['parents', '父母'],
+  many: ['friends', '朋友', '同事'],
+});
 
 it.each<[string, number | null, number | null]>([
   ['two more', 2, null],
@@ -18,7 +24,27 @@ it.each<[string, number | null, number | null]>([
   ['all of us are sick', null, null],
   ['one of us is vegetarian', null, null],
   ['my friend said one more infusion', null, null],
+  ["my parents can't come", null, 2],
   ['三位', null, null],
 ])('%s: %s more, %s fewer', (sentence, more, fewer) => {
-  expect([seatsMore(sentence), seatsFewer(sentence)]).toEqual([more, fewer]);
+  expect(seatChange(sentence)).toMatchObject({ more, fewer, along: null });
+});
+
+it.each<[string, number | null]>([
+  ['can I bring my sister', 1],
+  ['hi, could I bring a friend along?', 1],
+  ['is it ok if I bring two friends', 2],
+  ['may I bring my parents too', 2],
+  ["I'd like to bring my husband", 1],
+  ['can my mom come too?', 1],
+  ['我能带我妹妹一起吗', 1],
+  ['可以帶我老公一起來嗎', 1],
+  ['想帶兩個朋友', 2],
+  ['可以帶父母來嗎', 2],
+  ['can I bring friends', null],
+  ['can I bring my dog', null],
+  ['can I bring my gaiwan', null],
+  ['可以帶小狗嗎', null],
+])('%s: %s along', (sentence, along) => {
+  expect(seatChange(sentence)).toEqual({ more: null, fewer: null, along });
 });

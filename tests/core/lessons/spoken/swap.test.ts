@@ -40,9 +40,12 @@ it.each([
 });
 
 it.each<[string, object | null]>([
-  ['can I move it a week later', { isWeekAfter: true }],
-  ['move me to the week after', { isWeekAfter: true }],
-  ['可以延後一週嗎', { isWeekAfter: true }],
+  ['can I move it a week later', { weeksLater: 1 }],
+  ['move me to the week after', { weeksLater: 1 }],
+  ['可以延後一週嗎', { weeksLater: 1 }],
+  ['actually can i push it back two weeks', { weeksLater: 2 }],
+  ['可以延後兩週嗎', { weeksLater: 2 }],
+  ['能提前一周吗', { weeksLater: -1 }],
   ['改到下一週可以嗎', { span: { from: '2026-12-07', to: '2026-12-13' } }],
   ['换成下周的第一杯茶', { span: { from: '2026-12-07', to: '2026-12-13' } }],
   ['switch to the first cup', {}],

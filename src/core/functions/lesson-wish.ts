@@ -1,0 +1,191 @@
+/** Which lesson a student's sentence means, and what they want of it, by the lessons and bookings there are. Chooses nothing for them. */
+import type { Around } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { dateOf, wallAt } from '../lessons/calendar.ts';
+import type { Lesson } from '../lessons/lesson.ts';
+import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
+import { onMeantDay } from '../lessons/spoken/meant-day.ts';
+import { hearNarrowing, narrowed } from '../lessons/spoken/narrow.ts';
+import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
+import type { SeatChange } from '../lessons/spoken/seat-change.ts';
+import { shownLikeness, titledLessons } from '../lessons/spoken/titles.ts';
+import {
+  asksForNext,
+  hearWish,
+  isSuch,
+  isSureOf,
+  lessonElsewhen,
+  lessonsOn,
+  meantLessons,
+  type Wish,
+} from '../lessons/spoken/wish.ts';
+import { lessonValues } from '../lessons/tidings.ts';
+import { phrase } from './asked-brew.ts';
+import { swapOf } from './lesson-swap.ts';
+import { goneIn, isAhead, ownIn, shownIn, stands, upcomingIn, zoneOf } from './lessons-in-house.ts';
+
+export interface Asked {
+  readonly text: string;
+  readonly guests: Json;
+  readonly change: SeatChange;
+  /** Whether a lesson is about the tea that was named; null where none was. */
+  readonly isOnTopic: ((lesson: Lesson) => boolean) | null;
+}
+
+export function wishOf(asked: Asked, around: Around): Facts {
+  const { text, guests, change } = asked;
+  const swap = swapOf(text, around, 'lesson');
+  if (swap) return swap;
+  const upcoming = upcomingIn(around);
+  const zone = zoneOf(shownIn(around));
+  const today = dateOf(wallAt(around.nowMs, zone));
+  const changed = seatsChanged(change, around);
+  if (changed) return changed;
+  const said = hearWish(text, around.nowMs, zone);
+  const heard = onMeantDay(said, daysMeantBy(said, around), around.nowMs);
+  // "My sister can't come, just one seat": the seat stays.
+  const wish: Wish = heard.want === 'leave' && seatsAlone(text) !== null ? { ...heard, want: 'question' } : heard;
+  const fewer = fewerOf(asked, wish, around);
+  if (fewer) return fewer;
+  const own = spokenOfOwn(wish, around);
+  const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
+  // Who names a lesson they have not booked does not mean the one they have.
+  const isOfSpan = wish.span !== undefined && wish.want === 'question';
+  const such =
+    isOfSpan || ['list', 'enrol'].includes(wish.want) ? upcoming.filter((one) => isSuch(one, wish)) : upcoming;
+  const open = atHour(such.length > 0 ? such : upcoming, asked.text);
+  const among =
+    wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : open;
+  // Nothing but a title or a day, where lessons are shown.
+  const isShown =
+    wish.want === 'question' && hearSaid(text, { lessons: shownIn(around), now: around.nowMs, zone, change })?.named;
+  const other = wish.want === 'enrol' || wish.want === 'list' || isShown ? otherwise(wish, around) : {};
+  if (other.gone) return { want: 'enrol', seats: null, lesson: other.gone.id, booking: null, ids: null };
+  const named = other.elsewhen ? [other.elsewhen] : meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
+  const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
+  const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(text) !== null);
+  const next = wish.want !== 'leave' && asksForNext(text) && meant.length > 1 ? nextOf(meant) : undefined;
+  const one = isOfOwn ? spokenOf(wish, own, upcoming) : meant.length === 1 ? meant[0] : next;
+  return {
+    want: isShown ? 'enrol' : wish.want,
+    seats: seatsAlone(text) ?? wish.seats ?? guests,
+    lesson: one?.id ?? null,
+    isSure: one !== undefined && (upcoming.length === 1 || one === next || isSureOf(one, wish)),
+    booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
+    elsewhen: other.elsewhen ? phrase('lesson-told-elsewhen', elsewhenValues(other.elsewhen)) : null,
+    isLate: isLateFor(
+      own.find(({ lesson }) => lesson.id === one?.id),
+      around,
+    ),
+    isNext: next !== undefined,
+    isDated: wish.date !== undefined,
+    titled: titledLessons(upcoming, wish)[0]?.id ?? null,
+    narrowed: false,
+    // Nothing on that day: all there are.
+    ids: meant.length === 0 ? null : meant.map(({ id }) => id),
+    noneThen:
+      wish.date !== undefined && among.length > 0 && (meant.length === 0 || (wish.isLater === true && !isShown)),
+    isPast: wish.date !== undefined && wish.date < today,
+    noneSuch: such.length === 0 && upcoming.length > 0,
+    dayWrong: wish.dayWrong ? phrase(`mistake-${wish.dayWrong.code}`, wish.dayWrong.values) : null,
+  };
+}
+
+/** Fewer than all, where neither a day nor a title is named: the easiest, those in the evening, those about a tea. */
+function fewerOf({ text, isOnTopic }: Asked, wish: Wish, around: Around): Facts | null {
+  const [upcoming, shown] = [upcomingIn(around), shownIn(around)];
+  const narrowing = hearNarrowing(text);
+  const isOpen = ['list', 'question', 'enrol'].includes(wish.want) && wish.date === undefined && !wish.dayWrong;
+  if (!isOpen || (narrowing === null && isOnTopic === null) || titledLessons(shown, wish).length > 0) return null;
+  // "Not at the weekend" names no days but those it is not.
+  const asked = narrowing?.onWorkdays === undefined ? wish : withoutDays(wish);
+  const open = upcoming.filter((one) => isSuch(one, asked) && (isOnTopic?.(one) ?? true));
+  const these = narrowing === null ? open : narrowed(open, narrowing);
+  const levels = new Set(these.map(({ level }) => level));
+  return {
+    want: wish.want === 'enrol' && these.length > 0 ? 'enrol' : 'list',
+    narrowed: true,
+    seats: wish.seats ?? null,
+    lesson: null,
+    ids: these.length === 0 ? null : these.map(({ id }) => id),
+    noneSuch: these.length === 0 && upcoming.length > 0,
+    level: narrowing?.end === undefined || levels.size !== 1 ? null : [...levels][0]!,
+  };
+}
+
+function withoutDays(wish: Wish): Pick<Wish, 'level'> {
+  return wish.level === undefined ? {} : { level: wish.level };
+}
+
+/** "The 12th, in the morning": of the lessons that are left those at that hour, if there are any. */
+function atHour(lessons: readonly ListedLesson[], text: string): readonly ListedLesson[] {
+  const { part } = hearNarrowing(text) ?? {};
+  const there = part === undefined ? [] : narrowed(lessons, { part });
+  return there.length > 0 ? there : lessons;
+}
+
+/** Too late to give it back as one likes; that they don't come can still be said. */
+const isLateFor = (own: OwnBooking | undefined, { nowMs }: Around): boolean =>
+  own?.standing === 'seated' && nowMs >= leaveUntil(own.lesson, own) && nowMs < own.lesson.startsAt;
+
+/** Of the only booking there is: two more seats, or one fewer; who was the last to come gives it back. */
+function seatsChanged({ more, along, fewer }: SeatChange, around: Around): Facts | null {
+  const own = ownIn(around).filter((one) => isAhead(one, around.nowMs));
+  const [one] = own;
+  const change = fewer === null ? (more ?? along) : -fewer;
+  if (own.length !== 1 || one === undefined || change === null || one.seats + change < 1) return null;
+  return { want: 'change', booking: one.id, lesson: one.lesson.id, more: change };
+}
+
+/** "I can't come on Saturday" is said of a booking, where there is one. */
+function daysMeantBy({ want }: Wish, around: Around): readonly Lesson[] {
+  const own = ownIn(around)
+    .filter(stands)
+    .map(({ lesson }) => lesson);
+  return want === 'leave' && own.length > 0 ? own : [...shownIn(around), ...own];
+}
+
+const isCancelled = ({ lesson }: OwnBooking): boolean => lesson.status === 'cancelled';
+
+/** What was cancelled is spoken of only by its name, unless there is no other. */
+function spokenOfOwn(wish: Wish, around: Around): readonly OwnBooking[] {
+  const own = ownIn(around).filter((one) => isAhead(one, around.nowMs));
+  const named = titledLessons(
+    own.filter(isCancelled).map(({ lesson }) => lesson),
+    wish,
+  );
+  return named.length > 0 || own.every(isCancelled) ? own : own.filter((one) => !isCancelled(one));
+}
+
+/** The first to begin. */
+const nextOf = (lessons: readonly Lesson[]): Lesson | undefined =>
+  lessons.toSorted((a, b) => a.startsAt - b.startsAt)[0];
+
+/** The one named; else the one booked, when there is no other. */
+function spokenOf(wish: Wish, own: readonly OwnBooking[], upcoming: readonly ListedLesson[]): Lesson | undefined {
+  const [titled] = titledLessons(upcoming, wish);
+  const onDay = wish.date === undefined ? [] : lessonsOn(upcoming, wish);
+  if (!titled && onDay.length > 0) return onDay.length === 1 ? onDay[0] : undefined;
+  return titled ?? (own.length === 1 ? own[0]?.lesson : undefined);
+}
+
+interface Otherwise {
+  /** Nobody can book it any more. */
+  readonly gone?: ListedLesson | undefined;
+  /** To come, but on another day than was said. */
+  readonly elsewhen?: ListedLesson | undefined;
+}
+
+/** A title counts for more than a day; what is gone is meant only when nothing to come is. */
+function otherwise(wish: Wish, around: Around): Otherwise {
+  const onDay = lessonsOn(upcomingIn(around), wish);
+  if (titledLessons(onDay, wish).length > 0) return {};
+  if (wish.isLater) return onDay.length === 1 && wish.want === 'enrol' ? { elsewhen: onDay[0] } : {};
+  const gone = lessonsOn(goneIn(around), wish).toReversed();
+  const [titled] = titledLessons(gone, wish);
+  if (titled || wish.date === undefined) return { gone: titled };
+  const elsewhen = lessonElsewhen(upcomingIn(around), wish);
+  return elsewhen ? { elsewhen } : { gone: onDay.length === 0 ? gone[0] : undefined };
+}
+
+const elsewhenValues = (lesson: Lesson): Facts => ({ ...lessonValues(lesson), moves: lesson.moves });
