@@ -41,7 +41,7 @@ import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { inTalk } from './talk/at-hand.ts';
 import { isAsking, nameAlone, nameGiven } from './lessons/spoken/name.ts';
-import { ifDrawn, planned, spoonsToGrams } from './functions/plan-told.ts';
+import { ifDrawn, planned, spoonsToGrams, usualWater } from './functions/plan-told.ts';
 import { twoAsked } from './talk/two-asked.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Language } from './units.ts';
@@ -82,6 +82,7 @@ const callList = [
   'explainPlan',
   'oneInfusion',
   'ifDrawn',
+  'usualWater',
   'spoonsToGrams',
   'adjustTaste',
 ] as const;
@@ -110,6 +111,7 @@ export function makeCalls(content: CoreContent): Calls {
     explainPlan: (given, around) => explained(content, given, around),
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     ifDrawn: (given, around) => ifDrawn(content, given, around),
+    usualWater: (given, around) => ({ gives: usualWater(content, given, around) }),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => adjusted(content, given, around),
   };

@@ -84,6 +84,13 @@ export function ifDrawn(content: CoreContent, { seconds, ...given }: Facts, arou
 /** Judgement: further off than this anyone tastes it, and `much` few like. */
 const noticed = { weaker: 0.8, stronger: 1.2, much: 1.5 };
 
+/** How hot the water usually is for a leaf, before it is known what it is brewed in. */
+export function usualWater(content: CoreContent, given: Facts, { memory }: Around): Json {
+  const leaf = leafFor(content, given);
+  const waterC = leaf.waterC ?? content.brewing.families[leaf.family].waterC;
+  return phrase('brew-water-usual', { waterC, unit: memory['unit'] ?? null });
+}
+
 /** A tenth of a gram is finer than a spoon is level. */
 export function spoonsToGrams(content: CoreContent, given: Facts, spoons: number): number {
   return rounded(spoons * spoonfulG(content.brewing, leafFor(content, given)), 1);

@@ -96,10 +96,16 @@ function asksIn(words: string, named: boolean): Asks | null {
   if (words.length <= longestAsked * 2 && asksApart.test(words)) return 'meaning';
   if (words.length > longestAsked) return null;
   if (asksIfEnough.test(words)) return 'enough';
-  const asked = named || notOfThePlan.test(words) ? [] : linesAsked(words);
+  const asked = notOfThePlan.test(words) ? [] : linesAsked(words);
+  // How hot the water is for a tea is known before all else is.
+  if (named) return asked.length === 1 && asked[0] === 'heat' ? 'heat' : meaningIn(words);
+  if (asked.length === 2 && asked.includes('time') && asked.includes('leaf-out')) return 'time';
   if (asked.length > 1) return 'whole';
-  return asked[0] ?? (asksForMeaning.test(words) || unclear.test(words) ? 'meaning' : null);
+  return asked[0] ?? meaningIn(words);
 }
+
+const meaningIn = (words: string): 'meaning' | null =>
+  asksForMeaning.test(words) || unclear.test(words) ? 'meaning' : null;
 
 const linesAsked = (words: string): (keyof typeof ofOneLine)[] =>
   (Object.keys(ofOneLine) as (keyof typeof ofOneLine)[]).filter((one) => ofOneLine[one].test(words));

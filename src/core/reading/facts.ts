@@ -102,7 +102,8 @@ function bareNumber({ plain, measures }: Observation): number | null {
 
 const leadsOn =
   /^(?:(?:and|or|ok|okay|then|so|what about|how about|what if|with|at|use|just|make it|maybe|even|only|try|no|lets say|let's say|i do|i use|i take)[\s,]*)*$|^(?:那|咁|如果|换成|换|改成|改|或者|就|要|用|放|系|是|不然|若|再|[，, ])*$/;
-const trailsOff = /^(?:[\s,?.!]|then|instead|please|maybe)*$|^(?:呢|的话|嘅话|好了|吧|啦|呀|啊|行吗|可以吗|得唔得|得吗|[，,？?。! ])*$/;
+const trailsOff =
+  /^(?:[\s,?.!]|then|instead|please|maybe)*$|^(?:呢|的话|嘅话|好了|吧|啦|呀|啊|行吗|可以吗|得唔得|得吗|[，,？?。! ])*$/;
 
 /** "six mugs a day" are drunk, not brewed in. */
 function isCounted({ vessels, measures }: Observation): boolean {

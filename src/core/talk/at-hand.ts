@@ -42,7 +42,7 @@ function moreDrink(plain: string, guests: Json): Json {
 const savesInEnglish =
   /^(?:(?:ok|yes|please|can you|could you|i want to|i'd like to|let's)[\s,]*)*(?:save|keep|remember|store|bookmark)(?: (?:this|it|that|these|the|my|brew|plan|recipe|one|settings?|numbers?|for (?:me|later|next time|the next time)|as (?:my )?(?:usual|favou?rite|default)|please))*[\s.!?]*$|^(?:can|could|may) i (?:save|bookmark) (?:this|it|that|the (?:plan|brew|recipe))(?: for (?:later|next time))?[\s.!?]*$|^(?:make|set) (?:this|it|that) (?:as )?(?:my )?(?:usual|default|favou?rite)[\s.!?]*$/iu;
 const savesInChinese =
-  /^(?:[請请幫帮我好就把替麻煩烦]|[這这](?:[個个]|種|种|[樣样])?(?:泡法)?)*(?:[記记存](?:下來|下来|起來|起来|住|好|下)|保存|收藏|[儲储]存)(?:[這这](?:[個个樣样次]|種|种)?(?:泡法)?|一下)?[吧了啦]*[\s。.！!]*$|^就?(?:[當当]作?|[設设][成為为])我(?:平常|平時|平时|常用)的?(?:泡法)?[\s。.！!]*$/u;
+  /^(?:[請请幫帮我好的就把替麻煩烦，, ]|[這这](?:[個个]|種|种|[樣样])?(?:泡法)?)*(?:[記记存](?:下來|下来|起來|起来|住|好|下)|保存|收藏|[儲储]存)(?:[這这](?:[個个樣样次]|種|种)?(?:泡法)?|一下)?[吧了啦]*[\s。.！!]*$|^就?(?:[當当]作?|[設设][成為为])我(?:平常|平時|平时|常用)的?(?:泡法)?[\s。.！!]*$/u;
 const saves = (text: string): boolean => text.length <= 60 && (savesInEnglish.test(text) || savesInChinese.test(text));
 
 /** How much tea there will be. */
