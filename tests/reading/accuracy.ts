@@ -48,7 +48,8 @@ type SentenceFile =
   | 'tram-stop.txt'
   | 'tram-ride.txt'
   | 'ferry-in.txt'
-  | 'ferry-out.txt';
+  | 'ferry-out.txt'
+  | 'window-seat.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');

@@ -11,7 +11,7 @@ import { readWarmed } from './wishes.ts';
 /** What is concluded of the whole, beside the facts. */
 type Concluded = Pick<
   Reading,
-  'act' | 'kind' | 'style' | 'strength' | 'turn' | 'asks' | 'sizeWord' | 'unknownTea' | 'answer'
+  'act' | 'kind' | 'style' | 'strength' | 'turn' | 'asks' | 'sizeWord' | 'unknownTea' | 'answer' | 'nearAnswer'
 >;
 
 export function readingOf(seen: Observation, concluded: Concluded): Reading {
@@ -66,6 +66,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,
     answer: concluded.answer,
+    nearAnswer: concluded.nearAnswer,
   };
 }
 

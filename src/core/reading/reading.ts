@@ -86,6 +86,8 @@ export interface Reading {
   readonly missing: readonly string[];
   /** The standing answer that fits, when the kind is care, safety or shop. */
   readonly answer: string | null;
+  /** One that may be meant by what is heard as brewing, where nothing else is understood. */
+  readonly nearAnswer: string | null;
 }
 
 export interface ReaderContent {
@@ -130,7 +132,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const turn = mayTurn ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';
     const isPlanned = kind === 'brew' && (asks !== null || turn !== null || !namesNothing(seen));
-    const answerIn = (): string | null => (isPlanned ? null : standingAnswer(kind, words, answerFor));
+    const found = isPlanned || danger !== null ? noAnswer : standingAnswer(kind, { words, cues }, answerFor);
     return readingOf(seen, {
       act: actIn(kind, act) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
@@ -140,7 +142,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       asks,
       sizeWord: sizeWordIn(words, seen.vessel.vessel !== null),
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
-      answer: explained ?? (danger === null ? answerIn() : answerToDanger(answers, danger)),
+      answer: explained ?? (danger === null ? found.answer : answerToDanger(answers, danger)),
+      nearAnswer: found.near,
     });
   };
 }
@@ -223,13 +226,30 @@ function isAnswering({ asked, plain, teas, vessels, quantities, strangeTea }: Ob
 /** So alike, what is heard as brewing and tells nothing for a plan is that answer's question. Judgement. */
 const sureOfBrewing = 0.6;
 
-function standingAnswer(kind: Kind, words: string, answerFor: AnswerFinder): string | null {
+interface FoundStanding {
+  readonly answer: string | null;
+  /** Where nothing else is understood. */
+  readonly near: string | null;
+}
+
+const noAnswer: FoundStanding = { answer: null, near: null };
+
+function standingAnswer(
+  kind: Kind,
+  { words, cues }: Pick<Observation, 'words' | 'cues'>,
+  answerFor: AnswerFinder,
+): FoundStanding {
   if (kind === 'brew') {
     const found = answerFor(words, 'care');
-    return found !== null && found.likeness >= sureOfBrewing ? found.id : null;
+    return found !== null && found.likeness >= sureOfBrewing
+      ? { answer: found.id, near: null }
+      : { answer: null, near: found?.id ?? null };
   }
-  if (kind === 'safety') return answerFor(words, kind)?.id ?? generalSafety;
-  return kind === 'care' || kind === 'shop' ? (answerFor(words, kind)?.id ?? null) : null;
+  if (kind === 'safety') return { answer: answerFor(words, kind)?.id ?? generalSafety, near: null };
+  // "Smells of seaweed, is that normal?": a word on the taste that names none of those we mend.
+  const isOfCare = kind === 'care' || (kind === 'taste' && readTaste(cues, words) === null);
+  if (!isOfCare && kind !== 'shop') return noAnswer;
+  return { answer: answerFor(words, kind === 'shop' ? kind : 'care')?.id ?? null, near: null };
 }
 
 /** "Why is it bitter?" asks for what went wrong, not for the reasons of the plan. */

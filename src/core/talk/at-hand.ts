@@ -7,7 +7,7 @@ import { boilingC } from '../reading/warmth.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { coldAsked } from './cold.ts';
 import { pouredAgoS } from './hands.ts';
-import { asksWhere, skippedTo, steered } from './steering.ts';
+import { asksOwnBrews, asksRefill, asksWhere, skippedTo, steered } from './steering.ts';
 import { lateBy, stepDone } from './steps.ts';
 
 /** A tea is told by its label, whatever the bag is good for. */
@@ -154,6 +154,8 @@ function ofHands(heard: Facts, plain: string, { flow, asked = null }: Talk): Fac
     lateS: late === 'unsaid' ? null : late,
     steers: steers === 'remind' && !brewing.has(flow) ? null : steers,
     coldAsk: mayBeCold(heard) ? coldAsked(words) : null,
+    asksRefill: asksRefill(words) || null,
+    asksOwnBrews: asksOwnBrews(words) || null,
     asksWhere: asksWhere(words) || null,
     skipTo: steers === 'skip' ? skippedTo(words) : null,
   };

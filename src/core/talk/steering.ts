@@ -61,6 +61,18 @@ const whereItStands =
 
 export const asksWhere = (words: string): boolean => words.length <= 60 && whereItStands.test(words);
 
+const refills =
+  /\b(?:when|what point|how (?:far|low|soon))\b.{0,24}\b(?:refill|top (?:it |them |the glass )?up|add (?:more |the |hot |some )*water|fill (?:it )?(?:up )?again|pour more)\b|(?:什么时候|啥时候|几时|何时|喝到(?:哪|多少|几时|什么程度)|剩(?:多少|几多)).{0,4}(?:加|续|添|倒|补|冲)(?:热|滚|开)?(?:水|满|杯)/;
+
+/** "When do I refill?" */
+export const asksRefill = (words: string): boolean => words.length <= 60 && refills.test(words);
+
+const ownBrews =
+  /\bwhat (?:did|have) i (?:have|drink|drank|had|brew|brewed|make|made|do)\b.{0,12}\b(?:last|before|yesterday|previously|time|week)\b|\bmy (?:last|previous|past) (?:brew|tea|one)s?\b|\bwhat was (?:my|the) last (?:brew|tea|one)\b|(?:上(?:一)?(?:次|回)|昨天|之前|上星期|上周)我?(?:是)?(?:泡|喝|弄|做)(?:了|过|的)?(?:的)?(?:是)?(?:什么|哪|点)|我(?:上次|上回|昨天|之前)(?:泡|喝)(?:了|过|的)?(?:是)?(?:什么|哪)/;
+
+/** "What did I have last time?" */
+export const asksOwnBrews = (words: string): boolean => words.length <= 60 && ownBrews.test(words);
+
 const ordinals = 'third fourth fifth sixth seventh eighth ninth tenth'.split(' ');
 
 /** "Skip to number 5": up to which infusion, if that is said. */

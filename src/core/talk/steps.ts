@@ -12,7 +12,7 @@ const done: readonly (readonly [Step, RegExp])[] = [
   ],
   [
     'leaf-in',
-    /\b(?:leaf|leaves|leafs|tea|teas|leaves are|leaf is|its|it is|theyre|they are|all|thats|everythings) (?:is |are |all |s )?in(?: there| it| the (?:pot|gaiwan|mug|cup|glass|jar|bottle|basket|kyusu|teapot|bowl))?\b(?! (?:an?|my|her|his|your|our|this|that|tea|hot|cold|\d))|\bin (?:it|they) goe?s?\b|\b(?:put|added|dropped|threw|tipped|chucked|popped|got) (?:the |my |all |some )*(?:leaf|leaves|tea|it|them)(?: all)?(?: in)?\b(?! (?:on|down|out|away))|(?:放|投|下|落|加|倒|置|摆|拨|丢)(?:好|完|了)?(?:茶叶|茶|叶子?|干茶)(?:了|进去|入去|落去|下去)|^[我都已经就把先茶叶子也]*(?:放|投|落|摆|丢)(?:好|进去|入去|落去|下去|进)*了/,
+    /^(?:ok |all |its )?in$|\b(?:leaf|leaves|leafs|tea|teas|leaves are|leaf is|its|it is|theyre|they are|all|thats|everythings) (?:is |are |all |s )?in(?: there| it| the (?:pot|gaiwan|mug|cup|glass|jar|bottle|basket|kyusu|teapot|bowl))?\b(?! (?:an?|my|her|his|your|our|this|that|tea|hot|cold|\d))|\bin (?:it|they) goe?s?\b|\b(?:put|added|dropped|threw|tipped|chucked|popped|got) (?:the |my |all |some )*(?:leaf|leaves|tea|it|them)(?: all)?(?: in)?\b(?! (?:on|down|out|away))|(?:放|投|下|落|加|倒|置|摆|拨|丢)(?:好|完|了)?(?:茶叶|茶|叶子?|干茶)(?:了|进去|入去|落去|下去)|^[我都已经就把先茶叶子也]*(?:放|投|落|摆|丢)(?:好|进去|入去|落去|下去|进)*了/,
   ],
   [
     'rinsed',
