@@ -5,6 +5,7 @@ import type { Cues } from './cues.ts';
 export const planQuestions = [
   'rinse-water',
   'rinse',
+  'once',
   'boil',
   'fill',
   'too-long',

@@ -6,6 +6,8 @@ export const turns = [
   'cooler',
   'more-leaf',
   'less-leaf',
+  'half-leaf',
+  'double-leaf',
   'longer',
   'shorter',
   'other-size',
@@ -22,6 +24,10 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
     /\b(?:hotter|warmer|(?:higher|more) (?:temp\w*|heat))\b|热(?:啲|点|一点|些)|烫(?:啲|点|一点)|水温(?:再)?(?:调)?高|温度(?:再)?(?:调)?高/,
   cooler:
     /\b(?:cooler|less hot|lower temp\w*|not so hot)\b|^(?:and |a bit |a little |even |much |still |the water |make it |make the water )*colder\b|(?:凉|冻)(?:啲|点|一点|些)|水温(?:再)?(?:调)?低|温度(?:再)?(?:调)?低/,
+  'half-leaf':
+    /^(?:and |what about |how about |what if i |only |just |use |with |make it |do |take )*half(?: (?:the amount|the leaf|the leaves|the tea|of (?:it|that)|that|as much|as much (?:leaf|tea)))?[?.! ]*$|^(?:那|就|只|咁|如果|茶叶|放|用)*(?:减半|(?:放)?一半)(?:就好|好了|呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
+  'double-leaf':
+    /^(?:and |what about |how about |what if i |use |with |make it |do |take )*(?:double|twice)(?: (?:it|that|the amount|the leaf|the leaves|the tea|as much|as much (?:leaf|tea)))?[?.! ]*$|^(?:那|就|咁|如果|茶叶|放|用)*(?:加倍|双倍|两倍|多一倍)(?:的茶叶)?(?:呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'more-leaf':
     /\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶|^(?:那|就|咁|再)?(?:多(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)多(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
   'less-leaf':
