@@ -27,7 +27,8 @@ import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
 import { asFacts, phrase, refused, refusedBy, textOf } from './asked-brew.ts';
 import { doorsIn, onDoor, peopleFacts, rosterOf } from './desk-board.ts';
-import { mostWritten, notesAheadDays, repeatPhrase } from './desk-plan.ts';
+import { notesAheadDays, repeatPhrase } from './desk-plan.ts';
+import { mostWritten } from './desk-plan-heard.ts';
 
 export const deskLessonCallNames = [
   'deskTick',
@@ -82,7 +83,7 @@ function deskTick(door: Door, { booking, mark }: Facts, { nowMs }: Around): Outc
 /** "Sunday" keeps the hour, "8 pm" the day. */
 function deskMove(door: Door, { seen, text }: Facts, around: Around): Outcome {
   const { lesson } = door;
-  const heard = heardTime(textOf(text), lesson, around.nowMs);
+  const heard = heardTime(textOf(text).replace(movesTo, 'at '), lesson, around.nowMs);
   if ('mistakes' in heard) return refusedBy(heard.mistakes);
   const { starts, minutes } = heard;
   const move = { starts, seen: Number(seen), ...(minutes === null ? {} : { minutes }) };
@@ -97,6 +98,10 @@ function deskMove(door: Door, { seen, text }: Facts, around: Around): Outcome {
   const { unreached } = concerned;
   return { gives: { starts, minutes, unreached, told: phrase('desk-told-move', { ...told, ...concerned }) } };
 }
+
+/** "Move it to 11": a bare number is an hour. */
+const movesTo =
+  /^(?:please )?(?:move|shift|push|postpone|reschedule|make) it (?:back |forward )?(?:to |until |till )?(?=\d{1,2}[.!]?$)/iu;
 
 interface HeardTime {
   readonly starts: WallTime;

@@ -7,41 +7,18 @@ import {
   planLesson,
   usual,
   type LessonDraft,
-  type Level,
   type Today,
   type Wording,
 } from '../lessons/lesson.ts';
 import type { Recurrence } from '../lessons/recurrence.ts';
 import { lessonsOfSeries } from '../lessons/series.ts';
 import { addDays, dateOf, wallAt } from '../lessons/calendar.ts';
-import { readDuration, readSeats } from '../lessons/spoken/amounts.ts';
-import { plain } from '../lessons/spoken/cut.ts';
-import { readLevel } from '../lessons/spoken/level.ts';
-import { readNumber } from '../lessons/spoken/numeral.ts';
 import { corrected } from '../lessons/spoken/correction.ts';
-import { hearLesson, type Heard, type SpokenLesson } from '../lessons/spoken/spoken.ts';
+import { hearLesson } from '../lessons/spoken/spoken.ts';
 import type { Mistake } from '../units.ts';
 import { asFacts, phrase, textOf } from './asked-brew.ts';
 import { doorsIn } from './desk-board.ts';
-
-/** What is told of it in words of the shop's own. */
-const worded = ['place', 'teacher', 'price', 'bring'] as const;
-
-interface Said extends SpokenLesson {
-  readonly place?: string;
-  readonly teacher?: string;
-  readonly price?: string;
-  readonly bring?: string;
-  readonly level?: Level;
-  readonly tea?: string;
-  /** Half of a time: a day without an hour, or an hour without a day. */
-  readonly half?: string;
-}
-
-interface Understood {
-  readonly said: Said;
-  readonly problem: Mistake | null;
-}
+import { hear, tellsNothing, type Said, type Understood, type Worded } from './desk-plan-heard.ts';
 
 export const deskPlanCallNames = ['planning', 'saidLesson', 'correctedPlan', 'justPut'] as const;
 
@@ -84,64 +61,11 @@ function planning({ said = null, text = null, field = null, tea = null }: Facts,
   const words = textOf(text).trim();
   const understood = words === '' ? { said: before, problem: null } : hear(before, { words, field, around, zone });
   const today = { now: around.nowMs, tzVersion: textOf(around.house?.['tzVersion']) };
-  return answerOf(understood, { around, today, zone });
-}
-
-interface Telling {
-  readonly words: string;
-  readonly field: Json;
-  readonly around: Around;
-  readonly zone: string;
-}
-
-/** Longer than any reason or place, shorter than a message Telegram takes. */
-export const mostWritten = 1_000;
-
-/** A time said in two halves is asked for once more: "Saturday" and then "7 pm". */
-function hear(said: Said, { words, field, around, zone }: Telling): Understood {
-  const wordField = ['title', ...worded].find((name) => name === field);
-  if (wordField !== undefined && words.length > mostWritten)
-    return { said, problem: mistake('words-too-long', wordField, { most: mostWritten }) };
-  if (wordField !== undefined) return { said: { ...said, [wordField]: words }, problem: null };
-  if (field === 'level') return withLevel(said, words);
-  if (field === 'seats' || field === 'minutes') return { said: withAmount(said, field, words), problem: null };
-  const { half, ...rest } = said;
-  const sentences =
-    half === undefined || field !== 'starts' ? [words] : [words, `${half}, ${words}`, `${words}, ${half}`];
-  const heard = sentences.map((sentence) => hearLesson(sentence, around.nowMs, said.zone ?? zone));
-  const found = heard.find((one) => one.mistakes.length === 0) ?? heard[0]!;
-  return merged(rest, found, { words, field });
-}
-
-function withLevel(said: Said, words: string): Understood {
-  const level = readLevel(words);
-  return level === undefined
-    ? { said, problem: mistake('level-unclear', 'level') }
-    : { said: { ...said, level }, problem: null };
-}
-
-function withAmount(said: Said, field: 'seats' | 'minutes', words: string): Said {
-  const text = plain(words);
-  const { amount } = field === 'seats' ? readSeats(text) : readDuration(text);
-  const found = amount ?? readNumber(text);
-  return found === undefined ? said : { ...said, [field]: found };
-}
-
-function merged(
-  said: Said,
-  { said: told, mistakes }: Heard,
-  { words, field }: { words: string; field: Json },
-): Understood {
-  const [problem = null] = mistakes;
-  // Asked for a time, what else stands there is no new name of the lesson.
-  const { title, ...rest } = told;
-  const news = field === 'starts' ? rest : told;
-  const isHalf = problem?.code === 'lesson-time-missing' || problem?.code === 'lesson-day-missing';
-  const nothingSaid = problem?.code === 'lesson-day-missing' && title === words;
-  return {
-    said: { ...said, ...news, ...(isHalf && !nothingSaid ? { half: words } : {}) },
-    problem: problem?.code === 'lesson-ends-before-start' ? { ...problem, field: 'starts' } : problem,
-  };
+  const answer = answerOf(understood, { around, today, zone });
+  // Asked for a piece, what was written told nothing of the lesson.
+  const isSame = JSON.stringify(answer['said']) === JSON.stringify(before);
+  const isStuck = words !== '' && isSame && answer['ask'] === field && tellsNothing(words, field, { around, zone });
+  return { ...answer, isStuck };
 }
 
 interface Ground {
@@ -174,7 +98,7 @@ function mistakeIn(said: Said, ground: Ground): Mistake | null {
 
 function draftOf(said: Said, { around, zone }: Ground): LessonDraft {
   const { title = '', starts = '', seats = 0, minutes = usual.minutes } = said;
-  const words = (name: (typeof worded)[number]): Wording => inAll(said[name] ?? '');
+  const words = (name: Worded): Wording => inAll(said[name] ?? '');
   // Where the next lesson is to be, this one will be as well, unless it is said.
   const next = doorsIn(around).find(({ lesson }) => lesson.status !== 'cancelled')?.lesson;
   return {

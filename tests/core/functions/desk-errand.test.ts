@@ -24,10 +24,44 @@ it.each<[string, string | null, string | null]>([
   ['取消老茶之夜', 'cancel', 'old'],
   ['通知老茶之夜的学员', 'write', 'old'],
   ['who is coming?', 'people', null],
+  ['anyone signed up for Saturday?', 'show', 'old'],
+  ['周六有人报名吗', 'show', 'old'],
+  ['现在几个人了', 'show', null],
+  ['is there anything for me to do', 'questions', null],
+  ['有什么问题没回', 'questions', null],
+  ['plan a kids class', 'add', null],
+  ['開一堂親子泡茶課', 'add', null],
+  ['add two seats', 'seats', null],
+  ['make it 10 seats', 'seats', null],
+  ['這堂改成12位', 'seats', null],
+  ['帮王阿姨加两个位子到周六', 'guest', 'old'],
+  ['change the price to 20 dollars', 'alter', null],
+  ['let Bram teach it', 'alter', null],
+  ['费用改成20美元', 'alter', null],
+  ["Pauline called, she can't come", 'people', null],
+  ['羅莎打電話說不來', 'people', null],
+  ['誰來教', null, null],
+  ["what's happening today", 'people', null],
+  ['可以，最多20人，提前一周说', null, null],
   ['cancel my seat in old leaves', null, null],
   ['how do I brew old leaves?', null, null],
 ])('%s', (text, act, lesson) => {
   const errand = errandOf(text, around(true), denver);
   expect([errand?.['act'] ?? null, errand?.['lesson'] ?? null]).toEqual([act, lesson]);
   expect(errandOf(text, around(false), denver)).toBeNull();
+});
+
+it.each<[string, object]>([
+  ['make it 10 seats', { field: 'seats', value: '10' }],
+  ['change the price to 20 dollars.', { field: 'price', value: '20 dollars' }],
+  ['let Bram do it', { field: 'teacher', value: 'Bram' }],
+  ['费用改成20美元', { field: 'price', value: '20美元' }],
+  ['can you tell them to bring a cup', { words: 'Please bring a cup' }],
+  ['tell everyone that we begin at eleven', { words: 'we begin at eleven' }],
+  ['write to everyone in old leaves', { words: null }],
+  ['给大家发个消息说带自己的杯子', { words: '带自己的杯子' }],
+  ['通知大家 請自備杯子', { words: '請自備杯子' }],
+  ['帮王阿姨加两个位子到周六', { who: '王阿姨两位' }],
+])('%s tells what', (text, told) => {
+  expect(errandOf(text, around(true), denver)).toMatchObject(told);
 });

@@ -26,6 +26,16 @@ function newStart(before: WallTime, text: string, now: Instant, zone: string): W
   return starts.find((one) => one !== undefined);
 }
 
+const later = /\b(?:pm|p\.m\.?|afternoon|evening|night)\b|下午|晚上|傍晚|夜/iu;
+const earlier = /\b(?:am|a\.m\.?|morning)\b|上午|早上|朝/iu;
+
+/** "At 2", and then "in the afternoon": the hour with its half of the day; as it stands where none is told. */
+export function inHalfOfDay(sentence: string, told: string, now: Instant, zone: string): string {
+  if (!later.test(told) && !earlier.test(told)) return sentence;
+  const noon = later.test(told) ? '2026-01-01T12:00' : '2026-01-01T00:00';
+  return inItsHalf(sentence, noon, now, zone);
+}
+
 /** With "pm" told of an hour that may be both, where it was in the afternoon before. */
 export function inItsHalf(sentence: string, before: WallTime, now: Instant, zone: string): string {
   const text = plain(sentence);

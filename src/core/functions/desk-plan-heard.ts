@@ -1,0 +1,115 @@
+/** What a shopkeeper's words add to a lesson that is told piece by piece. Asks nothing, and checks nothing but what was read. */
+import type { Around } from '../flow/book.ts';
+import type { Json } from '../flow/flow.ts';
+import { mistake, type Level } from '../lessons/lesson.ts';
+import { readDuration, readSeats } from '../lessons/spoken/amounts.ts';
+import { inHalfOfDay } from '../lessons/spoken/correction.ts';
+import { plain } from '../lessons/spoken/cut.ts';
+import { readLevel } from '../lessons/spoken/level.ts';
+import { readNumber } from '../lessons/spoken/numeral.ts';
+import { hearLesson, type Heard, type SpokenLesson } from '../lessons/spoken/spoken.ts';
+import type { Mistake } from '../units.ts';
+
+/** What is told of it in words of the shop's own. */
+const worded = ['place', 'teacher', 'price', 'bring'] as const;
+export type Worded = (typeof worded)[number];
+
+export interface Said extends SpokenLesson {
+  readonly place?: string;
+  readonly teacher?: string;
+  readonly price?: string;
+  readonly bring?: string;
+  readonly level?: Level;
+  readonly tea?: string;
+  /** Half of a time: a day without an hour, or an hour without a day. */
+  readonly half?: string;
+}
+
+export interface Understood {
+  readonly said: Said;
+  readonly problem: Mistake | null;
+}
+
+interface Telling {
+  readonly words: string;
+  readonly field: Json;
+  readonly around: Around;
+  readonly zone: string;
+}
+
+/** Longer than any reason or place, shorter than a message Telegram takes. */
+export const mostWritten = 1_000;
+
+/** A time said in two halves is asked for once more: "Saturday" and then "7 pm". */
+export function hear(said: Said, { words, field, around, zone }: Telling): Understood {
+  const wordField = ['title', ...worded].find((name) => name === field);
+  if (wordField !== undefined && words.length > mostWritten)
+    return { said, problem: mistake('words-too-long', wordField, { most: mostWritten }) };
+  const seats = wordField === 'title' ? seatsAlone(words) : null;
+  if (seats !== null) return { said: { ...said, seats }, problem: null };
+  if (wordField !== undefined) return { said: { ...said, [wordField]: words }, problem: null };
+  if (field === 'level') return withLevel(said, words);
+  if (field === 'seats' || field === 'minutes') return { said: withAmount(said, field, words), problem: null };
+  const { half, ...rest } = said;
+  const sentences =
+    half === undefined || field !== 'starts'
+      ? [words]
+      : [words, inHalfOfDay(half, words, around.nowMs, said.zone ?? zone), `${words}, ${half}`, `${half}, ${words}`];
+  const heard = sentences.map((sentence) => hearLesson(sentence, around.nowMs, said.zone ?? zone));
+  const told = heard[0]!;
+  // What tells nothing of the time leaves the half that is known.
+  const kept = half !== undefined && namesNoTime(told) ? heard.at(-1)! : told;
+  const found = heard.find((one) => one.mistakes.length === 0) ?? kept;
+  return merged(rest, found, { words: kept === told ? words : half!, field });
+}
+
+/** "8 seats" is no name of a lesson; a bare number may be. */
+function seatsAlone(words: string): number | null {
+  const { amount, rest } = readSeats(plain(words));
+  return amount === undefined || /[\p{L}\p{N}]/u.test(rest) ? null : amount;
+}
+
+function withLevel(said: Said, words: string): Understood {
+  const level = readLevel(words);
+  return level === undefined
+    ? { said, problem: mistake('level-unclear', 'level') }
+    : { said: { ...said, level }, problem: null };
+}
+
+function withAmount(said: Said, field: 'seats' | 'minutes', words: string): Said {
+  const text = plain(words);
+  const { amount } = field === 'seats' ? readSeats(text) : readDuration(text);
+  const found = amount ?? readNumber(text);
+  return found === undefined ? said : { ...said, [field]: found };
+}
+
+function merged(
+  said: Said,
+  { said: told, mistakes }: Heard,
+  { words, field }: { words: string; field: Json },
+): Understood {
+  const [problem = null] = mistakes;
+  // Asked for a time, what else stands there is no new name of the lesson.
+  const { title: _, ...rest } = told;
+  const news = field === 'starts' ? rest : told;
+  const isHalf = halves.has(problem?.code ?? '');
+  const nothingSaid = namesNoTime({ said: told, mistakes });
+  return {
+    said: { ...said, ...news, ...(isHalf && !nothingSaid ? { half: words } : {}) },
+    problem: problem?.code === 'lesson-ends-before-start' ? { ...problem, field: 'starts' } : problem,
+  };
+}
+
+/** Neither a day nor an hour. */
+const namesNoTime = ({ mistakes }: Heard): boolean =>
+  ['lesson-day-missing', 'lesson-time-missing'].every((code) => mistakes.some((one) => one.code === code));
+
+/** A day without an hour, an hour without a day, and an hour of either half of a day. */
+const halves: ReadonlySet<string> = new Set(['lesson-time-missing', 'lesson-day-missing', 'lesson-hour-unclear']);
+
+/** Asked for a piece, and nothing of the kind was told. */
+export function tellsNothing(words: string, field: Json, { around, zone }: Pick<Telling, 'around' | 'zone'>): boolean {
+  if (field === 'starts') return namesNoTime(hearLesson(words, around.nowMs, zone));
+  const text = plain(words);
+  return (field === 'seats' || field === 'minutes') && !/\d/.test(text) && readNumber(text) === undefined;
+}
