@@ -234,6 +234,7 @@ function everyPlace(): ReadonlyMap<string, Walker> {
     'tieguanyin in a 110 ml gaiwan',
     'and the second?',
     'and the 40th?',
+    'can I leave it 5 minutes',
     'it was bitter',
     'talk to the shop',
     'other language',
