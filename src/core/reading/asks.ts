@@ -53,7 +53,7 @@ const asksIfEnough =
   /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
 
 const asksForMeaning =
-  /^how (?:much|big) is an? [a-z -]{3,24}[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|解释(?:一下|下)?(?:什么|咩|乜)/;
+  /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|解释(?:一下|下)?(?:什么|咩|乜)/;
 
 /** "What's the difference between sheng and shou?" */
 export const asksApart = /\bdiffer\w*\b|差在|差别|分别|区别|不同|唔同|不一样/;
@@ -84,7 +84,8 @@ interface ReadAsks {
 export function readAsks(words: string, { named, tea, explain, danger, planQuestion }: AsksScene): ReadAsks {
   if (tea && danger === null && words.length <= longestAsked && asksWhatTea.test(words))
     return { asks: 'what-tea', explained: null };
-  const asks = (named || danger !== null ? null : planQuestion) ?? asksIn(words, named);
+  const isWord = planQuestion !== null && asksForMeaning.test(words) && explain(words) !== null;
+  const asks = (named || danger !== null || isWord ? null : planQuestion) ?? asksIn(words, named);
   if (asks !== 'meaning') return { asks, explained: null };
   const explained = danger === null ? explain(words) : null;
   return { asks: explained === null ? (unclear.test(words) ? 'unclear' : null) : asks, explained };
