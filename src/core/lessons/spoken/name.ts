@@ -32,5 +32,5 @@ export function nameAlone(sentence: string): string | null {
 
 /** Asks something, and is no name. */
 const asking =
-  /[?？]|^(?:what|when|where|who|why|how|which)\b|^(?:can|could|may|is|are|do|does|will|would|should) (?:i|we|you|it|they|he|she|there|this|that|the|my|someone)\b|[嗎吗呢嘛]$|(?:能不能|可不可以|可唔可以|可以不可以|是不是|有沒有|有没有|怎麼|怎么|多少|幾點|几点|什麼|什么)/iu;
+  /[?？]|^(?:what|when|where|who|why|how|which)\b|^(?:can|could|may|is|are|do|does|will|would|should) (?:i|we|you|it|they|he|she|there|this|that|the|my|someone)\b|[嗎吗呢嘛]$|(?:方便|可以|[行好能遠远貴贵難难])不$|(?:能不能|可不可以|可唔可以|可以不可以|是不是|有沒有|有没有|怎麼|怎么|多少|幾點|几点|什麼|什么)/iu;
 export const isAsking = (sentence: string): boolean => asking.test(plain(sentence).trim());

@@ -23,7 +23,7 @@ const turnedAround = /\binstead of\b|\brather than\b|而不是/iu;
 const onward =
   /\b(?:to|for|onto|until)\b|(?:改|換|换|移|挪|調|调|轉|转|延)(?:到|成|為|为|至|上|去)|(?:改|換|换)(?=[下上]?(?:個|个)?[週周星禮礼明後后\d一二三四五六七八九十])/giu;
 const wishes = new RegExp(
-  String.raw`\b(?:move|switch|change|swap|shift|reschedule|transfer|rebook|postpone|delay)\b|\b(?:push|put|bring) (?:it|that|this|mine|us|me|my \w+|our \w+|the \w+)?\s?(?:back|off|forward)\b|\b${verbs}\b.*\binstead\b|[改換换移挪調调轉转延]|提[前早]`,
+  String.raw`\b(?:move|switch|change|swap|shift|reschedule|transfer|rebook|postpone|delay)\b|\b(?:push|put|bring) (?:it|that|this|mine|us|me|my \w+|our \w+|the \w+)?\s?(?:back|off|forward)\b|\b${verbs}\b.*\binstead\b|[改換换移挪調调轉转延]|[後后]推|推[遲迟後后]|提[前早]`,
   'iu',
 );
 /** "Cancel Saturday, I take the 12th": the one that is given up is named first. */

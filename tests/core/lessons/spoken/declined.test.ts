@@ -13,6 +13,7 @@ it.each([
   '还是算了 太远了',
   '下次吧，謝謝',
   '我再想想',
+  '算了不用了',
 ])('%s declines', (sentence) => {
   expect(declines(sentence)).toBe(true);
 });

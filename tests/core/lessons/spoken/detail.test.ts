@@ -27,6 +27,7 @@ it.each<[string, boolean, boolean]>([
   ['how big are the groups', true, false],
   ['適合第一次泡茶的人嗎', true, false],
   ['when do I have to be there', true, true],
+  ['最後嗰堂要準備啲咩', true, false],
   ['龍井多少錢', true, false],
   ['how long do old leaves keep?', false, false],
   ['can I bring my dog', false, false],

@@ -46,6 +46,7 @@ it.each<[string, object | null]>([
   ['actually can i push it back two weeks', { weeksLater: 2 }],
   ['可以延後兩週嗎', { weeksLater: 2 }],
   ['能提前一周吗', { weeksLater: -1 }],
+  ['能不能往后推一周', { weeksLater: 1 }],
   ['改到下一週可以嗎', { span: { from: '2026-12-07', to: '2026-12-13' } }],
   ['换成下周的第一杯茶', { span: { from: '2026-12-07', to: '2026-12-13' } }],
   ['switch to the first cup', {}],
