@@ -13,6 +13,7 @@ const begin = whole(
   'show me(?: how| the way| what to do| how its done| how to(?: do it| brew it| make it| start)?| step by step)?',
   '(?:guide|walk|take|lead|talk|help)(?: us| me)(?: through| along| with)?(?: it| this| that| the brew| the steps| step by step| brew(?: it)?| make it| do it)*',
   'step by step',
+  'brew(?: it| now)?',
   'lets (?:go|start|begin|get (?:started|going|brewing)|do (?:it|this)|brew(?: it)?|make it|try(?: it)?)',
   '(?:start|begin|get started|i (?:start|begin))(?: brewing| it| the brew| brewing it)?',
   '(?:all )?ready(?: to (?:go|brew|start|begin))?|all set|everything(?:s| is) (?:ready|set out|here|there)|set out',
