@@ -73,7 +73,8 @@ interface AsksScene {
   /** The answer that tells what a word of the text means. */
   readonly explain: (words: string) => string | null;
   readonly danger: string | null;
-  readonly planQuestion: PlanQuestion | null;
+  /** Asked only where it may be one. */
+  readonly planQuestion: () => PlanQuestion | null;
 }
 
 interface ReadAsks {
@@ -84,8 +85,9 @@ interface ReadAsks {
 export function readAsks(words: string, { named, tea, explain, danger, planQuestion }: AsksScene): ReadAsks {
   if (tea && danger === null && words.length <= longestAsked && asksWhatTea.test(words))
     return { asks: 'what-tea', explained: null };
-  const isWord = planQuestion !== null && asksForMeaning.test(words) && explain(words) !== null;
-  const asks = (named || danger !== null || isWord ? null : planQuestion) ?? asksIn(words, named);
+  const question = named || danger !== null ? null : planQuestion();
+  const isWord = question !== null && asksForMeaning.test(words) && explain(words) !== null;
+  const asks = (isWord ? null : question) ?? asksIn(words, named);
   if (asks !== 'meaning') return { asks, explained: null };
   const explained = danger === null ? explain(words) : null;
   return { asks: explained === null ? (unclear.test(words) ? 'unclear' : null) : asks, explained };

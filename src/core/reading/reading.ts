@@ -119,14 +119,14 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       tea: seen.tea.best !== null && seen.vessels.length === 0,
       explain: explainOnce(),
       danger,
-      planQuestion: readPlanQuestion(words, cues),
+      planQuestion: () => readPlanQuestion(words, cues),
     });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
     const isStanding = weighed === 'shop' && answerFor(words, 'shop') !== null;
-    const isHarmless = !warned && danger === null && answerFor(words, 'safety') === null;
-    const isOfABrew =
-      weighed !== 'brew' && (weighed !== 'safety' || isHarmless) && tellsOfABrew(seen, asks, { weighed, isStanding });
+    const isHarmless = (): boolean => !warned && danger === null && answerFor(words, 'safety') === null;
+    const mayBeBrew = weighed !== 'brew' && tellsOfABrew(seen, asks, { weighed, isStanding });
+    const isOfABrew = mayBeBrew && (weighed !== 'safety' || isHarmless());
     const settled = isOfABrew ? 'brew' : weighed;
     const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
     const turn = mayTurn ? readTurn(cues, words) : null;
