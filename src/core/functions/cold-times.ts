@@ -1,5 +1,5 @@
 /** When a cold infusion has to be begun, when it is ready, and what comes of it when it stands longer. Keeps no state. */
-import { pouredOff, startGuided } from '../brewing/guided-brew.ts';
+import { shareIfDrawn } from '../brewing/drawn.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import type { Around, Calls } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
@@ -9,12 +9,12 @@ import { readDay } from '../lessons/spoken/day.ts';
 import { readHours } from '../lessons/spoken/hours.ts';
 import { cueText } from '../reading/cues.ts';
 import { oneChinese } from '../reading/one-chinese.ts';
-import { hoursSaid } from '../talk/cold.ts';
+import { hoursSaid, type ColdAsk } from '../talk/cold.ts';
 import { plainText } from '../teas/plain-text.ts';
 import type { Instant } from '../units.ts';
-import { brewOf, numberOf, phrase, textOf, type CoreContent } from './asked-brew.ts';
+import { brewOf, phrase, textOf, type CoreContent } from './asked-brew.ts';
 
-const names = ['coldBeginFor', 'coldBegunAt', 'coldStands'] as const;
+const names = ['coldAnswer'] as const;
 export const coldCallNames: readonly string[] = names;
 
 const secondMs = 1000;
@@ -23,10 +23,15 @@ const hourMs = 3_600_000;
 const mostH = 24;
 
 export const coldCalls = (content: CoreContent): { readonly [name in (typeof names)[number]]: Calls[string] } => ({
-  coldBeginFor: (given, around) => ({ gives: beginFor(given, around, content.zone) }),
-  coldBegunAt: (given, around) => ({ gives: begunAt(given, around, content.zone) }),
-  coldStands: (given, around) => ({ gives: stands(content, given, around) }),
+  coldAnswer: (given, around) => ({ gives: answerTo(given['ask'] as ColdAsk, content, given, around) }),
 });
+
+/** `given`: what is asked, its words, how long the plan says, and the brew. */
+function answerTo(ask: ColdAsk, content: CoreContent, given: Facts, around: Around): Json {
+  if (ask === 'begin-for') return beginFor(given, around, content.zone);
+  if (ask === 'begun-at') return begunAt(given, around, content.zone);
+  return ask === 'stands' ? stands(content, given, around) : phrase(`cold-${ask}`);
+}
 
 const wordsOf = (given: Facts): string => oneChinese(cueText(plainText(textOf(given['text'])).plain));
 
@@ -68,14 +73,11 @@ function stands(content: CoreContent, given: Facts, around: Around): Json {
   if (hours !== null && hours > mostH) return phrase('cold-stands-too-long');
   const brew = brewOf(content, given, around);
   if (hours === null || isMistake(brew)) return phrase('cold-stands');
-  const ground = { data: content.brewing, leaf: brew.leaf };
-  const started = startGuided(ground, brew.request);
-  const plannedS = brew.plan.infusions[0]?.seconds ?? 0;
-  if (isMistake(started)) return phrase('cold-stands');
+  const { leaf, request, plan } = brew;
+  const plannedS = plan.infusions[0]?.seconds ?? 0;
   if (hours * 3600 < plannedS) return phrase('cold-stands-short', { seconds: plannedS });
-  const after = pouredOff(ground, started, { now: around.nowMs, heldS: hours * 3600 }).brew.session.poured[0];
-  const share = (after?.strengthMgPerMl ?? 0) / (brew.plan.infusions[0]?.strengthMgPerMl ?? 1);
-  return phrase('cold-stands-hours', { seconds: hours * 3600, strength: numberOf(Math.max(share, 1)) });
+  const share = shareIfDrawn({ data: content.brewing, leaf, request }, plan, hours * 3600);
+  return phrase('cold-stands-hours', { seconds: hours * 3600, strength: Math.max(share ?? 1, 1) });
 }
 
 /** What is meant by a part of the day without an hour. Common practice, no source. */
