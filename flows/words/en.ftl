@@ -221,6 +221,7 @@ brew-in-steps = “Guide me” takes you through it one step at a time, and you 
 brew-mug-taken = I take an ordinary mug of 300 ml, as most people have one; tell me if you would rather use something else.
 brew-what-tea = { TEA($tea) }, by its family: { FAMILY($family) }.
 brew-not-followed = I'm not sure what you mean there.
+# Asked beside a plan. What the rinse is for, what there is when all has been poured, and too long: common practice, no source
 brew-strength-usual = As strong as it is usually brewed: about { NUMBER($first, maximumFractionDigits: 1) } mg out of the leaf in each ml of the first cup{ $count ->
     [1] .
    *[other] , { NUMBER($last, maximumFractionDigits: 1) } in the last.
@@ -234,10 +235,10 @@ brew-strength-less = Lighter than usual, as you wished: about { NUMBER($first, m
    *[other] , { NUMBER($last, maximumFractionDigits: 1) } in the last.
  }
 brew-rinse-why = { DURATION($plan-rinseS) } of hot water, poured away: it takes off dust, and rolled or pressed leaf begins to open. If you would rather not, say “without a rinse”.
-brew-rinse-none = This one isn't rinsed: the first cup is the best of it.
 brew-rinse-water = Pour it away; over the cups it warms them at least. There is dust in it.
 brew-no-rinse = Without a rinse, as you wish.
 brew-fill-up = About { ML($plan-waterMl) } of water each time; with the leaf it stands a little below the rim.
+brew-fill-part = About { ML($plan-waterMl) } of water each time, and no more: for so little leaf the vessel isn't filled.
 brew-ending = After { $plan-count ->
     [1] one infusion
    *[other] { $plan-count } infusions

@@ -221,6 +221,7 @@ brew-in-steps = 说“带我泡”，我一步一步陪您；哪个词不明白�
 brew-mug-taken = 我先用一般的 300 毫升马克杯来算，大家家里多半都有；想用别的，告诉我。
 brew-what-tea = { TEA($tea) }属于{ FAMILY($family) }。
 brew-not-followed = 这句我没有把握是什么意思。
+# Asked beside a plan. What the rinse is for, what there is when all has been poured, and too long: common practice, no source
 brew-strength-usual = 跟一般泡的一样浓：第一杯每毫升约 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶叶里的东西{ $count ->
     [1] 。
    *[other] ，最后一杯约 { NUMBER($last, maximumFractionDigits: 1) }。
@@ -234,10 +235,10 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升约 { NUMBE
    *[other] ，最后一杯约 { NUMBER($last, maximumFractionDigits: 1) }。
  }
 brew-rinse-why = 用热水冲 { DURATION($plan-rinseS) }就倒掉：洗去茶尘，紧结或压紧的茶叶也开始舒展。不想洗，说“不洗茶”就好。
-brew-rinse-none = 这款不用洗：第一杯正是最好的。
 brew-rinse-water = 倒掉就好，淋在杯子上还能温杯。里面有茶尘。
 brew-no-rinse = 照您的意思，不洗茶。
 brew-fill-up = 每次约 { ML($plan-waterMl) }水，加上茶叶，离杯口还差一点点。
+brew-fill-part = 每次约 { ML($plan-waterMl) }水，不用加满：茶叶少，水也少放。
 brew-ending = { $plan-count } 泡以后茶叶里就所剩不多了。还喜欢就继续泡，每次泡久很多；喝起来像白开水，就结束了。
 brew-ending-once = 一次就好：冷泡第二次会很淡。
 brew-too-long = 只是越来越浓、越来越苦：一发现就倒出来，加热水调到顺口。下一泡照原来的时间就好。

@@ -221,6 +221,7 @@ brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白�
 brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多半都有；想用別的，告訴我。
 brew-what-tea = { TEA($tea) }屬於{ FAMILY($family) }。
 brew-not-followed = 這句我沒有把握是什麼意思。
+# Asked beside a plan. What the rinse is for, what there is when all has been poured, and too long: common practice, no source
 brew-strength-usual = 跟一般泡的一樣濃：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶葉裡的東西{ $count ->
     [1] 。
    *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
@@ -234,10 +235,10 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升約 { NUMBE
    *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
  }
 brew-rinse-why = 用熱水沖 { DURATION($plan-rinseS) }就倒掉：洗去茶塵，緊結或壓緊的茶葉也開始舒展。不想洗，說「不洗茶」就好。
-brew-rinse-none = 這款不用洗：第一杯正是最好的。
 brew-rinse-water = 倒掉就好，淋在杯子上還能溫杯。裡面有茶塵。
 brew-no-rinse = 照您的意思，不洗茶。
 brew-fill-up = 每次約 { ML($plan-waterMl) }水，加上茶葉，離杯口還差一點點。
+brew-fill-part = 每次約 { ML($plan-waterMl) }水，不用加滿：茶葉少，水也少放。
 brew-ending = { $plan-count } 泡以後茶葉裡就所剩不多了。還喜歡就繼續泡，每次泡久很多；喝起來像白開水，就結束了。
 brew-ending-once = 一次就好：冷泡第二次會很淡。
 brew-too-long = 只是越來越濃、越來越苦：一發現就倒出來，加熱水調到順口。下一泡照原來的時間就好。
