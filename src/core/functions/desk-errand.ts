@@ -129,7 +129,7 @@ const saidToAll =
 /** What is to be told to all, where the sentence says it: "tell them to bring a cup". It is asked before it goes out. */
 function wordsIn(text: string): string | null {
   const { that, todo, han } = saidToAll.exec(text)?.groups ?? {};
-  return todo === undefined ? ((that ?? han ?? null)?.trim() ?? null) : `Please ${todo.trim()}`;
+  return (that ?? todo ?? han)?.trim() ?? null;
 }
 
 /** "Rosa and two friends", three seats. */

@@ -56,7 +56,7 @@ it.each<[string, object]>([
   ['change the price to 20 dollars.', { field: 'price', value: '20 dollars' }],
   ['let Bram do it', { field: 'teacher', value: 'Bram' }],
   ['费用改成20美元', { field: 'price', value: '20美元' }],
-  ['can you tell them to bring a cup', { words: 'Please bring a cup' }],
+  ['can you tell them to bring a cup', { words: 'bring a cup' }],
   ['tell everyone that we begin at eleven', { words: 'we begin at eleven' }],
   ['write to everyone in old leaves', { words: null }],
   ['给大家发个消息说带自己的杯子', { words: '带自己的杯子' }],
