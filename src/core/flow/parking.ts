@@ -49,8 +49,18 @@ export function parkedAfter(
   return (isLeft ? [...others, left] : others).slice(-mostParked);
 }
 
-/** Where a flow left at `spot` is taken up again: there, or where it stood before a place that is only passed. Null for a flow with no such place. */
-export function restingPlace(
+/** What is left at `spot`, with the place where it is taken up again; null where there is none. */
+export function leftAt(
+  trail: readonly Spot[],
+  spot: Spot,
+  { flow, facts, book }: { readonly flow: Flow; readonly facts: Facts; readonly book: Pick<FlowBook, 'flows'> },
+): Parked | null {
+  const place = restingPlace(trail, spot, book);
+  return place === null ? null : { flow: flow.name, hash: flow.hash, place, facts };
+}
+
+/** There, or where the flow stood before a place that is only passed; null for a flow with no such place. */
+function restingPlace(
   trail: readonly Spot[],
   { flow, place }: Spot,
   { flows }: Pick<FlowBook, 'flows'>,

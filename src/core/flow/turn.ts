@@ -6,7 +6,7 @@ import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Saying, Spot } from './flow.ts';
 import { learned, toldOf, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
-import { factsFor, parkedAfter, restingPlace, trailBefore, trailOn } from './parking.ts';
+import { factsFor, leftAt, parkedAfter, trailBefore, trailOn } from './parking.ts';
 import { perform } from './perform.ts';
 import { sayingOf, spoken } from './phrases.ts';
 import { scopeOf, slotted } from './scope.ts';
@@ -202,8 +202,7 @@ export class Turn {
   /** What is left is parked; the other flow has the facts it had, unless it begins anew. */
   #changeFlow(name: string, isAnew = false): void {
     const next = flowNamed(this.book, name);
-    const place = restingPlace(this.#trail, this.spot, this.book);
-    const left = place === null ? null : { flow: this.flow.name, hash: this.flow.hash, place, facts: this.#facts };
+    const left = leftAt(this.#trail, this.spot, { flow: this.#flow, facts: this.#facts, book: this.book });
     this.#facts = factsFor(next, this.#parked, { flow: this.flow, facts: this.#facts, isAnew });
     this.#parked = parkedAfter(this.#parked, { leaving: this.flow, left, next }, this.book);
     this.#flow = next;
