@@ -12,8 +12,8 @@ import {
   type StandingAnswer,
 } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
-import { readingOf, tellsOfTools } from './facts.ts';
-import type { Cues } from './cues.ts';
+import { readingOf } from './facts.ts';
+import { tellsOfABrew } from './of-a-brew.ts';
 import { readTaste, type Kind, type Taste } from './kind.ts';
 import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
@@ -23,7 +23,7 @@ import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { sizeWordIn, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
 import { readTurn, type Turn } from './turns.ts';
-import { readStrength, readStyle, tellsLiking, type ReadStyle } from './wishes.ts';
+import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
 
 export type { Hint };
 
@@ -123,9 +123,9 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
-    const isStanding = weighed === 'shop' && answerFor(words, 'shop') !== null;
     const isHarmless = (): boolean => !warned && danger === null && answerFor(words, 'safety') === null;
-    const mayBeBrew = weighed !== 'brew' && tellsOfABrew(seen, asks, { weighed, isStanding });
+    const mayBeBrew =
+      weighed !== 'brew' && tellsOfABrew(seen, asks, { weighed, namesNothing: namesNothing(seen), answerFor });
     const isOfABrew = mayBeBrew && (weighed !== 'safety' || isHarmless());
     const settled = isOfABrew ? 'brew' : weighed;
     const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
@@ -147,35 +147,6 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     });
   };
 }
-
-interface Weighing {
-  readonly weighed: Kind;
-  /** The shop has an answer to it. */
-  readonly isStanding: boolean;
-}
-
-/** "My father bought me a tin of dong ding": whoever asks the shop nothing about it wants to brew it. */
-const hasGotTea = ({ teas, cues, words }: Observation): boolean =>
-  teas.length > 0 && cues.has('got-tea', words) && !cues.has('got-wrong', words) && !/[?？吗]/.test(words);
-
-/** What can only be of the brew at hand, though its words are also of elsewhere. */
-function tellsOfABrew(seen: Observation, asks: Asks | null, { weighed, isStanding }: Weighing): boolean {
-  const { cues, words } = seen;
-  // A word nobody explains is one of the plan's.
-  if (asks === 'unclear') return weighed === 'care';
-  if (weighed === 'greeting') return seen.teas.length > 0 && actOfGreeting(words, cues) === null;
-  if (weighed === 'lesson') return false;
-  if (namesNothing(seen) && tellsOfTools(cues, words)) return true;
-  if (weighed === 'shop') return hasGotTea(seen) && !isStanding;
-  if (weighed === 'care') return false;
-  if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
-  return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
-}
-
-const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words) ?? 'right') !== 'right';
-
-/** "I like it strong" complains of no cup. */
-const mayBeLiking = (kind: Kind): boolean => kind === 'taste' || kind === 'offtopic';
 
 /** "How strong will it be?" wishes nothing stronger. */
 const asksOnly = (asks: Asks | null): boolean => asks === 'too-much' || isPlanQuestion(asks);

@@ -1,0 +1,43 @@
+/** What can only be of the brew at hand, though its words weigh for another kind. */
+import { actOfGreeting } from './acts.ts';
+import type { AnswerFinder } from './answers.ts';
+import type { Asks } from './asks.ts';
+import type { Cues } from './cues.ts';
+import { tellsOfTools } from './facts.ts';
+import { readTaste, type Kind } from './kind.ts';
+import type { Observation } from './observation.ts';
+import { isPlanQuestion } from './plan-questions.ts';
+import { tellsLiking } from './wishes.ts';
+
+interface Weighing {
+  readonly weighed: Kind;
+  /** Neither a tea nor a vessel nor an amount. */
+  readonly namesNothing: boolean;
+  readonly answerFor: AnswerFinder;
+}
+
+/** "My father bought me a tin of dong ding": whoever asks the shop nothing about it wants to brew it. */
+const hasGotTea = ({ teas, cues, words }: Observation): boolean =>
+  teas.length > 0 && cues.has('got-tea', words) && !cues.has('got-wrong', words) && !/[?？吗]/.test(words);
+
+export function tellsOfABrew(
+  seen: Observation,
+  asks: Asks | null,
+  { weighed, namesNothing, answerFor }: Weighing,
+): boolean {
+  const { cues, words } = seen;
+  // A word nobody explains is one of the plan's.
+  if (asks === 'unclear') return weighed === 'care';
+  if (weighed === 'greeting') return seen.teas.length > 0 && actOfGreeting(words, cues) === null;
+  if (weighed === 'lesson') return false;
+  if (namesNothing && tellsOfTools(cues, words)) return true;
+  if (weighed === 'shop') return hasGotTea(seen) && answerFor(words, 'shop') === null;
+  if (weighed === 'care') return false;
+  if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
+  return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
+}
+
+const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words) ?? 'right') !== 'right';
+
+/** "I like it strong" complains of no cup. */
+const mayBeLiking = (kind: Kind): boolean => kind === 'taste' || kind === 'offtopic';
