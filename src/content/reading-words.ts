@@ -1,12 +1,12 @@
 /** Reads data/reading: the words by which the reader knows vessels, people and what is asked. */
 import { join } from 'node:path';
 import { z } from 'zod';
-import { sourceOf } from '../core/reading/cues.ts';
 import type { Worlds } from '../core/reading/evidence.ts';
 import { kinds } from '../core/reading/kind.ts';
 import { lazily } from '../core/lazily.ts';
 import { cueNames, type ReadingWords } from '../core/reading/reading-words.ts';
 import { readWeights, weightsHead, type Weights } from '../core/reading/weights.ts';
+import { readCues } from './cue-file.ts';
 import { ContentMistake, readText, readYaml } from './yaml-file.ts';
 
 const word = z.string().trim().min(1);
@@ -24,15 +24,6 @@ const placesSchema = z.strictObject({
   living: words.min(1),
   places: z.array(z.strictObject({ elevationM: z.number().min(500).max(5200), names: words.min(1) })).min(1),
 });
-
-const pattern = word.superRefine((text, context) => {
-  try {
-    void RegExp(sourceOf(text).source);
-  } catch (error) {
-    context.addIssue({ code: 'custom', message: `expected a pattern: ${(error as Error).message}` });
-  }
-});
-const cuesSchema = z.record(z.enum(cueNames), z.array(pattern).min(1));
 
 const subjectsSchema = z.record(word, words.min(1));
 /** There are thousands of these: words stand in lines, with commas between. */
@@ -94,6 +85,6 @@ export function readReadingWords(dataDir: string): ReadingWords {
     alike: readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value,
     common: linesOf(readText(join(dataDir, 'reading', 'common-words.txt'))),
     weights: weightsOf(join(dataDir, 'reading', 'weights.txt')),
-    cues: readYaml(join(dataDir, 'reading', 'cues.yaml'), cuesSchema).value,
+    cues: readCues(join(dataDir, 'reading', 'cues.yaml'), cueNames),
   };
 }

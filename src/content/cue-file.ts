@@ -1,0 +1,56 @@
+/** Reads a file of cues (data/reading/cues.yaml tells how they are written): every cue the program knows, and no other. */
+import { z } from 'zod';
+import { sourceOf } from '../core/reading/cue-set.ts';
+import { readYaml } from './yaml-file.ts';
+
+type Lines = { readonly [name: string]: readonly string[] };
+
+/** Throws ContentMistake. */
+export function readCues<Name extends string>(
+  file: string,
+  names: readonly Name[],
+): { readonly [cue in Name]: readonly string[] } {
+  const { words, cues } = partsOf(readYaml(file, schemaOf(names)).value);
+  const inFull = (lines: readonly string[]): readonly string[] => lines.map((line) => spelledOut(line, words));
+  return Object.fromEntries(Object.entries(cues).map(([cue, lines]) => [cue, inFull(lines)])) as {
+    [cue in Name]: readonly string[];
+  };
+}
+
+function partsOf(whole: object): { readonly words: Lines; readonly cues: Lines } {
+  const { words = {}, ...cues } = whole as { readonly words?: Lines };
+  return { words, cues };
+}
+
+const lines = z.array(z.string().trim().min(1)).min(1);
+
+const schemaOf = (names: readonly string[]) =>
+  z.strictObject({ words: z.record(z.string(), lines).optional(), ...shapeOf(names) }).superRefine((whole, context) => {
+    const { words, cues } = partsOf(whole);
+    for (const [cue, told] of Object.entries(cues))
+      for (const [n, line] of told.entries()) {
+        const message = mistakeIn(line, words);
+        if (message !== null) context.addIssue({ code: 'custom', path: [cue, n], message });
+      }
+  });
+
+const shapeOf = (names: readonly string[]): { readonly [cue: string]: typeof lines } =>
+  Object.fromEntries(names.map((name) => [name, lines]));
+
+function mistakeIn(line: string, words: Lines): string | null {
+  const unknown = [...line.matchAll(named)].find(([, name = '']) => !(name in words))?.[1];
+  if (unknown !== undefined) return `expected a name that "words" of this file knows, not {${unknown}}`;
+  try {
+    void RegExp(sourceOf(spelledOut(line, words)).source);
+    return null;
+  } catch (error) {
+    return `expected a pattern: ${(error as Error).message}`;
+  }
+}
+
+const named = /\{([a-z][a-z-]*)\}/g;
+
+/** `{name}` is any of the words of that name. */
+function spelledOut(line: string, words: Lines): string {
+  return line.replace(named, (_, name: string) => `(${(words[name] ?? []).join('|')})`);
+}

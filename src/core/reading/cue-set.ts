@@ -1,0 +1,74 @@
+/** Turns lists of patterns, as data/reading/cues.yaml tells their small language, into one test a cue, each bounded in what it may cost. */
+import { plainText } from '../teas/plain-text.ts';
+
+/** Of texts as `cueText` makes them. */
+export interface CueSet<Name extends string> {
+  has(cue: Name, text: string): boolean;
+  /** Whether the whole text is this cue, give or take a particle. */
+  is(cue: Name, text: string): boolean;
+  /** The text without any of this cue. */
+  without(cue: Name, text: string): string;
+}
+
+/** So many characters a repeated class of a pattern takes at most. */
+const longestRun = 12;
+
+const particles = '(?: please| pls| plz| now| then|呀|啊|啦|吧|喇|嘅|的|了|先|哦|喔|喎|呢|嗎|吗|下| )*';
+
+export function makeCueSet<Name extends string>(cues: { readonly [cue in Name]: readonly string[] }): CueSet<Name> {
+  const named = Object.entries<readonly string[]>(cues);
+  const compiled = new Map(named.map(([cue, patterns]) => [cue, patterns.map(sourceOf)]));
+  const anywhere = new Map([...compiled].map(([cue, sources]) => [cue, testOf(sources)]));
+  const whole = new Map([...compiled].map(([cue, sources]) => [cue, wholeOf(sources)]));
+  const every = new Map([...compiled].map(([cue, sources]) => [cue, new RegExp(sources.map(framed).join('|'), 'g')]));
+  return {
+    has: (cue, text) => anywhere.get(cue)?.(text) ?? false,
+    is: (cue, text) => text.length <= 40 && (whole.get(cue)?.test(text) ?? false),
+    without: (cue, text) => text.replace(every.get(cue) ?? /$^/, ' '),
+  };
+}
+
+function wholeOf(sources: readonly CueSource[]): RegExp {
+  const edge = '[\\s\\p{P}\\p{S}]*';
+  return new RegExp(`^${edge}(?:${sources.map(framed).join('|')})${particles}${edge}$`, 'u');
+}
+
+/** Patterns of one script are tried together, and only in a text that holds it: most places fail at their first character. */
+function testOf(sources: readonly CueSource[]): (text: string) => boolean {
+  const together = (some: readonly CueSource[], latin: boolean): RegExp | null =>
+    some.length === 0 ? null : new RegExp(framed({ latin, source: some.map((one) => one.source).join('|') }));
+  const latin = together(
+    sources.filter((one) => one.latin),
+    true,
+  );
+  const others = sources.filter((one) => !one.latin);
+  const han = together(others, false);
+  const needsHan = !others.some(({ source }) => /[a-z]/.test(source));
+  return (text) => (latin?.test(text) ?? false) || (han !== null && (!needsHan || hasHan(text)) && han.test(text));
+}
+
+const hasHan = (text: string): boolean => /[\u3400-\u9fff]/.test(text);
+
+export interface CueSource {
+  readonly latin: boolean;
+  readonly source: string;
+}
+
+/** Throws SyntaxError for a pattern that is none; the loader tells where it stands. */
+export function sourceOf(pattern: string): CueSource {
+  const plain = plainText(pattern).plain;
+  const latin = !/\p{Script=Han}/u.test(plain);
+  const gap = latin ? ' (?:[^ .!?]+ ){0,6}?' : '[^.!?。!?\\n]{0,14}?';
+  const source = plain
+    // However long a run of digits in a text, at each place of it little is tried.
+    .replace(/\]\+/g, `]{1,${longestRun}}`)
+    .replace(/\]\*/g, `]{0,${longestRun}}`)
+    .replace(/\((?!\?)/g, '(?:')
+    .replace(/(?<![)?])\*/g, '[a-z]*')
+    .replaceAll(latin ? ' ~ ' : / ?~ ?/g, gap);
+  return { latin, source };
+}
+
+function framed({ latin, source }: CueSource): string {
+  return latin ? `(?<![a-z0-9])(?:${source})(?![a-z0-9])` : `(?:${source})`;
+}
