@@ -107,6 +107,7 @@ language-changed = English it is.
 nothing-to-read = I could not see any words in that.
 not-understood = I did not understand that.
 off-topic = That is outside my tea table; I only know brewing, care of tea things, and the shop.
+about-me = I am this shop’s brewing helper: a program, no person. Tell me your tea and what you brew it in, and I work out leaf, water and times for just that; then I go through the brew with you, cup by cup. I remember how you like it, tell you of lessons, and pass on to the shopkeeper what I can’t answer.
 you-are-welcome = You are welcome. Enjoy your tea.
 until-next-time = Until next time. Enjoy your tea.
 glad-it-tastes = Lovely. Tell me the tea and what you brewed it in, and I keep how it was made.

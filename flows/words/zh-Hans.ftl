@@ -107,6 +107,7 @@ language-changed = 好，我们用简体中文。
 nothing-to-read = 这条消息里我看不到文字。
 not-understood = 这句我没看懂。
 off-topic = 这个不在我的茶桌上；我只懂泡茶、茶具保养和店里的事。
+about-me = 我是这家店的泡茶帮手，是程序，不是真人。告诉我什么茶、用什么泡，我就照您的壶杯算出茶叶、水温和时间，再一泡一泡陪您泡。我记得您的口味，也说课程的事；我答不了的，转给店家。
 you-are-welcome = 不客气，请慢用。
 until-next-time = 下次见，慢慢喝。
 glad-it-tastes = 真好。告诉我是什么茶、用什么泡的，我把泡法记下来。

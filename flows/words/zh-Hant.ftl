@@ -107,6 +107,7 @@ language-changed = 好，我們用繁體中文。
 nothing-to-read = 這則訊息裡我看不到文字。
 not-understood = 這句我沒看懂。
 off-topic = 這個不在我的茶桌上；我只懂泡茶、茶具保養和店裡的事。
+about-me = 我是這家店的泡茶幫手，是程式，不是真人。告訴我什麼茶、用什麼泡，我就照您的壺杯算出茶葉、水溫和時間，再一泡一泡陪您泡。我記得您的口味，也說課程的事；我答不了的，轉給店家。
 you-are-welcome = 不客氣，請慢用。
 until-next-time = 下次見，慢慢喝。
 glad-it-tastes = 真好。告訴我是什麼茶、用什麼泡的，我把泡法記下來。

@@ -20,6 +20,7 @@ export const acts = [
   'my-data',
   'other-device',
   'shop-desk',
+  'about',
 ] as const;
 export type Act = (typeof acts)[number];
 
@@ -38,6 +39,8 @@ const goesOn =
 
 export function readAct(text: string, cues: Cues, wants: Language | null): Act | null {
   if (wants !== null) return 'language';
+  // "Am I talking to a person?" is no wish for one yet.
+  if (cues.is('about', text)) return 'about';
   const act = anywhere.find((cue) => text.length <= 2 * shortText && cues.has(cue, text));
   if (act) return act;
   // Long texts stop here: none of what follows is looked for in them.

@@ -21,7 +21,7 @@ export type Asks =
 const ofOneLine: {
   readonly [asks in 'heat' | 'time' | 'leaf' | 'count' | 'leaf-out' | 'bitter-ahead' | 'too-much']: RegExp;
 } = {
-  heat: /\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$/,
+  heat: /\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
   time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
   leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|几勺|几匙|(?:放|落|下)(?:几多|多少)/,
   count:
@@ -53,10 +53,10 @@ const asksIfEnough =
   /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
 
 const asksForMeaning =
-  /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|解释(?:一下|下)?(?:什么|咩|乜)/;
+  /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhat(?:s| is) the (?:point|use|purpose|reason) (?:of|in|for)\b|有(?:什么|咩|乜嘢?)用|(?:有什么|有咩)意义|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|解释(?:一下|下)?(?:什么|咩|乜)/;
 
 /** "What's the difference between sheng and shou?" */
-export const asksApart = /\bdiffer\w*\b|差在|差别|分别|区别|不同|唔同|不一样/;
+export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不同|唔同|不一样/;
 
 /** Not what a word means, but what all of it does. */
 const unclear =

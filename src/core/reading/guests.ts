@@ -46,7 +46,7 @@ export function makeGuestReader(people: PeopleWords): (counted: Counted) => Meas
   return ({ plain, numbers, measures, asked }) => {
     const counted =
       totalSaid(plain, measures) ??
-      chainSum(plain, chains(plain, numbers, sorts, link)) ??
+      chainSum(plain, chains(plain, unmeasured(numbers, measures), sorts, link)) ??
       (asked === 'guests' ? numberAlone(plain, measures) : null);
     if (counted) return counted;
     const one = alone.exec(plain);
@@ -64,6 +64,22 @@ function linkPattern(words: readonly string[]): RegExp {
   const others = sorted.filter((word) => !/[a-z]/.test(word)).join('|');
   return new RegExp(`(?<![a-z])(?:${latin})(?![a-z'])|${others}`, 'y');
 }
+
+/** "90 mil" measures a pot and counts no mothers-in-law. */
+function unmeasured(numbers: readonly FoundNumber[], measures: readonly Measure[]): readonly FoundNumber[] {
+  const measured = new Set(measures.filter(({ dimension }) => isAmount.has(dimension)).map(({ start }) => start));
+  return measured.size === 0 ? numbers : numbers.filter(({ start }) => !measured.has(start));
+}
+
+const isAmount: ReadonlySet<Measure['dimension']> = new Set([
+  'volume',
+  'ounce',
+  'mass',
+  'spoon',
+  'temperature',
+  'length',
+  'time',
+]);
 
 /** "Maybe 4", 一共四位, and nothing else: "does it end before 5?" and "on the 12th" count nobody. */
 function numberAlone(plain: string, measures: readonly Measure[]): Measure | null {

@@ -41,7 +41,9 @@ const opensWithNo = /^(?:不是|唔系|唔是|不对|no)[,，、. ]+$/;
 export function isUsedUp(plain: string, start: number, end: number): boolean {
   return (
     /^\s?(?:没有了?|没得|没了|冇晒|冇咗|冇|喝完了?|饮晒|用完了?)[,，、。]/.test(after(plain, end)) ||
-    /\b(?:out of|no more)(?: the| my)? $/.test(before(plain, start))
+    /(?:(?:^|[,.;!]|\b(?:am|is|are|was|were|be|been|ran|run|running|all|just|right|clean|fresh|totally|completely|almost|nearly)|[i'][mrs]e?) ?out of|\bno more)(?: the| my)? $/.test(
+      before(plain, start, 32),
+    )
   );
 }
 

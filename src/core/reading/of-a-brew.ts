@@ -20,6 +20,15 @@ interface Weighing {
 const hasGotTea = ({ teas, cues, words }: Observation): boolean =>
   teas.length > 0 && cues.has('got-tea', words) && !cues.has('got-wrong', words) && !/[?？吗]/.test(words);
 
+/** "The old brown pot 700, assam": tea, vessel and size in few words, and nothing asked. */
+const longestOrder = 40;
+const tellsAll = (seen: Observation): boolean => seen.teas.length > 0 && tellsWhere(seen);
+const tellsWhere = ({ plain, vessels, measures }: Observation): boolean =>
+  plain.length <= longestOrder &&
+  vessels.length > 0 &&
+  measures.length > 0 &&
+  !/[?？吗嗎呢]|\b(?:how|what|why|when|which|can|is|are|do|does|has|have)\b/.test(plain);
+
 export function tellsOfABrew(
   seen: Observation,
   asks: Asks | null,
@@ -30,9 +39,11 @@ export function tellsOfABrew(
   if (asks === 'unclear') return weighed === 'care';
   if (weighed === 'greeting') return seen.teas.length > 0 && actOfGreeting(words, cues) === null;
   if (weighed === 'lesson') return false;
+  if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
+  if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;
   if (namesNothing && tellsOfTools(cues, words)) return true;
-  if (weighed === 'shop') return hasGotTea(seen) && answerFor(words, 'shop') === null;
-  if (weighed === 'care') return false;
+  if (weighed === 'shop') return hasGotTea(seen) && (seen.vessels.length > 0 || answerFor(words, 'shop') === null);
+  if (weighed === 'care') return hasGotTea(seen) && answerFor(words, null) === null;
   if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
   return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
 }

@@ -123,6 +123,7 @@ export const cueNames = [
   'start-over',
   'ask-shop',
   'shop-desk',
+  'about',
   'yes',
   'no',
   'thanks',

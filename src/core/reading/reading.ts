@@ -131,10 +131,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
     const turn = mayTurn ? readTurn(cues, words) : null;
     const kind = turn === null ? settled : 'brew';
-    const isPlanned = kind === 'brew' && (asks !== null || turn !== null || !namesNothing(seen));
+    const isPlanned = kind === 'brew' && !asksWhy(seen) && (asks !== null || turn !== null || !namesNothing(seen));
     const found = isPlanned || danger !== null ? noAnswer : standingAnswer(kind, { words, cues }, answerFor);
     return readingOf(seen, {
-      act: actIn(kind, act) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
+      act: actIn(kind, act, seen) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
       style: styleFor(kind, seen),
       strength: kind === 'brew' && turn === null && !asksOnly(asks) ? readStrength(cues, words) : null,
@@ -147,6 +147,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     });
   };
 }
+
+/** "Why not boiling for green?": the tea named in it is to be explained, not brewed. */
+const asksWhy = ({ words, vessels }: Observation): boolean =>
+  vessels.length === 0 && /^(?:(?:and|but|so) )?why\b|^(?:点解|为什么|为何|为啥|干嘛)/.test(words);
 
 /** "How strong will it be?" wishes nothing stronger. */
 const asksOnly = (asks: Asks | null): boolean => asks === 'too-much' || isPlanQuestion(asks);
@@ -223,5 +227,6 @@ function standingAnswer(
   return { answer: answerFor(words, kind === 'shop' ? kind : 'care')?.id ?? null, near: null };
 }
 
-/** "Why is it bitter?" asks for what went wrong, not for the reasons of the plan. */
-const actIn = (kind: Kind, act: Act | null): Act | null => (kind === 'taste' && act === 'why' ? null : act);
+/** "Why is it bitter?" asks for what went wrong, and a tea named in it is of no plan at hand: neither asks for the plan's reasons. */
+const actIn = (kind: Kind, act: Act | null, { teas }: Observation): Act | null =>
+  act === 'why' && (kind === 'taste' || teas.length > 0) ? null : act;

@@ -38,6 +38,7 @@ export function settleKind(scene: KindScene, weights: Weights, answerFor: Answer
   // Nothing is asked first and nothing weighed of who may be choking.
   if (scene.danger !== null) return 'safety';
   if (isOrder(scene.words)) return 'offtopic';
+  if (scene.act === 'about') return 'offtopic';
   if (scene.act === 'ask-shop' || scene.act === 'shop-desk') return 'shop';
   const { kind, share } = weighedKind(scene, weights, answerFor);
   return kind === 'offtopic' && share < surelyElsewhere ? kindOfAct(scene.act) : kind;
