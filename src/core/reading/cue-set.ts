@@ -59,12 +59,14 @@ export function sourceOf(pattern: string): CueSource {
   const plain = plainText(pattern).plain;
   const latin = !/\p{Script=Han}/u.test(plain);
   const gap = latin ? ' (?:[^ .!?]+ ){0,6}?' : '[^.!?。!?\\n]{0,14}?';
+  const gapUpTo = latin ? '[,;:]? (?:[^ .!?]+ ){0,$1}?' : '[^.!?。\\n]{0,$1}?';
   const source = plain
     // However long a run of digits in a text, at each place of it little is tried.
     .replace(/\]\+/g, `]{1,${longestRun}}`)
     .replace(/\]\*/g, `]{0,${longestRun}}`)
     .replace(/\((?!\?)/g, '(?:')
     .replace(/(?<![)?])\*/g, '[a-z]*')
+    .replace(latin ? / ~(\d+) /g : / ?~(\d+) ?/g, gapUpTo)
     .replaceAll(latin ? ' ~ ' : / ?~ ?/g, gap);
   return { latin, source };
 }
