@@ -5,6 +5,7 @@ import { makeBook, readFlows } from './content/book.ts';
 import { readAnswers } from './content/answers.ts';
 import { readBrewingData } from './content/brewing-data.ts';
 import type { Ids } from './content/flow-ids.ts';
+import { readLessonCues } from './content/lesson-cues.ts';
 import { readReadingWords } from './content/reading-words.ts';
 import { readTeaNames, readTeas } from './content/tea-data.ts';
 import { readLessons, type LessonData } from './content/lesson-data.ts';
@@ -17,6 +18,7 @@ import type { BrewingData } from './core/brewing/brewing-data.ts';
 import { styles } from './core/brewing/plan.ts';
 import type { FlowBook } from './core/flow/book.ts';
 import { makeCalls } from './core/functions.ts';
+import { makeListen } from './core/functions/listen.ts';
 import { keepingCalls, usualKeeping, type Keeping } from './core/functions/keeping.ts';
 import type { StandingAnswer } from './core/reading/answers.ts';
 import { makeSeatChange, type Kin } from './core/lessons/spoken/seat-change.ts';
@@ -65,6 +67,7 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const names = attempt(() => readTeaNames(dataDir));
   const brewing = attempt(() => readBrewingData(dataDir));
   const readingWords = attempt(() => readReadingWords(dataDir));
+  const lessonCues = attempt(() => readLessonCues(dataDir));
   const answers = attempt(() => readAnswers(dataDir, shopDir));
   const shop = attempt(() => readShop(shopDir));
   const lessons = attempt(() => readLessons(shopDir, teas && new Set(teas.map(({ id }) => id))));
@@ -76,14 +79,28 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const { flows, problems } = readFlows(flowsDir, wordFiles, teas && brewing ? idsOf(teas, brewing) : {});
   mistakes.push(...wordFiles.problems, ...problems);
   if (brewing && mistakes.length === 0) mistakes.push(...wrongUse({ files: wordFiles, flows, brewing }));
-  if (!teas || !names || !brewing || !readingWords || !answers || !shop || !lessons || mistakes.length > 0) {
+  if (
+    !teas ||
+    !names ||
+    !brewing ||
+    !readingWords ||
+    !lessonCues ||
+    !answers ||
+    !shop ||
+    !lessons ||
+    mistakes.length > 0
+  ) {
     throw new ContentMistake(mistakes.join('\n'));
   }
   const words = makeWords(wordFiles.sources, (kind, id, language) => nameOf({ teas, answers }, { kind, id, language }));
   const finder = makeTeaFinder(teas, names);
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
   const seatChange = makeSeatChange(kinOf(readingWords.people));
-  const calls = { ...makeCalls({ teas, brewing, read, zone: shop.zone, seatChange }), ...keepingCalls(keeping) };
+  const listen = makeListen(lessonCues);
+  const calls = {
+    ...makeCalls({ teas, brewing, read, zone: shop.zone, seatChange, listen }),
+    ...keepingCalls(keeping),
+  };
   const book = makeBook(flows, calls, words);
   return { teas, finder, brewing, words, book, read, answers, shop, lessons };
 }

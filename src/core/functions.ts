@@ -124,7 +124,7 @@ export function makeCalls(content: CoreContent): Calls {
     ...meantCalls(content.teas),
     ...coldCalls(content),
     ...lessonCalls(content),
-    ...deskCalls(content.zone),
+    ...deskCalls(content),
   };
 }
 
@@ -135,18 +135,19 @@ function readMessage(
 ): Facts {
   const { house, memory } = around;
   const said = textOf(text);
+  const sentence = content.listen(said);
   const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
   const talked = inTalk(withOwnVessel(told, said, memory), said, { house, flow, asked: asked ?? null });
-  const declined = declinesHere(said, talked, flow);
+  const declined = declinesHere(sentence, talked, flow);
   const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;
   const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
   const mayPlan = mayBeLesson || read['kind'] === 'lesson';
-  const plans = mayPlan && asked !== 'reply' && plansLesson(said, around, content.zone);
-  const asks = isAsking(said);
-  const message = { text: said, heard: read, flow: about, change: content.seatChange(said) };
+  const plans = mayPlan && asked !== 'reply' && plansLesson(sentence, around, content.zone);
+  const asks = isAsking(sentence);
+  const message = { sentence, heard: read, flow: about, change: content.seatChange(sentence) };
   const ofLessons = saidOfLessons(message, around);
   const goesOn = (asked !== 'name' || asks) && goesOnAboutLessons(message, ofLessons);
-  const isWish = goesOn || isLessonWish(said, house) || isOfOwnLesson(message, around);
+  const isWish = goesOn || isLessonWish(sentence, house) || isOfOwnLesson(message, around);
   const isOfPot = read['steers'] === 'remind';
   const after = saidAfterwards(message, around);
   const heard =
@@ -157,7 +158,7 @@ function readMessage(
     after,
     awaited: answersTidings(message, around),
     plans,
-    errand: plans ? null : errandOf(said, around, content.zone),
+    errand: plans ? null : errandOf(sentence, around, content.zone),
     named: flow === 'lesson' || heard['kind'] === 'lesson' ? nameGiven(said) : nameAlone(said),
     isAsking: asks,
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
@@ -172,7 +173,11 @@ function partsOfMessage(content: CoreContent, given: Facts, around: Around): Jso
   return twoAsked(textOf(given['text']), (text) => readMessage(content, { ...given, text, asked: null }, around));
 }
 
-const deskCalls = (zone: string): Calls => ({ ...deskBoardCalls(zone), ...deskLessonCalls, ...deskPlanCalls(zone) });
+const deskCalls = (content: CoreContent): Calls => ({
+  ...deskBoardCalls(content.zone),
+  ...deskLessonCalls(content),
+  ...deskPlanCalls(content),
+});
 
 /** "Two seats for old leaves" is no question about leaves. On safety nothing goes before what is said there. */
 const wishesOverKind: ReadonlySet<Json> = new Set(['brew', 'care', 'shop', 'offtopic', 'taste', 'greeting']);

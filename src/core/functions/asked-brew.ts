@@ -6,6 +6,7 @@ import { isMistake, planBrew } from '../brewing/schedule.ts';
 import { withTaste, type Complaint, type Taste } from '../brewing/taste.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
+import type { Listen } from '../lessons/spoken/sentence.ts';
 import type { SeatChangeReader } from '../lessons/spoken/seat-change.ts';
 import type { Reader } from '../reading/reading.ts';
 import type { Tea } from '../teas/tea.ts';
@@ -16,6 +17,8 @@ export interface CoreContent {
   readonly brewing: BrewingData;
   readonly read: Reader;
   readonly seatChange: SeatChangeReader;
+  /** What people here say of lessons, heard in their sentences. */
+  readonly listen: Listen;
   /** The shop's time zone. */
   readonly zone: string;
 }

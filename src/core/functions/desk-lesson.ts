@@ -19,13 +19,14 @@ import { occurrences, type Recurrence } from '../lessons/recurrence.ts';
 import { seatsFree } from '../lessons/roster.ts';
 import { enrol, giveBack, resizeLesson, tickOff } from '../lessons/seats.ts';
 import { inItsHalf } from '../lessons/spoken/correction.ts';
+import type { Listen, Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readSeats } from '../lessons/spoken/amounts.ts';
 import { readLevel } from '../lessons/spoken/level.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
-import { asFacts, phrase, refused, refusedBy, textOf } from './asked-brew.ts';
+import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
 import { doorsIn, onDoor, peopleFacts, rosterOf } from './desk-board.ts';
 import { notesAheadDays, repeatPhrase } from './desk-plan.ts';
 import { mostWritten } from './desk-plan-heard.ts';
@@ -40,7 +41,12 @@ export const deskLessonCallNames = [
   'deskRelease',
 ] as const;
 
-type Act = (door: Door, given: Facts, around: Around) => Outcome;
+/** Where it is said, and how people here say it. */
+interface Here extends Around {
+  readonly listen: Listen;
+}
+
+type Act = (door: Door, given: Facts, here: Here) => Outcome;
 
 const acts: { readonly [name in (typeof deskLessonCallNames)[number]]: Act } = {
   deskTick,
@@ -52,12 +58,14 @@ const acts: { readonly [name in (typeof deskLessonCallNames)[number]]: Act } = {
   deskRelease,
 };
 
-export const deskLessonCalls: { readonly [name: string]: Calls[string] } = Object.fromEntries(
-  deskLessonCallNames.map((name): [string, Calls[string]] => [
-    name,
-    (given, around) => onDoor(given['lesson'] ?? null, around, (door) => acts[name](door, given, around)),
-  ]),
-);
+export const deskLessonCalls = ({ listen }: Pick<CoreContent, 'listen'>): Calls =>
+  Object.fromEntries(
+    deskLessonCallNames.map((name): [string, Calls[string]] => [
+      name,
+      (given, around) =>
+        onDoor(given['lesson'] ?? null, around, (door) => acts[name](door, given, { ...around, listen })),
+    ]),
+  );
 
 const todayIn = ({ nowMs, house }: Around): Today => ({ now: nowMs, tzVersion: textOf(house?.['tzVersion']) });
 
@@ -81,13 +89,13 @@ function deskTick(door: Door, { booking, mark }: Facts, { nowMs }: Around): Outc
 }
 
 /** "Sunday" keeps the hour, "8 pm" the day. */
-function deskMove(door: Door, { seen, text }: Facts, around: Around): Outcome {
+function deskMove(door: Door, { seen, text }: Facts, here: Here): Outcome {
   const { lesson } = door;
-  const heard = heardTime(textOf(text).replace(movesTo, 'at '), lesson, around.nowMs);
+  const heard = heardTime(here.listen(textOf(text).replace(movesTo, 'at ')), lesson, here.nowMs);
   if ('mistakes' in heard) return refusedBy(heard.mistakes);
   const { starts, minutes } = heard;
   const move = { starts, seen: Number(seen), ...(minutes === null ? {} : { minutes }) };
-  const planned = moveLesson(lesson, move, todayIn(around));
+  const planned = moveLesson(lesson, move, todayIn(here));
   if ('mistakes' in planned) return refusedBy(planned.mistakes);
   const isSame = planned.lesson.startsAt === lesson.startsAt && planned.lesson.endsAt === lesson.endsAt;
   if (isSame) return refused(mistake('there-already', 'starts', { starts }));
@@ -108,19 +116,16 @@ interface HeardTime {
   readonly minutes: number | null;
 }
 
-function heardTime(sentence: string, lesson: Lesson, now: number): HeardTime | { mistakes: readonly Mistake[] } {
+function heardTime(sentence: Sentence, lesson: Lesson, now: number): HeardTime | { mistakes: readonly Mistake[] } {
   const { starts, zone } = lesson;
-  const from = speaksOfToday.test(sentence) ? now : Math.max(now, weekBegins(lesson));
+  const from = sentence.says('desk-near-day') ? now : Math.max(now, weekBegins(lesson));
   const text = inItsHalf(sentence, starts, from, zone);
   const sentences = [text, `${text} ${timeOf(starts)}`, `${dateOf(starts)} ${text}`];
-  const heard = sentences.map((one) => hearLesson(one, from, zone));
+  const heard = sentences.map((one) => hearLesson(sentence.part(one), from, zone));
   const found = heard.find(({ said, mistakes }) => said.starts !== undefined && mistakes.length === 0);
   if (found?.said.starts !== undefined) return { starts: found.said.starts, minutes: found.said.minutes ?? null };
   return { mistakes: heard[0]?.mistakes ?? [] };
 }
-
-const speaksOfToday =
-  /\b(?:to(?:day|night|morrow)|yesterday|next|last|this)\b|[今明昨]|[前后後]天|[这這下上本](?:个|個)?(?:周|週|星期|礼拜|禮拜)/iu;
 
 /** A bare weekday is one of the week the lesson was to be in. */
 function weekBegins({ starts, zone }: Lesson): number {
@@ -145,19 +150,19 @@ function allowed(planned: Planned, gives: Facts): Outcome {
 type Worded = 'title' | 'place' | 'price' | 'bring';
 
 /** Seats are counted anew; words are said in one language and stand in all. */
-function deskChange(door: Door, { seen, field, text }: Facts, around: Around): Outcome {
+function deskChange(door: Door, { seen, field, text }: Facts, here: Here): Outcome {
   const { lesson } = door;
   const words = textOf(text).trim();
-  if (field === 'seats') return resized(door, { words, seen: Number(seen) }, around);
+  if (field === 'seats') return resized(door, { words, seen: Number(seen) }, here);
   if (words.length > mostWritten) return refused(mistake('words-too-long', 'text', { most: mostWritten }));
-  if (field === 'level') return relevelled(lesson, words, { seen: Number(seen), now: around.nowMs });
+  if (field === 'level') return relevelled(lesson, here.listen(words), { seen: Number(seen), now: here.nowMs });
   const name = field as Worded | 'teacher';
   const value = name === 'teacher' ? words : { en: words, 'zh-Hant': words, 'zh-Hans': words };
-  const planned = retellLesson(lesson, { [name]: value }, Number(seen), around.nowMs);
+  const planned = retellLesson(lesson, { [name]: value }, Number(seen), here.nowMs);
   return allowed(planned, { retold: { [name]: asJson(value) }, seats: null });
 }
 
-function relevelled(lesson: Lesson, words: string, { seen, now }: { seen: number; now: number }): Outcome {
+function relevelled(lesson: Lesson, words: Sentence, { seen, now }: { seen: number; now: number }): Outcome {
   const level = readLevel(words);
   if (level === undefined) return refused(mistake('level-unclear', 'level'));
   return allowed(retellLesson(lesson, { level }, seen, now), { retold: { level }, seats: null });

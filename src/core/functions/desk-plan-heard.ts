@@ -7,6 +7,7 @@ import { inHalfOfDay } from '../lessons/spoken/correction.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readLevel } from '../lessons/spoken/level.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
+import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson, type Heard, type SpokenLesson } from '../lessons/spoken/spoken.ts';
 import type { Mistake } from '../units.ts';
 
@@ -31,7 +32,7 @@ export interface Understood {
 }
 
 interface Telling {
-  readonly words: string;
+  readonly sentence: Sentence;
   readonly field: Json;
   readonly around: Around;
   readonly zone: string;
@@ -41,21 +42,27 @@ interface Telling {
 export const mostWritten = 1_000;
 
 /** A time said in two halves is asked for once more: "Saturday" and then "7 pm". */
-export function hear(said: Said, { words, field, around, zone }: Telling): Understood {
+export function hear(said: Said, { sentence, field, around, zone }: Telling): Understood {
+  const words = sentence.text;
   const wordField = ['title', ...worded].find((name) => name === field);
   if (wordField !== undefined && words.length > mostWritten)
     return { said, problem: mistake('words-too-long', wordField, { most: mostWritten }) };
   const seats = wordField === 'title' ? seatsAlone(words) : null;
   if (seats !== null) return { said: { ...said, seats }, problem: null };
   if (wordField !== undefined) return { said: { ...said, [wordField]: words }, problem: null };
-  if (field === 'level') return withLevel(said, words);
+  if (field === 'level') return withLevel(said, sentence);
   if (field === 'seats' || field === 'minutes') return { said: withAmount(said, field, words), problem: null };
   const { half, ...rest } = said;
   const sentences =
     half === undefined || field !== 'starts'
       ? [words]
-      : [words, inHalfOfDay(half, words, around.nowMs, said.zone ?? zone), `${words}, ${half}`, `${half}, ${words}`];
-  const heard = sentences.map((sentence) => hearLesson(sentence, around.nowMs, said.zone ?? zone));
+      : [
+          words,
+          inHalfOfDay(sentence.part(half), words, around.nowMs, said.zone ?? zone),
+          `${words}, ${half}`,
+          `${half}, ${words}`,
+        ];
+  const heard = sentences.map((one) => hearLesson(sentence.part(one), around.nowMs, said.zone ?? zone));
   const told = heard[0]!;
   // What tells nothing of the time leaves the half that is known.
   const kept = half !== undefined && namesNoTime(told) ? heard.at(-1)! : told;
@@ -69,7 +76,7 @@ function seatsAlone(words: string): number | null {
   return amount === undefined || /[\p{L}\p{N}]/u.test(rest) ? null : amount;
 }
 
-function withLevel(said: Said, words: string): Understood {
+function withLevel(said: Said, words: Sentence): Understood {
   const level = readLevel(words);
   return level === undefined
     ? { said, problem: mistake('level-unclear', 'level') }
@@ -108,8 +115,12 @@ const namesNoTime = ({ mistakes }: Heard): boolean =>
 const halves: ReadonlySet<string> = new Set(['lesson-time-missing', 'lesson-day-missing', 'lesson-hour-unclear']);
 
 /** Asked for a piece, and nothing of the kind was told. */
-export function tellsNothing(words: string, field: Json, { around, zone }: Pick<Telling, 'around' | 'zone'>): boolean {
-  if (field === 'starts') return namesNoTime(hearLesson(words, around.nowMs, zone));
-  const text = plain(words);
+export function tellsNothing(
+  sentence: Sentence,
+  field: Json,
+  { around, zone }: Pick<Telling, 'around' | 'zone'>,
+): boolean {
+  if (field === 'starts') return namesNoTime(hearLesson(sentence, around.nowMs, zone));
+  const text = plain(sentence.text);
   return (field === 'seats' || field === 'minutes') && !/\d/.test(text) && readNumber(text) === undefined;
 }

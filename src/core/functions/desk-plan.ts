@@ -14,20 +14,23 @@ import type { Recurrence } from '../lessons/recurrence.ts';
 import { lessonsOfSeries } from '../lessons/series.ts';
 import { addDays, dateOf, wallAt } from '../lessons/calendar.ts';
 import { corrected } from '../lessons/spoken/correction.ts';
+import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import type { Mistake } from '../units.ts';
-import { asFacts, phrase, textOf } from './asked-brew.ts';
+import { asFacts, phrase, textOf, type CoreContent } from './asked-brew.ts';
 import { doorsIn } from './desk-board.ts';
 import { hear, tellsNothing, type Said, type Understood, type Worded } from './desk-plan-heard.ts';
 
 export const deskPlanCallNames = ['planning', 'saidLesson', 'correctedPlan', 'justPut'] as const;
 
-export function deskPlanCalls(zone: string): { readonly [name in (typeof deskPlanCallNames)[number]]: Calls[string] } {
+export function deskPlanCalls({ zone, listen }: Pick<CoreContent, 'zone' | 'listen'>): {
+  readonly [name in (typeof deskPlanCallNames)[number]]: Calls[string];
+} {
   return {
-    planning: (given, around) => ({ gives: planning(given, around, zone) }),
-    saidLesson: ({ text }, { nowMs }) => saidLesson(textOf(text), nowMs, zone),
+    planning: (given, around) => ({ gives: planning(given, listen(textOf(given['text']).trim()), { around, zone }) }),
+    saidLesson: ({ text }, { nowMs }) => saidLesson(listen(textOf(text)), nowMs, zone),
     correctedPlan: ({ said, text }, { nowMs }) => {
-      const news = corrected(said as Said, textOf(text), nowMs, zone);
+      const news = corrected(said as Said, listen(textOf(text)), nowMs, zone);
       return news === null ? { wrong: 'lesson-not-said', field: 'text', values: {} } : { gives: asFacts(news) };
     },
     justPut: ({ put = null }, around) => ({ gives: justPut(put, around) }),
@@ -35,8 +38,8 @@ export function deskPlanCalls(zone: string): { readonly [name in (typeof deskPla
 }
 
 /** What names neither a day nor an hour is not taken for a lesson, unless one was asked for. */
-function saidLesson(text: string, nowMs: number, zone: string): Outcome {
-  const { said, mistakes } = hearLesson(text, nowMs, zone);
+function saidLesson(sentence: Sentence, nowMs: number, zone: string): Outcome {
+  const { said, mistakes } = hearLesson(sentence, nowMs, zone);
   const namesNeither = ['lesson-day-missing', 'lesson-time-missing'].every((code) =>
     mistakes.some((one) => one.code === code),
   );
@@ -54,17 +57,21 @@ function justPut(drafts: Json, around: Around): Json {
 }
 
 /** `field` is what was asked for; none is a whole sentence. */
-function planning({ said = null, text = null, field = null, tea = null }: Facts, around: Around, zone: string): Facts {
+function planning(
+  { said = null, field = null, tea = null }: Facts,
+  sentence: Sentence,
+  { around, zone }: Pick<Ground, 'around' | 'zone'>,
+): Facts {
   // A tea is what the lesson is about only where it may be named: not in the place or what to bring.
   const isNamed = typeof tea === 'string' && (field === null || field === 'title');
   const before = { ...(said as Said | null), ...(isNamed ? { tea } : {}) };
-  const words = textOf(text).trim();
-  const understood = words === '' ? { said: before, problem: null } : hear(before, { words, field, around, zone });
+  const isBlank = sentence.text === '';
+  const understood = isBlank ? { said: before, problem: null } : hear(before, { sentence, field, around, zone });
   const today = { now: around.nowMs, tzVersion: textOf(around.house?.['tzVersion']) };
   const answer = answerOf(understood, { around, today, zone });
   // Asked for a piece, what was written told nothing of the lesson.
   const isSame = JSON.stringify(answer['said']) === JSON.stringify(before);
-  const isStuck = words !== '' && isSame && answer['ask'] === field && tellsNothing(words, field, { around, zone });
+  const isStuck = !isBlank && isSame && answer['ask'] === field && tellsNothing(sentence, field, { around, zone });
   return { ...answer, isStuck };
 }
 

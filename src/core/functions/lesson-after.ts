@@ -21,10 +21,10 @@ const mistaken: ReadonlySet<Json> = new Set([null, 'safety-general', 'cold-brew-
 const talkFlows: ReadonlySet<Json> = new Set(['front', 'lesson', 'answers', 'brew']);
 
 /** Null where nothing is said of a lesson of theirs that is just over. */
-export function saidAfterwards({ text, heard, flow }: Message, around: Around): Facts | null {
+export function saidAfterwards({ sentence, heard, flow }: Message, around: Around): Facts | null {
   if (!talkFlows.has(flow) || (heard['kind'] === 'safety' && !mistaken.has(heard['answer'] ?? null))) return null;
   const last = lastLesson(around);
-  const act = last && hearAfterwards(text);
+  const act = last && hearAfterwards(sentence);
   // In the midst of a brew "I missed it" is said of that.
   if (!last || !act || (flow === 'brew' && act !== 'which-tea' && act !== 'once-more')) return null;
   const since = around.nowMs - last.endsAt;
@@ -38,16 +38,17 @@ const lastLesson = (around: Around): ListedLesson | undefined =>
     .toSorted((a, b) => b.lesson.endsAt - a.lesson.endsAt)[0]?.lesson;
 
 /** The booking a "yes" or "no" is said of, when a reminder or an offer asked, and what it answers; null for any other message. */
-export function answersTidings({ text, heard, flow }: Message, around: Around): Facts | null {
-  const isYes = heard['act'] === 'yes' || saysYesTo(text);
-  const isNo = heard['act'] === 'no' || declines(text);
+export function answersTidings({ sentence, heard, flow }: Message, around: Around): Facts | null {
+  const isYes = heard['act'] === 'yes' || saysYesTo(sentence);
+  const isNo = heard['act'] === 'no' || declines(sentence);
   const own = ownIn(around)
     .filter((one) => isAsked(one, around.nowMs))
     .toSorted((a, b) => a.lesson.startsAt - b.lesson.startsAt);
   // Where lessons are talked of, "yes" may answer anything, unless a seat is kept for them.
   const isOffered = own.some(({ standing }) => standing === 'offered');
   const isHere = flow === 'front' || (flow === 'lesson' && isOffered);
-  const asked = (isHere && (isYes || isNo)) || (talkFlows.has(flow) && flow !== 'brew' && saysComing(text)) ? own : [];
+  const asked =
+    (isHere && (isYes || isNo)) || (talkFlows.has(flow) && flow !== 'brew' && saysComing(sentence)) ? own : [];
   const one = asked.find(({ standing }) => standing === 'offered') ?? asked[0];
   if (one === undefined) return null;
   const answer = one.standing === 'offered' ? (isNo ? 'decline' : 'accept') : isNo ? 'absent' : 'coming';

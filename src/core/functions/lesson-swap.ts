@@ -7,23 +7,24 @@ import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roste
 import { enrol, ownActs } from '../lessons/seats.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import { hearChange, hearSwap } from '../lessons/spoken/swap.ts';
+import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
 import { phrase, refusedBy, textOf } from './asked-brew.ts';
 import { ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 
 /** What a sentence wants changed; null when it wants nothing of the kind, or nothing is booked. */
-export function swapOf(text: string, around: Around, flow: Json = null): Facts | null {
+export function swapOf(sentence: Sentence, around: Around, flow: Json = null): Facts | null {
   const upcoming = upcomingIn(around);
   const ahead = ownIn(around).filter((one) => stands(one) && one.lesson.startsAt > around.nowMs);
   const zone = [...upcoming, ...ahead.map(({ lesson }) => lesson)][0]?.zone;
-  const swap = zone === undefined || ahead.length === 0 ? null : hearSwap(text, around.nowMs, zone);
-  if (swap === null) return changeOf(text, { ahead, upcoming }, around, flow);
-  const own = ownMeant(ahead, text, swap.from);
+  const swap = zone === undefined || ahead.length === 0 ? null : hearSwap(sentence, around.nowMs, zone);
+  if (swap === null) return changeOf(sentence, { ahead, upcoming }, around, flow);
+  const own = ownMeant(ahead, sentence.text, swap.from);
   const others = upcoming.filter(({ id }) => id !== own?.lesson.id);
   const { date } = onMeantDay({ ...swap, date: swap.to }, others, around.nowMs);
   const there = others.filter(({ starts }) => dateOf(starts) === date);
-  const lesson = meantThere(there, text, own?.lesson);
+  const lesson = meantThere(there, sentence.text, own?.lesson);
   return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
 }
 
@@ -33,12 +34,12 @@ interface Ground {
 }
 
 /** Without a day: to a lesson called by its title, or to the same one of another week. */
-function changeOf(text: string, { ahead, upcoming }: Ground, around: Around, flow: Json): Facts | null {
+function changeOf(sentence: Sentence, { ahead, upcoming }: Ground, around: Around, flow: Json): Facts | null {
   const zone = ahead[0]?.lesson.zone;
-  const change = zone === undefined ? null : hearChange(text, around.nowMs, zone);
-  const isOfLessons = lessonFlows.has(flow) || lessonTalk.test(text);
+  const change = zone === undefined ? null : hearChange(sentence, around.nowMs, zone);
+  const isOfLessons = lessonFlows.has(flow) || sentence.says('of-lessons');
   if (change === null || !isOfLessons) return null;
-  const own = ahead.length === 1 ? ahead[0] : ownMeant(ahead, text, undefined);
+  const own = ahead.length === 1 ? ahead[0] : ownMeant(ahead, sentence.text, undefined);
   const at = own && dateOf(own.lesson.starts);
   const isOfItsWeek = at !== undefined && change.span !== undefined && at >= change.span.from && at <= change.span.to;
   // "Next week", said of a lesson of next week, is the week after.
@@ -51,7 +52,7 @@ function changeOf(text: string, { ahead, upcoming }: Ground, around: Around, flo
       (day === undefined || dateOf(starts) === day) &&
       (span === undefined || (dateOf(starts) >= span.from && dateOf(starts) <= span.to)),
   );
-  const [titled] = titledLessons(there, { rest: text });
+  const [titled] = titledLessons(there, { rest: sentence.text });
   if (!titled && day === undefined && span === undefined) return null;
   const lesson = titled ?? meantThere(there, '', own?.lesson);
   return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
@@ -59,8 +60,6 @@ function changeOf(text: string, { ahead, upcoming }: Ground, around: Around, flo
 
 /** Elsewhere a title may be the tea that is brewed. */
 const lessonFlows: ReadonlySet<Json> = new Set(['lesson', 'front', 'answers']);
-const lessonTalk =
-  /\b(?:lessons?|class(?:es)?|courses?|workshops?|seats?|bookings?|reservations?)\b|[課课堂節节]|座位|[預预][約约]|[報报]名/iu;
 
 /** By its day, else by its title, else the only one. */
 function ownMeant(ahead: readonly OwnBooking[], text: string, from: string | undefined): OwnBooking | undefined {

@@ -7,6 +7,7 @@ import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roste
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import { hearNarrowing, narrowed } from '../lessons/spoken/narrow.ts';
 import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
+import type { Sentence } from '../lessons/spoken/sentence.ts';
 import type { SeatChange } from '../lessons/spoken/seat-change.ts';
 import { shownLikeness, titledLessons } from '../lessons/spoken/titles.ts';
 import {
@@ -25,7 +26,7 @@ import { swapOf } from './lesson-swap.ts';
 import { goneIn, isAhead, ownIn, shownIn, stands, upcomingIn, zoneOf } from './lessons-in-house.ts';
 
 export interface Asked {
-  readonly text: string;
+  readonly sentence: Sentence;
   readonly guests: Json;
   readonly change: SeatChange;
   /** Whether a lesson is about the tea that was named; null where none was. */
@@ -33,15 +34,16 @@ export interface Asked {
 }
 
 export function wishOf(asked: Asked, around: Around): Facts {
-  const { text, guests, change } = asked;
-  const swap = swapOf(text, around, 'lesson');
+  const { sentence, guests, change } = asked;
+  const { text } = sentence;
+  const swap = swapOf(sentence, around, 'lesson');
   if (swap) return swap;
   const upcoming = upcomingIn(around);
   const zone = zoneOf(shownIn(around));
   const today = dateOf(wallAt(around.nowMs, zone));
   const changed = seatsChanged(change, around);
   if (changed) return changed;
-  const said = hearWish(text, around.nowMs, zone);
+  const said = hearWish(sentence, around.nowMs, zone);
   const heard = onMeantDay(said, daysMeantBy(said, around), around.nowMs);
   // "My sister can't come, just one seat": the seat stays.
   const wish: Wish = heard.want === 'leave' && seatsAlone(text) !== null ? { ...heard, want: 'question' } : heard;
@@ -53,18 +55,19 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const isOfSpan = wish.span !== undefined && wish.want === 'question';
   const such =
     isOfSpan || ['list', 'enrol'].includes(wish.want) ? upcoming.filter((one) => isSuch(one, wish)) : upcoming;
-  const open = atHour(such.length > 0 ? such : upcoming, asked.text);
+  const open = atHour(such.length > 0 ? such : upcoming, sentence);
   const among =
     wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : open;
   // Nothing but a title or a day, where lessons are shown.
   const isShown =
-    wish.want === 'question' && hearSaid(text, { lessons: shownIn(around), now: around.nowMs, zone, change })?.named;
+    wish.want === 'question' &&
+    hearSaid(sentence, { lessons: shownIn(around), now: around.nowMs, zone, change })?.named;
   const other = wish.want === 'enrol' || wish.want === 'list' || isShown ? otherwise(wish, around) : {};
   if (other.gone) return { want: 'enrol', seats: null, lesson: other.gone.id, booking: null, ids: null };
   const named = other.elsewhen ? [other.elsewhen] : meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
   const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
   const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(text) !== null);
-  const next = wish.want !== 'leave' && asksForNext(text) && meant.length > 1 ? nextOf(meant) : undefined;
+  const next = wish.want !== 'leave' && asksForNext(sentence) && meant.length > 1 ? nextOf(meant) : undefined;
   const one = isOfOwn ? spokenOf(wish, own, upcoming) : meant.length === 1 ? meant[0] : next;
   return {
     want: isShown ? 'enrol' : wish.want,
@@ -92,9 +95,9 @@ export function wishOf(asked: Asked, around: Around): Facts {
 }
 
 /** Fewer than all, where neither a day nor a title is named: the easiest, those in the evening, those about a tea. */
-function fewerOf({ text, isOnTopic }: Asked, wish: Wish, around: Around): Facts | null {
+function fewerOf({ sentence, isOnTopic }: Asked, wish: Wish, around: Around): Facts | null {
   const [upcoming, shown] = [upcomingIn(around), shownIn(around)];
-  const narrowing = hearNarrowing(text);
+  const narrowing = hearNarrowing(sentence);
   const isOpen = ['list', 'question', 'enrol'].includes(wish.want) && wish.date === undefined && !wish.dayWrong;
   if (!isOpen || (narrowing === null && isOnTopic === null) || titledLessons(shown, wish).length > 0) return null;
   // "Not at the weekend" names no days but those it is not.
@@ -118,8 +121,8 @@ function withoutDays(wish: Wish): Pick<Wish, 'level'> {
 }
 
 /** "The 12th, in the morning": of the lessons that are left those at that hour, if there are any. */
-function atHour(lessons: readonly ListedLesson[], text: string): readonly ListedLesson[] {
-  const { part } = hearNarrowing(text) ?? {};
+function atHour(lessons: readonly ListedLesson[], sentence: Sentence): readonly ListedLesson[] {
+  const { part } = hearNarrowing(sentence) ?? {};
   const there = part === undefined ? [] : narrowed(lessons, { part });
   return there.length > 0 ? there : lessons;
 }

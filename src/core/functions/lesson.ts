@@ -29,11 +29,13 @@ export const lessonCallNames = [
 
 type LessonCalls = { readonly [name in (typeof lessonCallNames)[number]]: Calls[string] };
 
-export const lessonCalls = ({ teas, seatChange }: Pick<CoreContent, 'teas' | 'seatChange'>): LessonCalls => ({
+type Listening = Pick<CoreContent, 'teas' | 'seatChange' | 'listen'>;
+
+export const lessonCalls = ({ teas, seatChange, listen }: Listening): LessonCalls => ({
   lessonWish: ({ text, guests = null, tea = null, family = null }, around) => {
-    const said = textOf(text);
-    const isOnTopic = topicOf(said, { tea, family }, teas);
-    return { gives: wishOf({ text: said, guests, change: seatChange(said), isOnTopic }, around) };
+    const sentence = listen(textOf(text));
+    const isOnTopic = topicOf(sentence, { tea, family }, teas);
+    return { gives: wishOf({ sentence, guests, change: seatChange(sentence), isOnTopic }, around) };
   },
   lessonList: ({ ids = null, first }, around) => ({ gives: listed({ ids, first: Number(first ?? 0) }, around) }),
   oneLesson: ({ lesson }, around) => oneLesson(textOf(lesson), around),

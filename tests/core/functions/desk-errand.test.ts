@@ -3,6 +3,7 @@ import type { Around } from '../../../src/core/flow/book.ts';
 import type { Facts } from '../../../src/core/flow/flow.ts';
 import { errandOf } from '../../../src/core/functions/desk-errand.ts';
 import { denver, denverAt, lessonWith } from '../lessons/lesson-drafts.ts';
+import { listen } from '../lessons/heard-here.ts';
 
 const title = { en: 'Old leaves', 'zh-Hant': '老茶之夜', 'zh-Hans': '老茶之夜' };
 const doors = [{ lesson: lessonWith({ id: 'old', title, starts: '2026-12-05T19:00' }), bookings: [] }];
@@ -46,9 +47,9 @@ it.each<[string, string | null, string | null]>([
   ['cancel my seat in old leaves', null, null],
   ['how do I brew old leaves?', null, null],
 ])('%s', (text, act, lesson) => {
-  const errand = errandOf(text, around(true), denver);
+  const errand = errandOf(listen(text), around(true), denver);
   expect([errand?.['act'] ?? null, errand?.['lesson'] ?? null]).toEqual([act, lesson]);
-  expect(errandOf(text, around(false), denver)).toBeNull();
+  expect(errandOf(listen(text), around(false), denver)).toBeNull();
 });
 
 it.each<[string, object]>([
@@ -63,5 +64,5 @@ it.each<[string, object]>([
   ['通知大家 請自備杯子', { words: '請自備杯子' }],
   ['帮王阿姨加两个位子到周六', { who: '王阿姨两位' }],
 ])('%s tells what', (text, told) => {
-  expect(errandOf(text, around(true), denver)).toMatchObject(told);
+  expect(errandOf(listen(text), around(true), denver)).toMatchObject(told);
 });

@@ -6,6 +6,7 @@ import { deskPlanCalls } from '../../../src/core/functions/desk-plan.ts';
 import { plansLesson } from '../../../src/core/functions/lesson-heard.ts';
 import type { Around } from '../../../src/core/flow/book.ts';
 import type { Facts } from '../../../src/core/flow/flow.ts';
+import { listen } from '../lessons/heard-here.ts';
 import { bookingWith, denver, denverAt, lessonWith } from '../lessons/lesson-drafts.ts';
 
 const lesson = { ...lessonWith({ id: 'white-tea-77' }), revision: 3 };
@@ -16,8 +17,9 @@ function aroundWith(...doors: readonly object[]): Around {
   return { nowMs: denverAt('2026-12-01T12:00'), language: 'en', memory: {}, house };
 }
 const around = aroundWith({ lesson, bookings: [booked] });
+const lessonCalls = deskLessonCalls({ listen });
 const call = (name: string, given: Facts, where = around) =>
-  deskLessonCalls[name]?.({ lesson: lesson.id, ...given }, where);
+  lessonCalls[name]?.({ lesson: lesson.id, ...given }, where);
 
 it.each([
   ['seats', '10'],
@@ -67,8 +69,8 @@ it.each<[string, boolean]>([
   ['is the shop open on Saturday at 7 pm?', false],
 ])('a shopkeeper plans with “%s”: %s', (text, plans) => {
   const house = { ...around.house, keeper: true };
-  expect(plansLesson(text, { ...around, house }, denver)).toBe(plans);
-  expect(plansLesson(text, around, denver)).toBe(false);
+  expect(plansLesson(listen(text), { ...around, house }, denver)).toBe(plans);
+  expect(plansLesson(listen(text), around, denver)).toBe(false);
 });
 
 it.each([
@@ -117,7 +119,7 @@ it('two lessons of the same name have series of their own', () => {
   for (const id of ids) expect(`${id}-2026-12-12`).toMatch(/^[a-z][a-z0-9-]{0,39}$/);
 });
 
-const { planning } = deskPlanCalls(denver);
+const { planning } = deskPlanCalls({ zone: denver, listen });
 
 it('the tea of the sentence is brewed; a tea in what to bring is not', () => {
   const text = 'Saturday 7 pm, tieguanyin, 8 seats';

@@ -7,6 +7,7 @@ import { planSpoken } from '../../../src/core/lessons/spoken/spoken.ts';
 import { makeWords } from '../../../src/core/words/words.ts';
 import { languages } from '../../../src/core/units.ts';
 import { denverAt, draft } from './lesson-drafts.ts';
+import { listen } from './heard-here.ts';
 
 const folders = ['src/core/lessons', 'src/core/functions', 'src/content'];
 const files = folders.flatMap((folder) =>
@@ -42,7 +43,7 @@ it.each([
   ['long '.repeat(200)],
 ])('says each with its values: %s', (sentence) => {
   const words = makeWords(readWordFiles('flows').sources, () => null);
-  const planned = planSpoken(sentence, draft, { now: denverAt('2026-12-02T10:00'), tzVersion: '2025c' });
+  const planned = planSpoken(listen(sentence), draft, { now: denverAt('2026-12-02T10:00'), tzVersion: '2025c' });
   if (!('mistakes' in planned)) throw new Error('no mistake');
   for (const { code, values } of planned.mistakes) {
     for (const language of languages)

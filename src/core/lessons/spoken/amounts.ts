@@ -46,12 +46,6 @@ export function readPrice(text: string): { readonly price?: string; readonly res
   return found && words !== undefined ? { price: words.trim(), rest: found.rest } : { rest: text };
 }
 
-/** A piece of its own; "free seats" are no price. */
-const costsNothing =
-  /^(?:it'?s |for |entry |admission )?free(?: of charge| entry| admission)?$|^no charge$|^免[費费](?:入[場场]|[參参]加)?$|^不(?:收[費费]|要[錢钱])$/iu;
-
-export const isFree = (piece: string): boolean => costsNothing.test(piece);
-
 const durations: readonly (readonly [RegExp, (n: number, more: number) => number])[] = [
   [
     /(?:\bfor\s+)?\b(?<n>an?|one|two|three|\d)(?:\s+and\s+a\s+half\s+hours?|\s+hours?\s+and\s+a\s+half)\b/iu,

@@ -2,27 +2,29 @@
 import type { Instant } from '../../units.ts';
 import { dateOf, timeOf, type WallTime } from '../calendar.ts';
 import { plain } from './cut.ts';
+import type { Sentence } from './sentence.ts';
 import { hearLesson, type SpokenLesson } from './spoken.ts';
 
 const called =
   /(?:\b(?:call|name|title) it|\b(?:title|name) (?:is|should be|:))\s+["“']?(?<title>[^"”]{2,80}?)["”'.]*$|(?:名[稱称字]?|[標标][題题]|[課课]名)(?:是|叫|改(?:成|為|为|叫)?|[:：])?\s*[「“"]?(?<han>[^」”"]{2,40}?)[」”"。]*$/iu;
 
 /** Null when it names nothing of a lesson. */
-export function corrected(said: SpokenLesson, sentence: string, now: Instant, zone: string): SpokenLesson | null {
-  const text = plain(sentence);
-  const { title: _, starts: __, ...heard } = hearLesson(text, now, said.zone ?? zone).said;
+export function corrected(said: SpokenLesson, sentence: Sentence, now: Instant, zone: string): SpokenLesson | null {
+  const text = plain(sentence.text);
+  const { title: _, starts: __, ...heard } = hearLesson(sentence, now, said.zone ?? zone).said;
   const name = called.exec(text)?.groups;
   const title = (name?.['title'] ?? name?.['han'])?.trim();
-  const starts = title === undefined && said.starts !== undefined ? newStart(said.starts, text, now, zone) : undefined;
+  const starts =
+    title === undefined && said.starts !== undefined ? newStart(said.starts, sentence, now, zone) : undefined;
   const news = title === undefined ? { ...heard, ...(starts === undefined ? {} : { starts }) } : { title };
   return Object.keys(news).length === 0 ? null : { ...said, ...news };
 }
 
 /** A day keeps the hour, and an hour the day; "7:30" stays in the evening. */
-function newStart(before: WallTime, text: string, now: Instant, zone: string): WallTime | undefined {
-  const told = inItsHalf(text, before, now, zone);
+function newStart(before: WallTime, sentence: Sentence, now: Instant, zone: string): WallTime | undefined {
+  const told = inItsHalf(sentence, before, now, zone);
   const sentences = [told, `${dateOf(before)} ${told}`, `${told} ${timeOf(before)}`];
-  const starts = sentences.map((sentence) => hearLesson(sentence, now, zone).said.starts);
+  const starts = sentences.map((words) => hearLesson(sentence.part(words), now, zone).said.starts);
   return starts.find((one) => one !== undefined);
 }
 
@@ -30,16 +32,16 @@ const later = /\b(?:pm|p\.m\.?|afternoon|evening|night)\b|下午|晚上|傍晚|�
 const earlier = /\b(?:am|a\.m\.?|morning)\b|上午|早上|朝/iu;
 
 /** "At 2", and then "in the afternoon": the hour with its half of the day; as it stands where none is told. */
-export function inHalfOfDay(sentence: string, told: string, now: Instant, zone: string): string {
-  if (!later.test(told) && !earlier.test(told)) return sentence;
+export function inHalfOfDay(sentence: Sentence, told: string, now: Instant, zone: string): string {
+  if (!later.test(told) && !earlier.test(told)) return sentence.text;
   const noon = later.test(told) ? '2026-01-01T12:00' : '2026-01-01T00:00';
   return inItsHalf(sentence, noon, now, zone);
 }
 
 /** With "pm" told of an hour that may be both, where it was in the afternoon before. */
-export function inItsHalf(sentence: string, before: WallTime, now: Instant, zone: string): string {
-  const text = plain(sentence);
-  const unclear = hearLesson(text, now, zone).mistakes.find(({ code }) => code === 'lesson-hour-unclear');
+export function inItsHalf(sentence: Sentence, before: WallTime, now: Instant, zone: string): string {
+  const text = plain(sentence.text);
+  const unclear = hearLesson(sentence, now, zone).mistakes.find(({ code }) => code === 'lesson-hour-unclear');
   const words = String(unclear?.values['words'] ?? '');
   const isLater = Number(timeOf(before).slice(0, 2)) >= 12;
   if (words === '' || !text.includes(words)) return text;

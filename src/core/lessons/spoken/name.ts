@@ -1,5 +1,6 @@
 /** The name a student gives beside something else: "two of us, under Wren", 一個人，叫李雷. Takes no sentence for a name. */
 import { plain } from './cut.ts';
+import type { Sentence } from './sentence.ts';
 
 const given = [
   /\b(?:my name(?:'s| is)|under(?: the)?(?: name)?(?: of)?|in the name of|call me|i'?m|i am)\s+(?<name>\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,.!]*$|[,.;!] )/u,
@@ -31,6 +32,4 @@ export function nameAlone(sentence: string): string | null {
 }
 
 /** Asks something, and is no name. */
-const asking =
-  /[?？]|^(?:what|when|where|who|why|how|which)\b|^(?:can|could|may|is|are|do|does|will|would|should) (?:i|we|you|it|they|he|she|there|this|that|the|my|someone)\b|[嗎吗呢嘛]$|(?:方便|可以|[行好能遠远貴贵難难])不$|(?:能不能|可不可以|可唔可以|可以不可以|是不是|有沒有|有没有|怎麼|怎么|多少|幾點|几点|什麼|什么)/iu;
-export const isAsking = (sentence: string): boolean => asking.test(plain(sentence).trim());
+export const isAsking = (sentence: Sentence): boolean => /[?？]/.test(sentence.text) || sentence.says('asking');

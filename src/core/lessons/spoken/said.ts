@@ -5,6 +5,7 @@ import { number, readNumber } from './numeral.ts';
 import { plain } from './cut.ts';
 import { partedFromName } from './name.ts';
 import { hearNarrowing } from './narrow.ts';
+import type { Sentence } from './sentence.ts';
 import type { SeatChange } from './seat-change.ts';
 import { onMeantDay } from './meant-day.ts';
 import { hearWish, lessonElsewhen, meantLessons, type Wanted, type Wish } from './wish.ts';
@@ -42,15 +43,16 @@ export interface Ground {
 }
 
 /** Null when it says nothing of the kind: it is about something else then. */
-export function hearSaid(sentence: string, { lessons, now, zone, change }: Ground): Said | null {
-  const text = partedFromName(sentence.slice(0, longest)).rest;
-  const wish = onMeantDay(hearWish(text, now, zone), lessons, now);
+export function hearSaid(sentence: Sentence, { lessons, now, zone, change }: Ground): Said | null {
+  const text = partedFromName(sentence.text.slice(0, longest)).rest;
+  const spoken = sentence.part(text);
+  const wish = onMeantDay(hearWish(spoken, now, zone), lessons, now);
   if (wish.want === 'leave' || wish.want === 'own') return null;
-  const named = isNamed(wish, lessons);
+  const named = isNamed(spoken, wish, lessons);
   const meant = named && !lessonElsewhen(lessons, wish) ? meantLessons(lessons, wish, shownLikeness) : [];
   const figure = /^\d{1,4}$/.test(text) ? Number(text) : null;
   const { more, along } = change;
-  const narrows = !named && wish.want !== 'detail' && hearNarrowing(text) !== null;
+  const narrows = !named && wish.want !== 'detail' && hearNarrowing(spoken) !== null;
   const said = {
     want: wish.want,
     titled: wish.date === undefined && wish.seats === undefined && isTitledAlone(lessons, wish),
@@ -76,18 +78,14 @@ export function hearSaid(sentence: string, { lessons, now, zone, change }: Groun
 const longest = 200;
 
 /** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
-function isNamed(wish: Wish, lessons: readonly Lesson[]): boolean {
+function isNamed(spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): boolean {
   if (wish.span !== undefined && (wish.want === 'list' || wish.rest.length <= longestDays)) return true;
-  const isBare = !/[\p{L}\p{N}]/u.test(wish.rest.replace(besideDay, ''));
+  const isBare = !/[\p{L}\p{N}]/u.test(spoken.part(wish.rest).without('beside-day').text);
   return isTitledAlone(lessons, wish) || (wish.date !== undefined && (wish.want !== 'question' || isBare));
 }
 
 /** "Anything next week?": longer than that, it is about something else in those days. */
 const longestDays = 28;
-
-/** What may stand beside a day that is chosen: "the one on the 12th is fine", 12號那堂可以嗎. */
-const besideDay =
-  /\b(?:on|at|in|the|for|morning|afternoon|evening|please|and|then|ok|okay|one|is|that|fine|good|works?|would|be|me|us)\b|可以|[早晚]上|[上下]午|我們|我们|[我那就呢吧的請请堂節节個个嗎吗行好]/giu;
 
 const alone = new RegExp(
   `^(?:actually |no |sorry |but )*(?:just |only |for |(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )|we are |there are |就|只要|只有|我們|我们|(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,

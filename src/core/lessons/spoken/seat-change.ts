@@ -1,6 +1,7 @@
 /** How many more seats than there are, or fewer: "two more", "my sister can't come", "can I bring a friend". Knows no booking. */
 import { plain } from './cut.ts';
 import { number, readNumber } from './numeral.ts';
+import type { Sentence } from './sentence.ts';
 
 /** Who may be spoken of, in small letters: one of them, two ("my parents"), or as many as are said ("friends"). */
 export interface Kin {
@@ -17,7 +18,7 @@ export interface SeatChange {
   readonly along: number | null;
 }
 
-export type SeatChangeReader = (sentence: string) => SeatChange;
+export type SeatChangeReader = (sentence: Sentence) => SeatChange;
 
 /** Longer texts tell more than that. */
 const longest = 60;
@@ -30,17 +31,16 @@ const more = [
   new RegExp(`^(?:可以|能不能|能)?(?:再|多|再多)(?:加|來|来|要|訂|订|報|报)?(?<n>${number})(?:個|个|位|人|座)`, 'u'),
 ];
 
-const notComing =
-  "(?:can'?t|cannot|can not|won'?t|isn'?t|aren'?t|is not|are not|has to|have to|is (?:sick|ill|away|busy)|are (?:sick|ill|away|busy))";
-const notComingHan = '(?:不能|沒辦法|没办法|來不了|来不了|去不了|不來|不来|不去|病了|唔嚟|嚟唔到|去唔到)';
+/** Of some who come together; what is said of them follows. */
 const ofUs = [
-  new RegExp(`\\b(?<n>${number}|a couple) of us ${notComing}`, 'iu'),
-  new RegExp(`^(?:sorry,? |actually,? |oh no,? )*(?:he|she) ${notComing}`, 'iu'),
-  new RegExp(`(?:有|其中)(?<n>[一二两兩三四五\\d])(?:個|个)?(?:人|位)?.{0,4}${notComingHan}`, 'u'),
+  new RegExp(`\\b(?<n>${number}|a couple) of us `, 'iu'),
+  /^(?:sorry,? |actually,? |oh no,? )*(?:he|she) /iu,
+  /(?:有|其中)(?<n>[一二两兩三四五\d])(?:個|个)?(?:人|位)?/u,
 ];
 
+/** Each with the words of who it is. */
 interface Patterns {
-  /** Each with the words of who it is. */
+  /** What is said of them follows. */
   readonly fewer: readonly RegExp[];
   readonly along: readonly RegExp[];
 }
@@ -56,8 +56,8 @@ function patternsOf({ one, two, many }: Kin): Patterns {
   const tail = '(?: along| too| as well| with me| with us| please)*';
   return {
     fewer: [
-      new RegExp(`^(?:sorry,? |actually,? |oh no,? )*my (?<who>${inEnglish}) ${notComing}`, 'iu'),
-      new RegExp(`^我(?:的|嘅)?(?<who>${inHan}).{0,3}${notComingHan}`, 'u'),
+      new RegExp(`^(?:sorry,? |actually,? |oh no,? )*my (?<who>${inEnglish}) `, 'iu'),
+      new RegExp(`^我(?:的|嘅)?(?<who>${inHan})`, 'u'),
     ],
     along: [
       new RegExp(
@@ -80,23 +80,35 @@ export function makeSeatChange(kin: Kin): SeatChangeReader {
   const patterns = patternsOf(kin);
   const twos = new Set(kin.two);
   const alone = new Set([...kin.one, ...kin.two]);
-  const saidBy = (text: string, these: readonly RegExp[]): number | null => {
-    const groups = these.map((pattern) => pattern.exec(text)).find((one) => one !== null)?.groups;
+  const countedBy = (groups: Groups | undefined): number | null => {
     const { n, who = '' } = groups ?? {};
     // "Can I bring friends?": how many is not said.
     if (groups === undefined || (n === undefined && !alone.has(who.toLowerCase()))) return null;
     return countOf(n) ?? (twos.has(who.toLowerCase()) ? 2 : 1);
   };
   return (sentence) => {
-    const text = plain(sentence).replaceAll('’', "'");
+    const text = plain(sentence.text).replaceAll('’', "'");
     if (text.length > longest) return { more: null, fewer: null, along: null };
-    const found = ofUs.map((pattern) => pattern.exec(text)).find((one) => one !== null);
+    const found = notComing(ofUs, text, sentence);
     return {
-      more: countOf(more.map((pattern) => pattern.exec(text)?.groups?.['n']).find((n) => n !== undefined)),
-      fewer: found ? (countOf(found.groups?.['n']) ?? 1) : saidBy(text, patterns.fewer),
-      along: saidBy(text, patterns.along),
+      more: countOf(firstOf(more, text)?.groups?.['n']),
+      fewer: found ? (countOf(found['n']) ?? 1) : countedBy(notComing(patterns.fewer, text, sentence)),
+      along: countedBy(firstOf(patterns.along, text)?.groups),
     };
   };
+}
+
+type Groups = { readonly [name: string]: string | undefined };
+
+const firstOf = (patterns: readonly RegExp[], text: string): RegExpExecArray | undefined =>
+  patterns.map((pattern) => pattern.exec(text)).find((one) => one !== null);
+
+/** Who it is that does not come: what is behind them says so. */
+function notComing(whom: readonly RegExp[], text: string, sentence: Sentence): Groups | undefined {
+  const found = whom
+    .map((pattern) => pattern.exec(text))
+    .find((one) => one !== null && sentence.part(text.slice(one.index + one[0].length)).says('not-coming'));
+  return found ? (found.groups ?? {}) : undefined;
 }
 
 function countOf(words: string | undefined): number | null {

@@ -13,11 +13,12 @@ import {
   type Wording,
 } from '../lesson.ts';
 import type { Recurrence } from '../recurrence.ts';
-import { isFree, readDuration, readPrice, readSeats } from './amounts.ts';
+import { readDuration, readPrice, readSeats } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
 import { readDay, readTimes, type Day } from './day.ts';
 import { readHours, type Hours } from './hours.ts';
 import { readLevel } from './level.ts';
+import type { Sentence } from './sentence.ts';
 import { readTeacher } from './teacher.ts';
 
 /** What was understood; what is absent was not said. */
@@ -43,13 +44,13 @@ export interface Heard {
 const longest = 400;
 
 /** `zone` is the shop's, in which "Saturday" and "tomorrow" are meant unless the sentence names another. */
-export function hearLesson(sentence: string, now: Instant, zone: string): Heard {
-  const text = plain(sentence);
+export function hearLesson(sentence: Sentence, now: Instant, zone: string): Heard {
+  const text = plain(sentence.text);
   if (text.length > longest) return { said: {}, mistakes: [mistake('sentence-too-long', 'title', { most: longest })] };
-  return understood(readZone(text), now, zone);
+  return understood(sentence, readZone(text), { now, zone });
 }
 
-function understood(named: NamedZone, now: Instant, zone: string): Heard {
+function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: Instant; zone: string }): Heard {
   const here = wallAt(now, named.zone ?? zone);
   const paid = readPrice(named.rest);
   const day = readDay(paid.rest, dateOf(here));
@@ -58,10 +59,11 @@ function understood(named: NamedZone, now: Instant, zone: string): Heard {
   const hours = readHours(lasting.rest, day.part);
   const repeated = day.everyWeeks === undefined ? { rest: hours.rest } : readTimes(hours.rest);
   const led = readTeacher(repeated.rest);
-  const pieces = piecesIn(led.rest);
-  const title = titleIn(pieces.filter((piece) => !levelAlone.test(piece) && !isFree(piece)));
-  const price = paid.price ?? pieces.find(isFree);
-  const level = readLevel(pieces.find((piece) => levelAlone.test(piece)) ?? '');
+  const pieces = piecesIn(led.rest).map(part);
+  const ofTitle = pieces.filter((piece) => !isLevel(piece) && !isFree(piece));
+  const title = titleIn(ofTitle.map(({ text }) => text));
+  const price = paid.price ?? pieces.find(isFree)?.text;
+  const level = readLevel(pieces.find(isLevel) ?? part(''));
   const starts = day.date !== undefined && hours.from !== undefined ? startOf(day, hours.from, here) : undefined;
   const minutes = hours.minutes ?? lasting.amount;
   const said = {
@@ -77,6 +79,10 @@ function understood(named: NamedZone, now: Instant, zone: string): Heard {
   };
   return { said, mistakes: [...named.mistakes, ...day.mistakes, ...hours.mistakes, ...unsaid(day, hours)] };
 }
+
+/** As pieces of their own: "advanced puer" is a title, and "free seats" are no price. */
+const isLevel = (piece: Sentence): boolean => piece.says('level-alone');
+const isFree = (piece: Sentence): boolean => piece.says('free');
 
 function unsaid(day: Day, hours: Hours): readonly Mistake[] {
   return [
@@ -116,7 +122,7 @@ export function spokenDraft(
   return all.length > 0 ? { mistakes: all } : { draft };
 }
 
-export function planSpoken(sentence: string, house: HouseLesson, today: Today): Planned {
+export function planSpoken(sentence: Sentence, house: HouseLesson, today: Today): Planned {
   const spoken = spokenDraft(hearLesson(sentence, today.now, house.zone), house);
   return 'mistakes' in spoken ? spoken : planLesson(spoken.draft, today);
 }
@@ -158,10 +164,6 @@ const opening =
 const hanOpening =
   /^(?:请|請)?(?:新增|加|开|開|新)?(?:一)?(?:节|節|堂|场|場|个|個)?(?:课程|課程|课|課)?[:：]?\s*(?=.)/u;
 const ending = /\s+(?:on|at|for|in|from|with|and)$|[在有共的]$/iu;
-
-/** A piece of its own: "advanced puer" is a title. */
-const levelAlone =
-  /^(?:for\s+)?(?:beginners?|advanced|intermediate|experts?|everybody|everyone)(?:\s+(?:people|students?|level))?$|^(?:初[學学級级]|進階|进阶|高級|高级|中級|中级|入[門门]|新手)[班者]?$/iu;
 
 /** What nothing else has claimed. */
 function piecesIn(rest: string): readonly string[] {

@@ -4,6 +4,7 @@ import type { Instant } from '../../units.ts';
 import { plain } from './cut.ts';
 import { readDay, type Day } from './day.ts';
 import { number, readNumber } from './numeral.ts';
+import type { Sentence } from './sentence.ts';
 import { readSpan, type Span } from './span.ts';
 
 export interface Swap {
@@ -16,22 +17,16 @@ export interface Swap {
 /** Longer than any such wish; it bounds the reading's time. */
 const longest = 200;
 
-const verbs =
-  '(?:move|switch|change|swap|shift|reschedule|transfer|rebook|come|attend|join|take|make it|book(?:ed)?|put (?:me|us)|have)';
 /** What stands before these words is one day, what stands behind them the other. */
 const turnedAround = /\binstead of\b|\brather than\b|而不是/iu;
 const onward =
   /\b(?:to|for|onto|until)\b|(?:改|換|换|移|挪|調|调|轉|转|延)(?:到|成|為|为|至|上|去)|(?:改|換|换)(?=[下上]?(?:個|个)?[週周星禮礼明後后\d一二三四五六七八九十])/giu;
-const wishes = new RegExp(
-  String.raw`\b(?:move|switch|change|swap|shift|reschedule|transfer|rebook|postpone|delay)\b|\b(?:push|put|bring) (?:it|that|this|mine|us|me|my \w+|our \w+|the \w+)?\s?(?:back|off|forward)\b|\b${verbs}\b.*\binstead\b|[改換换移挪調调轉转延]|[後后]推|推[遲迟後后]|提[前早]`,
-  'iu',
-);
 /** "Cancel Saturday, I take the 12th": the one that is given up is named first. */
 const givenUp = /^(?<from>.*\b(?:cancel|can'?t|cannot)\b.*?)[,.;](?<to>.+\binstead\b.*)$/iu;
 
-export function hearSwap(sentence: string, now: Instant, zone: string): Swap | null {
-  const text = plain(sentence.slice(0, longest)).replaceAll('’', "'");
-  if (!wishes.test(text)) return null;
+export function hearSwap(sentence: Sentence, now: Instant, zone: string): Swap | null {
+  if (!sentence.says('swap')) return null;
+  const text = wordsOf(sentence);
   const today = dateOf(wallAt(now, zone));
   const dayIn = (part: string): Day => readDay(part.replace(/\binstead\b/giu, ''), today);
   for (const [before, after] of partings(text)) {
@@ -41,6 +36,8 @@ export function hearSwap(sentence: string, now: Instant, zone: string): Swap | n
   return null;
 }
 
+const wordsOf = ({ text }: Sentence): string => plain(text.slice(0, longest)).replaceAll('’', "'");
+
 /** Another lesson wanted for the one there is, without a day: by its title or its week ("the week after"). */
 export interface Change {
   readonly span?: Span;
@@ -48,12 +45,11 @@ export interface Change {
   readonly weeksLater?: number;
 }
 
-export function hearChange(sentence: string, now: Instant, zone: string): Change | null {
-  const text = plain(sentence.slice(0, longest)).replaceAll('’', "'");
-  if (!wishes.test(text)) return null;
-  const weeksLater = weeksIn(text);
+export function hearChange(sentence: Sentence, now: Instant, zone: string): Change | null {
+  if (!sentence.says('swap')) return null;
+  const weeksLater = weeksIn(sentence);
   if (weeksLater !== undefined) return { weeksLater };
-  const span = readSpan(text, dateOf(wallAt(now, zone)));
+  const span = readSpan(wordsOf(sentence), dateOf(wallAt(now, zone)));
   return span ? { span } : {};
 }
 
@@ -62,23 +58,17 @@ const soManyLater = [
   new RegExp(`\\b(?<n>${number}|a couple of) weeks?\\b`, 'iu'),
   new RegExp(`(?<n>${number})(?:個|个)?${weeks}(?![一二三四五六日天末])`, 'u'),
 ];
-const isEarlier = /\b(?:earlier|forward|sooner|before)\b|提前|提早|早/iu;
 
 /** "Push it back two weeks", 可以延後兩週嗎, "the week after". */
-function weeksIn(text: string): number | undefined {
-  const words = puts.test(text)
+function weeksIn(sentence: Sentence): number | undefined {
+  const text = wordsOf(sentence);
+  const words = sentence.says('puts-off')
     ? soManyLater.map((pattern) => pattern.exec(text)?.groups?.['n']).find((n) => n !== undefined)
     : undefined;
   const n = words === undefined ? undefined : words.startsWith('a couple') ? 2 : readNumber(words);
-  if (n !== undefined && n > 0) return isEarlier.test(text) ? -n : n;
-  return weekAfter.test(text) ? 1 : undefined;
+  if (n !== undefined && n > 0) return sentence.says('sooner') ? -n : n;
+  return sentence.says('week-after') ? 1 : undefined;
 }
-
-/** Moves it by so much; "in two weeks" alone is a day. */
-const puts = /\b(?:push|put|move|shift|delay|postpone|bring|later|earlier)\b|[延推]|往?[後后]|提[前早]|[晚早遲迟]/iu;
-
-const weekAfter =
-  /\b(?:the|a) week (?:after|later)\b|\bthe following week\b|\b(?:a|one) week later\b|(?:後|后|晚|延|推)(?:一|個|个)*(?:週|周|星期|禮拜|礼拜)|一(?:個|个)?(?:週|周|星期|禮拜|礼拜)(?:之)?[後后]/iu;
 
 /** "From today to Saturday", said on a Saturday, are two days. */
 const isOther = (from: Day, to: Day): boolean => to.date !== from.date || (to.byWeekday === true && !from.byWeekday);

@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { hearAfterwards, type Afterwards } from '../../../../src/core/lessons/spoken/afterwards.ts';
 import { saysComing, saysYesTo } from '../../../../src/core/lessons/spoken/coming.ts';
+import { listen } from '../heard-here.ts';
 
 it.each<[string, Afterwards | null]>([
   ['what was that tea called', 'which-tea'],
@@ -23,12 +24,12 @@ it.each<[string, Afterwards | null]>([
   ['how do I brew white tea', null],
   ['第二泡', null],
 ])('%s: %s', (sentence, act) => {
-  expect(hearAfterwards(sentence)).toBe(act);
+  expect(hearAfterwards(listen(sentence))).toBe(act);
 });
 
 it.each<[string, boolean, boolean]>([
   ["I'll be there", true, false],
-  ["yes, we're both coming", true, false],
+  ["yes, we're both coming", true, true],
   ['see you tomorrow', true, false],
   ['會，我會去', true, false],
   ['准时到', true, false],
@@ -40,5 +41,5 @@ it.each<[string, boolean, boolean]>([
   ['不去了', false, false],
   ['yes, what should I bring?', false, false],
 ])('%s: comes %s, takes it %s', (sentence, comes, takes) => {
-  expect([saysComing(sentence), saysYesTo(sentence)]).toEqual([comes, takes]);
+  expect([saysComing(listen(sentence)), saysYesTo(listen(sentence))]).toEqual([comes, takes]);
 });

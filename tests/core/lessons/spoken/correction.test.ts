@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { corrected, inItsHalf } from '../../../../src/core/lessons/spoken/correction.ts';
 import { denver, denverAt } from '../lesson-drafts.ts';
+import { listen } from '../heard-here.ts';
 
 const now = denverAt('2026-12-02T10:00');
 const planned = { title: 'puer for beginners', starts: '2026-12-11T19:00', seats: 8, minutes: 90 };
@@ -21,11 +22,11 @@ it.each<[string, object]>([
   ['call it Raw and ripe', { title: 'Raw and ripe' }],
   ['名稱改成「生與熟」', { title: '生與熟' }],
 ])('%s', (sentence, news) => {
-  expect(corrected(planned, sentence, now, denver)).toEqual({ ...planned, ...news });
+  expect(corrected(planned, listen(sentence), now, denver)).toEqual({ ...planned, ...news });
 });
 
 it.each(['the weather', 'how do I brew white tea', '謝謝', 'not yet'])('%s says nothing of it', (sentence) => {
-  expect(corrected(planned, sentence, now, denver)).toBe(null);
+  expect(corrected(planned, listen(sentence), now, denver)).toBe(null);
 });
 
 it.each([
@@ -33,5 +34,5 @@ it.each([
   ['7:30', '2026-12-11T10:00', '7:30 am'],
   ['7:30 am', '2026-12-11T19:00', '7:30 am'],
 ])('%s, where it began at %s, is %s', (text, before, told) => {
-  expect(inItsHalf(text, before, now, denver)).toBe(told);
+  expect(inItsHalf(listen(text), before, now, denver)).toBe(told);
 });

@@ -1,6 +1,7 @@
 /** No, with why not; and what wants something else instead. */
 import { expect, it } from 'vitest';
 import { declines } from '../../../../src/core/lessons/spoken/declined.ts';
+import { listen } from '../heard-here.ts';
 
 it.each([
   'no thanks, I have to be home by three',
@@ -15,7 +16,7 @@ it.each([
   '我再想想',
   '算了不用了',
 ])('%s declines', (sentence) => {
-  expect(declines(sentence)).toBe(true);
+  expect(declines(listen(sentence))).toBe(true);
 });
 
 it.each([
@@ -29,5 +30,5 @@ it.each([
   '再想上一次',
   'no idea what to bring',
 ])('%s does not', (sentence) => {
-  expect(declines(sentence)).toBe(false);
+  expect(declines(listen(sentence))).toBe(false);
 });

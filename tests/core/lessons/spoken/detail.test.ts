@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { asksDetail, asksDetailAlone } from '../../../../src/core/lessons/spoken/detail.ts';
+import { listen } from '../heard-here.ts';
 
 /** Asks for what is told of a lesson; and so barely that it can only be of the one spoken of. */
 it.each<[string, boolean, boolean]>([
@@ -33,5 +34,5 @@ it.each<[string, boolean, boolean]>([
   ['can I bring my dog', false, false],
   ['帶我泡', false, false],
 ])('%s', (sentence, asks, alone) => {
-  expect([asksDetail(sentence), asksDetailAlone(sentence)]).toEqual([asks, alone]);
+  expect([asksDetail(listen(sentence)), asksDetailAlone(listen(sentence))]).toEqual([asks, alone]);
 });

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { instantOf } from '../../../../src/core/lessons/calendar.ts';
 import { hearLesson } from '../../../../src/core/lessons/spoken/spoken.ts';
+import { listen } from '../heard-here.ts';
 
 const zone = 'America/Denver';
 /** A Wednesday. */
 const now = instantOf('2026-12-02T10:00', zone);
-const hear = (sentence: string) => hearLesson(sentence, now, zone);
+const hear = (sentence: string) => hearLesson(listen(sentence), now, zone);
 const codes = (sentence: string) => hear(sentence).mistakes.map((one) => one.code);
 
 describe('a sentence that says everything', () => {
@@ -159,7 +160,7 @@ describe('a sentence that says everything', () => {
 
   it('reads a zone, and the day as it is there', () => {
     const late = instantOf('2026-12-02T23:00', zone);
-    const heard = hearLesson('tomorrow 7 pm in Asia/Taipei, oolong', late, zone);
+    const heard = hearLesson(listen('tomorrow 7 pm in Asia/Taipei, oolong'), late, zone);
     expect(heard).toEqual({ said: { title: 'oolong', starts: '2026-12-04T19:00', zone: 'Asia/Taipei' }, mistakes: [] });
   });
 });

@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import { readLevel } from '../../../../src/core/lessons/spoken/level.ts';
+import { listen } from '../heard-here.ts';
 
 it.each([
   ['beginners', 'beginner'],
@@ -18,5 +19,5 @@ it.each([
   ['blue', undefined],
   ['八个座位', undefined],
 ] as const)('%s', (words, level) => {
-  expect(readLevel(words)).toBe(level);
+  expect(readLevel(listen(words))).toBe(level);
 });

@@ -6,6 +6,7 @@ import { onMeantDay } from '../../../../src/core/lessons/spoken/meant-day.ts';
 import { hearSwap } from '../../../../src/core/lessons/spoken/swap.ts';
 import { hearWish, isSureOf } from '../../../../src/core/lessons/spoken/wish.ts';
 import { denver, denverAt, lessonWith } from '../lesson-drafts.ts';
+import { listen } from '../heard-here.ts';
 
 /** The fifth of December 2026 is a Saturday; this one ends at noon. */
 const today = lessonWith({ id: 'today', starts: '2026-12-05T10:00', minutes: 120 });
@@ -25,12 +26,12 @@ describe.each([
     "I can't come on Saturday",
     '星期六有什么课',
   ])('%s', (sentence) => {
-    expect(onMeantDay(hearWish(sentence, now, denver), lessons, now).date).toBe(meant);
+    expect(onMeantDay(hearWish(listen(sentence), now, denver), lessons, now).date).toBe(meant);
   });
   it('where lessons are shown', () => {
     const lesson = meant === dateOf(today.starts) ? 'today' : 'next-week';
     expect(
-      hearSaid('Saturday', { lessons, now, zone: denver, change: { more: null, fewer: null, along: null } }),
+      hearSaid(listen('Saturday'), { lessons, now, zone: denver, change: { more: null, fewer: null, along: null } }),
     ).toMatchObject({ lesson });
   });
 });
@@ -46,14 +47,14 @@ it.each([
   ['本周四有课吗', '2026-12-10'],
 ])('%s means %s', (sentence, date) => {
   const now = denverAt('2026-12-05T20:00');
-  expect(onMeantDay(hearWish(sentence, now, denver), lessons, now).date).toBe(date);
+  expect(onMeantDay(hearWish(listen(sentence), now, denver), lessons, now).date).toBe(date);
 });
 
 it('a seat on a Thursday that is not the nearest is not taken without asking', () => {
   const now = denverAt('2026-12-05T20:00');
   const morning = denverAt('2026-12-05T09:00');
-  const near = onMeantDay(hearWish('a seat on Saturday', morning, denver), lessons, morning);
-  const later = onMeantDay(hearWish('a seat on Thursday', now, denver), lessons, now);
+  const near = onMeantDay(hearWish(listen('a seat on Saturday'), morning, denver), lessons, morning);
+  const later = onMeantDay(hearWish(listen('a seat on Thursday'), now, denver), lessons, now);
   expect(later).toMatchObject({ date: '2026-12-17', isLater: true });
   expect(isSureOf(thursday, later)).toBe(false);
   expect(isSureOf(today, near)).toBe(true);
@@ -61,7 +62,7 @@ it('a seat on a Thursday that is not the nearest is not taken without asking', (
 
 it('a seat moved from today to Saturday is moved by a week', () => {
   const now = denverAt('2026-12-05T08:00');
-  const swap = hearSwap('can I move from today to Saturday?', now, denver);
+  const swap = hearSwap(listen('can I move from today to Saturday?'), now, denver);
   expect(swap).toEqual({ from: '2026-12-05', to: '2026-12-05', byWeekday: true });
   expect(onMeantDay({ ...swap, date: swap?.to ?? '' }, [nextWeek], now).date).toBe('2026-12-12');
 });

@@ -1,6 +1,7 @@
 /** Names told beside something else, and what is no name. */
 import { expect, it } from 'vitest';
 import { isAsking, nameAlone, nameGiven } from '../../../../src/core/lessons/spoken/name.ts';
+import { listen } from '../heard-here.ts';
 
 it.each<[string, string | null]>([
   ['two of us, under Wren', 'Wren'],
@@ -38,5 +39,5 @@ it.each<[string, boolean]>([
   ['May', false],
   ['王小明', false],
 ])('%s asks something: %s', (sentence, asks) => {
-  expect(isAsking(sentence)).toBe(asks);
+  expect(isAsking(listen(sentence))).toBe(asks);
 });

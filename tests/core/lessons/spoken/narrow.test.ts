@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { hearNarrowing, narrowed } from '../../../../src/core/lessons/spoken/narrow.ts';
 import { lessonWith } from '../lesson-drafts.ts';
+import { listen } from '../heard-here.ts';
 
 it.each<[string, object | null]>([
   ["which one's easiest", { end: 'easiest' }],
@@ -19,7 +20,7 @@ it.each<[string, object | null]>([
   ['how much is it', null],
   ['two seats', null],
 ])('%s', (sentence, narrowing) => {
-  expect(hearNarrowing(sentence)).toEqual(narrowing);
+  expect(hearNarrowing(listen(sentence))).toEqual(narrowing);
 });
 
 const first = lessonWith({ id: 'first', level: 'beginner', starts: '2026-12-05T10:30' });

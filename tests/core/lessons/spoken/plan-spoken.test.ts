@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { instantOf } from '../../../../src/core/lessons/calendar.ts';
 import { usual } from '../../../../src/core/lessons/lesson.ts';
 import { planSpoken } from '../../../../src/core/lessons/spoken/spoken.ts';
+import { listen } from '../heard-here.ts';
 
 const zone = 'America/Denver';
 const at = (wall: string) => ({ now: instantOf(wall, zone), tzVersion: '2025c' });
@@ -22,7 +23,7 @@ const house = {
 
 describe('a sentence becomes a lesson', () => {
   it('with the house rules around it', () => {
-    const planned = planSpoken('Saturday 7 pm, white tea, 8 seats', house, at('2026-12-02T10:00'));
+    const planned = planSpoken(listen('Saturday 7 pm, white tea, 8 seats'), house, at('2026-12-02T10:00'));
     expect(planned).toMatchObject({
       lesson: {
         id: 'evening',
@@ -56,7 +57,7 @@ describe('a sentence becomes a lesson', () => {
     ['週六晚上七點，白茶，一萬個座位', ['lesson-seats'], '2026-12-02T10:00'],
     ['3月14日凌晨两点半，白茶，八人', ['lesson-hour-never'], '2027-03-01T10:00'],
   ])('or tells everything that is wrong: %s', (sentence, codes, now) => {
-    const planned = planSpoken(sentence, house, at(now));
+    const planned = planSpoken(listen(sentence), house, at(now));
     expect('mistakes' in planned && planned.mistakes.map((one) => one.code)).toEqual(codes);
   });
 });

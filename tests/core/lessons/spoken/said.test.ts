@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { hearSaid, seatsAlone } from '../../../../src/core/lessons/spoken/said.ts';
 import { makeSeatChange } from '../../../../src/core/lessons/spoken/seat-change.ts';
 import { denver, denverAt, lessonWith } from '../lesson-drafts.ts';
+import { listen } from '../heard-here.ts';
 
 const titled = (en: string, hant: string, hans: string) => ({ en, 'zh-Hant': hant, 'zh-Hans': hans });
 const white = lessonWith({ id: 'white', title: titled('White tea', '白茶', '白茶'), starts: '2026-12-05T19:00' });
@@ -17,11 +18,11 @@ const gaiwan = lessonWith({
 });
 const seatChange = makeSeatChange({ one: ['sister'], two: [], many: ['friends'] });
 const hear = (text: string) =>
-  hearSaid(text, {
+  hearSaid(listen(text), {
     lessons: [white, leaves, gaiwan],
     now: denverAt('2026-12-02T10:00'),
     zone: denver,
-    change: seatChange(text),
+    change: seatChange(listen(text)),
   });
 
 describe('where lessons are shown', () => {

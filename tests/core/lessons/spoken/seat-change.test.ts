@@ -1,6 +1,7 @@
 /** More seats and fewer, who comes along, and what says none of it. */
 import { expect, it } from 'vitest';
 import { makeSeatChange } from '../../../../src/core/lessons/spoken/seat-change.ts';
+import { listen } from '../heard-here.ts';
 
 const seatChange = makeSeatChange({
   one: ['sister', 'husband', 'friend', 'mom', '女儿', '妹妹', '老公', '朋友'],
@@ -27,7 +28,7 @@ it.each<[string, number | null, number | null]>([
   ["my parents can't come", null, 2],
   ['三位', null, null],
 ])('%s: %s more, %s fewer', (sentence, more, fewer) => {
-  expect(seatChange(sentence)).toMatchObject({ more, fewer, along: null });
+  expect(seatChange(listen(sentence))).toMatchObject({ more, fewer, along: null });
 });
 
 it.each<[string, number | null]>([
@@ -46,5 +47,5 @@ it.each<[string, number | null]>([
   ['can I bring my gaiwan', null],
   ['可以帶小狗嗎', null],
 ])('%s: %s along', (sentence, along) => {
-  expect(seatChange(sentence)).toEqual({ more: null, fewer: null, along });
+  expect(seatChange(listen(sentence))).toEqual({ more: null, fewer: null, along });
 });

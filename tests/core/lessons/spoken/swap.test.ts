@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { hearChange, hearSwap } from '../../../../src/core/lessons/spoken/swap.ts';
 import { denver, denverAt } from '../lesson-drafts.ts';
+import { listen } from '../heard-here.ts';
 
 /** A Friday. */
 const friday = denverAt('2026-12-04T12:00');
@@ -21,7 +22,7 @@ it.each([
   ['周六的课能换成周四吗', '2026-12-05', '2026-12-10'],
   ['改上12号的课', undefined, '2026-12-12'],
 ])('%s', (sentence, from, to) => {
-  const { byWeekday: _, ...swap } = hearSwap(sentence, friday, denver) ?? {};
+  const { byWeekday: _, ...swap } = hearSwap(listen(sentence), friday, denver) ?? {};
   expect(swap).toEqual({ to, ...(from === undefined ? {} : { from }) });
 });
 
@@ -36,7 +37,7 @@ it.each([
   '星期六可以來嗎',
   '换成绿茶',
 ])('no: %s', (sentence) => {
-  expect(hearSwap(sentence, friday, denver)).toBeNull();
+  expect(hearSwap(listen(sentence), friday, denver)).toBeNull();
 });
 
 it.each<[string, object | null]>([
@@ -53,5 +54,5 @@ it.each<[string, object | null]>([
   ['the week after I am away', null],
   ['下周有什么课', null],
 ])('a change without a day: %s', (sentence, change) => {
-  expect(hearChange(sentence, friday, denver)).toEqual(change);
+  expect(hearChange(listen(sentence), friday, denver)).toEqual(change);
 });

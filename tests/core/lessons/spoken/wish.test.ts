@@ -1,10 +1,11 @@
 import { describe, expect, it, test } from 'vitest';
 import { hearWish, isAboutLessons, meantLessons, type Wanted } from '../../../../src/core/lessons/spoken/wish.ts';
 import { denver, denverAt, lessonWith } from '../lesson-drafts.ts';
+import { listen } from '../heard-here.ts';
 
 /** A Friday. */
 const friday = denverAt('2026-12-04T12:00');
-const hear = (sentence: string) => hearWish(sentence, friday, denver);
+const hear = (sentence: string) => hearWish(listen(sentence), friday, denver);
 
 const titled = (id: string, en: string, han: string, starts: string) =>
   lessonWith({ id, title: { en, 'zh-Hant': han, 'zh-Hans': han }, starts });
@@ -112,7 +113,7 @@ it.each<[string, boolean]>([
   ['what should I bring for the tea?', false],
   ['a tea for my evening', false],
 ])('%s: %s', (sentence, expected) => {
-  expect(isAboutLessons(sentence, lessons)).toBe(expected);
+  expect(isAboutLessons(listen(sentence), lessons)).toBe(expected);
 });
 
 it.each([

@@ -1,0 +1,88 @@
+/** What a shopkeeper's order holds, word for word: a guest, what is to be changed and to what, the words for all. Knows no lesson. */
+import type { Facts } from '../flow/flow.ts';
+import { readNumber } from '../lessons/spoken/numeral.ts';
+
+/** Null where there is nothing to take, and so no such order. */
+export type Take = (text: string) => Facts | null;
+
+type Groups = { readonly [name: string]: string | undefined };
+
+function groupsIn(text: string, patterns: readonly RegExp[]): Groups | undefined {
+  return patterns.map((pattern) => pattern.exec(text)?.groups).find((groups) => groups !== undefined);
+}
+
+/** 幫羅莎留兩位: a name and its seats. */
+const hanGuestSeats =
+  /^(?:[請请])?[幫帮替給给](?<who>\p{Script=Han}{2,4}?)(?:加|留|訂|订|報|报)(?<seats>[一兩两三四五六\d]+)(?:個|个)?(?:位子?|座位?|人|名)/u;
+
+export function guestSeatsTaken(text: string): Facts | null {
+  const { who, seats } = groupsIn(text, [hanGuestSeats]) ?? {};
+  return who === undefined ? null : { who: `${who}${seats}位` };
+}
+
+/** A name begins with a capital: "Rosa and two friends". */
+const guests = [
+  /^(?:[Pp]lease )?(?:[Pp]ut|[Aa]dd|[Ww]rite|[Ss]ign|[Bb]ook) (?:up )?(?<who>\p{Lu}[\p{L}'’-]*(?:,? (?!(?:on|onto|down|in|into|to|for)\b)[\p{L}\d'’-]+)*?) (?:up |down )?(?:on|onto|down|in|into|to|for)\b/u,
+  /^(?:請|请)?[幫帮替把](?<who>\p{Script=Han}{2,4}?(?:[一兩两三四五\d]+(?:位|個人|个人))?)(?:報名|报名|加[到進进入]|登[記记])/u,
+];
+
+export function guestTaken(text: string): Facts | null {
+  const who = groupsIn(text, guests)?.['who'];
+  return who === undefined ? null : { who: withSeats(who) };
+}
+
+/** "Rosa and two friends", three seats. */
+function withSeats(who: string): string {
+  if (/\d|[位個个]/u.test(who)) return who;
+  const parts = who.split(/ and | & |, |[和跟與与]/u);
+  const seats = parts.reduce((sum, part) => sum + (readNumber(part.split(' ')[0] ?? '') ?? 1), 0);
+  return seats === 1 ? who : `${who}, ${seats}`;
+}
+
+/** "Change the price to 20 dollars", 費用改成20美元: what is to be changed, and to what. */
+const changes = [
+  /\b(?:change|set|make|put) (?:the |its )?(?<what>price|cost|fee|title|name|place|room|location|teacher) (?:to|into|at)? ?(?<value>.{1,80}?)[.!]*$/iu,
+  /(?<what>[費费]用|[價价][格錢钱]|[學学][費费]|名[稱称字]|[課课]名|老[師师])(?:改成|改為|改为|[換换]成)(?<value>.{1,40}?)[。!！]*$/u,
+];
+/** "Let Bram teach it", 讓羅莎教. */
+const teachers = [
+  /\b(?:[Ll]et|[Hh]ave) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
+  /(?:改由|[讓让]|[換换])(?<value>\p{Script=Han}{2,4})[教帶带]/u,
+];
+
+/** In the names of the fields of a lesson. */
+const fields: readonly (readonly [string, RegExp])[] = [
+  ['price', /price|cost|fee|[費费價价]/iu],
+  ['title', /title|name|名/iu],
+  ['place', /place|room|location/iu],
+  ['teacher', /teacher|老/iu],
+];
+
+export function changeTaken(text: string): Facts | null {
+  const teacher = groupsIn(text, teachers)?.['value'];
+  if (teacher !== undefined) return { field: 'teacher', value: teacher };
+  const { what = '', value } = groupsIn(text, changes) ?? {};
+  const field = fields.find(([, words]) => words.test(what))?.[0];
+  return value === undefined || field === undefined ? null : { field, value: value.trim() };
+}
+
+/** "Make it 10 seats", 改成12位; "add some seats" says no number. */
+const counts = [
+  /\b(?:make (?:it|that)|change (?:it|that) to|let'?s have) (?<count>\d{1,3}) (?:seats?|places?|people)\b/iu,
+  /^.{0,4}[改換换加](?:成|到|為|为)(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个)?(?:位子?|座位?|人|名)[。!！吧]*$/u,
+];
+
+export function seatsTaken(text: string): Facts {
+  const count = groupsIn(text, counts)?.['count'];
+  return count === undefined ? {} : { field: 'seats', value: count };
+}
+
+/** "Tell everyone that we begin at eleven", "tell them to bring a cup", 通知大家，請帶杯子. */
+const words = [
+  /\b(?:all|everyone|everybody|students|them|coming)\b(?: know)?(?:,? (?:that|please)|:)\s*(?<words>.{6,})$/iu,
+  /\b(?:all|everyone|everybody|students|them)\b to (?<words>.{6,})$/iu,
+  /(?:大家|所有人|[學学][員员生]|的人).{0,8}?(?:[說说：:，,\s]|(?=[請请]))(?<words>.{3,})$/u,
+];
+
+/** What is to be told to all, where the sentence says it. It is asked before it goes out. */
+export const wordsTaken = (text: string): Facts => ({ words: groupsIn(text, words)?.['words']?.trim() ?? null });

@@ -1,0 +1,23 @@
+/** Hears a sentence by the cues of the data, as lessons need it. What a cue leads to is theirs. */
+import { lazily } from '../lazily.ts';
+import type { LessonCue, Listen, Sentence } from '../lessons/spoken/sentence.ts';
+import { makeCueSet } from '../reading/cue-set.ts';
+import { cueText } from '../reading/cues.ts';
+import { plainText } from '../teas/plain-text.ts';
+
+/** Longer than any wish; it bounds the cost of a long story. */
+const longestHeard = 400;
+
+export function makeListen(cues: { readonly [cue in LessonCue]: readonly string[] }): Listen {
+  const cueSet = lazily(() => makeCueSet(cues));
+  const listen = (text: string): Sentence => {
+    const heard = lazily(() => ({ words: cueText(plainText(text.slice(0, longestHeard)).plain) }));
+    return {
+      text,
+      says: (cue) => cueSet().has(cue, heard().words),
+      without: (cue) => listen(cueSet().without(cue, heard().words)),
+      part: listen,
+    };
+  };
+  return listen;
+}

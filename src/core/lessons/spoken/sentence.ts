@@ -1,0 +1,87 @@
+/** A sentence as lessons hear it: its words, and the turns of phrase it holds. How each of these sounds is data (data/reading), not known here. */
+
+/** What students say: lesson-cues.yaml. */
+export const lessonCueNames = [
+  'until-when',
+  'leave',
+  'remind',
+  'own',
+  'enrol',
+  'list',
+  'next-lesson',
+  'asks-which',
+  'asks-for-lessons',
+  'table',
+  'detail',
+  'room',
+  'bare-detail',
+  'coming',
+  'takes-seat',
+  'declines',
+  'wants-else',
+  'which-tea',
+  'missed',
+  'once-more',
+  'lovely',
+  'advanced',
+  'intermediate',
+  'beginner',
+  'says-level',
+  'easiest',
+  'hardest',
+  'morning',
+  'afternoon',
+  'evening',
+  'workdays',
+  'swap',
+  'puts-off',
+  'sooner',
+  'week-after',
+  'not-coming',
+  'asking',
+  'of-lessons',
+  'topic',
+  'to-buy',
+  'brew-talk',
+  'beside-day',
+  'level-alone',
+  'free',
+] as const;
+
+/** What a shopkeeper says: desk-cues.yaml. */
+export const deskCueNames = [
+  'desk-questions',
+  'desk-add',
+  'desk-guest-seats',
+  'desk-alter',
+  'desk-show',
+  'desk-list',
+  'desk-remind',
+  'desk-seats',
+  'desk-guest',
+  'desk-write',
+  'desk-move',
+  'desk-cancel',
+  'desk-people',
+  'desk-of-theirs',
+  'desk-today',
+  'desk-near-day',
+] as const;
+
+export type DeskCue = (typeof deskCueNames)[number];
+export type LessonCue = (typeof lessonCueNames)[number] | DeskCue;
+
+export interface Sentence {
+  readonly text: string;
+  readonly says: (cue: LessonCue) => boolean;
+  /** What is left of it when all that says this is taken out. */
+  readonly without: (cue: LessonCue) => Sentence;
+  /** Some of its words, or others, heard in the same way. */
+  readonly part: Listen;
+}
+
+export type Listen = (text: string) => Sentence;
+
+/** The first that is said. */
+export const firstSaid = <Cue extends LessonCue>(sentence: Sentence, cues: readonly Cue[]): Cue | undefined =>
+  cues.find((cue) => sentence.says(cue));
