@@ -20,9 +20,11 @@ export function guestSeatsTaken(text: string): Facts | null {
   return who === undefined ? null : { who: `${who}${seats}位` };
 }
 
+const ontoList = '(?:on|onto|down|in|into|to|for)\\b';
 /** A name begins with a capital: "Rosa and two friends". */
+const names = `\\p{Lu}[\\p{L}'’-]*(?:,? (?!${ontoList})[\\p{L}\\d'’-]+)*?`;
 const guests = [
-  /^(?:[Pp]lease )?(?:[Pp]ut|[Aa]dd|[Ww]rite|[Ss]ign|[Bb]ook) (?:up )?(?<who>\p{Lu}[\p{L}'’-]*(?:,? (?!(?:on|onto|down|in|into|to|for)\b)[\p{L}\d'’-]+)*?) (?:up |down )?(?:on|onto|down|in|into|to|for)\b/u,
+  new RegExp(`^(?:please )?(?:put|add|write|sign|book) (?:up )?(?<who>${names}) (?:up |down )?${ontoList}`, 'u'),
   /^(?:請|请)?[幫帮替把](?<who>\p{Script=Han}{2,4}?(?:[一兩两三四五\d]+(?:位|個人|个人))?)(?:報名|报名|加[到進进入]|登[記记])/u,
 ];
 

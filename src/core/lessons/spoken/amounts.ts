@@ -7,14 +7,14 @@ export interface Amount {
   readonly rest: string;
 }
 
-const seats = new RegExp(
-  `(?:\\b(?:for|max\\.?|maximum|up to|at most)\\s+|限|最多)*(?<n>${number})\\s*(?:(?:free\\s+)?(?:seats?|places?|people|persons?|students?|guests?)\\b|(?:个|個)?\\s*(?:座位|座|位子|席位|席|位|人|名额|名額|名))`,
-  'iu',
-);
+const atMost = '(?:\\bmax\\.?\\s+|\\b(?:maximum|up to|at most)\\s+|限|最多)';
+const seatWords = '(?:free\\s+)?(?:seats?|places?|people|persons?|students?|guests?)\\b';
+const hanSeatWords = '(?:个|個)?\\s*(?:座位|座|位子|席位|席|位|人|名额|名額|名)';
+const seats = new RegExp(`(?:\\bfor\\s+|${atMost})*(?<n>${number})\\s*(?:${seatWords}|${hanSeatWords})`, 'iu');
 
 /** "Max 6", without saying six of what, but no hour and no time. */
 const most = new RegExp(
-  `(?:\\b(?:max\\.?|maximum|up to|at most)\\s+|限|最多)(?<n>${number})(?![\\d:.]|\\s*(?:[ap]\\.?m\\b|h(?:ou)?rs?\\b|min|[点點时時小分个個]))`,
+  `${atMost}(?<n>${number})(?![\\d:.]|\\s*(?:[ap]\\.?m\\b|h(?:ou)?rs?\\b|min|[点點时時小分个個]))`,
   'iu',
 );
 
@@ -34,10 +34,9 @@ const sign = '(?:(?:nt|hk|us)?\\$|[€£¥])';
 const currency = '(?:euros?|dollars?|yuan|yen|francs?|eur|usd|gbp|chf|twd|hkd|cny|rmb)\\b';
 const hanCurrency = '(?:[欧歐美日港]元|美金|英[镑鎊]|(?:新?[台臺]|港|人民)[币幣]|[块塊][钱錢]?|元)';
 const aHead = '(?:\\s*(?:each|(?:a|per|for each) (?:person|head|seat))\\b|\\s*(?:每|一)[人位])?';
-const price = new RegExp(
-  `(?:\\b(?:for|at|costs?|price)\\b:?\\s*|费用|費用|学费|學費)?(?<price>(?:每[人位]\\s*)?(?:${sign}\\s?\\d+(?:[.,]\\d+)*|${number}\\s*(?:${sign}|${currency}|${hanCurrency}))${aHead})`,
-  'iu',
-);
+const sum = `(?:${sign}\\s?\\d+(?:[.,]\\d+)*|${number}\\s*(?:${sign}|${currency}|${hanCurrency}))`;
+const before = '(?:\\b(?:for|at|costs?|price)\\b:?\\s*|费用|費用|学费|學費)';
+const price = new RegExp(`${before}?(?<price>(?:每[人位]\\s*)?${sum}${aHead})`, 'iu');
 
 /** In the words it was said in; it is paid at the shop. */
 export function readPrice(text: string): { readonly price?: string; readonly rest: string } {
@@ -46,6 +45,8 @@ export function readPrice(text: string): { readonly price?: string; readonly res
   return found && words !== undefined ? { price: words.trim(), rest: found.rest } : { rest: text };
 }
 
+const hours = '(?:hours?\\b|hrs?\\b|(?:个|個)?(?:小时|小時|钟头|鐘頭))';
+const andMinutes = `\\s*(?:and\\s+)?(?<more>${number})\\s*(?:min(?:ute)?s?\\b|分钟|分鐘|分)`;
 const durations: readonly (readonly [RegExp, (n: number, more: number) => number])[] = [
   [
     /(?:\bfor\s+)?\b(?<n>an?|one|two|three|\d)(?:\s+and\s+a\s+half\s+hours?|\s+hours?\s+and\s+a\s+half)\b/iu,
@@ -54,13 +55,7 @@ const durations: readonly (readonly [RegExp, (n: number, more: number) => number
   [/(?:\bfor\s+)?\bhalf\s+an\s+(?<n>)hour\b/iu, () => 30],
   [new RegExp(`(?<n>${number})(?:个|個)半(?:小时|小時|钟头|鐘頭)`, 'u'), (n) => n * 60 + 30],
   [/(?<n>)半(?:个|個)?(?:小时|小時|钟头|鐘頭)/u, () => 30],
-  [
-    new RegExp(
-      `(?:\\bfor\\s+)?(?<n>${number})\\s*(?:hours?\\b|hrs?\\b|(?:个|個)?(?:小时|小時|钟头|鐘頭))(?:\\s*(?:and\\s+)?(?<more>${number})\\s*(?:min(?:ute)?s?\\b|分钟|分鐘|分))?`,
-      'iu',
-    ),
-    (n, more) => n * 60 + more,
-  ],
+  [new RegExp(`(?:\\bfor\\s+)?(?<n>${number})\\s*${hours}(?:${andMinutes})?`, 'iu'), (n, more) => n * 60 + more],
   [new RegExp(`(?:\\bfor\\s+)?(?<n>${number})\\s*(?:min(?:ute)?s?\\b|分钟|分鐘)`, 'iu'), (n) => n],
 ];
 

@@ -5,15 +5,22 @@ import { plain } from './cut.ts';
 import type { Sentence } from './sentence.ts';
 import { hearLesson, type SpokenLesson } from './spoken.ts';
 
-const called =
-  /(?:\b(?:call|name|title) it|\b(?:title|name) (?:is|should be|:))\s+["“']?(?<title>[^"”]{2,80}?)["”'.]*$|(?:名[稱称字]?|[標标][題题]|[課课]名)(?:是|叫|改(?:成|為|为|叫)?|[:：])?\s*[「“"]?(?<han>[^」”"]{2,40}?)[」”"。]*$/iu;
+const quoted = (title: string): string => `\\s*["“「']?(?<title>${title})["”」'.。]*$`;
+/** "Call it Raw and ripe", 課名改成生與熟. */
+const called = [
+  new RegExp(`(?:\\b(?:call|name|title) it|\\b(?:title|name) (?:is|should be|:))\\s${quoted('[^"”]{2,80}?')}`, 'iu'),
+  new RegExp(
+    `(?:名[稱称字]?|[標标][題题]|[課课]名)(?:是|叫|改(?:成|為|为|叫)?|[:：])?${quoted('[^」”"]{2,40}?')}`,
+    'u',
+  ),
+];
 
 /** Null when it names nothing of a lesson. */
 export function corrected(said: SpokenLesson, sentence: Sentence, now: Instant, zone: string): SpokenLesson | null {
   const text = plain(sentence.text);
   const { title: _, starts: __, ...heard } = hearLesson(sentence, now, said.zone ?? zone).said;
-  const name = called.exec(text)?.groups;
-  const title = (name?.['title'] ?? name?.['han'])?.trim();
+  const named = called.map((pattern) => pattern.exec(text)).find((one) => one !== null);
+  const title = named?.groups?.['title']?.trim();
   const starts =
     title === undefined && said.starts !== undefined ? newStart(said.starts, sentence, now, zone) : undefined;
   const news = title === undefined ? { ...heard, ...(starts === undefined ? {} : { starts }) } : { title };

@@ -3,6 +3,7 @@ import type { Mistake } from '../../units.ts';
 import { addDays, isWallDate, weekdayOf, type WallDate } from '../calendar.ts';
 import { mistake } from '../lesson.ts';
 import { cut, type Cut } from './cut.ts';
+import { monthName, readMonth } from './months.ts';
 import { number, readNumber } from './numeral.ts';
 
 export interface Day {
@@ -19,17 +20,15 @@ export interface Day {
   readonly rest: string;
 }
 
-const months = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
-const monthName =
-  '(?<month>jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\\.?';
+const monthSaid = `(?<month>${monthName})\\.?`;
 const dayNumber = '(?<day>\\d{1,2})(?:st|nd|rd|th)?';
 const yearAfter = '(?:,?\\s*(?<year>\\d{4})(?!\\s*(?:seats|places)))?';
 
 const datePatterns = [
   /(?<![\d-])(?<year>\d{4})[-/.](?<month>\d{1,2})[-/.](?<day>\d{1,2})(?:T(?=\d)|(?!\d))/u,
   /(?:(?<year>\d{4})\s*年\s*)?(?<month>\d{1,2}|[一二三四五六七八九十]+)\s*月\s*(?<day>\d{1,2}|[一二三四五六七八九十]+)\s*[日号號]/u,
-  new RegExp(`\\b${dayNumber}(?:\\s+of)?\\s+${monthName}\\b${yearAfter}`, 'iu'),
-  new RegExp(`\\b${monthName}\\s+${dayNumber}\\b${yearAfter}`, 'iu'),
+  new RegExp(`\\b${dayNumber}(?:\\s+of)?\\s+${monthSaid}\\b${yearAfter}`, 'iu'),
+  new RegExp(`\\b${monthSaid}\\s+${dayNumber}\\b${yearAfter}`, 'iu'),
   /(?<![\d.])(?<day>\d{1,2})\.\s?(?<month>\d{1,2})\.\s?(?<year>\d{4})(?!\d)/u,
 ];
 /** Without a month the next such day is meant: "on the 5th", "5號". */
@@ -76,10 +75,8 @@ export function readDay(text: string, today: WallDate): Day {
 }
 
 function writtenDate({ groups, words, rest }: Cut, today: WallDate): Day {
-  const month = (groups['month'] ?? '').toLowerCase();
-  const named = months.indexOf(month.slice(0, 3));
   const day = readNumber(groups['day'] ?? '');
-  return theDate({ year: groups['year'], month: named >= 0 ? named + 1 : readNumber(month), day, words, rest }, today);
+  return theDate({ year: groups['year'], month: readMonth(groups['month'] ?? ''), day, words, rest }, today);
 }
 
 /** "12/5" is the fifth of December in Chinese; elsewhere nobody can tell, unless one figure is no month. */

@@ -15,16 +15,21 @@ export interface Hours {
 type Half = 'am' | 'pm' | 'noon' | undefined;
 
 const hourName = '\\d{1,2}|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve';
+const past = (n: string): string => `(?:[:.h](?<minute${n}>\\d{2})|\\s?h\\b|\\s+o'clock)`;
 const english = (n: string): string =>
-  `(?:(?<hour${n}>${hourName})(?:[:.h](?<minute${n}>\\d{2})|\\s?h\\b|\\s+o'clock)?(?:\\s*(?<half${n}>[ap]\\.?m\\b\\.?))?|(?<name${n}>noon|midnight))`;
+  `(?:(?<hour${n}>${hourName})${past(n)}?(?:\\s*(?<half${n}>[ap]\\.?m\\b\\.?))?|(?<name${n}>noon|midnight))`;
 const englishTail = '(?:\\s+(?:in the|at)\\s+(?<tail>morning|afternoon|evening|night)\\b)?';
 const to = '\\s*(?:-|–|—|~|\\bto\\b|\\btill?\\b|\\buntil\\b|到|至)\\s*';
 
 const hanPart = '凌晨|清晨|早上|早晨|上午|中午|下午|傍晚|晚上|晚间|晚間|夜里|夜裡|早|晚';
 // "7:30" is Chinese only behind a part of the day; "7:30 pm" is not.
 const partSaid = `(?<=(?:${hanPart})\\s*\\d{1,2})`;
+const hanHour = '\\d{1,2}|[零一二两兩三四五六七八九十]{1,3}';
+const hanMinute = '\\d{1,2}|[零一二三四五六七八九十]{1,3}';
+const hanPast = (n: string): string =>
+  `(?:(?<half${n}>半)|(?<quarter${n}>[一三])刻|(?<minute${n}>${hanMinute})分?|整)?`;
 const han = (n: string, clockSign = ''): string =>
-  `(?<part${n}>${hanPart})?\\s*(?<hour${n}>\\d{1,2}|[零一二两兩三四五六七八九十]{1,3})\\s*(?:[点點时時](?:(?<half${n}>半)|(?<quarter${n}>[一三])刻|(?<minute${n}>\\d{1,2}|[零一二三四五六七八九十]{1,3})分?|整)?|${clockSign}:(?<clock${n}>\\d{2}))`;
+  `(?<part${n}>${hanPart})?\\s*(?<hour${n}>${hanHour})\\s*(?:[点點时時]${hanPast(n)}|${clockSign}:(?<clock${n}>\\d{2}))`;
 
 const englishRange = new RegExp(
   `(?<at>\\b(?:at|from|between)\\s+)?${english('1')}${to}${english('2')}${englishTail}(?!\\d)`,

@@ -2,9 +2,12 @@
 import { plain } from './cut.ts';
 import type { Sentence } from './sentence.ts';
 
+const ofCapitals = "\\p{Lu}[\\p{L}'’-]*(?: \\p{Lu}[\\p{L}'’.-]*){0,3}";
+const before = "my name(?:'s| is)|under(?: the)?(?: name)?(?: of)?|in the name of|call me|i'?m|i am";
+const beforeHan = '我叫|名字(?:是|叫|寫|写)?|姓名[是:：]?|(?:^|[\\s,，。])叫|叫我|寫|写';
 const given = [
-  /\b(?:my name(?:'s| is)|under(?: the)?(?: name)?(?: of)?|in the name of|call me|i'?m|i am)\s+(?<name>\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,.!]*$|[,.;!] )/u,
-  /(?:我叫|名字(?:是|叫|寫|写)?|姓名[是:：]?|(?:^|[\s,，。])叫|叫我|寫|写)\s*(?<name>\p{Script=Han}{2,4}|\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’.-]*){0,3})(?=[\s,，。.!！吧就好]*$)/u,
+  new RegExp(`\\b(?:${before})\\s+(?<name>${ofCapitals})(?=[\\s,.!]*$|[,.;!] )`, 'u'),
+  new RegExp(`(?:${beforeHan})\\s*(?<name>\\p{Script=Han}{2,4}|${ofCapitals})(?=[\\s,，。.!！吧就好]*$)`, 'u'),
 ];
 
 /** Longer texts tell more than that. */
@@ -23,12 +26,15 @@ export function partedFromName(sentence: string): { readonly rest: string; reado
 }
 
 /** "My name is Wren" and nothing else. */
-const alone =
-  /^(?:my name(?:'s| is)|call me)\s+(?<name>\p{L}[\p{L}'.-]*(?: \p{L}[\p{L}'.-]*){0,3})[.!]*$|^(?:我叫|我的名字(?:是|叫)|名字(?:是|叫))\s*(?<han>[\p{L} ]{2,12})[。！]*$/iu;
+const alone = [
+  /^(?:my name(?:'s| is)|call me)\s+(?<name>\p{L}[\p{L}'.-]*(?: \p{L}[\p{L}'.-]*){0,3})[.!]*$/iu,
+  /^(?:我叫|我的名字(?:是|叫)|名字(?:是|叫))\s*(?<name>[\p{L} ]{2,12})[。！]*$/iu,
+];
 
 export function nameAlone(sentence: string): string | null {
-  const groups = alone.exec(plain(sentence).replaceAll('’', "'").trim())?.groups;
-  return (groups?.['name'] ?? groups?.['han'])?.trim() ?? null;
+  const text = plain(sentence).replaceAll('’', "'").trim();
+  const found = alone.map((one) => one.exec(text)).find((one) => one !== null);
+  return found?.groups?.['name']?.trim() ?? null;
 }
 
 /** Asks something, and is no name. */

@@ -87,8 +87,13 @@ function isNamed(spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): bool
 /** "Anything next week?": longer than that, it is about something else in those days. */
 const longestDays = 28;
 
+const before = 'just |only |for |we are |there are |就|只要|只有|我們|我们';
+const changed = '(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )';
+const changedHan = '(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?';
+const behind = ' of us| seats?| places?| people| persons?|個人|个人|個|个|位';
+/** "Just one seat", "can you make it 3?", 改三位吧: a number, and what may stand around it. */
 const alone = new RegExp(
-  `^(?:actually |no |sorry |but )*(?:just |only |for |(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )|we are |there are |就|只要|只有|我們|我们|(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?)?(?<n>${number})(?: of us|(?: seats?| places?| people| persons?)|個人|个人|個|个|位)?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,
+  `^(?:actually |no |sorry |but )*(?:${before}|${changed}|${changedHan})?(?<n>${number})(?:${behind})?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,
   'iu',
 );
 

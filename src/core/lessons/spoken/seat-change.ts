@@ -53,6 +53,9 @@ function patternsOf({ one, two, many }: Kin): Patterns {
   const whom = `(?:(?<n>${number}|a couple of|both) )?(?:of )?(?:my |the )?(?:other |good |best )?(?<who>${inEnglish})`;
   const may =
     "(?:(?:can|could|may) (?:i|we)|(?:is it )?(?:ok|okay|fine|alright) (?:if|for|to)(?: i| we| me to| us to)?|i(?:'d| would) (?:like|love) to|i want to|i'll|i'm|we'll)";
+  const mayHan = '(?:可以|能不能|可不可以|可唔可以|能|想|要)';
+  const whomHan = `(?<n>[一二兩两三四\\d])?(?:個|个|位)?(?<who>${inHan})`;
+  const tailHan = '(?:一起|一同|一齊|一齐|同行)?[來来去嚟上參参加課课過过]*[嗎吗呀啊嘛]?[？?。!！]*';
   const tail = '(?: along| too| as well| with me| with us| please)*';
   return {
     fewer: [
@@ -68,10 +71,7 @@ function patternsOf({ one, two, many }: Kin): Patterns {
         `^(?:[a-z]+[, ]+){0,2}(?:can|could|may) (?:my |a |an )(?<who>${inEnglish}) (?:come|join|sit in)${tail}[?.! ]*$`,
         'iu',
       ),
-      new RegExp(
-        `^.{0,4}(?:可以|能不能|可不可以|可唔可以|能|想|要).{0,3}[帶带攞](?:埋|上|多)?(?:我(?:的|嘅)?)?(?<n>[一二兩两三四\\d])?(?:個|个|位)?(?<who>${inHan})(?:一起|一同|一齊|一齐|同行)?(?:[來来去嚟上參参加課课過过])*[嗎吗呀啊嘛]?[？?。!！]*$`,
-        'u',
-      ),
+      new RegExp(`^.{0,4}${mayHan}.{0,3}[帶带攞](?:埋|上|多)?(?:我(?:的|嘅)?)?${whomHan}${tailHan}$`, 'u'),
     ],
   };
 }

@@ -1,22 +1,22 @@
 /** Days that are named together, "this week", "下個月": from which to which. A single day is day.ts's. */
 import { addDays, weekdayOf, type WallDate } from '../calendar.ts';
 import { plain } from './cut.ts';
-import { readNumber } from './numeral.ts';
+import { monthName, readMonth } from './months.ts';
 
 export interface Span {
   readonly from: WallDate;
   readonly to: WallDate;
 }
 
-const months = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
 /** "In December", 十二月有什麼課: no day of it is named. */
-const inMonth =
-  /\b(?:in|over|during|for) (?<en>jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\b(?! \d)|(?<![\d個个])(?<han>1[0-2]|[1-9]|十[一二]?|[一二三四五六七八九])月(?!\s*[\d一二三四五六七八九十])/iu;
+const monthAlone = `\\b(?:in|over|during|for) (?<en>${monthName})\\b(?! \\d)`;
+const hanMonthAlone =
+  '(?<![\\d個个])(?<han>1[0-2]|[1-9]|十[一二]?|[一二三四五六七八九])月(?!\\s*[\\d一二三四五六七八九十])';
+const inMonth = new RegExp(`${monthAlone}|${hanMonthAlone}`, 'iu');
 
 function monthIn(text: string): string {
   const { en, han } = inMonth.exec(text)?.groups ?? {};
-  const n = en === undefined ? (readNumber(han ?? '') ?? 0) : 1 + months.indexOf(en.toLowerCase().slice(0, 3));
-  return String(n).padStart(2, '0');
+  return String(readMonth(en ?? han ?? '') ?? 0).padStart(2, '0');
 }
 
 /** Of this year or the next; what is past of it is not meant. */

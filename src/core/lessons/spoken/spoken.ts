@@ -159,8 +159,9 @@ function everyWeek(step: number, { times }: { times?: number }): Recurrence {
   return { every: 'week', step, ...(times === undefined ? {} : { times }) };
 }
 
-const opening =
-  /^(?:(?:please\s+)?(?:add|new|plan|schedule|set up|put on|offer|create|open)\b\s*)?(?:(?:a|an|the)\s+)?(?:new\s+)?(?:(?:lesson|class)\b\s*)?(?:(?:on|about|at|for|in|from|with|and)\b\s*)*[:：]?\s*/iu;
+const order = '(?:please\\s+)?(?:add|new|plan|schedule|set up|put on|offer|create|open)\\b\\s*';
+const aLesson = '(?:(?:a|an|the)\\s+)?(?:new\\s+)?(?:(?:lesson|class)\\b\\s*)?';
+const opening = new RegExp(`^(?:${order})?${aLesson}(?:(?:on|about|at|for|in|from|with|and)\\b\\s*)*[:：]?\\s*`, 'iu');
 const hanOpening =
   /^(?:请|請)?(?:新增|加|开|開|新)?(?:一)?(?:节|節|堂|场|場|个|個)?(?:课程|課程|课|課)?[:：]?\s*(?=.)/u;
 const ending = /\s+(?:on|at|for|in|from|with|and)$|[在有共的]$/iu;

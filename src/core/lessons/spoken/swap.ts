@@ -19,8 +19,9 @@ const longest = 200;
 
 /** What stands before these words is one day, what stands behind them the other. */
 const turnedAround = /\binstead of\b|\brather than\b|而不是/iu;
-const onward =
-  /\b(?:to|for|onto|until)\b|(?:改|換|换|移|挪|調|调|轉|转|延)(?:到|成|為|为|至|上|去)|(?:改|換|换)(?=[下上]?(?:個|个)?[週周星禮礼明後后\d一二三四五六七八九十])/giu;
+const movesTo = '[改換换移挪調调轉转延][到成為为至上去]';
+const aDay = '[下上]?[個个]?[週周星禮礼明後后\\d一二三四五六七八九十]';
+const onward = new RegExp(`\\b(?:to|for|onto|until)\\b|${movesTo}|[改換换](?=${aDay})`, 'giu');
 /** "Cancel Saturday, I take the 12th": the one that is given up is named first. */
 const givenUp = /^(?<from>.*\b(?:cancel|can'?t|cannot)\b.*?)[,.;](?<to>.+\binstead\b.*)$/iu;
 

@@ -25,23 +25,30 @@ const nextOfEach = <Kind extends Lesson>(named: readonly Kind[]): readonly Kind[
   named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);
 
 /** "The oolong one", 烏龍那堂: all that is said of its title. */
-const shortly = new RegExp(
-  `\\bthe (?<words>[\\p{L} ]{3,30}?) (?:one|evening|${lessonWords})\\b|\\b${lessonWords} (?:on|about) (?:the )?(?<on>[\\p{L} ]{3,30})|(?<han>\\p{Script=Han}{2,})(?:[那这這的]|那一)?[堂節节門门課课]`,
-  'iu',
-);
+const shortly = [
+  new RegExp(`\\bthe (?<words>[\\p{L} ]{3,30}?) (?:one|evening|${lessonWords})\\b`, 'iu'),
+  new RegExp(`\\b${lessonWords} (?:on|about) (?:the )?(?<words>[\\p{L} ]{3,30})`, 'iu'),
+  /(?<han>\p{Script=Han}{2,})(?:[那這这的]|那一)?[堂節节門门課课]/u,
+];
 
 function calledShortly<Kind extends Lesson>(lessons: readonly Kind[], rest: string): readonly Kind[] {
-  const { words, on, han = '' } = shortly.exec(rest)?.groups ?? {};
+  const { words, han = '' } = firstOf(shortly, rest)?.groups ?? {};
   // What stands before 課 is longer than the title's word in it.
   const ends = [4, 3, 2].map((length) => han.replace(/[那这這的一]+$/u, '').slice(-length));
-  const calls = words ?? on;
-  for (const said of calls === undefined ? ends : [calls]) {
+  for (const said of words === undefined ? ends : [words]) {
     const parts = [...partsOf(said)];
     const called = lessons.filter(({ title }) => parts.length > 0 && isInTitle(title, parts));
     if (called.length > 0) return called;
   }
   return [];
 }
+
+/** The one that stands first in the text. */
+const firstOf = (patterns: readonly RegExp[], text: string): RegExpExecArray | undefined =>
+  patterns
+    .map((pattern) => pattern.exec(text))
+    .filter((found) => found !== null)
+    .toSorted((a, b) => a.index - b.index)[0];
 
 const isInTitle = (title: Lesson['title'], parts: readonly string[]): boolean =>
   Object.values(title).some((name) => parts.every((part) => partsOf(name).has(part)));
