@@ -18,7 +18,7 @@ interface Link {
 const alone =
   /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bon my own\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:cup|mug|pot|glass|gaiwan|litre|liter|more|minute|second|hour|infusion|person more))|(?<![同另换多加第每])一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
 const inAll =
-  /\b(?:for|family of|party of|group of|table of|me plus|me and|myself and|us plus|we are|we're|we will be|we'll be|people are|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家|(?:连|加|加埋|包括|连埋|连同|算上)我|夫妻|两公婆|公婆|母女|母子|父子|父女|姐妹|姊妹|兄弟|情侣)(?:有|系|是|共)?$/;
+  /\b(?:for|family of|party of|group of|table of|me plus|me and|myself and|us plus|we are|we're|we will be|we'll be|people are|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家|(?:连|加|加埋|包括|连埋|连同|算上)我|夫妻|两公婆|公婆|母女|母子|父子|父女|姐妹|姊妹|兄弟|情侣|客人|人客|宾客|来宾)(?:有|系|是|共)?$/;
 /** "for two" is people unless something countable follows; "我們三個" likewise. */
 const notCounting =
   /^\s?(?:-|minutes?|seconds?|days?|hours?|infusions?|brews?|ml|g\b|oz|years?|cups?|pots?|teas?|gaiwans?|more (?:infusions|steeps|minutes)|different|types?|kinds?|(?:个|只|把)?(?:壶|杯|盖碗|茶|泡|月|钟))/;
@@ -110,7 +110,7 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
     if (
       told &&
       !/^\s?(?:people|person|friends?|guests?|of )/.test(rest) &&
-      /^\s?(?:个|位|人)?\s?(?:$|[^\p{L}\s]|people|please|pls|actually|now|here|tonight|today|with|using|in|at|and|who|here|饮|喝|用|一齐|一起|想|，|。)/u.test(
+      /^\s?(?:个|位|人)?\s?(?:$|[^\p{L}\s]|people|please|pls|actually|now|here|tonight|today|with|using|in|at|and|who|here|饮|喝|用|一齐|一起|想|要|来|会|，|。)/u.test(
         rest,
       )
     )
@@ -194,6 +194,8 @@ function sumOf(plain: string, chain: readonly Link[]): number | null {
     people.length <= 3
   )
     return 1;
+  const counted = countedThenNamed(chain);
+  if (counted !== null) return counted;
   let sum = 0;
   let count: number | null = null;
   let said = 0;
@@ -235,6 +237,12 @@ function sumOf(plain: string, chain: readonly Link[]): number | null {
   if (numbered || said >= 2 || withMe || (people.some((p) => p.sort === 'two') && /\bfor $/.test(ahead)))
     return sum + (me || withMe ? 1 : 0);
   return null;
+}
+
+/** 兩個人 我和我媽: how many, and then who they are. */
+function countedThenNamed([number, many, me]: readonly Link[]): number | null {
+  const isNamed = number?.sort === 'number' && /^(?:个人|人|位)$/.test(many?.text ?? '') && me?.sort === 'me';
+  return isNamed ? number.value : null;
 }
 
 /** A number of people right after the people themselves, with nothing that joins. */

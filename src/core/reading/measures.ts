@@ -25,11 +25,14 @@ interface Unit {
   readonly dimension: Dimension;
   readonly pattern: string;
   readonly factor: number;
+  /** Where the mainland's unit of that name is another. */
+  readonly mainland?: number;
 }
 
 /**
  * US fluid ounce, recipe cup and avoirdupois ounce as design/units has them. A 斤 is the mainland's 500 g, and so is one of water:
- * nobody in Taiwan measures water in 斤, and who means theirs says 台斤, 600 g. Of leaf both are stock and no dose.
+ * nobody in Taiwan measures water in 斤, and who means theirs says 台斤, 600 g. Of leaf both are stock and no dose. A 兩 and a 錢 of leaf
+ * are the mainland's, 50 and 5 g, where simplified characters are written. A pot is told by the 兩 of water in it (common practice, no source).
  */
 export const flOzMl = 29.5735;
 export const ounceG = 28.3495;
@@ -68,15 +71,15 @@ const units: readonly Unit[] = [
   { dimension: 'volume', factor: 1000, pattern: '(?:公斤|千克)(?=(?:的|热|滚|开|清)?水)' },
   { dimension: 'volume', factor: 600, pattern: '台斤(?=(?:的|热|滚|开|清)?水)' },
   { dimension: 'volume', factor: 500, pattern: '斤(?=(?:的|热|滚|开|清)?水)' },
-  { dimension: 'volume', factor: 50, pattern: '两(?=(?:的|热|滚|开|清)?水)' },
+  { dimension: 'volume', factor: 50, pattern: '两(?=(?:的|热|滚|开|清)?水|的?(?:小|紫砂|朱泥|紫泥|陶)?壶)' },
   { dimension: 'ounce', factor: 1, pattern: 'ozs?\\.?|ounces?|onces?|安士|盎司|安司' },
   { dimension: 'mass', factor: 1, pattern: 'g|gs|gr|grs|gms?|grams?|grammes?|gramms?|garms?|grms?|克|公克' },
   { dimension: 'mass', factor: 1000, pattern: 'kgs?|kilos?|kilograms?|公斤|千克' },
   { dimension: 'mass', factor: 453.592, pattern: 'lbs?|pounds?|磅' },
   { dimension: 'mass', factor: 600, pattern: '台斤' },
   { dimension: 'mass', factor: 500, pattern: '斤' },
-  { dimension: 'mass', factor: 37.5, pattern: '两' },
-  { dimension: 'mass', factor: 3.75, pattern: '钱(?!包|买|卖|一|左右|以)' },
+  { dimension: 'mass', factor: 37.5, mainland: 50, pattern: '两' },
+  { dimension: 'mass', factor: 3.75, mainland: 5, pattern: '钱(?!包|买|卖|一|左右|以)' },
   {
     dimension: 'spoon',
     factor: 1,
@@ -110,12 +113,13 @@ const unitAt = sticky(units.map(({ pattern }) => `(${pattern})`).join('|'));
 const degreeAt = sticky(units.find(({ dimension }) => dimension === 'degree')?.pattern ?? '');
 const fahrenheitAt = sticky(fahrenheit);
 
-/** A Latin unit ends where letters end: "5 m" but not "5 mugs". */
+/** A Latin unit ends where letters end: "5 m" but not "5 mugs". 90来度 is about so much. */
 function sticky(pattern: string): RegExp {
-  return new RegExp(`[ -]?(?:${pattern})(?![a-z])`, 'y');
+  return new RegExp(`[ -]?[来多]?(?:${pattern})(?![a-z])`, 'y');
 }
 
-export function findMeasures(plain: string, numbers: readonly FoundNumber[]): Measure[] {
+/** `mainland`: simplified characters are written. */
+export function findMeasures(plain: string, numbers: readonly FoundNumber[], mainland: boolean): Measure[] {
   return numbers.map((number) => {
     const { start, digits } = number;
     const before = plain.slice(Math.max(0, start - 4), start);
@@ -130,7 +134,8 @@ export function findMeasures(plain: string, numbers: readonly FoundNumber[]): Me
       return { dimension: 'bare', value: number.value, start, end: number.end, digits };
     const half = plain.startsWith('半', unit.end) && Number.isInteger(number.value) ? 0.5 : 0;
     const dimension = unit.dimension === 'degree' && /摄氏\s?$/.test(before) ? 'temperature' : unit.dimension;
-    const value = tidy((number.value + half) * unit.factor);
+    const factor = mainland ? (unit.mainland ?? unit.factor) : unit.factor;
+    const value = tidy((number.value + half) * factor);
     return { dimension, value, start, end: unit.end + (half ? 1 : 0), digits };
   });
 }

@@ -91,7 +91,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
     const named = isSize ? [] : stillMeant(plain, vesselsIn()(plain));
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
     const numbers = findNumbers(plain);
-    const found = [...findMeasures(plain, numbers), ...placesIn()(plain)];
+    const found = [...findMeasures(plain, numbers, language === 'zh-Hans'), ...placesIn()(plain)];
     const guests = guestsIn()({ plain, numbers, measures: found, asked });
     const measures = asked === 'guests' ? found : found.filter((m) => !isOfGuests(m, guests));
     const vessels = named.filter((vessel) => !isMeasured(vessel, measures));

@@ -5,7 +5,7 @@ const latinName =
   /(?<![a-z])(?<!\b(?:does|do|did|will|can) (?:it|that|this|they|you|we) )((?:[a-z]{3,}[ -]){0,2}[a-z]{3,})(?= (?:tea|oolong|puer|green|black|white)\b)/;
 /** In the name of no tea. */
 const neverInNames =
-  /[的嘅啲些什咩么乜个种款杯壶好喝饮你我返去来嚟唔不没冇第怎几吗嘛应该谁多少]|[一二两三四五六七八九十百千半](?:ml|cc|毫升|公升|升|西西|公克|克|g|度|人|位)/;
+  /[的嘅啲些什咩么乜个种款杯壶好喝饮你我返去来嚟唔不没冇第怎几吗嘛应该谁多少]|[一二两三四五六七八九十百千半](?:ml|cc|毫升|公升|升|西西|公克|克|g|度|人|位|两|钱|斤|勺|匙|汤匙|茶匙|安士|盎司)/;
 const hanName = /(?:泡|冲|有|买了|买咗|系|是|叫)([\u4e00-\u9fff]{2,4}茶)/;
 
 /** `plain` holds no known tea or family; `ordinary` are everyday words and cue words, never a tea's name. */
@@ -21,8 +21,10 @@ export function unknownTea(shown: string, plain: string, ordinary: ReadonlySet<s
     );
   if (made?.[1] && made[1].split(' ').every((word) => !ordinary.has(word)))
     return shown.slice(made.index + made[0].length - made[1].length, made.index + made[0].length);
-  const han = hanName.exec(plain)?.[1];
-  if (han && !neverInNames.test(han)) return han;
+  const han = hanName.exec(plain);
+  const named = han?.[1] ?? '';
+  if (han && !neverInNames.test(named))
+    return shown.slice(han.index + han[0].length - named.length, han.index + han[0].length);
   const whole = plain.trim();
   const brief = whole.length >= 2 && whole.length <= 30 && whole.split(/\s+/).length <= 3;
   const nameLike =
