@@ -194,8 +194,8 @@ function sumOf(plain: string, chain: readonly Link[]): number | null {
     people.length <= 3
   )
     return 1;
-  const counted = countedThenNamed(chain);
-  if (counted !== null) return counted;
+  const whole = countedThenNamed(chain);
+  if (whole !== null) return whole;
   let sum = 0;
   let count: number | null = null;
   let said = 0;

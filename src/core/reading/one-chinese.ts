@@ -3,6 +3,12 @@
 /** In the folded script of plainText. */
 const sameWords: { readonly [word: string]: string } = {
   而家: '现在',
+  夜晚: '晚上',
+  晏昼: '下午',
+  头先: '刚才',
+  即刻: '马上',
+  啱啱: '刚刚',
+  铺头: '店',
   听日: '明天',
   寻日: '昨天',
   今日: '今天',
@@ -46,6 +52,11 @@ const sameWords: { readonly [word: string]: string } = {
   咩: '什么',
   乜: '什么',
   搵: '找',
+  摆: '放',
+  拎: '拿',
+  浸: '泡',
+  返: '回',
+  靓: '好',
 };
 const sameWord = new RegExp(Object.keys(sameWords).join('|'), 'g');
 

@@ -86,7 +86,9 @@ export function foldHan(character: string): string {
 
 /** Written alike in both scripts, or shared with an everyday word of the other: they tell nothing about the script. */
 const shared = new Set(
-  '喂后里台只面干松云谷余系冲丑制志才板咸注准困布家升回采征向周尺寸吃了沙晒霉郁雇磅杰占卷托并游致表挂'.split(''),
+  '喂后里台只面干松云谷余系冲丑制志才板咸注准困布家升回采征向周尺寸吃了沙晒霉郁雇磅杰占卷托并游致表挂酸群岳迹'.split(
+    '',
+  ),
 );
 
 /** What a character says about the script it is written in. */
