@@ -49,7 +49,8 @@ type SentenceFile =
   | 'tram-ride.txt'
   | 'ferry-in.txt'
   | 'ferry-out.txt'
-  | 'window-seat.txt';
+  | 'window-seat.txt'
+  | 'night-market.txt';
 
 export function readSentences(file: SentenceFile): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
