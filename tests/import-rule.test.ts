@@ -107,6 +107,7 @@ const rule: Record<string, readonly string[]> = {
   pictures: [
     'type core',
     'messages.ts',
+    'in-turn.ts',
     'places.ts',
     'pdfkit',
     'fontkit',

@@ -1,7 +1,8 @@
-/** Pictures drawn in a thread of their own, opened for the first and again after a failure. */
+/** Pictures drawn in a thread of their own, opened for the first and again after a failure. They wait as orders: one being drawn holds some 5 MB of pixels. */
 import { join } from 'node:path';
 import { Worker } from 'node:worker_threads';
 import type { Language } from '../core/units.ts';
+import { makeInTurn } from '../in-turn.ts';
 import type { Ladder } from '../messages.ts';
 import { builtFolder } from '../places.ts';
 
@@ -50,13 +51,13 @@ export function makeDrawingRoom(): DrawingRoom {
     opened.unref();
     return opened;
   };
-  return {
-    draw: (ladder, language) =>
-      new Promise((resolve, reject) => {
-        const id = ++orders;
-        waiting.set(id, { resolve, reject });
-        worker ??= open();
-        worker.postMessage({ id, ladder, language } satisfies Order, []);
-      }),
-  };
+  const order = (ladder: Ladder, language: Language): Promise<Uint8Array> =>
+    new Promise((resolve, reject) => {
+      const id = ++orders;
+      waiting.set(id, { resolve, reject });
+      worker ??= open();
+      worker.postMessage({ id, ladder, language } satisfies Order, []);
+    });
+  const inTurn = makeInTurn();
+  return { draw: (ladder, language) => inTurn(() => order(ladder, language)) };
 }
