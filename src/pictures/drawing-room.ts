@@ -7,8 +7,8 @@ import type { Ladder } from '../messages.ts';
 import { builtFolder } from '../places.ts';
 
 export interface DrawingRoom {
-  /** A PNG. */
-  readonly draw: (ladder: Ladder, language: Language) => Promise<Uint8Array>;
+  /** A PNG. What was given up before its turn came is not drawn, and fails. */
+  readonly draw: (ladder: Ladder, language: Language, givenUp?: AbortSignal) => Promise<Uint8Array>;
 }
 
 export interface Order {
@@ -59,5 +59,11 @@ export function makeDrawingRoom(): DrawingRoom {
       worker.postMessage({ id, ladder, language } satisfies Order, []);
     });
   const inTurn = makeInTurn();
-  return { draw: (ladder, language) => inTurn(() => order(ladder, language)) };
+  return {
+    draw: (ladder, language, givenUp) =>
+      inTurn(async () => {
+        if (givenUp?.aborted === true) throw new Error('nobody waits for this picture any more');
+        return order(ladder, language);
+      }),
+  };
 }

@@ -35,3 +35,14 @@ it('holds the pixels of one picture at a time, however many are ordered at once'
   // All at once they took 4.6 MB each, 1.4 GB for three hundred.
   expect((process.memoryUsage().rss - before) / 1e6).toBeLessThan(110);
 });
+
+it('does not draw what nobody waits for when its turn comes', { timeout: 120_000 }, async () => {
+  const room = makeDrawingRoom();
+  const waiting = new AbortController();
+  const first = room.draw(ladder, 'en');
+  const second = room.draw(ladder, 'en', waiting.signal);
+  waiting.abort();
+  await first;
+  await expect(second).rejects.toThrow('nobody waits');
+  expect((await room.draw(ladder, 'en', new AbortController().signal)).length).toBeGreaterThan(1000);
+});

@@ -15,8 +15,9 @@ export interface SenderDeps {
   readonly api: BotApi;
   readonly log: Log;
   now(): number;
-  /** The ladder as a PNG; without it, or when it fails, the ladder is drawn in letters. */
-  drawPicture?: ((ladder: Ladder, language: Outgoing['language']) => Promise<Uint8Array>) | undefined;
+  /** The ladder as a PNG, while anybody waits for it; without it, or when it fails, the ladder is drawn in letters. */
+  drawPicture?:
+    ((ladder: Ladder, language: Outgoing['language'], givenUp: AbortSignal) => Promise<Uint8Array>) | undefined;
   readonly timeoutMs: number;
 }
 
@@ -58,7 +59,8 @@ export function makeSender(deps: SenderDeps): Channel['send'] {
   async function drawn(ladder: Ladder, language: Outgoing['language']): Promise<Uint8Array | null> {
     try {
       const soon = sleep(longestDrawingMs, null, { ref: false });
-      return (await Promise.race([deps.drawPicture?.(ladder, language), soon])) ?? null;
+      const givenUp = AbortSignal.timeout(longestDrawingMs);
+      return (await Promise.race([deps.drawPicture?.(ladder, language, givenUp), soon])) ?? null;
     } catch (error) {
       deps.log.error('a ladder could not be drawn', errorFields(error));
       return null;

@@ -30,7 +30,7 @@ export interface TelegramDeps {
   now(): number;
   readonly profiles: Profiles;
   /** The ladder as a PNG; without it, or when it fails, the ladder comes in letters. */
-  readonly drawPicture?: (ladder: Ladder, language: Outgoing['language']) => Promise<Uint8Array>;
+  readonly drawPicture?: (ladder: Ladder, language: Outgoing['language'], givenUp: AbortSignal) => Promise<Uint8Array>;
   readonly pollSeconds?: number;
   readonly sendTimeoutMs?: number;
   readonly waits?: PollWaits;
