@@ -3,17 +3,8 @@ import { plainText } from '../teas/plain-text.ts';
 import type { FoundNumber } from './numbers.ts';
 import type { Measure } from './measures.ts';
 import { before, isDenied } from './nearby.ts';
+import { seatsFor, sumOf, type Link, type Sort } from './people-sum.ts';
 import type { PeopleWords } from './reading-words.ts';
-
-type Sort = 'me' | 'one' | 'two' | 'many' | 'join';
-
-interface Link {
-  readonly sort: Sort | 'number';
-  readonly text: string;
-  readonly value: number;
-  readonly start: number;
-  readonly end: number;
-}
 
 const alone =
   /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bon my own\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:cup|mug|pot|glass|gaiwan|litre|liter|more|minute|second|hour|infusion|person more))|(?<![同另换多加第每])一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
@@ -121,8 +112,6 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
 
 /** "two or three" comes as two and a half. */
 const isCount = (value: number): boolean => Number.isInteger(value * 2);
-/** There must be enough for those who may come. */
-const seatsFor = (value: number): number => Math.ceil(value);
 
 /** "one of the children", 同一個人 count nobody. */
 const someOf = /^(?:one|1) of\b/;
@@ -175,6 +164,9 @@ const joinsMe = /^ (?:(?:will|are|is) )?(?:join(?:s|ing)?|visit(?:s|ing)?) me\b/
 /** Who sleeps, or only says something, drinks none. */
 const drinksNone = /^ (?:(?:are|is) )?(?:asleep|sleeping|in bed|at school|at work|says?|said|asks?|asked|told)\b/;
 
+/** 原本兩個人改成三個人 */
+const changedTo = /(?:改(?:成|为|做)?|变成?|转做|(?:增|加)(?:加)?到)\s?$/;
+
 function chainSum(plain: string, all: readonly Link[][]): Measure | null {
   const sums = all.flatMap((chain) => {
     const sum = sumOf(plain, chain);
@@ -184,81 +176,5 @@ function chainSum(plain: string, all: readonly Link[][]): Measure | null {
     if (drinksNone.test(plain.slice(end, end + 24)) || isPriced(plain, end)) return [];
     return [people1(joinsMe.test(plain.slice(end, end + 24)) ? sum + 1 : sum, first.start, end)];
   });
-  return sums[0] ?? null;
-}
-
-function sumOf(plain: string, chain: readonly Link[]): number | null {
-  const people = chain.filter((l) => l.sort !== 'join');
-  if (
-    /^(?:我)?一个人/.test(chain.map((l) => (l.sort === 'number' ? (l.value === 1 ? '一' : '几') : l.text)).join('')) &&
-    people.length <= 3
-  )
-    return 1;
-  const whole = countedThenNamed(chain);
-  if (whole !== null) return whole;
-  let sum = 0;
-  let count: number | null = null;
-  let said = 0;
-  let numbered = false;
-  let me = false;
-  let kin = false;
-  for (const [i, l] of people.entries()) {
-    if (l.sort === 'number') count = l.value;
-    else if (l.sort === 'me') {
-      if (isPossessive(chain, l)) continue;
-      me = true;
-      said++;
-    } else {
-      // 一口 is a sip, "one more" a seat.
-      if (count === 1 && /^(?:口|more)$/.test(l.text)) return null;
-      // 同老婆兩個人: both counted already.
-      if (count !== null && kin && isTotal(chain, l)) return count;
-      const each = l.sort === 'two' ? 2 : 1;
-      if (l.sort === 'many' && count === null) {
-        // 我和同事四個人: all are counted at once.
-        const [total, counted] = people.slice(i + 1);
-        if (total?.sort === 'number' && counted && isTotal(chain, counted)) return total.value;
-        // "friends" alone says no number, and then neither does the whole.
-        if (i > 0 || people.length > 1) return null;
-        continue;
-      }
-      sum += l.sort === 'two' ? each : (count ?? each);
-      numbered ||= count !== null;
-      kin ||= l.sort !== 'many' || /friend|朋友|同事|老友|同学|guest|客|colleague/.test(l.text);
-      said++;
-      count = null;
-    }
-  }
-  const [first] = chain;
-  const ahead = before(plain, first?.start ?? 0);
-  const withMe =
-    !me && kin && (/\bwith $/.test(ahead) || /^(?:同|和|跟|与)$/.test(first?.sort === 'join' ? first.text : ''));
-  if (said === 0 || sum + (me ? 1 : 0) === 0 || (me && sum === 0)) return null;
-  if (numbered || said >= 2 || withMe || (people.some((p) => p.sort === 'two') && /\bfor $/.test(ahead)))
-    return sum + (me || withMe ? 1 : 0);
-  return null;
-}
-
-/** 兩個人 我和我媽: how many, and then who they are. */
-function countedThenNamed([number, many, me]: readonly Link[]): number | null {
-  const isNamed = number?.sort === 'number' && /^(?:个人|人|位)$/.test(many?.text ?? '') && me?.sort === 'me';
-  return isNamed ? number.value : null;
-}
-
-/** A number of people right after the people themselves, with nothing that joins. */
-function isTotal(chain: readonly Link[], many: Link): boolean {
-  const at = chain.indexOf(many);
-  const told = chain[at - 2];
-  return /^(?:个人|人|位)$/.test(many.text) && told !== undefined && told.sort !== 'join' && told.sort !== 'number';
-}
-
-/** 我太太 is "my wife"; 我同太太 is "I and my wife". */
-function isPossessive(chain: readonly Link[], me: Link): boolean {
-  const next = chain[chain.indexOf(me) + 1];
-  return (
-    me.text.startsWith('我') &&
-    next !== undefined &&
-    next.start === me.end &&
-    (next.sort === 'one' || next.sort === 'two')
-  );
+  return sums.find(({ start }) => changedTo.test(before(plain, start))) ?? sums[0] ?? null;
 }

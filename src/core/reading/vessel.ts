@@ -39,6 +39,10 @@ export function makeVesselFinder(
   return (plain) => index.mentions(plain);
 }
 
+/** 平時用玻璃杯，今次想試蓋碗: of two, the one they want now. */
+const isWished =
+  /(?:[这今]次(?:想|要|就)?(?:用|试|改用)?|想(?:试|改|换)(?:下|一下|试)?(?:用)?|改用|改成|换成|转用|改做)(?:个|只|把|隻)?\s?$/;
+
 type Told = Extract<VesselMeaning, { is: 'vessel' }>;
 
 export function concludeVessel(plain: string, mentions: readonly VesselMention[]): FoundVessel {
@@ -48,7 +52,9 @@ export function concludeVessel(plain: string, mentions: readonly VesselMention[]
       !isLacking(plain, m.start) &&
       !/\binto (?:an?|the|my|your)? ?$/.test(before(plain, m.start)),
   );
-  const heads = meant.filter((m, i) => !isQualifier(m, meant[i + 1]));
+  const wished = meant.filter((m) => isWished.test(before(plain, m.start)));
+  const told = wished.length > 0 ? wished : meant;
+  const heads = told.filter((m, i) => !isQualifier(m, told[i + 1]));
   const all = heads.flatMap((m) => (m.meaning.is === 'vessel' ? [m.meaning] : []));
   const vessels = settle(all.some((v) => !v.faint) ? all.filter((v) => !v.faint || v.vessel === 'infuser-mug') : all);
   const faint = all.every((v) => v.faint);

@@ -119,6 +119,8 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
     return true;
   // "three mugs, 300 each"
   if (vessels.length > 0 && measure.value >= 50 && /^ ?(?:ml )?each\b/.test(after(plain, measure.end))) return true;
+  // 杯子裡300水
+  if (measure.digits && measure.value > 100 && /^ ?(?:的)?水/.test(after(plain, measure.end))) return true;
   // 寶特瓶600
   if (measure.value >= 100 && /(?:瓶|樽|\bbottle(?: is| holds| of)?) ?$/.test(before(plain, measure.start)))
     return true;

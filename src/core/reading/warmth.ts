@@ -57,7 +57,7 @@ function besideWater(plain: string, m: Measure): boolean {
   const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && (waterTalk.test(plain) || isNoHour(plain, m));
   const used =
     /(?:^|[^\p{Script=Han}]|[可以改直接那就都我想只])用$/u.test(ahead) &&
-    /^\s?(?:来|去)?(?:泡|冲|可以|行|得|呢|$)/.test(after(plain, m.end));
+    /^\s?(?:的(?:热|开|温)?水|来|去)?(?:泡|冲|可以|行|得|呢|$)/.test(after(plain, m.end));
   if (used && m.value >= 60 && m.value <= 100) return true;
   return (named && m.value >= 30 && m.value <= 212) || (talkedOf && m.value <= 100);
 }

@@ -77,6 +77,8 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
       const after = general.find((g) => g.start >= mention.end && g.start - mention.end <= 1)?.meaning.family;
       if (after && after !== tea.family && !goesTogether[tea.family]?.includes(after)) families.add(after);
       else named.set(tea.id, tea);
+      for (const family of setBeside(plain, mention, general))
+        if (family !== tea.family && !goesTogether[tea.family]?.includes(family)) families.add(family);
     }
     for (const id of general.flatMap((g) => kindsBeside(plain, g))) {
       const tea = ids.get(id);
@@ -110,6 +112,14 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
 }
 
 type FamilyMention = Mention<Extract<Meaning, { is: 'family' }>>;
+
+const joining = /^\s?(?:同|和|跟|与|加|定系?|还是|或者?|、|and|or)\s?$/;
+
+/** 普洱同菊花: families named together with a tea. */
+const setBeside = (plain: string, { start, end }: Mention<Meaning>, general: readonly FamilyMention[]): string[] =>
+  general
+    .filter((g) => joining.test(g.start >= end ? plain.slice(end, g.start) : plain.slice(g.end, start)))
+    .map((g) => g.meaning.family);
 
 /** 生熟普洱 tells of both kinds, not of the one that touches. */
 const both = /[生熟][、和与及跟]?[生熟]/;
