@@ -39,7 +39,8 @@ export function isOfOwnLesson({ sentence, flow, change }: Message, around: Aroun
   if ((flow !== 'front' && !isShort) || !ownIn(around).some((one) => isAhead(one, around.nowMs))) return false;
   if (flow === 'front' && (asksDetailAlone(sentence) || seatsAlone(text) !== null || change.more !== null)) return true;
   if (changes !== null && !elsewhere.has(flow)) return true;
-  return text.length <= mostWords && hearWish(sentence, around.nowMs, 'UTC').want === 'leave';
+  const isAll = text.length <= mostWords || saysLittleElse(sentence);
+  return isAll && hearWish(sentence, around.nowMs, 'UTC').want === 'leave';
 }
 
 /** Where lessons are talked about, what names nothing of a tea or a brew is still about them, and so is what names one or chooses among them. */
@@ -82,6 +83,8 @@ const elsewhere: ReadonlySet<Json> = new Set(['guide', 'shop', 'lesson-desk', 'a
 const shortWish = 24;
 /** … unless it was just asked whether they can come. */
 const longWish = 80;
+/** "Sorry, I won't be able to make it" is about the lesson, however long it takes to say. Judgement. */
+const saysLittleElse = (sentence: Sentence): boolean => sentence.without('leave').text.trim().length <= 12;
 
 /** "No thanks, I have to be home by three", where something was offered. */
 export function declinesHere(sentence: Sentence, { kind, answer }: Facts, flow: Json): boolean {
