@@ -133,6 +133,8 @@ describe('planted faults', { timeout: 60_000 }, () => {
     'data/families.yaml',
     'data/teas/catalogue.yaml',
     'data/reading/cues.yaml',
+    'data/reading/lesson-cues.yaml',
+    'data/reading/desk-cues.yaml',
     'data/reading/shop-talk.txt',
     'data/reading/common-words.txt',
     'data/reading/weights.txt',

@@ -11,6 +11,9 @@ function groupsIn(text: string, patterns: readonly RegExp[]): Groups | undefined
   return patterns.map((pattern) => pattern.exec(text)?.groups).find((groups) => groups !== undefined);
 }
 
+/** A sentence begins with a capital on most telephones; a name is one that has it elsewhere. */
+const begunSmall = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** 幫羅莎留兩位: a name and its seats. */
 const hanGuestSeats =
   /^(?:[請请])?[幫帮替給给](?<who>\p{Script=Han}{2,4}?)(?:加|留|訂|订|報|报)(?<seats>[一兩两三四五六\d]+)(?:個|个)?(?:位子?|座位?|人|名)/u;
@@ -29,7 +32,7 @@ const guests = [
 ];
 
 export function guestTaken(text: string): Facts | null {
-  const who = groupsIn(text, guests)?.['who'];
+  const who = groupsIn(begunSmall(text), guests)?.['who'];
   return who === undefined ? null : { who: withSeats(who) };
 }
 
@@ -48,7 +51,7 @@ const changes = [
 ];
 /** "Let Bram teach it", 讓羅莎教. */
 const teachers = [
-  /\b(?:[Ll]et|[Hh]ave) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
+  /\b(?:let|have) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
   /(?:改由|[讓让]|[換换])(?<value>\p{Script=Han}{2,4})[教帶带]/u,
 ];
 
@@ -61,7 +64,7 @@ const fields: readonly (readonly [string, RegExp])[] = [
 ];
 
 export function changeTaken(text: string): Facts | null {
-  const teacher = groupsIn(text, teachers)?.['value'];
+  const teacher = groupsIn(begunSmall(text), teachers)?.['value'];
   if (teacher !== undefined) return { field: 'teacher', value: teacher };
   const { what = '', value } = groupsIn(text, changes) ?? {};
   const field = fields.find(([, words]) => words.test(what))?.[0];

@@ -1,7 +1,6 @@
 /** What is said of one's only booking, with nothing else spoken of. */
 import { expect, it } from 'vitest';
 import type { Around } from '../../../src/core/flow/book.ts';
-import type { Facts } from '../../../src/core/flow/flow.ts';
 import { isOfOwnLesson } from '../../../src/core/functions/lesson-heard.ts';
 import { bookingWith, denverAt, lessonWith } from '../lessons/lesson-drafts.ts';
 import { listen } from '../lessons/heard-here.ts';
@@ -12,7 +11,7 @@ const around: Around = {
   nowMs: denverAt('2026-12-02T10:00'),
   language: 'en',
   memory: {},
-  house: { bookings, lessons: [] } as unknown as Facts,
+  house: { bookings, lessons: [] },
 };
 const change = { more: null, fewer: null, along: null };
 
