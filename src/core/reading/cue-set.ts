@@ -1,4 +1,5 @@
 /** Turns lists of patterns, as data/reading/cues.yaml tells their small language, into one test a cue, each bounded in what it may cost. */
+import { lazily } from '../lazily.ts';
 import { plainText } from '../teas/plain-text.ts';
 
 /** Of texts as `cueText` makes them. */
@@ -17,14 +18,27 @@ const particles = '(?: please| pls| plz| now| then|呀|啊|啦|吧|喇|嘅|的|�
 
 export function makeCueSet<Name extends string>(cues: { readonly [cue in Name]: readonly string[] }): CueSet<Name> {
   const named = Object.entries<readonly string[]>(cues);
-  const compiled = new Map(named.map(([cue, patterns]) => [cue, patterns.map(sourceOf)]));
-  const anywhere = new Map([...compiled].map(([cue, sources]) => [cue, testOf(sources)]));
-  const whole = new Map([...compiled].map(([cue, sources]) => [cue, wholeOf(sources)]));
-  const every = new Map([...compiled].map(([cue, sources]) => [cue, new RegExp(sources.map(framed).join('|'), 'g')]));
+  const compiled = new Map(named.map(([cue, patterns]) => [cue, lazily(() => compiledFrom(patterns))]));
   return {
-    has: (cue, text) => anywhere.get(cue)?.(text) ?? false,
-    is: (cue, text) => text.length <= 40 && (whole.get(cue)?.test(text) ?? false),
-    without: (cue, text) => text.replace(every.get(cue) ?? /$^/, ' '),
+    has: (cue, text) => compiled.get(cue)?.().isIn(text) ?? false,
+    is: (cue, text) => text.length <= 40 && (compiled.get(cue)?.().whole().test(text) ?? false),
+    without: (cue, text) => text.replace(compiled.get(cue)?.().every() ?? /$^/, ' '),
+  };
+}
+
+interface Compiled {
+  isIn(text: string): boolean;
+  whole(): RegExp;
+  every(): RegExp;
+}
+
+/** Each when it is first asked for: of most cues no more than one is, and of some none. */
+function compiledFrom(patterns: readonly string[]): Compiled {
+  const sources = patterns.map(sourceOf);
+  return {
+    isIn: testOf(sources),
+    whole: lazily(() => wholeOf(sources)),
+    every: lazily(() => new RegExp(sources.map(framed).join('|'), 'g')),
   };
 }
 
