@@ -37,7 +37,8 @@ export function isOfOwnLesson({ sentence, flow, change }: Message, around: Aroun
   const mostWords = isAwaited ? longWish : shortWish;
   const isShort = (text.length <= mostWords || changes !== null) && !elsewhere.has(flow);
   if ((flow !== 'front' && !isShort) || !ownIn(around).some((one) => isAhead(one, around.nowMs))) return false;
-  if (flow === 'front' && (asksDetailAlone(sentence) || seatsAlone(text) !== null || change.more !== null)) return true;
+  if (flow === 'front' && (asksDetailAlone(sentence) || seatsAlone(sentence) !== null || change.more !== null))
+    return true;
   if (changes !== null && !elsewhere.has(flow)) return true;
   const isAll = text.length <= mostWords || saysLittleElse(sentence);
   return isAll && hearWish(sentence, around.nowMs, 'UTC').want === 'leave';

@@ -35,7 +35,6 @@ export interface Asked {
 
 export function wishOf(asked: Asked, around: Around): Facts {
   const { sentence, guests, change } = asked;
-  const { text } = sentence;
   const swap = swapOf(sentence, around, 'lesson');
   if (swap) return swap;
   const upcoming = upcomingIn(around);
@@ -46,7 +45,7 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const said = hearWish(sentence, around.nowMs, zone);
   const heard = onMeantDay(said, daysMeantBy(said, around), around.nowMs);
   // "My sister can't come, just one seat": the seat stays.
-  const wish: Wish = heard.want === 'leave' && seatsAlone(text) !== null ? { ...heard, want: 'question' } : heard;
+  const wish: Wish = heard.want === 'leave' && seatsAlone(sentence) !== null ? { ...heard, want: 'question' } : heard;
   const fewer = fewerOf(asked, wish, around);
   if (fewer) return fewer;
   const own = spokenOfOwn(wish, around);
@@ -66,12 +65,12 @@ export function wishOf(asked: Asked, around: Around): Facts {
   if (other.gone) return { want: 'enrol', seats: null, lesson: other.gone.id, booking: null, ids: null };
   const named = other.elsewhen ? [other.elsewhen] : meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
   const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
-  const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(text) !== null);
+  const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(sentence) !== null);
   const next = wish.want !== 'leave' && asksForNext(sentence) && meant.length > 1 ? nextOf(meant) : undefined;
   const one = isOfOwn ? spokenOf(wish, own, upcoming) : meant.length === 1 ? meant[0] : next;
   return {
     want: isShown ? 'enrol' : wish.want,
-    seats: seatsAlone(text) ?? wish.seats ?? guests,
+    seats: seatsAlone(sentence) ?? wish.seats ?? guests,
     lesson: one?.id ?? null,
     isSure: one !== undefined && (upcoming.length === 1 || one === next || isSureOf(one, wish)),
     booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,

@@ -33,7 +33,8 @@ export interface Said {
 }
 
 /** "Just one seat", "改三位": a number of seats and nothing else. */
-export const seatsAlone = (sentence: string): number | null => numberAlone(plain(sentence.slice(0, longest)).trim());
+export const seatsAlone = ({ text, part }: Sentence): number | null =>
+  numberAlone(part(plain(text.slice(0, longest)).trim()));
 
 export interface Ground {
   readonly lessons: readonly Lesson[];
@@ -59,7 +60,7 @@ export function hearSaid(sentence: Sentence, { lessons, now, zone, change }: Gro
     named,
     unclear: wish.dayWrong !== undefined,
     lesson: meant.length === 1 ? (meant[0]?.id ?? null) : null,
-    seats: more === null && along === null && figure === null ? (wish.seats ?? numberAlone(text)) : null,
+    seats: more === null && along === null && figure === null ? (wish.seats ?? numberAlone(spoken)) : null,
     more,
     along,
     narrows,
@@ -98,9 +99,9 @@ const alone = new RegExp(
 );
 
 /** "My sister can't come, just one seat": what is said before the last comma is why. */
-function numberAlone(text: string): number | null {
-  const last = text.length <= 60 ? (text.split(/[,，;；。]\s*/u).findLast((part) => part !== '') ?? '') : text;
-  if (/^(?:just|only) me[.!]?$|^(?:就|只有|只剩|剩)我(?:一個|一个)?$/iu.test(last)) return 1;
+function numberAlone({ text, part }: Sentence): number | null {
+  const last = text.length <= 60 ? (text.split(/[,，;；。]\s*/u).findLast((piece) => piece !== '') ?? '') : text;
+  if (part(last.replace(/[.!]$/, '')).says('only-me')) return 1;
   const n = alone.exec(last)?.groups?.['n'];
   return n === undefined ? null : (readNumber(n) ?? null);
 }

@@ -44,8 +44,10 @@ export const lessonCueNames = [
   'to-buy',
   'brew-talk',
   'beside-day',
+  'only-me',
   'level-alone',
   'free',
+  'served',
 ] as const;
 
 /** What a shopkeeper says: desk-cues.yaml. */

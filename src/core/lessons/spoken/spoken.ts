@@ -58,7 +58,7 @@ function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: 
   const lasting = readDuration(seats.rest);
   const hours = readHours(lasting.rest, day.part);
   const repeated = day.everyWeeks === undefined ? { rest: hours.rest } : readTimes(hours.rest);
-  const led = readTeacher(repeated.rest);
+  const led = readTeacher(part(repeated.rest));
   const pieces = piecesIn(led.rest).map(part);
   const ofTitle = pieces.filter((piece) => !isLevel(piece) && !isFree(piece));
   const title = titleIn(ofTitle.map(({ text }) => text));

@@ -1,5 +1,6 @@
 /** Who teaches, as a shopkeeper says it beside what is taught. Knows no names: it goes by how they stand there. */
 import { cut, mark } from './cut.ts';
+import type { Sentence } from './sentence.ts';
 
 const name = "\\p{Lu}[\\p{L}'’.-]*";
 const patterns: readonly RegExp[] = [
@@ -10,14 +11,11 @@ const patterns: readonly RegExp[] = [
   /(?<who>\p{Script=Han}{1,3}老[師师])(?:[教帶带講讲]|授[課课]|主[講讲持])?[課课]?/u,
 ];
 
-/** "Oolong with Cheese and Cake" is what is served. */
-const things = /\b(?:teas?|oolongs?|puer|matcha|gaiwan|milk|cheese|chocolate|cakes?|lunch|dinner|music)\b/iu;
-
-export function readTeacher(text: string): { readonly teacher?: string; readonly rest: string } {
+export function readTeacher({ text, part }: Sentence): { readonly teacher?: string; readonly rest: string } {
   for (const pattern of patterns) {
     const found = cut(text, pattern);
     const who = found?.groups['who'];
-    if (found && who !== undefined && !things.test(who)) return { teacher: who.trim(), rest: found.rest };
+    if (found && who !== undefined && !part(who).says('served')) return { teacher: who.trim(), rest: found.rest };
   }
   return { rest: text };
 }

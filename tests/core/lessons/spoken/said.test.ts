@@ -91,5 +91,5 @@ it.each([
   ['two seats, and who teaches it?', null],
   ['改到12號', null],
 ])('%s: %s seats and nothing else', (text, seats) => {
-  expect(seatsAlone(text)).toBe(seats);
+  expect(seatsAlone(listen(text))).toBe(seats);
 });
