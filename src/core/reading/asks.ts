@@ -23,7 +23,7 @@ const ofOneLine: {
 } = {
   heat: /\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
   time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
-  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|几勺|几匙|(?:放|落|下)(?:几多|多少)/,
+  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|(?:几|几多|多少)(?:茶|汤|大|小)?(?:勺|匙)|(?:放|落|下)(?:几多|多少)/,
   count:
     /\bhow (?:many|often) (?:more )?(?:times|infusions?|steeps?|brews?|rounds?)\b|\bhow (?:often|many more)\b|几泡|几多泡|多少泡|几次|几多次|多少次|几回|几冲|几道|续(?:几|多少)/,
   'leaf-out':

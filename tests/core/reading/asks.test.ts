@@ -12,6 +12,8 @@ test.each([
   ['咁要幾耐', 'time'],
   ['how much leaf', 'leaf'],
   ['放多少茶葉', 'leaf'],
+  ['咁即係幾多匙', 'leaf'],
+  ['等於多少茶匙', 'leaf'],
   ['how many more can I do', 'count'],
   ['可以泡幾次', 'count'],
   ['仲沖得幾多次', 'count'],

@@ -222,6 +222,8 @@ describe('what is done to the conversation', () => {
     [null, '三兩的壺', { volumeMl: 150, leafG: null }],
     [null, '水85来度', { tempC: 85 }],
     [null, '用80的水', { tempC: 80 }],
+    [null, '簡單泡就好', { style: 'western' }],
+    [null, '想喝冰的 包種', { style: 'cold' }],
     [null, '杯子裡250水', { volumeMl: 250, tempC: null }],
     [null, '平常用馬克杯，這次想試蓋碗', { vessel: 'gaiwan', vessels: [] }],
     [null, '兩個人改成四個人', { guests: 4 }],
