@@ -6,8 +6,8 @@ import { finder, read } from './content.ts';
 const people = readSentences('night-market.txt');
 const accuracy = accuracyOf(people, read, finder);
 
-// When they were new, by evening: kind 96.2, 96.2, 95.0, 93.8, 93.6 %; everything right, the answer with it, in 75.9, 78.2,
-// 66.3, 76.3, 75.6 %.
+// When they were new, by evening: kind 96.2, 96.2, 95.0, 93.8, 93.6, 96.9 %; everything right, the answer with it, in 75.9,
+// 78.2, 66.3, 76.3, 75.6, 90.6 %.
 test.each([
   ['kind', 0.97],
   ['language', 0.97],
@@ -20,17 +20,17 @@ test.each([
   ['tempC', 0.99],
 ])('people at a night market: %s is right in at least %f', (field, floor) => {
   if (process.env['REPORT'] !== undefined && field === 'kind') console.log(report(accuracy, people, false));
-  expect(people.length).toBe(395);
+  expect(people.length).toBe(459);
   expect(accuracy.of(field)).toBeGreaterThanOrEqual(floor);
 });
 
-// When they were new, by evening: 19 of 25, 18 of 28, 13 of 32, 18 of 27, 19 of 27.
+// When they were new, by evening: 19 of 25, 18 of 28, 13 of 32, 18 of 27, 19 of 27, 20 of 23.
 test('people at a night market: nearly all get the standing answer that fits', () => {
   const labelled = people.filter(({ answers }) => answers.length > 0);
   const right = labelled.filter(({ text, answers }) => {
     const { answer, nearAnswer } = read(text, { language: null, asked: null });
     return answers.includes(answer ?? nearAnswer ?? '');
   });
-  expect(labelled.length).toBe(140);
-  expect(right.length).toBeGreaterThanOrEqual(129);
+  expect(labelled.length).toBe(163);
+  expect(right.length).toBeGreaterThanOrEqual(150);
 });
