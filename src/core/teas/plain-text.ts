@@ -13,7 +13,15 @@ export const readCharacters = 1200;
 // Format and control characters, bidirectional marks, variation selectors, private use, combining marks left over.
 const invisible = /[\p{Cf}\p{Co}\p{Cn}\p{M}]|[^\P{Cc}\n\t]/gu;
 
+/** One message is made plain by several who read it. */
+let last: { readonly text: string; readonly made: PlainText } | null = null;
+
 export function plainText(text: string): PlainText {
+  if (last?.text !== text) last = { text, made: madePlain(text) };
+  return last.made;
+}
+
+function madePlain(text: string): PlainText {
   const shown = text
     .slice(0, readCharacters * 2)
     // 1½ would become 11/2.
