@@ -7,6 +7,7 @@ import { readBrewingData } from './content/brewing-data.ts';
 import type { Ids } from './content/flow-ids.ts';
 import { readLessonCues } from './content/lesson-cues.ts';
 import { readReadingWords } from './content/reading-words.ts';
+import { readTalkPhrases } from './content/talk-phrases.ts';
 import { readTeaNames, readTeas } from './content/tea-data.ts';
 import { readLessons, type LessonData } from './content/lesson-data.ts';
 import { readShelf, shelfFile } from './content/shelf.ts';
@@ -24,6 +25,7 @@ import type { StandingAnswer } from './core/reading/answers.ts';
 import { makeSeatChange, type Kin } from './core/lessons/spoken/seat-change.ts';
 import { makeReader, type Reader } from './core/reading/reading.ts';
 import type { PeopleWords } from './core/reading/reading-words.ts';
+import { makeTalkCues } from './core/talk/talk-cues.ts';
 import { makeTeaFinder, type TeaFinder } from './core/teas/find.ts';
 import { plainText } from './core/teas/plain-text.ts';
 import type { Tea } from './core/teas/tea.ts';
@@ -68,6 +70,7 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const brewing = attempt(() => readBrewingData(dataDir));
   const readingWords = attempt(() => readReadingWords(dataDir));
   const lessonCues = attempt(() => readLessonCues(dataDir));
+  const talkPhrases = attempt(() => readTalkPhrases(dataDir));
   const answers = attempt(() => readAnswers(dataDir, shopDir));
   const shop = attempt(() => readShop(shopDir));
   const lessons = attempt(() => readLessons(shopDir, teas && new Set(teas.map(({ id }) => id))));
@@ -85,6 +88,7 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
     !brewing ||
     !readingWords ||
     !lessonCues ||
+    !talkPhrases ||
     !answers ||
     !shop ||
     !lessons ||
@@ -97,8 +101,9 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
   const seatChange = makeSeatChange(kinOf(readingWords.people));
   const listen = makeListen(lessonCues);
+  const talkCues = makeTalkCues(talkPhrases);
   const calls = {
-    ...makeCalls({ teas, brewing, read, zone: shop.zone, seatChange, listen }),
+    ...makeCalls({ teas, brewing, read, zone: shop.zone, seatChange, listen, talkCues }),
     ...keepingCalls(keeping),
   };
   const book = makeBook(flows, calls, words);

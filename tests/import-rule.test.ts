@@ -17,7 +17,7 @@ const rule: Record<string, readonly string[]> = {
   'core/teas': ['core/units.ts'],
   'core/reading': ['core/units.ts', 'core/lazily.ts', 'core/teas'],
   'core/flow': [],
-  'core/talk': ['core/flow/flow.ts', 'core/reading', 'core/teas/plain-text.ts', 'core/lessons'],
+  'core/talk': ['core/flow/flow.ts', 'core/reading', 'core/teas/plain-text.ts', 'core/lessons', 'core/lazily.ts'],
   'core/functions.ts': ['core'],
   'core/functions': ['core'],
   'messages.ts': ['core/units.ts'],

@@ -137,7 +137,8 @@ function readMessage(
   const said = textOf(text);
   const sentence = content.listen(said);
   const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
-  const talked = inTalk(withOwnVessel(told, said, memory), said, { house, flow, asked: asked ?? null });
+  const talk = { house, flow, asked: asked ?? null };
+  const talked = inTalk(withOwnVessel(told, said, memory), said, talk, content.talkCues);
   const declined = declinesHere(sentence, talked, flow);
   const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;
   const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
@@ -152,8 +153,8 @@ function readMessage(
   const after = saidAfterwards(message, around);
   const heard =
     after !== null || plans || read['kind'] === 'lesson' || (mayBeLesson && isWish && !isOfPot) ? asLesson(read) : read;
-  return {
-    ...heard,
+  // So many names spread into an object take several times as long.
+  return Object.assign({}, heard, {
     said: declined ? null : ofLessons,
     after,
     awaited: answersTidings(message, around),
@@ -162,7 +163,7 @@ function readMessage(
     named: flow === 'lesson' || heard['kind'] === 'lesson' ? nameGiven(said) : nameAlone(said),
     isAsking: asks,
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
-  };
+  });
 }
 
 /** What is written there is taken as it stands. */
@@ -170,7 +171,8 @@ const wordForWord: ReadonlySet<Json> = new Set(['reply', 'question', 'name']);
 
 function partsOfMessage(content: CoreContent, given: Facts, around: Around): Json {
   if (wordForWord.has(given['asked'] ?? null)) return null;
-  return twoAsked(textOf(given['text']), (text) => readMessage(content, { ...given, text, asked: null }, around));
+  const hear = (text: string): Facts => readMessage(content, { ...given, text, asked: null }, around);
+  return twoAsked(textOf(given['text']), hear, content.talkCues);
 }
 
 const deskCalls = (content: CoreContent): Calls => ({

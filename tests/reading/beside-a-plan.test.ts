@@ -2,16 +2,14 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { cueText } from '../../src/core/reading/cues.ts';
-import { oneChinese } from '../../src/core/reading/one-chinese.ts';
 import { steered } from '../../src/core/talk/steering.ts';
-import { plainText } from '../../src/core/teas/plain-text.ts';
-import { read } from './content.ts';
+import { talkWords } from '../../src/core/talk/talk-cues.ts';
+import { read, talkCues } from './content.ts';
 
 const rows = readFileSync(join(import.meta.dirname, 'beside-a-plan.txt'), 'utf8')
   .split('\n')
   .flatMap((line) => (line === '' || line.startsWith('#') ? [] : [line.split(' | ') as [string, string]]));
-const wishedFor = (text: string): string | null => steered(oneChinese(cueText(plainText(text).plain)));
+const wishedFor = (text: string): string | null => steered(talkWords(text), talkCues);
 const asked = (text: string): string | null => wishedFor(text) ?? read(text, { language: null, asked: null }).asks;
 
 // The first finder, by the words shared with examples, found 29 of the first 69; the cues that took its place were written with

@@ -9,6 +9,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import type { Listen } from '../lessons/spoken/sentence.ts';
 import type { SeatChangeReader } from '../lessons/spoken/seat-change.ts';
 import type { Reader } from '../reading/reading.ts';
+import type { TalkCues } from '../talk/talk-cues.ts';
 import type { Tea } from '../teas/tea.ts';
 import type { Mistake } from '../units.ts';
 
@@ -19,6 +20,7 @@ export interface CoreContent {
   readonly seatChange: SeatChangeReader;
   /** What people here say of lessons, heard in their sentences. */
   readonly listen: Listen;
+  readonly talkCues: TalkCues;
   /** The shop's time zone. */
   readonly zone: string;
 }

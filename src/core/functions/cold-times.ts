@@ -7,10 +7,8 @@ import { addDays, dateOf, instantOf, wallAt, type WallDate } from '../lessons/ca
 import { isQuiet } from '../lessons/quiet.ts';
 import { readDay } from '../lessons/spoken/day.ts';
 import { readHours } from '../lessons/spoken/hours.ts';
-import { cueText } from '../reading/cues.ts';
-import { oneChinese } from '../reading/one-chinese.ts';
 import { hoursSaid, type ColdAsk } from '../talk/cold.ts';
-import { plainText } from '../teas/plain-text.ts';
+import { talkWords } from '../talk/talk-cues.ts';
 import type { Instant } from '../units.ts';
 import { brewOf, phrase, textOf, type CoreContent } from './asked-brew.ts';
 
@@ -33,7 +31,7 @@ function answerTo(ask: ColdAsk, content: CoreContent, given: Facts, around: Arou
   return ask === 'stands' ? stands(content, given, around) : phrase(`cold-${ask}`);
 }
 
-const wordsOf = (given: Facts): string => oneChinese(cueText(plainText(textOf(given['text'])).plain));
+const wordsOf = (given: Facts): string => talkWords(textOf(given['text']));
 
 /** By when to begin, so that it is ready when it is wanted. */
 function beginFor(given: Facts, { nowMs }: Around, zone: string): Json {
@@ -69,7 +67,7 @@ function toldBeside(instantMs: Instant, other: Instant, zone: string): Json {
 
 /** How strong it is after so long, beside what was planned. */
 function stands(content: CoreContent, given: Facts, around: Around): Json {
-  const hours = hoursSaid(wordsOf(given));
+  const hours = hoursSaid(wordsOf(given), content.talkCues);
   if (hours !== null && hours > mostH) return phrase('cold-stands-too-long');
   const brew = brewOf(content, given, around);
   if (hours === null || isMistake(brew)) return phrase('cold-stands');

@@ -18,17 +18,7 @@ export function heardMessage({ read }: Pick<CoreContent, 'read'>, text: string, 
     unsure: heard.unsure || null,
     mistakes: heard.mistakes.map(mistakePhrase),
     blank: !/[\p{L}\p{N}]/u.test(text),
-    unit: degreesUnit(text),
-    languageAlone: languageAlone.test(text.trim()),
   };
-}
-
-/** A language by its own name, as the page's links say it. */
-const languageAlone = /^(?:english|繁體中文|正體中文|简体中文)$/iu;
-
-function degreesUnit(text: string): string | null {
-  if (/\d\s*°?\s*F\b|℉|fahrenheit|華氏|华氏/iu.test(text)) return 'F';
-  return /\d\s*°?\s*C\b|℃|celsius|攝氏|摄氏/iu.test(text) ? 'C' : null;
 }
 
 const mistakePhrase = ({ code, values }: Mistake): Json =>

@@ -48,7 +48,7 @@ function wholeOf(sources: readonly CueSource[]): RegExp {
 }
 
 /** Patterns of one script are tried together, and only in a text that holds it: most places fail at their first character. */
-function testOf(sources: readonly CueSource[]): (text: string) => boolean {
+export function testOf(sources: readonly CueSource[]): (text: string) => boolean {
   const together = (some: readonly CueSource[], latin: boolean): RegExp | null =>
     some.length === 0 ? null : new RegExp(framed({ latin, source: some.map((one) => one.source).join('|') }));
   const latin = together(
@@ -85,6 +85,7 @@ export function sourceOf(pattern: string): CueSource {
   return { latin, source };
 }
 
-function framed({ latin, source }: CueSource): string {
+/** A word of Latin letters ends where they end. */
+export function framed({ latin, source }: CueSource): string {
   return latin ? `(?<![a-z0-9])(?:${source})(?![a-z0-9])` : `(?:${source})`;
 }

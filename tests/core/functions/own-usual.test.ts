@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Facts } from '../../../src/core/flow/flow.ts';
 import { ownUsualCalls } from '../../../src/core/functions/own-usual.ts';
 import { inTalk } from '../../../src/core/talk/at-hand.ts';
+import { talkCues } from '../../reading/content.ts';
 
 const plan = { vessel: 'gaiwan', leafG: 6, waterC: 95, style: 'gongfu' };
 const around = (usuals: unknown): { nowMs: number; language: string; memory: Facts } => ({
@@ -47,22 +48,26 @@ describe('what is asked in the talk at hand', () => {
     ['可以泡幾杯', { asksYield: true }],
     ['能泡几杯', { asksYield: true }],
   ])('%s', (text, told) => {
-    expect(inTalk(heard, text, { house: {}, flow: 'brew' })).toMatchObject(told);
+    expect(inTalk(heard, text, { house: {}, flow: 'brew' }, talkCues)).toMatchObject(told);
   });
 
   it.each(['two more people came', '多了兩個人', '又来了两位'])('%s: on top of who drinks already', (text) => {
-    expect(inTalk({ ...heard, guests: 2 }, text, { house: {}, flow: 'guide' })).toMatchObject({ guestsMore: 2 });
-    expect(inTalk({ ...heard, guests: 2 }, text, { house: {}, flow: 'brew' })).toMatchObject({ guestsMore: null });
+    expect(inTalk({ ...heard, guests: 2 }, text, { house: {}, flow: 'guide' }, talkCues)).toMatchObject({
+      guestsMore: 2,
+    });
+    expect(inTalk({ ...heard, guests: 2 }, text, { house: {}, flow: 'brew' }, talkCues)).toMatchObject({
+      guestsMore: null,
+    });
   });
 
   it('whether it is ready is of this pot, and only where one draws', () => {
     const danger: Facts = { ...heard, kind: 'safety', answer: 'safety-general' };
     for (const text of ['is it ready?', 'can I drink it now', '可以喝了嗎', '可以喝了吗', '喝了'])
-      expect(inTalk(danger, text, { house: {}, flow: 'guide' }), text).toMatchObject({ kind: 'brew' });
+      expect(inTalk(danger, text, { house: {}, flow: 'guide' }, talkCues), text).toMatchObject({ kind: 'brew' });
     for (const text of ['可以喝了嗎', 'is it ready?'])
-      expect(inTalk(danger, text, { house: {}, flow: 'front' }), text).toMatchObject({ kind: 'safety' });
+      expect(inTalk(danger, text, { house: {}, flow: 'front' }, talkCues), text).toMatchObject({ kind: 'safety' });
     for (const text of ['it smells odd, can I drink it', '發霉了可以喝嗎', 'can my baby drink it now'])
-      expect(inTalk(danger, text, { house: {}, flow: 'guide' }), text).toMatchObject({ kind: 'safety' });
+      expect(inTalk(danger, text, { house: {}, flow: 'guide' }, talkCues), text).toMatchObject({ kind: 'safety' });
   });
 });
 
@@ -83,7 +88,7 @@ describe('asking for it', () => {
     '保存这个泡法',
     '记住这样',
   ])('%s', (text) => {
-    expect(inTalk(heard, text, { house: {}, flow: 'brew' })).toMatchObject({ saves: true, kind: 'brew' });
+    expect(inTalk(heard, text, { house: {}, flow: 'brew' }, talkCues)).toMatchObject({ saves: true, kind: 'brew' });
   });
 
   it.each([
@@ -95,6 +100,6 @@ describe('asking for it', () => {
     '记得提醒我',
     '存茶',
   ])('not: %s', (text) => {
-    expect(inTalk(heard, text, { house: {}, flow: 'brew' })['saves']).toBeUndefined();
+    expect(inTalk(heard, text, { house: {}, flow: 'brew' }, talkCues)['saves']).toBeUndefined();
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Facts } from '../../../src/core/flow/flow.ts';
 import { inTalk } from '../../../src/core/talk/at-hand.ts';
+import { talkCues } from '../../reading/content.ts';
 
 const names = 'answer act tea teas family vessel volumeMl leafG tempC taste turn style unknownTea'.split(' ');
 const nothing: Facts = { ...Object.fromEntries(names.map((name) => [name, null])), kind: 'offtopic' };
@@ -66,7 +67,7 @@ it.each<[string, Facts, number, Facts]>([
   ['my tea is useless at 80 degrees', { kind: 'brew', tempC: 80 }, 0, { grumbles: null }],
   ['how do I brew it', { kind: 'brew' }, 0, { kind: 'brew', ...marks }],
 ])('%s', (text, heard, asked, expected) => {
-  expect(inTalk({ ...nothing, ...heard }, text, { house: { asked }, flow: 'guide' })).toMatchObject(expected);
+  expect(inTalk({ ...nothing, ...heard }, text, { house: { asked }, flow: 'guide' }, talkCues)).toMatchObject(expected);
 });
 
 describe('boiling water', () => {
@@ -82,7 +83,12 @@ describe('boiling water', () => {
     '直接用剛燒開水沖可以嗎',
   ];
   it.each(asks)('beside a plan is a wish for it: %s', (text) => {
-    const heard = inTalk({ ...nothing, kind: 'care', answer: 'water-heat' }, text, { house: {}, flow: 'brew' });
+    const heard = inTalk(
+      { ...nothing, kind: 'care', answer: 'water-heat' },
+      text,
+      { house: {}, flow: 'brew' },
+      talkCues,
+    );
     expect(heard).toMatchObject({ kind: 'brew', answer: null, tempC: 100 });
   });
 
@@ -95,7 +101,7 @@ describe('boiling water', () => {
     ['被開水燙到了', 'brew', null],
     ['開水可以喝嗎', 'brew', null],
   ])('%s: elsewhere, or said of something else, it is none', (text, flow, asked) => {
-    const heard = inTalk({ ...nothing, kind: 'safety', answer: 'burn' }, text, { house: {}, flow, asked });
+    const heard = inTalk({ ...nothing, kind: 'safety', answer: 'burn' }, text, { house: {}, flow, asked }, talkCues);
     expect(heard).toMatchObject({ kind: 'safety', answer: 'burn', tempC: null });
   });
 });

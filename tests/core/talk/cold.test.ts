@@ -1,11 +1,8 @@
 /** What is asked of a cold infusion. */
 import { expect, it } from 'vitest';
-import { cueText } from '../../../src/core/reading/cues.ts';
-import { oneChinese } from '../../../src/core/reading/one-chinese.ts';
-import { plainText } from '../../../src/core/teas/plain-text.ts';
 import { coldAsked, hoursSaid } from '../../../src/core/talk/cold.ts';
-
-const asRead = (text: string): string => oneChinese(cueText(plainText(text).plain));
+import { talkWords } from '../../../src/core/talk/talk-cues.ts';
+import { talkCues } from '../../reading/content.ts';
 
 it.each([
   ['when should I start, the picnic is tomorrow at noon', 'begin-for'],
@@ -27,7 +24,7 @@ it.each([
   ['does it need a lid', 'lid'],
   ['can I use ice water', 'ice'],
 ])('%s', (text, asks) => {
-  expect(coldAsked(asRead(text))).toBe(asks);
+  expect(coldAsked(talkWords(text), talkCues)).toBe(asks);
 });
 
 // What has stood already is a question of safety, and answered as one.
@@ -39,7 +36,7 @@ it.each([
   'thanks',
   '茶葉放多少',
 ])('nothing: %s', (text) => {
-  expect(coldAsked(asRead(text))).toBeNull();
+  expect(coldAsked(talkWords(text), talkCues)).toBeNull();
 });
 
 it.each([
@@ -50,5 +47,5 @@ it.each([
   ['放一晚', 10],
   ['longer', null],
 ])('hours: %s', (text, hours) => {
-  expect(hoursSaid(asRead(text))).toBe(hours);
+  expect(hoursSaid(talkWords(text), talkCues)).toBe(hours);
 });

@@ -1,11 +1,8 @@
 /** Where somebody wants a brew to go, in their own words. */
 import { describe, expect, it } from 'vitest';
-import { cueText } from '../../../src/core/reading/cues.ts';
-import { oneChinese } from '../../../src/core/reading/one-chinese.ts';
-import { plainText } from '../../../src/core/teas/plain-text.ts';
-import { asksWhere, skippedTo, steered } from '../../../src/core/talk/steering.ts';
-
-const asRead = (text: string): string => oneChinese(cueText(plainText(text).plain));
+import { asks, skippedTo, steered } from '../../../src/core/talk/steering.ts';
+import { talkWords } from '../../../src/core/talk/talk-cues.ts';
+import { talkCues } from '../../reading/content.ts';
 
 describe('where it shall go', () => {
   it.each([
@@ -34,7 +31,7 @@ describe('where it shall go', () => {
     ['到時提我攞出嚟呀', 'remind'],
     ['到时候提醒我一下', 'remind'],
   ])('%s', (text, steer) => {
-    expect(steered(asRead(text))).toBe(steer);
+    expect(steered(talkWords(text), talkCues)).toBe(steer);
   });
 
   it.each([
@@ -47,20 +44,20 @@ describe('where it shall go', () => {
     'start over',
     'ready-made tea bags?',
   ])('nowhere: %s', (text) => {
-    expect(steered(asRead(text))).toBeNull();
+    expect(steered(talkWords(text), talkCues)).toBeNull();
   });
 
   it('up to which infusion', () => {
-    expect(skippedTo(asRead('can I skip to number 5'))).toBe(5);
-    expect(skippedTo(asRead('skip to the fourth'))).toBe(4);
-    expect(skippedTo(asRead('直接跳到第五泡'))).toBe(5);
-    expect(skippedTo(asRead('skip this one'))).toBeNull();
+    expect(skippedTo(talkWords('can I skip to number 5'), talkCues)).toBe(5);
+    expect(skippedTo(talkWords('skip to the fourth'), talkCues)).toBe(4);
+    expect(skippedTo(talkWords('直接跳到第五泡'), talkCues)).toBe(5);
+    expect(skippedTo(talkWords('skip this one'), talkCues)).toBeNull();
   });
 
   it('takes no time over a long run of small words', () => {
     const started = performance.now();
     for (const text of ['ok so '.repeat(13), '好的'.repeat(40), 'well now then '.repeat(6)])
-      steered(asRead(text) + 'x');
+      steered(talkWords(text) + 'x', talkCues);
     expect(performance.now() - started).toBeLessThan(200);
   });
 });
@@ -77,13 +74,13 @@ describe('where it stands', () => {
     '好了没',
     '第几泡了',
   ])('%s', (text) => {
-    expect(asksWhere(asRead(text))).toBe(true);
+    expect(asks('where-it-stands', talkWords(text), talkCues)).toBe(true);
   });
 
   it.each(['how much goes in each cup', 'smells like seaweed, is that normal', '茶葉浮在上面怎麼喝'])(
     'not: %s',
     (text) => {
-      expect(asksWhere(asRead(text))).toBe(false);
+      expect(asks('where-it-stands', talkWords(text), talkCues)).toBe(false);
     },
   );
 });

@@ -1,11 +1,8 @@
 /** What hands have done, and which infusion went late, in people's own words. */
 import { describe, expect, it } from 'vitest';
-import { cueText } from '../../../src/core/reading/cues.ts';
-import { oneChinese } from '../../../src/core/reading/one-chinese.ts';
-import { plainText } from '../../../src/core/teas/plain-text.ts';
 import { lateBy, stepDone } from '../../../src/core/talk/steps.ts';
-
-const asRead = (text: string): string => oneChinese(cueText(plainText(text).plain));
+import { talkWords } from '../../../src/core/talk/talk-cues.ts';
+import { talkCues } from '../../reading/content.ts';
 
 describe('a step that hands have done', () => {
   it.each([
@@ -36,7 +33,7 @@ describe('a step that hands have done', () => {
     ['drank it', 'drunk'],
     ['喝完了', 'drunk'],
   ])('%s', (text, step) => {
-    expect(stepDone(asRead(text))).toBe(step);
+    expect(stepDone(talkWords(text), talkCues)).toBe(step);
   });
 
   it.each([
@@ -54,7 +51,7 @@ describe('a step that hands have done', () => {
     '茶葉漂在上面',
     'longjing in a 300 ml glass',
   ])('none: %s', (text) => {
-    expect(stepDone(asRead(text))).toBeNull();
+    expect(stepDone(talkWords(text), talkCues)).toBeNull();
   });
 });
 
@@ -71,7 +68,7 @@ describe('an infusion that went late', () => {
     ['忘了倒，闷太久了', 'unsaid'],
     ['浸得太耐咗', 'unsaid'],
   ])('%s', (text, by) => {
-    expect(lateBy(asRead(text))).toBe(by);
+    expect(lateBy(talkWords(text), talkCues)).toBe(by);
   });
 
   it.each([
@@ -82,6 +79,6 @@ describe('an infusion that went late', () => {
     '要泡多久',
     'pour slowly',
   ])('not: %s', (text) => {
-    expect(lateBy(asRead(text))).toBeNull();
+    expect(lateBy(talkWords(text), talkCues)).toBeNull();
   });
 });

@@ -1,6 +1,8 @@
 /** What was poured, told in people's own words, and how long ago. */
 import { expect, it } from 'vitest';
-import { pouredAgoS } from '../../../src/core/talk/hands.ts';
+import { pouredAgoS } from '../../../src/core/talk/steps.ts';
+import { talkWords } from '../../../src/core/talk/talk-cues.ts';
+import { talkCues } from '../../reading/content.ts';
 
 it.each([
   ['sorry, poured it 10 seconds ago', 10],
@@ -14,7 +16,7 @@ it.each([
   ['一分钟前倒掉了', 60],
   ['早就出汤了', 0],
 ])('%s', (text, ago) => {
-  expect(pouredAgoS(text)).toBe(ago);
+  expect(pouredAgoS(talkWords(text), talkCues)).toBe(ago);
 });
 
 it.each([
@@ -30,5 +32,5 @@ it.each([
   '要不要倒掉',
   'poured '.repeat(20),
 ])('no: %s', (text) => {
-  expect(pouredAgoS(text)).toBeNull();
+  expect(pouredAgoS(talkWords(text), talkCues)).toBeNull();
 });

@@ -1,0 +1,52 @@
+/** What hands have done, where the brew shall go and what is asked of it, as far as a message tells. */
+import type { Facts, Json } from '../flow/flow.ts';
+import type { Scene } from './scene.ts';
+import { coldAsked } from './cold.ts';
+import { asks, skippedTo, steered } from './steering.ts';
+import { lateBy, pouredAgoS, stepDone } from './steps.ts';
+
+/** In the midst of a brew, and before it, beside a plan. */
+const brewing: ReadonlySet<Json> = new Set(['guide', 'brew']);
+
+/** No name of a tea where hands tell of a step, and nothing where somebody may be hurt. */
+export function atTheBrew(scene: Scene): Facts {
+  const { heard, words, cues, flow, asked = null } = scene;
+  const hands = mayBeHurt(scene) ? null : stepDone(words, cues);
+  const isDrawing = flow === 'guide';
+  const pouredAgo = isDrawing ? pouredAgoS(words, cues) : null;
+  const guestsMore = isDrawing ? moreGuests(scene) : null;
+  const unknownTea = hands === null ? (heard['unknownTea'] ?? null) : null;
+  if (asked !== null && !isDrawing) return { unknownTea, pouredAgo, guestsMore };
+  const steers = steered(words, cues);
+  const late = lateBy(words, cues);
+  return {
+    unknownTea,
+    pouredAgo,
+    guestsMore,
+    hands,
+    isLate: late === null ? null : true,
+    lateS: late === 'unsaid' ? null : late,
+    steers: steers === 'remind' && !brewing.has(flow) ? null : steers,
+    coldAsk: mayBeCold(heard) ? coldAsked(words, cues) : null,
+    asksRefill: asks('asks-refill', words, cues) || null,
+    asksOwnBrews: asks('asks-own-brews', words, cues) || null,
+    asksWhere: asks('where-it-stands', words, cues) || null,
+    skipTo: steers === 'skip' ? skippedTo(words, cues) : null,
+  };
+}
+
+/** "燙過了", and no more than that, may be of hands. */
+const longestUnsure = 20;
+const mayBeHurt = ({ heard, words }: Scene): boolean =>
+  heard['kind'] === 'safety' && !(heard['answer'] === 'safety-general' && words.length <= longestUnsure);
+
+/** Where a word on safety is of the jar's own. */
+const ofTheJar: ReadonlySet<Json> = new Set(['safety-general', 'cold-brew-left-out', null]);
+const mayBeCold = ({ kind, answer = null }: Facts): boolean => kind !== 'safety' || ofTheJar.has(answer);
+
+/** How many drink on top of who drinks already. */
+function moreGuests({ heard, words, cues }: Scene): Json {
+  const guests = heard['guests'] ?? null;
+  if (guests !== null && cues.says('more-guests', words)) return guests;
+  return cues.says('one-more', words) ? (cues.numberIn('one-more', words) ?? 1) : null;
+}

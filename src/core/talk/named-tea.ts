@@ -1,0 +1,25 @@
+/** A tea told by its label or by its name, whatever else the words would be good for. */
+import type { Facts, Json } from '../flow/flow.ts';
+import { plainText } from '../teas/plain-text.ts';
+import type { Span, TalkCues } from './talk-cues.ts';
+
+/** As it is written: a name in Chinese ends with its characters, another may have spaces. */
+const latinName = /^\s+["“']?(?<name>[\p{L}\d' -]{2,40})/u;
+const anyName = /^(?:\s*["“']?(?<han>\p{Script=Han}{2,12})|\s+["“']?(?<name>[\p{L}\d' -]{2,40}))/u;
+
+/** One we have is known already; the name of another is kept as it was written, and a colour in it is no family. */
+export function teaByName(heard: Facts, text: string, cues: TalkCues): Facts {
+  const { shown, plain } = plainText(text.replaceAll('’', "'"));
+  const after = (span: Span | undefined): string | null => (span === undefined ? null : shown.slice(span.end));
+  const called = after(cues.spans('is-called', plain)[0]);
+  const labelled = after(cues.spans('label-says', plain)[0]);
+  const name = nameIn(anyName, called) ?? nameIn(latinName, labelled);
+  if (name === null && labelled === null) return {};
+  if (heard['tea'] !== null || heard['teas'] !== null) return { kind: 'brew', answer: null, taste: null };
+  return name === null ? {} : { kind: 'brew', answer: null, taste: null, family: null, unknownTea: name };
+}
+
+function nameIn(pattern: RegExp, text: string | null): Json {
+  const { han, name } = pattern.exec(text ?? '')?.groups ?? {};
+  return (han ?? name)?.trim() ?? null;
+}
