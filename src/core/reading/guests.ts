@@ -37,7 +37,7 @@ export function makeGuestReader(people: PeopleWords): (counted: Counted) => Meas
   return ({ plain, numbers, measures, asked }) => {
     const counted =
       totalSaid(plain, measures) ??
-      chainSum(plain, chains(plain, unmeasured(numbers, measures), sorts, link)) ??
+      chainSum(plain, chains(withoutAmounts(plain, measures), unmeasured(numbers, measures), sorts, link)) ??
       (asked === 'guests' ? numberAlone(plain, measures) : null);
     if (counted) return counted;
     const one = alone.exec(plain);
@@ -56,7 +56,12 @@ function linkPattern(words: readonly string[]): RegExp {
   return new RegExp(`(?<![a-z])(?:${latin})(?![a-z'])|${others}`, 'y');
 }
 
-/** "90 mil" measures a pot and counts no mothers-in-law. */
+/** "90 mil and I" tells of a pot and of no mother-in-law: what is measured parts those before it from those after. */
+const withoutAmounts = (plain: string, measures: readonly Measure[]): string =>
+  measures
+    .filter(({ dimension }) => isAmount.has(dimension))
+    .reduce((text, { start, end }) => text.slice(0, start) + '#'.repeat(end - start) + text.slice(end), plain);
+
 function unmeasured(numbers: readonly FoundNumber[], measures: readonly Measure[]): readonly FoundNumber[] {
   const measured = new Set(measures.filter(({ dimension }) => isAmount.has(dimension)).map(({ start }) => start));
   return measured.size === 0 ? numbers : numbers.filter(({ start }) => !measured.has(start));

@@ -214,6 +214,7 @@ describe('what is done to the conversation', () => {
     ['elevationM', '12樓', { elevationM: null }],
     [null, 'ok me and my husband', { guests: 2, onlyGuests: true }],
     [null, '我和我女儿', { guests: 2, onlyGuests: true }],
+    [null, "it's a hundred mil and I have dan cong", { guests: null, volumeMl: 100 }],
     [null, '报两位 我和我爸', { guests: 2 }],
     [null, '客人五個會來喝茶', { guests: 5 }],
     [null, '三錢茶葉', { leafG: 11.25 }],
