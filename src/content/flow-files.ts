@@ -89,6 +89,7 @@ const schema: z.ZodType<RawFlow> = z.strictObject({
   passing: z.boolean().optional(),
   aside: z.boolean().optional(),
   'under-way': z.string().optional(),
+  'no-way-back': z.string().optional(),
   takes: names.optional(),
   listens: z.strictObject({ when: z.string().optional(), facts: z.record(z.string(), names.nullable()) }).optional(),
   hears: lines.optional(),

@@ -50,6 +50,8 @@ export interface Flow {
   readonly aside: boolean;
   /** While this holds in a flow that was left, the words of its choices reach it from everywhere. */
   readonly underWay: Expression | null;
+  /** While this holds, "back" passes its places over: what they speak of is gone. */
+  readonly noWayBack: Expression | null;
   /** Facts taken along from the flow the person comes from. */
   readonly takes: readonly string[];
   readonly listens: Listening;

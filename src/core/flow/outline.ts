@@ -157,6 +157,7 @@ export function expressionsOf(flow: Flow): readonly PlacedExpression[] {
   ];
   return [
     ...one(flow.underWay, ['under-way']),
+    ...one(flow.noWayBack, ['no-way-back']),
     ...one(flow.listens.when, ['listens', 'when']),
     ...one(flow.front?.handsOn ?? null, ['front', 'hands-on']),
     ...linesOf(flow).flatMap(ofLine),

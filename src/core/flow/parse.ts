@@ -43,6 +43,7 @@ class Parser {
       passing: (raw.passing ?? false) || (raw.aside ?? false),
       aside: raw.aside ?? false,
       underWay: this.#condition(raw['under-way'], ['under-way']),
+      noWayBack: this.#condition(raw['no-way-back'], ['no-way-back']),
       takes: raw.takes ?? [],
       listens: {
         when: this.#condition(raw.listens?.when, ['listens', 'when']),

@@ -11,6 +11,7 @@ export interface RawFlow {
   readonly passing?: boolean | undefined;
   readonly aside?: boolean | undefined;
   readonly 'under-way'?: string | undefined;
+  readonly 'no-way-back'?: string | undefined;
   readonly takes?: readonly string[] | undefined;
   readonly listens?:
     | { readonly when?: string | undefined; readonly facts: { readonly [fact: string]: readonly string[] | null } }

@@ -61,3 +61,6 @@ export function slotted(turn: Turn, slot: Value | null): { readonly slot?: strin
   const name = slot && valueOf(slot, turn.lookup);
   return typeof name === 'string' ? { slot: `${turn.spot.flow}/${name}` } : {};
 }
+
+/** The slot of the place the turn is at. */
+export const slotOf = (turn: Turn): string | null => slotted(turn, turn.place.slot).slot ?? null;

@@ -9,7 +9,7 @@ import { timersOf } from './outline.ts';
 import { factsFor, leftAt, parkedAfter, trailBefore, trailOn } from './parking.ts';
 import { perform } from './perform.ts';
 import { sayingOf, spoken } from './phrases.ts';
-import { scopeOf, slotted } from './scope.ts';
+import { scopeOf, slotOf } from './scope.ts';
 
 /** More places in one turn than any flow has: a circle without a question. */
 const mostPlaces = 60;
@@ -52,7 +52,7 @@ export class Turn {
     this.#parked = state.parked;
     this.#began = { flow: state.flow, place: state.place };
     this.#wasAside = state.aside ?? false;
-    this.#beganSlot = this.#slot();
+    this.#beganSlot = slotOf(this);
   }
 
   get flow(): Flow {
@@ -167,13 +167,14 @@ export class Turn {
     this.#trail = this.#trail.slice(0, -1);
     this.#wentBack = true;
     if (spot.flow !== this.#flow.name) this.#changeFlow(spot.flow);
+    if (this.flow.noWayBack && holds(this.flow.noWayBack, this.lookup)) return this.#goBack();
     this.#enter(spot.place in this.flow.places ? spot.place : this.flow.starts, true);
   }
 
   /** Nothing is kept, and nothing that was to be said later is said. */
   #startOver(): void {
     const left = [this.#flow, ...this.#parked.map(({ flow }) => flowNamed(this.book, flow))];
-    left.flatMap(timersOf).forEach((name) => this.add({ do: 'withdraw', name }));
+    for (const name of left.flatMap(timersOf)) this.add({ do: 'withdraw', name });
     this.#flow = flowNamed(this.book, this.book.front);
     this.#facts = {};
     this.#trail = [];
@@ -225,7 +226,8 @@ export class Turn {
   /** The new state, and everything said in this turn as one message with the choices of where it came to rest. */
   finish(): { state: FlowState; effects: readonly Effect[] } {
     const saying = this.#phrases.length > 0 ? this.#saying() : null;
-    const isAside = saying ? saying.slot === undefined : this.#wasAside;
+    if (saying) this.add({ do: 'say', saying });
+    const isAside = (saying ? saying.slot === undefined : this.#wasAside) && slotOf(this) !== null;
     const state: FlowState = {
       flow: this.#flow.name,
       hash: this.#flow.hash,
@@ -234,17 +236,12 @@ export class Turn {
       trail: trailOn(this.#trail, this.#wentBack ? null : this.#began, this),
       parked: this.#parked,
     };
-    const kept: FlowState = isAside && this.#slot() !== null ? { ...state, aside: true } : state;
-    return { state: kept, effects: saying ? [...this.#effects, { do: 'say', saying }] : this.#effects };
+    return { state: isAside ? { ...state, aside: true } : state, effects: this.#effects };
   }
 
   #saying(): Saying {
-    const own = this.#entered ? this.#slot() : null;
+    const own = this.#entered ? slotOf(this) : null;
     const slot = this.isWritten && own === this.#beganSlot ? null : own;
     return sayingOf(this.#phrases, { choices: shownChoices(this.openChoices()), show: this.show, slot });
-  }
-
-  #slot(): string | null {
-    return slotted(this, this.place.slot).slot ?? null;
   }
 }

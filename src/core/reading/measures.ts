@@ -54,6 +54,13 @@ const units: readonly Unit[] = [
     pattern:
       'cups?(?= (?:of water|teapot|tea pot|pot|french|press|cafetiere|glass|porcelain|clay|worth of water|size|capacity))',
   },
+  // "What size it is I don't know, maybe 3 mugs": as they mostly are.
+  {
+    dimension: 'volume',
+    factor: 300,
+    pattern:
+      '(?<=\\b(?:size|big|holds?|fits?|takes?|capacity|makes?|fills?)\\b.{0,30}\\b(?:\\d{1,2}|two|three|four|five|six) ?)(?:full |big |normal |coffee )?mugs?(?! of)',
+  },
   { dimension: 'volume', factor: 473.176, pattern: 'pints?' },
   { dimension: 'volume', factor: 946.353, pattern: 'quarts?|qts?' },
   // "holds four cups", 三杯水: the kitchen's cup too. Eight cups drunk are none to brew.

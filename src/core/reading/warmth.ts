@@ -7,7 +7,7 @@ import type { QuantityScene } from './volume.ts';
 /** A bare "degrees" above this can only be Fahrenheit. */
 const certainlyFahrenheit = 121;
 const weather =
-  /\b(?:outside|weather|today|room|sunny|summer|indoors|oven|angle|below)\b|户外|室温|天气|出面|气温|外面|低过|角/;
+  /^ ?out\b(?! of)|\b(?:outside|weather|today|room|sunny|summer|indoors|oven|angle|below)\b|户外|室温|天气|出面|气温|外面|低过|角/;
 
 /** What a label says is not what the kettle does. */
 const printed =

@@ -70,7 +70,7 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
     const named = new Map<string, Tea>();
     const families = new Set<string>();
     const general = mentions.flatMap((m) => (m.meaning.is === 'family' ? [{ ...m, meaning: m.meaning }] : []));
-    const others = mentions.filter((m) => m.meaning.is === 'other-tea');
+    const others = mentions.filter((m) => m.meaning.is === 'other-tea' && !isAdded(plain, m.start));
     for (const mention of mentions) {
       if (mention.meaning.is !== 'tea') continue;
       const { tea } = mention.meaning;
@@ -110,6 +110,12 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
     },
   };
 }
+
+/** "Chrysanthemum with goji": what is put in besides is another name, and no other tea. */
+const isAdded = (plain: string, start: number): boolean =>
+  /(?:\bwith|\bplus|\band (?:some|a few|a little|a bit of)|\+|加|配|放)(?: (?:some|a few|a little|dried|of|a bit of))* ?(?:点|些|几[粒颗片])?$/.test(
+    plain.slice(Math.max(0, start - 24), start),
+  );
 
 type FamilyMention = Mention<Extract<Meaning, { is: 'family' }>>;
 
