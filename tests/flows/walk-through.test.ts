@@ -1,13 +1,11 @@
 /** Walks the real flows: every choice to a stated depth, and every kind of message in every place. The counts are pinned. */
 import { describe, expect, it } from 'vitest';
-import { readContent } from '../../src/content.ts';
-import type { Effect, Facts, FlowEvent, FlowState, Phrase, Saying } from '../../src/core/flow/flow.ts';
+import type { Effect, Facts, FlowEvent, FlowState, Saying } from '../../src/core/flow/flow.ts';
 import { rests } from '../../src/core/flow/check.ts';
-import { step, type Stepped } from '../../src/core/flow/step.ts';
+import { step } from '../../src/core/flow/step.ts';
 import { languages, type Language } from '../../src/core/units.ts';
-import { bookingWith, lessonWith } from '../core/lessons/lesson-drafts.ts';
-
-const { book, words } = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
+import { book, holdsFor } from './holds.ts';
+import { asked, customer, keeper, over } from './houses.ts';
 
 interface Walker {
   readonly state: FlowState;
@@ -18,57 +16,6 @@ interface Walker {
   readonly tasks: number;
   readonly nowMs: number;
 }
-
-/** A lesson with seats, one that is full, and one this customer has booked. */
-const lessons = (['2023-11-25', '2023-12-02', '2023-12-09'] as const).map((day, n) => {
-  const name = ['White tea', 'Old puer', 'Green morning'][n] ?? '';
-  const title = { en: name, 'zh-Hant': name, 'zh-Hans': name };
-  const lesson = lessonWith({ id: `lesson-${n}`, title, starts: `${day}T19:00` });
-  return { ...lesson, free: n === 1 ? 0 : 3, waiting: n };
-});
-const booked = { ...bookingWith({ id: '70', person: '7' }), place: 0, lesson: lessons[2]! };
-
-/** … and one that was yesterday. */
-const yesterday = lessonWith({ id: 'lesson-over', starts: '2023-11-13T10:00' });
-const over = { ...bookingWith({ id: '60', person: '7' }), place: 0, lesson: { ...yesterday, free: 3, waiting: 0 } };
-
-/** What the house tells of a customer. */
-const customer = {
-  channel: 'terminal',
-  staffed: true,
-  asked: 0,
-  everything: 'all of it',
-  standing: [],
-  lessons,
-  bookings: [booked],
-  event: '77',
-  tzVersion: '2025c',
-} as unknown as Facts;
-
-const asked = (id: number, text: string): Facts => ({
-  id,
-  text,
-  person: 7,
-  language: 'en',
-  question: { quoteOf: id, part: 'question', gone: null },
-  reply: { quoteOf: id, part: 'answer', gone: null },
-});
-
-/** … and of a shopkeeper for whom two questions wait. */
-const keeper = {
-  ...customer,
-  keeper: true,
-  waitingCount: 2,
-  waiting: [asked(1, 'may I bring my dog into the shop'), asked(2, 'do you mend kites')],
-  answered: [{ ...asked(3, 'can I bring a dog into the shop'), answer: 'Yes.' }],
-  standing: [{ id: 1, question: 'do you sell ribbons', answer: 'No.' }],
-  kept: [asked(1, 'do you sell ribbons')],
-  freshCode: 'QRST-2345',
-  mail: true,
-  undelivered: [{ id: 1, why: 'unreachable', at: 1_699_900_000_000, name: 'Ann' }],
-  tallies: [{ what: 'tea-asked', item: 'longjing', count: 3 }],
-  doors: lessons.map((lesson, n) => ({ lesson, bookings: n === 2 ? [{ ...booked, name: 'Ann' }] : [] })),
-} as unknown as Facts;
 
 function walk(
   from: Walker | null,
@@ -91,61 +38,6 @@ function walk(
     nowMs,
   };
 }
-
-/** What must hold after every step. Told by throwing: an assertion each, a million times over, took half of the walk. */
-function holdsFor(stepped: Stepped): void {
-  const { flow, place } = stepped.state;
-  const broken = brokenIn(stepped);
-  if (broken !== null) throw new Error(`${flow}/${place}: ${broken}`);
-}
-
-function brokenIn({ state, effects }: Stepped): string | null {
-  if (!survivesJson(state)) return 'its state is no plain value';
-  if (state.trail.length > 20) return `a trail of ${state.trail.length}`;
-  if (state.parked.length > 3) return `${state.parked.length} flows parked`;
-  const place = book.flows[state.flow]?.places[state.place];
-  if (place === undefined) return 'there is no such place';
-  const sayings = effects.flatMap((e) => (e.do === 'say' ? [e.saying] : []));
-  if (sayings.some(({ phrases }) => phrases.length === 0)) return 'a saying without phrases';
-  const phrases = sayings.flatMap((saying) => [...saying.phrases, ...saying.choices.map(({ label }) => label)]);
-  const unsayable = phrases.map(unsaid).find((wrong) => wrong !== null);
-  if (unsayable !== undefined) return unsayable;
-  const offers = (sayings.at(-1)?.choices.length ?? 0) > 0 || place.asks !== null || place.hears.length > 0;
-  return offers ? null : 'offers no way on';
-}
-
-/** What comes back from JSON as it went; what is undefined is as good as left out. */
-function survivesJson(value: unknown): boolean {
-  if (typeof value === 'number') return Number.isFinite(value);
-  if (typeof value !== 'object') return typeof value === 'string' || typeof value === 'boolean';
-  if (value === null) return true;
-  if (Array.isArray(value)) return value.every(survivesJson);
-  const isPlain = Object.getPrototypeOf(value) === Object.prototype;
-  return isPlain && Object.values(value).every((one) => one === undefined || survivesJson(one));
-}
-
-/** The same phrase is worded the same however often it comes. */
-const worded = new Set<string>();
-
-/** How a phrase reads in a language that has no good words for it. */
-function unsaid(phrase: Phrase): string | null {
-  const told = withWords(phrase);
-  const key = JSON.stringify(told);
-  if (worded.has(key)) return null;
-  worded.add(key);
-  for (const language of languages) {
-    const text = words.say(language, { ...told, values: { lateS: 0, late: 'no', ...told.values } });
-    if (text.trim() === '' || /[{}]|undefined|NaN|Infinity|\bnone\b|\[object/.test(text))
-      return `${phrase.key} in ${language} reads "${text}"`;
-  }
-  return null;
-}
-
-/** The store puts the words in. */
-const withWords = (phrase: Phrase): Phrase =>
-  JSON.parse(JSON.stringify(phrase), (_, value: unknown) =>
-    typeof value === 'object' && value !== null && 'quoteOf' in value ? 'their words' : value,
-  ) as Phrase;
 
 const taps = (walker: Walker): readonly FlowEvent[] =>
   (walker.last?.choices ?? []).map(({ id, from, gives }) => ({ kind: 'chosen', choice: id, from, gives }));

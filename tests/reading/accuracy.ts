@@ -30,6 +30,7 @@ export interface Miss {
 type SentenceFile =
   | 'sentences.txt'
   | 'fresh.txt'
+  | 'front-counter.txt'
   | 'stranger.txt'
   | 'customers.txt'
   | 'customers-later.txt'

@@ -71,6 +71,12 @@ function restingPlace(
   return trail.slice(left + 1).findLast((spot) => !isPassing(spot.place))?.place ?? null;
 }
 
+/** Whether there is anything to do where a flow was left; a place that only led on from it is none to come back to. */
+export function mayStay({ flow, place }: Parked, { flows }: Pick<FlowBook, 'flows'>): boolean {
+  const left = flows[flow]?.places[place];
+  return left === undefined || left.asks !== null || left.choices.length > 0 || left.hears.length > 0;
+}
+
 interface Leaving {
   readonly flow: Flow;
   readonly facts: Facts;

@@ -6,7 +6,7 @@ import { holds, isKnown, isSame, type Lookup } from './evaluate.ts';
 import type { Effect, Facts, FlowState, Json, Parked, Phrase, Saying, Spot } from './flow.ts';
 import { learned, toldOf, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
-import { factsFor, leftAt, parkedAfter, trailBefore, trailOn } from './parking.ts';
+import { factsFor, leftAt, mayStay, parkedAfter, trailBefore, trailOn } from './parking.ts';
 import { perform } from './perform.ts';
 import { sayingOf, spoken } from './phrases.ts';
 import { scopeOf, slotOf } from './scope.ts';
@@ -185,7 +185,7 @@ export class Turn {
 
   /** Takes up what was left; an open question is asked again, anything else just lies where it was, one step back. */
   #resume(): void {
-    const left = this.#parked.at(-1);
+    const left = this.#parked.findLast((one) => mayStay(one, this.book));
     if (!left) return this.go({ flow: this.book.front, place: flowNamed(this.book, this.book.front).news });
     this.takeUp(left);
     this.#wentBack ||= this.book.flows[this.#began.flow]?.passing ?? false;
