@@ -69,9 +69,12 @@ export function infuse(setup: Setup, state: BrewState, filling: Filling & { read
   return pourOff(fill(setup, state, filling), filling.seconds);
 }
 
+/** Of so little the leaf takes and gives nothing; its shares would be lost in the rounding of numbers. */
+const nothingMl = 1e-6;
+
 /** The leaf waits in what it holds (or in what was left in the vessel) and goes on giving to it. */
 export function rest(setup: Setup, state: BrewState, seconds: Seconds): BrewState {
-  if (state.heldMl <= 0 || seconds <= 0) return state;
+  if (state.heldMl <= nothingMl || seconds <= 0) return state;
   const bath = bathOf(setup, state, { waterMl: 0, waterC: state.bodyC });
   const { tempC, leaf } = new Course(setup.leaf, bath, state.leaf).at(seconds);
   return { ...state, bodyC: tempC, leaf };
