@@ -57,13 +57,15 @@ export function makeSender(deps: SenderDeps): Channel['send'] {
   }
 
   async function drawn(ladder: Ladder, language: Outgoing['language']): Promise<Uint8Array | null> {
+    const waiting = new AbortController();
     try {
       const soon = sleep(longestDrawingMs, null, { ref: false });
-      const givenUp = AbortSignal.timeout(longestDrawingMs);
-      return (await Promise.race([deps.drawPicture?.(ladder, language, givenUp), soon])) ?? null;
+      return (await Promise.race([deps.drawPicture?.(ladder, language, waiting.signal), soon])) ?? null;
     } catch (error) {
       deps.log.error('a ladder could not be drawn', errorFields(error));
       return null;
+    } finally {
+      waiting.abort();
     }
   }
 
