@@ -59,15 +59,15 @@ function linkPattern(words: readonly string[]): RegExp {
 /** "90 mil and I" tells of a pot and of no mother-in-law: what is measured parts those before it from those after. */
 const withoutAmounts = (plain: string, measures: readonly Measure[]): string =>
   measures
-    .filter(({ dimension }) => isAmount.has(dimension))
+    .filter(({ dimension }) => amounts.has(dimension))
     .reduce((text, { start, end }) => text.slice(0, start) + '#'.repeat(end - start) + text.slice(end), plain);
 
 function unmeasured(numbers: readonly FoundNumber[], measures: readonly Measure[]): readonly FoundNumber[] {
-  const measured = new Set(measures.filter(({ dimension }) => isAmount.has(dimension)).map(({ start }) => start));
+  const measured = new Set(measures.filter(({ dimension }) => amounts.has(dimension)).map(({ start }) => start));
   return measured.size === 0 ? numbers : numbers.filter(({ start }) => !measured.has(start));
 }
 
-const isAmount: ReadonlySet<Measure['dimension']> = new Set([
+const amounts: ReadonlySet<Measure['dimension']> = new Set([
   'volume',
   'ounce',
   'mass',

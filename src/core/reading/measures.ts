@@ -37,6 +37,8 @@ interface Unit {
 export const flOzMl = 29.5735;
 export const ounceG = 28.3495;
 export const cupMl = 240;
+/** A mug as most are. Common practice, no source. */
+export const mugMl = 300;
 
 const units: readonly Unit[] = [
   {
@@ -54,12 +56,12 @@ const units: readonly Unit[] = [
     pattern:
       'cups?(?= (?:of water|teapot|tea pot|pot|french|press|cafetiere|glass|porcelain|clay|worth of water|size|capacity))',
   },
-  // "What size it is I don't know, maybe 3 mugs": as they mostly are.
+  // "What size it is I don't know, maybe 3 mugs"
   {
     dimension: 'volume',
-    factor: 300,
+    factor: mugMl,
     pattern:
-      '(?<=\\b(?:size|big|holds?|fits?|takes?|capacity|makes?|fills?)\\b.{0,30}\\b(?:\\d{1,2}|two|three|four|five|six) ?)(?:full |big |normal |coffee )?mugs?(?! of)',
+      '(?:full |big |normal |coffee )?mugs?(?! of)(?<=\\b(?:size|big|holds?|fits?|takes?|capacity|makes?|fills?)\\b.{0,30}\\b(?:\\d{1,2}|two|three|four|five|six) ?(?:full |big |normal |coffee )?mugs?)',
   },
   { dimension: 'volume', factor: 473.176, pattern: 'pints?' },
   { dimension: 'volume', factor: 946.353, pattern: 'quarts?|qts?' },

@@ -1,6 +1,6 @@
 /** What the vessel holds, from the measures of a text. The size of a kettle or a tasting cup is not it. */
 import type { Measure } from './measures.ts';
-import { cupMl, flOzMl } from './measures.ts';
+import { cupMl, flOzMl, mugMl } from './measures.ts';
 import { findNumbers } from './numbers.ts';
 import { after, before, isDenied } from './nearby.ts';
 
@@ -37,8 +37,6 @@ const inCupsOfHan =
 /** "A mug", and not how many of them. */
 const isAnotherVessel =
   /\b(?:an?|the|my|one) (?:big |small |large |coffee )?mug\b(?! (?:worth|and a half))(?<!\b(?:holds|takes|makes|fills) .*)/;
-/** Common practice, no source. */
-const mugMl = 300;
 
 export function cupsTold(plain: string, asked: string | null): number | null {
   const isTold = asked === 'volumeMl' && plain.length <= 80 && !isAnotherVessel.test(plain);
