@@ -37,6 +37,8 @@ const notThisButThat =
 const goesOn =
   /^(?:and|what about|how about|what if|then|next|or |same |咁|那|噉|如果|换|转|第[一二两三四五六七八九十\d])|instead ?\??$|呢[?？]?$/;
 
+export const opensWithWhy = /^(?:(?:and|but|so) )?why\b|^(?:点解|为什么|为何|为啥|干嘛)/;
+
 export function readAct(text: string, cues: Cues, wants: Language | null): Act | null {
   if (wants !== null) return 'language';
   // "Am I talking to a person?" is no wish for one yet.
@@ -49,7 +51,7 @@ export function readAct(text: string, cues: Cues, wants: Language | null): Act |
   if (whole) return whole;
   if (opensWithNo.test(text) || cues.has('correct', text) || notThisButThat.test(text)) return 'correct';
   if (cues.is('follow-up', text) || goesOn.test(text)) return 'follow-up';
-  return text.length <= 24 && /^(?:why|点解|为什么|为何)/.test(text) ? 'why' : null;
+  return text.length <= 24 && opensWithWhy.test(text) ? 'why' : null;
 }
 
 /** What a greeting does, when it says no more than that: thanks and farewells come in many words. */

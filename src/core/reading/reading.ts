@@ -1,7 +1,7 @@
 /** Free text → facts and the kind of question. It answers nothing, remembers nothing and never changes what was said. */
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
-import { actOfGreeting, type Act } from './acts.ts';
+import { actOfGreeting, opensWithWhy, type Act } from './acts.ts';
 import { readAsks, type Asks } from './asks.ts';
 import {
   answerToDanger,
@@ -130,9 +130,11 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const settled = isOfABrew ? 'brew' : weighed;
     const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
     const turn = mayTurn ? readTurn(cues, words) : null;
-    const kind = turn === null ? settled : 'brew';
-    const isPlanned = kind === 'brew' && !asksWhy(seen) && (asks !== null || turn !== null || !namesNothing(seen));
-    const found = isPlanned || danger !== null ? noAnswer : standingAnswer(kind, { words, cues }, answerFor);
+    const heard = turn === null ? settled : 'brew';
+    const isWhy = heard === 'brew' && asksWhy(seen);
+    const isPlanned = heard === 'brew' && !isWhy && (asks !== null || turn !== null || !namesNothing(seen));
+    const found = isPlanned || danger !== null ? noAnswer : standingAnswer(heard, { words, cues }, answerFor);
+    const kind = isWhy && found.answer !== null ? 'care' : heard;
     return readingOf(seen, {
       act: actIn(kind, act, seen) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
       kind,
@@ -150,7 +152,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
 
 /** "Why not boiling for green?": the tea named in it is to be explained, not brewed. */
 const asksWhy = ({ words, vessels }: Observation): boolean =>
-  vessels.length === 0 && /^(?:(?:and|but|so) )?why\b|^(?:点解|为什么|为何|为啥|干嘛)/.test(words);
+  vessels.length === 0 && (opensWithWhy.test(words) || whyAfterTea.test(words));
+const whyAfterTea = /^\p{Script=Han}{1,6}(?:点解|为什么|为何|为啥)/u;
 
 /** "How strong will it be?" wishes nothing stronger. */
 const asksOnly = (asks: Asks | null): boolean => asks === 'too-much' || isPlanQuestion(asks);
