@@ -106,7 +106,7 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
     if (
       told &&
       !/^\s?(?:people|person|friends?|guests?|of )/.test(rest) &&
-      /^\s?(?:个|位|人)?\s?(?:$|[^\p{L}\s]|people|please|pls|actually|now|here|tonight|today|with|using|in|at|and|who|here|饮|喝|用|一齐|一起|想|要|来|会|，|。)/u.test(
+      /^\s?(?:个|位|人)?\s?(?:$|[^\p{L}\s]|people|please|pls|actually|now|here|for (?:tea|a |breakfast|lunch|dinner|supper|this|the )|tonight|today|with|using|in|at|and|who|here|饮|喝|用|一齐|一起|想|要|来|会|，|。)/u.test(
         rest,
       )
     )

@@ -37,7 +37,7 @@ export function tellsOfABrew(
   const { cues, words } = seen;
   // A word nobody explains is one of the plan's.
   if (asks === 'unclear') return weighed === 'care';
-  if (weighed === 'greeting') return seen.teas.length > 0 && actOfGreeting(words, cues) === null;
+  if (weighed === 'greeting') return seen.teas.length > 0 && (tellsAll(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
   if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;

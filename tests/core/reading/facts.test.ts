@@ -41,6 +41,9 @@ test.each([
 describe('volume', () => {
   test.each([
     ['gaiwan 110', 110],
+    ['a gaiwan that holds 100', 100],
+    ['a glass teapot, say 600', 600],
+    ['盖碗能装100', 100],
     ['蓋碗怎麼泡，一百二的', 120],
     ['my 12 oz mug', 354.88],
     ['16 fl. oz teapot', 473.18],
@@ -86,6 +89,7 @@ describe('leaf in hand, not stock', () => {
 
 describe('guests', () => {
   test.each([
+    ['we are four for tea', 4],
     ['me and two friends', 3],
     ['for my parents and me', 3],
     ['six of us', 6],
@@ -141,6 +145,7 @@ describe('vessel', () => {
     ['teapot', 'porcelain-pot'],
     ['my teapot is glass', 'glass-pot'],
     ['yixing gaiwan', 'gaiwan'],
+    ['宜興紅茶，蓋碗', 'gaiwan'],
     ['cast iron teapot', null],
     ['gaiwan or kyusu', null],
     ['no gaiwan, only a mug', 'mug'],

@@ -16,6 +16,13 @@ test.each(['puer', '普洱', '普洱茶，蓋碗'])('%s leaves ripe or raw to th
   });
 });
 
+test.each(['shui xian. pot. 150. thanks', '水仙 壶 150 谢谢', 'hi, rou gui, gaiwan 110'])(
+  '%s orders a brew, however kindly',
+  (text) => {
+    expect(read(text, nothing)).toMatchObject({ kind: 'brew', missing: [] });
+  },
+);
+
 test('a weight and nothing else is the leaf to brew; with a tea it is what was bought', () => {
   expect(read('50 g', nothing).leafG).toBe(50);
   expect(read('50 g dong ding', nothing).leafG).toBe(null);
