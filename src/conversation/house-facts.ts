@@ -13,10 +13,11 @@ export interface Means {
   readonly freshCode: () => string;
 }
 
-type Known = Pick<Turn, 'desk' | 'address' | 'lessons' | 'event'>;
+type Known = Pick<Turn, 'person' | 'desk' | 'address' | 'lessons' | 'event'>;
 
-export function houseFacts({ desk, address, lessons, event }: Known, { mail, freshCode }: Means): Facts {
+export function houseFacts({ person, desk, address, lessons, event }: Known, { mail, freshCode }: Means): Facts {
   const { keeper, staffed, asked, waitingCount } = desk;
+  const keptFrom = new Set(desk.answered.length > 0 ? desk.standing.map(({ ofQuestion }) => ofQuestion) : []);
   return {
     keeper,
     staffed,
@@ -29,6 +30,9 @@ export function houseFacts({ desk, address, lessons, event }: Known, { mail, fre
       ...askedFacts(question),
       answer: question.answer,
       reply: quote(question.id, 'answer'),
+      answeredAt: question.answeredAt,
+      isOwn: question.answeredBy === person,
+      isKept: keptFrom.has(question.id),
     })),
     kept: desk.keeper ? desk.standing.map(({ id }) => keptFacts(id)) : [],
     // The list itself, not a copy: what is worked out from it is kept as long as it stays the same.
@@ -42,14 +46,15 @@ export function houseFacts({ desk, address, lessons, event }: Known, { mail, fre
     mail,
     freshCode: keeper ? freshCode() : null,
     tallies: desk.tallies.map((tally) => ({ ...tally })),
-    undelivered: desk.undelivered.map(({ person, ...one }) => ({ ...one, name: nameQuote(person) })),
+    undelivered: desk.undelivered.map(({ person: whose, ...one }) => ({ ...one, name: nameQuote(whose) })),
     // A booking is known by the number of the message it was made with.
     event: event.kind === 'wake' ? null : String(event.seq),
   };
 }
 
-const askedFacts = ({ id, person, language, text }: Question): Facts => ({
+const askedFacts = ({ id, person, language, text, reachable }: Question): Facts => ({
   id,
+  isReached: reachable === 1,
   person,
   language,
   text,

@@ -23,6 +23,8 @@ export function shopWork({ task, values }: Task, turn: Turn, language: Language)
       return asked(textOf(values, 'question'), turn, language);
     case 'answer':
       return answered(values, turn);
+    case 'correct-answer':
+      return corrected(values, turn);
     case 'keep-answer':
       return [{ do: 'keep-answer', id: numberOf(values, 'id'), question: optionalText(values, 'question') }];
     case 'drop-answer':
@@ -70,13 +72,21 @@ function answered(values: Facts, { desk }: Turn): readonly Change[] {
   if (!question) throw new Error('an answer to a question that does not wait');
   const same = desk.answered.find(({ id }) => id === values['sameAs']);
   const text = same?.answer ?? textOf(values, 'text');
-  const told = { question: quote(question.id, 'question'), text };
-  return [
-    {
-      do: 'answer',
-      id: question.id,
-      text,
-      saying: { phrases: [{ key: 'shop-told-answer', values: told }], choices: [] },
-    },
-  ];
+  return [{ do: 'answer', id: question.id, text, saying: toAsker('shop-told-answer', question, text) }];
+}
+
+/** `before` is the answer as the shopkeeper knew it: another may have put it right meanwhile. */
+function corrected(values: Facts, { desk }: Turn): readonly Change[] {
+  const question = desk.answered.find(({ id }) => id === values['id']);
+  if (!question) throw new Error('a correction of an answer that is not kept');
+  const text = textOf(values, 'text');
+  const saying = toAsker('shop-told-correction', question, text);
+  return [{ do: 'correct-answer', id: question.id, before: question.answer, text, saying }];
+}
+
+/** The subject tells the shop what it was about, should it not arrive. */
+function toAsker(key: string, { id }: Question, text: string): Saying {
+  const question = quote(id, 'question');
+  const subject = { key: `${key}-about`, values: { question } };
+  return { phrases: [{ key, values: { question, text } }], choices: [], subject };
 }

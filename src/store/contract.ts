@@ -160,6 +160,14 @@ export type Change =
   | { readonly do: 'tell-keepers'; readonly saying: Saying }
   // What follows is a shopkeeper's right: from anyone else, or too late, the whole commit has moved.
   | { readonly do: 'answer'; readonly id: QuestionId; readonly text: string; readonly saying: Saying }
+  /** Moved as well when the answer does not read `before` any more. */
+  | {
+      readonly do: 'correct-answer';
+      readonly id: QuestionId;
+      readonly before: string;
+      readonly text: string;
+      readonly saying: Saying;
+    }
   /** `question` null: as it was asked. */
   | { readonly do: 'keep-answer'; readonly id: QuestionId; readonly question: string | null }
   | { readonly do: 'drop-answer'; readonly id: number }

@@ -32,10 +32,15 @@ export interface Question {
   readonly language: Language;
   readonly text: string;
   readonly askedAt: Instant;
+  /** 0 when whoever asked has turned the house away: what is said waits until they come back. */
+  readonly reachable: 0 | 1;
 }
 
 export interface AnsweredQuestion extends Question {
   readonly answer: string;
+  readonly answeredAt: Instant;
+  /** Null once that shopkeeper is forgotten. */
+  readonly answeredBy: PersonId | null;
 }
 
 /** What the shop keeps as a standing answer. */
@@ -43,6 +48,8 @@ export interface KeptAnswer {
   readonly id: number;
   readonly question: string;
   readonly answer: string;
+  /** The question it was kept from, if that is known; it may be gone. */
+  readonly ofQuestion: QuestionId | null;
 }
 
 /** What is counted, by tea and day; never of whom. */

@@ -5,6 +5,13 @@ import { claimAt, commitOf, exchange, incoming, loaded, noon, say, saying } from
 
 const ask = (id: number): Change => ({ do: 'ask', id, text: 'may I bring a dog?', language: 'zh-Hant' });
 const answer = (id: number): Change => ({ do: 'answer', id, text: 'yes', saying: saying('answered') });
+const correct = (id: number, before = 'yes'): Change => ({
+  do: 'correct-answer',
+  id,
+  before,
+  text: 'no',
+  saying: saying('corrected'),
+});
 const asked = (store: Store, id = 900): Promise<number> => exchange(store, 'ann', [ask(id)]);
 
 async function appointed(store: Store): Promise<number> {
@@ -70,6 +77,7 @@ export function shopContract(name: string, make: () => Promise<Store>): void {
 
     test.each([
       ['answers', answer(900)],
+      ['corrects an answer', correct(900)],
       ['keeps an answer', { do: 'keep-answer', id: 900, question: null }],
       ['drops an answer', { do: 'drop-answer', id: 1 }],
     ] satisfies readonly (readonly [string, Change])[])('lets nobody else do it: %s', async (_, change) => {
@@ -81,6 +89,31 @@ export function shopContract(name: string, make: () => Promise<Store>): void {
       await store.appoint([], noon);
       expect(await tryChange(store, 'mei', change)).toBe('moved');
       expect((await turnOf(store, 'ben')).desk.standing).toMatchObject([{ question: 'dogs?', answer: 'yes' }]);
+    });
+
+    test('puts an answer right where it was asked and kept, as long as it reads as it was known', async () => {
+      await asked(store);
+      await asked(store, 901);
+      await appointed(store);
+      expect(await tryChange(store, 'mei', correct(900))).toBe('moved');
+      for (const id of [900, 901]) {
+        await tryChange(store, 'mei', answer(id));
+        await tryChange(store, 'mei', { do: 'keep-answer', id, question: `dogs ${id}?` });
+      }
+      expect(await tryChange(store, 'mei', correct(900, 'perhaps'))).toBe('moved');
+      expect(await tryChange(store, 'mei', correct(900))).toBe('done');
+      expect(await tryChange(store, 'mei', correct(900))).toBe('moved');
+      const { answered, standing } = (await turnOf(store, 'mei')).desk;
+      expect(answered.map((one) => [one.id, one.answer])).toEqual([
+        [901, 'yes'],
+        [900, 'no'],
+      ]);
+      expect(standing.map((one) => [one.ofQuestion, one.answer])).toEqual([
+        [900, 'no'],
+        [901, 'yes'],
+      ]);
+      const told = await store.claim({ ...claimAt(noon), limit: 9 });
+      expect(told.every(({ address }) => address.chat === 'chat-of-ann')).toBe(true);
     });
 
     test('keeps the same list of standing answers until it changes', async () => {

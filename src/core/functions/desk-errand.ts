@@ -7,7 +7,15 @@ import type { DeskCue, Sentence } from '../lessons/spoken/sentence.ts';
 import { hearWish, lessonsOn } from '../lessons/spoken/wish.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { doorsIn } from './desk-board.ts';
-import { changeTaken, guestTaken, guestSeatsTaken, seatsTaken, wordsTaken, type Take } from './desk-taken.ts';
+import {
+  changeTaken,
+  guestTaken,
+  correctionTaken,
+  guestSeatsTaken,
+  seatsTaken,
+  wordsTaken,
+  type Take,
+} from './desk-taken.ts';
 import { ownBooking } from './lessons-in-house.ts';
 
 type Errand =
@@ -22,10 +30,12 @@ type Errand =
   | 'remind'
   | 'add'
   | 'alter'
-  | 'questions';
+  | 'questions'
+  | 'correct';
 
 /** Errand, the cue that tells it, and what is taken from the sentence; null where it must hold something and does not. The first that fits. */
 const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
+  ['correct', 'desk-correct', correctionTaken],
   ['questions', 'desk-questions'],
   ['add', 'desk-add'],
   ['guest', 'desk-guest-seats', guestSeatsTaken],
@@ -46,15 +56,17 @@ const nothingTaken: Facts = { who: null, words: null, field: null, value: null }
 /** Null for all but a shopkeeper. Where no lesson is named, `lesson` is null; the one on the desk is meant then, or all of today's. */
 export function errandOf(sentence: Sentence, around: Around, zone: string): Facts | null {
   const isKeeper = around.house?.['keeper'] === true;
-  if (!isKeeper || sentence.text.length > 200 || sentence.says('desk-of-theirs')) return null;
+  if (!isKeeper || sentence.text.length > 200) return null;
   const found = firstErrand(sentence);
-  if (found === null) return null;
+  // "My answer" is one the shop gave.
+  if (found === null || (found.act !== 'correct' && sentence.says('desk-of-theirs'))) return null;
   const { act, taken } = found;
   const lesson: Json = meant(sentence, act, around, zone)?.id ?? null;
   // Who has a seat in it themselves may mean that.
   if (act === 'cancel' && typeof lesson === 'string' && ownBooking(lesson, around)) return null;
   const isDated = act !== 'move' && hearWish(sentence, around.nowMs, zone).date !== undefined;
-  return { act, lesson, isDated, ...nothingTaken, ...taken, isToday: sentence.says('desk-today') };
+  const isAll = act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text);
+  return { act, lesson, isDated, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
 }
 
 function firstErrand(sentence: Sentence): { readonly act: Errand; readonly taken: Facts } | null {

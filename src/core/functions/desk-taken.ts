@@ -91,3 +91,14 @@ const words = [
 
 /** What is to be told to all, where the sentence says it. It is asked before it goes out. */
 export const wordsTaken = (text: string): Facts => ({ words: groupsIn(text, words)?.['words']?.trim() ?? null });
+
+/** "Correct my last answer: we close at nine", 把剛才的回答改成：九點. */
+const corrections = [
+  /\b(?:answer|reply|response)\b[^:.]{0,20}(?::|\bto say(?: that)?\b)\s*(?<words>.{2,})$/isu,
+  /(?:回答|答案|回[覆复]|答[覆复]|回[應应])[^：:]{0,8}(?:[：:]|[改換换](?:成|為|为)[：:]?)\s*(?<words>.{2,})$/su,
+];
+
+/** What an answer is to say instead, where the sentence tells it. It is asked before it goes out. */
+export const correctionTaken = (text: string): Facts => ({
+  words: groupsIn(text, corrections)?.['words']?.trim() ?? null,
+});

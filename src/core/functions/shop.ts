@@ -7,6 +7,8 @@ export const shopCallNames = [
   'waitingQuestions',
   'waitingQuestion',
   'answeredQuestion',
+  'sentAnswers',
+  'sentAnswer',
   'keptAnswers',
   'keptAnswer',
 ] as const;
@@ -18,6 +20,12 @@ export const shopCalls: { readonly [name in (typeof shopCallNames)[number]]: Cal
   answeredQuestion: ({ id }, { house = {} }) => {
     const found = itemsOf(house['answered']).find((question) => question['id'] === id);
     return found ? { gives: shown(found) } : gone('question-gone');
+  },
+  sentAnswers: (_, { house = {} }) => ({ gives: listed(latestSent(house), 'shop-told-kept') }),
+  sentAnswer: ({ id, text }, { house = {} }) => {
+    const found = itemsOf(house['answered']).find((question) => question['id'] === id);
+    if (!found) return gone('question-gone');
+    return found['answer'] === text ? gone('answer-same') : { gives: sentAnswer(found) };
   },
   keptAnswer: ({ id }, { house = {} }) => {
     const found = itemsOf(house['standing']).find((kept) => kept['id'] === id);
@@ -56,6 +64,7 @@ function waitingQuestion(id: Json, house: Facts): Outcome {
       ...shown(question),
       person: question['person'] ?? null,
       language: question['language'] ?? null,
+      isReached: question['isReached'] ?? true,
       earlier: earlier.toReversed().map(({ question: asked, reply }) => ({
         key: 'shop-told-earlier',
         values: { question: asked ?? null, answer: reply ?? null },
@@ -70,6 +79,25 @@ function waitingQuestion(id: Json, house: Facts): Outcome {
 
 /** Only the number and the quote: what a conversation keeps must not hold another person's words. */
 const shown = ({ id, question }: Facts): Facts => ({ id: id ?? null, question: question ?? null });
+
+/** A shopkeeper's own, the latest first; where they gave none, those of the others. */
+function latestSent(house: Facts): readonly Facts[] {
+  const sent = itemsOf(house['answered']).toSorted((a, b) => Number(b['answeredAt']) - Number(a['answeredAt']));
+  const own = sent.filter((one) => one['isOwn'] === true);
+  return own.length > 0 ? own : sent;
+}
+
+/** Numbers and quotes only; `seen` tells one wording of it from the next. */
+const sentAnswer = ({ reply = null, answer = null, isReached = true, isKept = false, ...one }: Facts): Facts => ({
+  ...shown(one),
+  reply,
+  seen: checksum(textOf(answer)),
+  isReached,
+  isKept,
+});
+
+const checksum = (text: string): number =>
+  Array.from(text).reduce((sum, char) => (Math.imul(sum, 31) + (char.codePointAt(0) ?? 0)) | 0, text.length);
 
 const gone = (wrong: string): Outcome => ({ wrong, field: 'id', values: {} });
 const itemsOf = (value: Json | undefined): readonly Facts[] =>

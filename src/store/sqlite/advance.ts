@@ -69,6 +69,7 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
     case 'ask':
     case 'tell-keepers':
     case 'answer':
+    case 'correct-answer':
     case 'keep-answer':
     case 'drop-answer':
     case 'use-code':

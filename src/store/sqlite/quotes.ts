@@ -1,5 +1,5 @@
 /** Puts words that are kept elsewhere into a saying as it is taken out: so that they are kept once, and gone at once. */
-import type { Json, Saying } from '../../core/flow/flow.ts';
+import type { Json, Phrase, Saying } from '../../core/flow/flow.ts';
 import type { PersonId } from '../contract.ts';
 import type { Quote } from '../quote.ts';
 
@@ -32,10 +32,11 @@ export function filled(text: string, person: PersonId | null, sources: QuoteSour
     if ('exportOf' in value) return person === null ? '' : JSON.stringify(sources.exportOf(person), null, 1);
     return Object.fromEntries(Object.entries(value).map(([name, inner]) => [name, told(inner)]));
   };
-  return {
-    ...saying,
-    phrases: saying.phrases.map(({ key, values }) => ({ key, values: told(values) as typeof values })),
-  };
+  const toldOf = ({ key, values }: Phrase): Phrase => ({ key, values: told(values) as typeof values });
+  const phrases = saying.phrases.map(toldOf);
+  return saying.subject === undefined
+    ? { ...saying, phrases }
+    : { ...saying, phrases, subject: toldOf(saying.subject) };
 }
 
 const quote = ({ quoteOf, part, gone }: Quote, sources: QuoteSources): Json => sources.quoted(quoteOf, part) ?? gone;

@@ -52,6 +52,7 @@ export const lessonCueNames = [
 
 /** What a shopkeeper says: desk-cues.yaml. */
 export const deskCueNames = [
+  'desk-correct',
   'desk-questions',
   'desk-add',
   'desk-guest-seats',
