@@ -20,13 +20,12 @@ interface Weighing {
 const hasGotTea = ({ teas, cues, words }: Observation): boolean =>
   teas.length > 0 && cues.has('got-tea', words) && !cues.has('got-wrong', words) && !/[?？吗]/.test(words);
 
-/** "The old brown pot 700, assam": tea, vessel and size in few words, and nothing asked. */
+/** "The old brown pot 700, assam": tea, vessel (or the refrigerator) and size in few words, and nothing asked. */
 const longestOrder = 40;
 const tellsAll = (seen: Observation): boolean => seen.teas.length > 0 && tellsWhere(seen);
-const tellsWhere = ({ plain, vessels, measures }: Observation): boolean =>
+const tellsWhere = ({ plain, vessels, measures, quantities, cues, words }: Observation): boolean =>
   plain.length <= longestOrder &&
-  vessels.length > 0 &&
-  measures.length > 0 &&
+  ((vessels.length > 0 && measures.length > 0) || (quantities.volumeMl.value !== null && cues.has('fridge', words))) &&
   !/[?？吗嗎呢]|\b(?:how|what|why|when|which|can|is|are|do|does|has|have)\b/.test(plain);
 
 export function tellsOfABrew(

@@ -16,6 +16,11 @@ test.each(['puer', '普洱', '普洱茶，蓋碗'])('%s leaves ripe or raw to th
   });
 });
 
+test('leaf put into the refrigerator with water is a brew, without water it is kept there', () => {
+  expect(read('放雪櫃浸過夜 凍頂烏龍 一公升', nothing)).toMatchObject({ kind: 'brew', style: 'cold', volumeMl: 1000 });
+  expect(read('放雪櫃 凍頂烏龍 100克', nothing).kind).toBe('care');
+});
+
 test.each(['shui xian. pot. 150. thanks', '水仙 壶 150 谢谢', 'hi, rou gui, gaiwan 110'])(
   '%s orders a brew, however kindly',
   (text) => {
