@@ -214,6 +214,10 @@ brew-leaf-waits = Pour all the tea off each time; the leaf stays in the vessel a
 brew-leaf-off = When the time is up, take the leaf out, or pour all the tea off it.
 brew-not-bitter = Poured in time it should come out in balance. If a cup is too strong or too weak for you, say so, and I change the times or the water.
 brew-bitter-stays = With the leaf in it grows stronger as long as it stands, and bitter in the end: drink down to it in time and top up, or take the leaf out. Less leaf stands longer.
+brew-few = { $n ->
+    [one] One infusion is fine too: stop after the first.
+   *[other] { $n } infusions are fine too: keep to the times of the first { $n } and stop there. The leaf holds more, if you change your mind.
+}
 brew-once = Take the first time then, { DURATION($plan-firstS) }, and let that be all.
 brew-once-small = A small vessel gives its tea in many short pours; one would leave most of it in the leaf. Say “one long steep”, and I work it out with less leaf.
 brew-in-plain = In plain words: about { SPOONS($plan-spoons) } level teaspoons of leaf go in, the water on it; wait { DURATION($plan-firstS) }, then pour the tea off.
@@ -236,6 +240,7 @@ brew-strength-less = Lighter than usual, as you wished: about { NUMBER($first, m
    *[other] , { NUMBER($last, maximumFractionDigits: 1) } in the last.
  }
 brew-rinse-why = { DURATION($plan-rinseS) } of hot water, poured away: it takes off dust, and rolled or pressed leaf begins to open. If you would rather not, say “without a rinse”.
+brew-rinse-may-skip = You may leave it out: the first cup then has a little of the tea dust, and tight leaf opens a little later. Say “without a rinse”, and I plan without it.
 brew-rinse-water = Pour it away; over the cups it warms them at least. There is dust in it.
 brew-no-rinse = Without a rinse, as you wish.
 brew-fill-up = About { ML($plan-waterMl) } of water each time; with the leaf it stands a little below the rim.
@@ -818,6 +823,7 @@ guide-quiet-hold = { $brew-style ->
     [cold] Infusion { $brew-n } has been ready for { DURATION($sinceS) }. Shall we go on?
    *[other] It is { DURATION($sinceS) } since infusion { $brew-n } was to be poured. Shall we go on?
 }
+guide-waits = Take your time, nothing is drawing yet. Write when you are back.
 guide-paused = Take your time. Pour off to the last drop and leave the lid ajar; within four hours we go on.
 guide-skipped = Left out; the leaf keeps it for the next.
 guide-spent = The leaf has given what it had.

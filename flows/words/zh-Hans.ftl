@@ -214,6 +214,7 @@ brew-leaf-waits = 每次把茶汤全部倒出来，茶叶留在器具里，等�
 brew-leaf-off = 时间到了把茶叶拿出来，或把茶汤全部倒出来。
 brew-not-bitter = 准时出汤，应该浓淡刚好。哪一杯觉得太浓或太淡，告诉我，我再改时间或水温。
 brew-bitter-stays = 茶叶一直在里面，放越久越浓，最后会苦：趁时间喝，再加水，或把茶叶拿出来。茶叶少放一点，就能放久一点。
+brew-few = { $n } 泡也行：照前 { $n } 泡的时间泡，之后就停。茶叶里还有，想喝再接着泡。
 brew-once = 那就照第一泡的时间，{ DURATION($plan-firstS) }，泡一次就好。
 brew-once-small = 小壶小碗是一泡一泡出的，只泡一次，大半还留在茶叶里。说“西式”，我用少一点的茶叶重新算。
 brew-in-plain = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶，加水，等 { DURATION($plan-firstS) }，把茶汤倒出来。
@@ -236,6 +237,7 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升约 { NUMBE
    *[other] ，最后一杯约 { NUMBER($last, maximumFractionDigits: 1) }。
  }
 brew-rinse-why = 用热水冲 { DURATION($plan-rinseS) }就倒掉：洗去茶尘，紧结或压紧的茶叶也开始舒展。不想洗，说“不洗茶”就好。
+brew-rinse-may-skip = 可以不洗：第一杯会带一点茶尘，紧结的茶叶也晚一点才舒展。说“不洗茶”，我就照不洗的重新算。
 brew-rinse-water = 倒掉就好，淋在杯子上还能温杯。里面有茶尘。
 brew-no-rinse = 照您的意思，不洗茶。
 brew-fill-up = 每次约 { ML($plan-waterMl) }水，加上茶叶，离杯口还差一点点。
@@ -797,6 +799,7 @@ guide-quiet-hold = { $brew-style ->
     [cold] 第 { $brew-n } 泡已经好了 { DURATION($sinceS) }。接着泡吗？
    *[other] 第 { $brew-n } 泡该出汤后已过 { DURATION($sinceS) }。接着泡吗？
 }
+guide-waits = 不急，茶叶还没下水。好了跟我说一声。
 guide-paused = 慢慢来。沥干，盖子留一条缝；四小时内再接着泡。
 guide-skipped = 跳过了；茶叶留给下一泡。
 guide-spent = 茶味已经泡尽了。

@@ -214,6 +214,7 @@ brew-leaf-waits = 每次把茶湯全部倒出來，茶葉留在器具裡，等�
 brew-leaf-off = 時間到了把茶葉拿出來，或把茶湯全部倒出來。
 brew-not-bitter = 準時出湯，應該濃淡剛好。哪一杯覺得太濃或太淡，告訴我，我再改時間或水溫。
 brew-bitter-stays = 茶葉一直在裡面，放越久越濃，最後會苦：趁時間喝，再加水，或把茶葉拿出來。茶葉少放一點，就能放久一點。
+brew-few = { $n } 泡也行：照前 { $n } 泡的時間泡，之後就停。茶葉裡還有，想喝再接著泡。
 brew-once = 那就照第一泡的時間，{ DURATION($plan-firstS) }，泡一次就好。
 brew-once-small = 小壺小碗是一泡一泡出的，只泡一次，大半還留在茶葉裡。說「西式」，我用少一點的茶葉重新算。
 brew-in-plain = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉，加水，等 { DURATION($plan-firstS) }，把茶湯倒出來。
@@ -236,6 +237,7 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升約 { NUMBE
    *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
  }
 brew-rinse-why = 用熱水沖 { DURATION($plan-rinseS) }就倒掉：洗去茶塵，緊結或壓緊的茶葉也開始舒展。不想洗，說「不洗茶」就好。
+brew-rinse-may-skip = 可以不洗：第一杯會帶一點茶塵，緊結的茶葉也晚一點才舒展。說「不洗茶」，我就照不洗的重新算。
 brew-rinse-water = 倒掉就好，淋在杯子上還能溫杯。裡面有茶塵。
 brew-no-rinse = 照您的意思，不洗茶。
 brew-fill-up = 每次約 { ML($plan-waterMl) }水，加上茶葉，離杯口還差一點點。
@@ -797,6 +799,7 @@ guide-quiet-hold = { $brew-style ->
     [cold] 第 { $brew-n } 泡已經好了 { DURATION($sinceS) }。接著泡嗎？
    *[other] 第 { $brew-n } 泡該出湯後已過 { DURATION($sinceS) }。接著泡嗎？
 }
+guide-waits = 不急，茶葉還沒下水。好了跟我說一聲。
 guide-paused = 慢慢來。瀝乾，蓋子留一條縫；四小時內再接著泡。
 guide-skipped = 跳過了；茶葉留給下一泡。
 guide-spent = 茶味已經泡盡了。

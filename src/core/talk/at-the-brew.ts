@@ -14,6 +14,7 @@ export function atTheBrew(scene: Scene): Facts {
   const hands = mayBeHurt(scene) ? null : stepDone(words, cues);
   const isDrawing = flow === 'guide';
   const pouredAgo = isDrawing ? pouredAgoS(words, cues) : null;
+  const few = fewEnough(scene);
   const guestsMore = isDrawing ? moreGuests(scene) : null;
   const unknownTea = hands === null ? (heard['unknownTea'] ?? null) : null;
   if (asked !== null && !isDrawing) return { unknownTea, pouredAgo, guestsMore };
@@ -23,6 +24,7 @@ export function atTheBrew(scene: Scene): Facts {
     unknownTea,
     pouredAgo,
     guestsMore,
+    few,
     hands,
     isLate: late === null ? null : true,
     lateS: late === 'unsaid' ? null : late,
@@ -43,6 +45,10 @@ const mayBeHurt = ({ heard, words }: Scene): boolean =>
 /** Where a word on safety is of the jar's own. */
 const ofTheJar: ReadonlySet<Json> = new Set(['safety-general', 'cold-brew-left-out', null]);
 const mayBeCold = ({ kind, answer = null }: Facts): boolean => kind !== 'safety' || ofTheJar.has(answer);
+
+/** How many infusions will do. */
+const fewEnough = ({ words, cues }: Scene): Json =>
+  cues.says('few-enough', words) ? cues.numberIn('few-enough', words) : null;
 
 /** How many drink on top of who drinks already. */
 function moreGuests({ heard, words, cues }: Scene): Json {

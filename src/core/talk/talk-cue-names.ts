@@ -9,6 +9,7 @@ export const talkCueFiles = {
     'grumbles',
     'more-guests',
     'one-more',
+    'few-enough',
     'saves',
     'asks-yield',
     'undo',
