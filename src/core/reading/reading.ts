@@ -22,6 +22,7 @@ import { settleKind } from './settle-kind.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { sizeWordIn, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
+import type { VesselMention } from './vessel.ts';
 import { readTurn, type Turn } from './turns.ts';
 import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
 
@@ -132,7 +133,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const turn = mayTurn ? readTurn(cues, words) : null;
     const heard = turn === null ? settled : 'brew';
     const isWhy = heard === 'brew' && asksWhy(seen);
-    const isPlanned = heard === 'brew' && !isWhy && (asks !== null || turn !== null || !namesNothing(seen));
+    const isPlanned = heard === 'brew' && !isWhy && (asks !== null || turn !== null || !namesNothing(seen, isFaint));
     const found = isPlanned || danger !== null ? noAnswer : standingAnswer(heard, { words, cues }, answerFor);
     const kind = isWhy && found.answer !== null ? 'care' : heard;
     return readingOf(seen, {
@@ -145,7 +146,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       sizeWord: sizeWordIn(words, seen.vessel.vessel !== null),
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
       answer: explained ?? (danger === null ? found.answer : answerToDanger(answers, danger)),
-      nearAnswer: found.near,
+      // What may be meant beside a pot that is named is too much of a guess.
+      nearAnswer: namesNothing(seen) || kind !== 'brew' ? found.near : null,
     });
   };
 }
@@ -175,9 +177,15 @@ const saysWhoComes =
   /\b(?:just|only) (?:me|the one|one of us|one seat)\b|\b(?:i|ill|i will) come alone\b|\bnot coming\b|\b(?:cant|cannot|wont) (?:come|make it|be (?:there|coming))\b|(?:我|自己)一个人(?:就好|来|去|嚟)|(?:就|只有|净系|得)我(?:一个|自己)|来不了|去不了|唔(?:嚟|来|去)得|改(?:成|为|做)?一[位个]/;
 
 /** Neither a tea nor a vessel nor an amount: what is said can only be of the brew at hand. */
-function namesNothing({ teas, vessels, quantities }: Observation): boolean {
-  return teas.length === 0 && vessels.length === 0 && Object.values(quantities).every((q) => q.value === null);
+function namesNothing(
+  { teas, vessels, quantities }: Observation,
+  passesOver: (vessel: VesselMention) => boolean = () => false,
+): boolean {
+  return teas.length === 0 && vessels.every(passesOver) && Object.values(quantities).every((q) => q.value === null);
 }
+
+/** "The water in the pot": the pot at hand, and no other. */
+const isFaint = ({ meaning }: VesselMention): boolean => meaning.is === 'vessel' && meaning.faint;
 
 /** Leaves left in the pot are a way to brew only where brewing is talked of. */
 function styleFor(kind: Kind, { cues, words }: Observation): ReadStyle | null {
