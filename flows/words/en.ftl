@@ -294,6 +294,7 @@ lesson-calendar-notes = { $teacher ->
 # the house itself
 house-unknown-tap = That choice is no longer open. Please write what you would like instead.
 house-stumbled = I stumbled over that message, sorry. It is noted; please try it in other words.
+house-wordless = I had something to tell you here and could not put it into words, sorry. The shop is told of it. If it was urgent, such as a brew under way or a lesson soon, please go by what you know already, or ask the shop.
 house-rung = { DURATION($seconds) }
 
 # the check of the flow files
@@ -1424,6 +1425,7 @@ desk-told-undelivered = { $name }, { WHEN($at) } – { $why ->
     [address] the mail address does not work
     [could-not-be-reached] they could not be reached
     [no-address] they left no address; please tell them yourself
+    [no-words] its words failed; please see what they were waiting for
     [restored] not sent after a backup was restored
     [too-late] it would have come too late
    *[other] the channel would not take it

@@ -288,6 +288,7 @@ lesson-calendar-notes = { $teacher ->
 # the house itself
 house-unknown-tap = 这个选项已经不能用了，请直接写下您想要的。
 house-stumbled = 抱歉，这条消息我处理不了，已经记下了。请换个说法再试。
+house-wordless = 这里本来有话要告诉您，但没能说出来，抱歉，店家会知道。如果是急事（例如正在泡的茶、快开始的课），请先照您已知道的做，或直接问店家。
 house-rung = { DURATION($seconds) }
 
 # the check of the flow files
@@ -1326,6 +1327,7 @@ desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
     [address] 邮箱地址不对
     [could-not-be-reached] 联系不上
     [no-address] 没有留下地址；请亲自告诉他们
+    [no-words] 消息的文字出了错；请看看对方在等什么
     [restored] 恢复备份后没有再发
     [too-late] 送到也太晚了
    *[other] 对方的渠道不收

@@ -288,6 +288,7 @@ lesson-calendar-notes = { $teacher ->
 # the house itself
 house-unknown-tap = 這個選項已經不能用了，請直接寫下您想要的。
 house-stumbled = 抱歉，這則訊息我處理不來，已經記下了。請換個說法再試。
+house-wordless = 這裡本來有話要告訴您，但沒能說出來，抱歉，店家會知道。如果是急事（例如正在泡的茶、快開始的課），請先照您已知道的做，或直接問店家。
 house-rung = { DURATION($seconds) }
 
 # the check of the flow files
@@ -1326,6 +1327,7 @@ desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
     [address] 電子郵件地址不對
     [could-not-be-reached] 聯絡不上
     [no-address] 沒有留下地址；請親自告訴他們
+    [no-words] 訊息的文字出了錯；請看看對方在等什麼
     [restored] 還原備份後沒有再送
     [too-late] 送到也太晚了
    *[other] 對方的管道不收

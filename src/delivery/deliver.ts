@@ -8,7 +8,7 @@ import type { Sign } from './calendar.ts';
 import type { Delays } from './delay.ts';
 import { oneAtATime } from './one-at-a-time.ts';
 import type { Pace } from './pace.ts';
-import { render, type Say } from './render.ts';
+import { render, renderWordless, type Say } from './render.ts';
 import { settlementOf } from './retry.ts';
 
 export interface Delivering {
@@ -115,23 +115,39 @@ export function makeDelivering(parts: DeliveringParts): Delivering {
 
 async function deliverOne(parts: DeliveringParts, owed: Owed): Promise<void> {
   const { store, clock, log, pace, delays, later } = parts;
-  const sent = await send(parts, owed);
+  const worded = inWords(parts, owed);
+  const sent: Sent = worded ? await send(parts, owed, worded.message) : { outcome: 'refused', why: 'no words' };
   if (sent.outcome === 'sent') delays.took(owed.address.channel, clock.now() - owed.claimedAt);
   if (sent.outcome === 'retry' && sent.notBefore) pace.pause(owed.address, sent.notBefore);
-  const settlement = settlementOf(owed, sent, clock.now());
+  const outcome = settlementOf(owed, sent, clock.now());
+  const settlement: Settlement =
+    outcome.kind === 'sent' && worded?.isWordless ? { ...outcome, wordless: true } : outcome;
   if (settlement.kind !== 'sent') tellLog(log, owed, settlement);
   await store.settle(owed.id, settlement, clock.now());
   if (settlement.kind === 'retry' || settlement.kind === 'doubt') later(settlement.at);
 }
 
-async function send({ store, channels, say, sign, clock, log }: DeliveringParts, owed: Owed): Promise<Sent> {
-  let message: Outgoing;
+interface Worded {
+  readonly message: Outgoing;
+  readonly isWordless: boolean;
+}
+
+/** A message whose words fail says so, in its place: who waits for it hears something, and the shop of it. Null when it cannot. */
+function inWords({ say, sign, log }: DeliveringParts, owed: Owed): Worded | null {
   try {
-    message = render(say, owed, sign);
+    return { message: render(say, owed, sign), isWordless: false };
   } catch (error) {
     log.error('message has no words', { key: owed.saying.phrases[0]?.key, ...errorFields(error) });
-    return { outcome: 'refused', why: 'no words' };
   }
+  try {
+    return { message: renderWordless(say, owed), isWordless: true };
+  } catch (error) {
+    log.error('not even that can be said', errorFields(error));
+    return null;
+  }
+}
+
+async function send({ store, channels, clock, log }: DeliveringParts, owed: Owed, message: Outgoing): Promise<Sent> {
   const channel = channels.get(owed.address.channel);
   if (!channel) throw new Error('claimed only for channels at hand');
   const limit = timeLimit(clock);

@@ -30,6 +30,28 @@ export function render(say: Say, owed: Owed, sign: Sign | null = null): Outgoing
   return message;
 }
 
+/**
+ * What stands in the place of a message that cannot be said: one line, and of its choices those that can. Throws when not
+ * even that line has words.
+ */
+export function renderWordless(say: Say, owed: Owed): Outgoing {
+  const { choices } = owed.saying;
+  const plain = { ...owed, saying: { phrases: [{ key: 'house-wordless', values: {} }], choices: [] } };
+  const sayable = choices.flatMap(({ label }, i) => {
+    const told = labelIn(say, owed.language, label);
+    return told === null ? [] : [{ key: choiceKey(owed.id, i), label: told }];
+  });
+  return { ...render(say, plain), choices: sayable };
+}
+
+function labelIn(say: Say, language: Language, label: Phrase): string | null {
+  try {
+    return say(language, label);
+  } catch {
+    return null;
+  }
+}
+
 type Draft = { -readonly [name in keyof Outgoing]: Outgoing[name] };
 
 /** A person doesn't notice two seconds; after two minutes a call to act now would mislead: judgement. */

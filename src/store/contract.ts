@@ -218,7 +218,8 @@ export interface Heard {
 }
 
 export type Settlement =
-  | { readonly kind: 'sent'; readonly ref: string }
+  /** `wordless`: only a line that says so was sent in its place; the shop gets a task `undelivered`. */
+  | { readonly kind: 'sent'; readonly ref: string; readonly wordless?: true }
   | { readonly kind: 'retry'; readonly at: Instant; readonly why: string }
   /** It may have arrived: tried once more at `at`; in doubt a second time, it is given up. */
   | { readonly kind: 'doubt'; readonly at: Instant; readonly why: string }

@@ -253,7 +253,7 @@ describe('sending', () => {
     expect(web.sent.map(({ replaces }) => replaces)).toEqual([undefined, web.sent[0]?.id]);
   });
 
-  test('of a message without words gives it up, and the chat goes on', async () => {
+  test('of a message without words says so in its place, and the chat goes on', async () => {
     step.mockImplementationOnce((_state, event, around) => ({
       ...kettle(null, event, around),
       effects: [{ do: 'say', saying: { phrases: [{ key: 'unsayable', values: {} }], choices: [] } }],
@@ -261,7 +261,7 @@ describe('sending', () => {
     await write('hi');
     await write('go on');
     await app.settled();
-    expect(wordsOf(web.sent)).toEqual(['en echo count=2 text=go on']);
+    expect(wordsOf(web.sent)).toEqual(['en house-wordless', 'en echo count=2 text=go on']);
     expect(log.lines.some((line) => line.startsWith('message has no words'))).toBe(true);
   });
 

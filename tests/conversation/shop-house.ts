@@ -9,6 +9,7 @@ import type { Instant } from '../../src/core/units.ts';
 import type { Outgoing, What } from '../../src/messages.ts';
 import type { Keeper, Store } from '../../src/store/contract.ts';
 import type { LessonPlan } from '../../src/store/lesson-contract.ts';
+import type { Say } from '../../src/delivery/render.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { keptLog, type KeptLog } from '../app/kettle.ts';
 import { fakeChannel, wordsOf, type FakeChannel } from '../delivery/fake-channel.ts';
@@ -43,6 +44,11 @@ export class ShopHouse {
     return noon;
   }
 
+  /** How keys become sentences. */
+  protected says(): Say {
+    return sayIn(content);
+  }
+
   get file(): string {
     return join(this.#folder, `${this.#life}.sqlite`);
   }
@@ -56,7 +62,7 @@ export class ShopHouse {
       ...web,
       send: (message: Outgoing) => web.send(message).then((outcome) => (sent.push(message), outcome)),
     };
-    const parts = { step: stepIn(content), say: sayIn(content), clock, log, keepDays: 30, shopkeepers, lessons };
+    const parts = { step: stepIn(content), say: this.says(), clock, log, keepDays: 30, shopkeepers, lessons };
     this.app = makeApp({ store: this.store, channels: [channel], ...parts });
     await this.app.start();
     await this.app.settled();

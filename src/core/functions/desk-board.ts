@@ -97,7 +97,7 @@ function talliesOf(what: string, around: Around): readonly Json[] {
 }
 
 /** Words of the house for what the channel said; anything else is just not possible. */
-const knownReasons = ['could not be reached', 'restored', 'no address'];
+const knownReasons = ['could not be reached', 'restored', 'no address', 'no words'];
 
 function undeliveredFacts(around: Around, zone: string): Facts {
   const all = itemsIn(around, 'undelivered');

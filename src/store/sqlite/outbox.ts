@@ -35,6 +35,8 @@ export interface Outbox {
   overtake(person: PersonId, name: string, now: Instant): boolean;
   /** Of a message to someone; false when it was a last word, or is not being sent. */
   sent(id: string, ref: string, now: Instant): boolean;
+  /** Whom the shop must be told of because the message being sent to them has no words. */
+  wordlessOf(id: string): readonly GivenUp[];
   /** Returns whom the shop must be told of. */
   settle(id: string, settlement: Settlement, now: Instant): readonly GivenUp[];
   /** Sendings cut off half-way: they may have arrived. */
@@ -82,6 +84,10 @@ export function makeOutbox(db: Database, freshTag: Tags): Outbox {
      WHERE seq = @seq AND tag = @tag AND status = 'sending'`,
   );
   const sentToSomeone = db.prepare(`${sent.source} AND person IS NOT NULL`);
+  // What it was about may be what has no words.
+  const wordlessOf = db.prepare<unknown[], GivenUp>(
+    `SELECT person, 'no words' AS why, NULL AS about FROM outbox WHERE seq = @seq AND tag = @tag AND status = 'sending'`,
+  );
   const retry = db.prepare(
     `UPDATE outbox SET status = iif(unwanted, 'withdrawn', 'waiting'), attempts = attempts + 1,
        next_at = @at, why = @why, settled_at = @now
@@ -159,6 +165,7 @@ export function makeOutbox(db: Database, freshTag: Tags): Outbox {
       const { seq, tag } = idParts(id);
       return sentToSomeone.run({ seq, tag, ref, now }).changes === 1;
     },
+    wordlessOf: (id) => wordlessOf.all(idParts(id)),
     settle(id, settlement, now) {
       const row = { ...idParts(id), ...settlement, now };
       if (settlement.kind === 'doubt') return givenUp(doubt.all(row));

@@ -81,7 +81,7 @@ export function makeSqliteStore(db: Database, { tzVersion = ownTz, isWary = fals
     begin: (id) => write(() => rows.outbox.begin(id)),
     async settle(id, settlement, now) {
       // Lost with the machine, it is in doubt, as anything that was under way.
-      const keep = settlement.kind === 'sent' ? note : write;
+      const keep = settlement.kind === 'sent' && !settlement.wordless ? note : write;
       const wasLastWord = await keep(() => settle(rows, { id, settlement, now }));
       if (wasLastWord) await wiping.soon();
     },
@@ -186,7 +186,8 @@ function settle(
   rows: Rows,
   { id, settlement, now }: { readonly id: string; readonly settlement: Settlement; readonly now: Instant },
 ): boolean {
-  if (settlement.kind === 'sent' && rows.outbox.sent(id, settlement.ref, now)) return false;
+  if (settlement.kind === 'sent' && !settlement.wordless && rows.outbox.sent(id, settlement.ref, now)) return false;
+  if (settlement.kind === 'sent' && settlement.wordless) tellShop(rows, rows.outbox.wordlessOf(id), now);
   tellShop(rows, rows.outbox.settle(id, settlement, now), now);
   const address = settlement.kind === 'unreachable' ? rows.outbox.addressOf(id) : undefined;
   if (address) {
