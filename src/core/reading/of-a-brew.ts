@@ -34,8 +34,8 @@ export function tellsOfABrew(
   { weighed, namesNothing, answerFor }: Weighing,
 ): boolean {
   const { cues, words } = seen;
-  // A word nobody explains is one of the plan's.
-  if (asks === 'unclear') return weighed === 'care';
+  // A word nobody explains is one of the plan's, unless an answer is for it: "what do the numbers on the cake mean".
+  if (asks === 'unclear') return weighed === 'care' && answerFor(words, 'care') === null;
   if (weighed === 'greeting') return seen.teas.length > 0 && (tellsAll(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
