@@ -245,6 +245,8 @@ brew-rinse-water = Pour it away; over the cups it warms them at least. There is 
 brew-no-rinse = Without a rinse, as you wish.
 brew-fill-up = About { ML($plan-waterMl) } of water each time; with the leaf it stands a little below the rim.
 brew-fill-part = About { ML($plan-waterMl) } of water each time, and no more: for so little leaf the vessel isn't filled.
+brew-leaf-dry = Dry leaf, as it comes out of the bag, weighed before any water is on it. Wet leaf weighs several times as much.
+brew-in-all = The leaf draws { DURATION($plan-allS) } in all { $plan-count } infusions together, the first cup is there after { DURATION($plan-firstS) }. Heating the water, pouring and drinking come on top, and you may stop after any cup.
 brew-ending = After { $plan-count ->
     [1] one infusion
    *[other] { $plan-count } infusions

@@ -21,7 +21,7 @@ export type Asks =
 const ofOneLine: {
   readonly [asks in 'heat' | 'time' | 'leaf' | 'count' | 'leaf-out' | 'bitter-ahead' | 'too-much']: RegExp;
 } = {
-  heat: /\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
+  heat: /\bhow (?:do|will|would|can|should) (?:i|we|you) (?:know|tell|check|see|measure) (?:when |if |that |whether )?(?:its|it is|the waters?|the temp\w*|waters?)\b(?: is| s| at| about| around| reached| gets to)* ?(?:\d{2,3}|hot enough|that hot|the right temp\w*)|\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
   time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
   leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|(?:几|几多|多少)(?:茶|汤|大|小)?(?:勺|匙)|(?:放|落|下)(?:几多|多少)/,
   count:
@@ -31,7 +31,7 @@ const ofOneLine: {
   'bitter-ahead':
     /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
   'too-much':
-    /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短)了?(?:吧|吗|啲|呀|啊)|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
+    /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短)了?(?:吧|吗|啲|呀|啊)|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
 };
 
 /** How long something keeps, or how much somebody may drink in a day, is no matter of the plan. */
@@ -47,13 +47,17 @@ const asksForGuide =
 
 /** "What's dancong anyway?", 安吉白茶是白茶吗 */
 const asksWhatTea =
-  /^(?:[a-z]+[, ]+){0,3}?what(?:s| is| kind of tea is) [a-z -]{3,24}(?: anyway| exactly| then)?[?. ]*$|^is [a-z -]{3,24} (?:an? )?(?:kind of )?(?:green|white|black|red|yellow|dark|oolong|herbal|puer)(?: tea)?[?. ]*$|^[^，,。？?]{2,8}(?:是|系|算)(?:不是|唔系|咩|什么|乜嘢?|哪种|边种|一种)?(?:绿|白|红|黑|黄|乌龙|青|花|普洱|什么|咩|乜嘢?|哪种|边种)?茶?(?:来的|嚟|嚟㗎)?[吗嘛咩呀啊]?[?？]*$/;
+  /^(?:[a-z]+[, ]+){0,3}?what(?:s| is| kind of tea is) (?!.*\b(?:my|on (?:the|this)|(?:in|from|with|at) (?:the|this|a))\b)[a-z -]{3,24}(?: anyway| exactly| then)?[?. ]*$|^is [a-z -]{3,24} (?:an? )?(?:kind of )?(?:green|white|black|red|yellow|dark|oolong|herbal|puer)(?: tea)?[?. ]*$|^[^，,。？?]{2,8}(?:是|系|算)(?:不是|唔系|咩|什么|乜嘢?|哪种|边种|一种)?(?:绿|白|红|黑|黄|乌龙|青|花|普洱|什么|咩|乜嘢?|哪种|边种)?茶?(?:来的|嚟|嚟㗎)?[吗嘛咩呀啊]?[?？]*$/;
 
 const asksIfEnough =
   /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
 
 const asksForMeaning =
   /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhat(?:s| is) the (?:point|use|purpose|reason) (?:of|in|for)\b|有(?:什么|咩|乜嘢?)用|(?:有什么|有咩)意义|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|解释(?:一下|下)?(?:什么|咩|乜)/;
+
+/** So short a time that it looks like a slip. */
+const doubted =
+  /\b(?:typo|typos|misprint)\b|\b(?:you|u|ya) (?:mean|meant) (?:minutes|mins)\b|\b(?:seconds|secs) (?:not|or|rather than) (?:minutes|mins)\b|(?:打错|写错|印错)了?(?:吧|吗|么|咩|呀|[?？])|(?:不是|唔系)分钟(?:吗|吧|咩|[?？])/;
 
 /** "What's the difference between sheng and shou?" */
 export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不同|唔同|不一样/;
@@ -97,6 +101,7 @@ function asksIn(words: string, named: boolean): Asks | null {
   if (named && asksForGuide.test(words)) return 'guide';
   if (asksForWhole.test(words)) return 'whole';
   if (words.length <= longestAsked * 2 && asksApart.test(words)) return 'meaning';
+  if (words.length <= longestAsked * 2 && doubted.test(words)) return 'too-much';
   if (words.length > longestAsked) return null;
   if (asksIfEnough.test(words)) return 'enough';
   const asked = notOfThePlan.test(words) ? [] : linesAsked(words);

@@ -6,6 +6,8 @@ export const planQuestions = [
   'rinse-water',
   'rinse',
   'once',
+  'in-all',
+  'dry',
   'boil',
   'ending',
   'fill',
@@ -22,7 +24,7 @@ export const isPlanQuestion = (asks: string | null): asks is PlanQuestion =>
   planQuestions.some((question) => question === asks);
 
 /** Longer texts say more than that. */
-const longestQuestion = 60;
+const longestQuestion = 72;
 
 /** Takes cueText of a text. */
 export function readPlanQuestion(words: string, cues: Cues): PlanQuestion | null {

@@ -112,6 +112,8 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
     /(?:大概|大约|约|差不多|碗有|壶有|杯有)$/.test(before(plain, measure.start))
   )
     return true;
+  // "my gaiwan leaks, so about 90"
+  if (vessels.length > 0 && measure.value >= 50 && isNamedLast(plain, measure)) return true;
   // 蓋碗怎麼泡，一百二的
   if (vessels.length > 0 && measure.value >= 50 && /^[的嘅](?:$|[\s,，.。?？!！])/.test(after(plain, measure.end)))
     return true;
@@ -135,6 +137,13 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
     );
   });
 }
+
+/** A heat is told in such numbers as well. */
+const ofHeat = /\b(?:water|hot|heat|temp\w*|degrees?|boil\w*|cool\w*|kettle)\b|°/;
+const isNamedLast = (plain: string, { start, end }: Measure): boolean =>
+  /(?:\bso|\blike|\babout|\baround|\bmaybe|\broughly|\bcall it|\bsay),? $/.test(before(plain, start)) &&
+  /^ ?(?:i think|i guess|i reckon|or so|ish|max|tops|then)?[ .!]*$/.test(after(plain, end)) &&
+  !ofHeat.test(plain);
 
 const isThatOne = (plain: string, { start, end }: Measure): boolean =>
   /^ ?[的嘅]?(?:那|这|嗰|呢)[个只把]/.test(after(plain, end)) ||

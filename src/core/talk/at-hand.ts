@@ -17,6 +17,7 @@ const ofTheBrew: Facts = { kind: 'brew', act: null, taste: null, answer: null };
 /** The first that fits. */
 const rules: readonly Rule[] = [
   { when: ({ heard }) => heard['steers'] === 'remind', means: { kind: 'brew', act: null, answer: null } },
+  { when: isOfTheBrewAtHand, means: { kind: 'brew', answer: null } },
   { when: wishesBoiling, means: { ...ofTheBrew, tempC: boilingC } },
   { when: says('saves'), means: { ...ofTheBrew, saves: true } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
@@ -68,6 +69,13 @@ const tellsOfABrew = (heard: Facts): boolean =>
   );
 
 const isCare = ({ kind = null }: Facts): boolean => kind === 'safety' || kind === 'lesson';
+
+/** "Did I miss it?", in the midst of a brew, asks for no lesson. */
+function isOfTheBrewAtHand(scene: Scene): boolean {
+  const { kind, steers, isLate, asksWhere } = scene.heard;
+  const isOfSteps = steers === 'pause' || isLate === true || asksWhere === true;
+  return kind === 'lesson' && scene.flow === 'guide' && isOfSteps && !says('of-lessons')(scene);
+}
 
 /** Where the plan asks for nothing itself. */
 function wishesBoiling(scene: Scene): boolean {

@@ -15,7 +15,7 @@ export function atTheBrew(scene: Scene): Facts {
   const isDrawing = flow === 'guide';
   const pouredAgo = isDrawing ? pouredAgoS(words, cues) : null;
   const few = fewEnough(scene);
-  const guestsMore = isDrawing ? moreGuests(scene) : null;
+  const guestsMore = brewing.has(flow) ? moreGuests(scene, isDrawing) : null;
   const unknownTea = hands === null ? (heard['unknownTea'] ?? null) : null;
   if (asked !== null && !isDrawing) return { unknownTea, pouredAgo, guestsMore };
   const steers = steered(words, cues);
@@ -50,9 +50,10 @@ const mayBeCold = ({ kind, answer = null }: Facts): boolean => kind !== 'safety'
 const fewEnough = ({ words, cues }: Scene): Json =>
   cues.says('few-enough', words) ? cues.numberIn('few-enough', words) : null;
 
-/** How many drink on top of who drinks already. */
-function moreGuests({ heard, words, cues }: Scene): Json {
+/** How many drink on top of who drinks already. Beside a plan a number told is how many there are. */
+function moreGuests({ heard, words, cues }: Scene, isDrawing: boolean): Json {
   const guests = heard['guests'] ?? null;
+  if (guests !== null && !isDrawing) return null;
   if (guests !== null && cues.says('more-guests', words)) return guests;
   return cues.says('one-more', words) ? (cues.numberIn('one-more', words) ?? 1) : null;
 }

@@ -4,8 +4,10 @@ import { plainText } from '../teas/plain-text.ts';
 import type { Span, TalkCues } from './talk-cues.ts';
 
 /** As it is written: a name in Chinese ends with its characters, another may have spaces. */
-const latinName = /^\s+["“']?(?<name>[\p{L}\d' -]{2,40})/u;
-const anyName = /^(?:\s*["“']?(?<han>\p{Script=Han}{2,12})|\s+["“']?(?<name>[\p{L}\d' -]{2,40}))/u;
+const latinName = /^\s+["“']?(?<name>[\p{L}\d' -]{2,40})(?![\p{L}\d])/u;
+const anyName = /^(?:\s*["“']?(?<han>\p{Script=Han}{2,12})|\s+["“']?(?<name>[\p{L}\d' -]{2,40})(?![\p{L}\d]))/u;
+/** Where the name is over and the sentence goes on. */
+const goesOn = /\s(?:or|here|from|which|that|is|it's|its|in|for|with|but|so|on|at|i|we|my|how|what|can|do)(?= |$).*$/iu;
 
 /** One we have is known already; the name of another is kept as it was written, and a colour in it is no family. */
 export function teaByName(heard: Facts, text: string, cues: TalkCues): Facts {
@@ -21,5 +23,5 @@ export function teaByName(heard: Facts, text: string, cues: TalkCues): Facts {
 
 function nameIn(pattern: RegExp, text: string | null): Json {
   const { han, name } = pattern.exec(text ?? '')?.groups ?? {};
-  return (han ?? name)?.trim() ?? null;
+  return (han ?? name?.replace(goesOn, ''))?.trim() ?? null;
 }
