@@ -32,8 +32,10 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
     /\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|(?<![太好很咁几么])多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶|^(?:那|就|咁|再)?(?:多(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)多(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
   'less-leaf':
     /\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|(?<![多太好很咁么])少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|^(?:那|就|咁|再)?(?:少(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)少(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
-  longer: /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)/,
-  shorter: /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)/,
+  longer:
+    /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)|(?:晚|迟)(?:啲|点|一点|些|几秒|.{1,3}秒)(?:再|先|才)?(?:倒|出|斟)|(?<!太|最)多(?:泡|浸|焗|等|闷)(?:啲|点|一点|一下|一阵|几秒|.{1,3}秒)/,
+  shorter:
+    /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)|(?:提早|提前|早)(?:啲|点|一点|些|几秒|.{1,3}秒)?(?:倒|出汤|出水|斟|收)|(?<!多)少(?:泡|浸|焗|等|闷)(?:啲|点|一点|一下|几秒|.{1,3}秒)/,
   'other-tea':
     /^(?:no,? )?(?:an?other|a different|different|some other|the other|(?:a )?new|(?:the )?next|(?:change|switch|swap)(?: the)?) tea\b|^(?:something|a tea) else$|换(?:过)?(?:一)?(?:种|款|个|隻|只|第隻|第只)?茶(?!叶|具|壶|杯)|(?:另|别的?|第二)(?:一|外)?(?:种|款|个|隻|只)?茶(?!叶|具|壶|杯)/,
   'other-size':
@@ -43,8 +45,12 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
 /** Longer texts say more than that. */
 const longestTurn = 40;
 
-export function readTurn(cues: Cues, words: string): Turn | null {
-  if (words.length > longestTurn) return null;
+/** 濃少少, 熱d: a little, as it is said and typed in Hong Kong. */
+const littleMore = /(?<=[热烫凉冻浓淡久耐长短快多少高低大细])(?:少少|小小|d)(?![a-z])/g;
+
+export function readTurn(cues: Cues, written: string): Turn | null {
+  if (written.length > longestTurn) return null;
+  const words = written.replace(littleMore, '啲');
   const told = Object.entries(patterns).find(([, pattern]) => pattern.test(words))?.[0];
   if (told) return turns.find((turn) => turn === told) ?? null;
   if (/(?:^|\b(?:bit|little|touch) )less(?: please| then)?$/.test(words) || cues.has('light', words)) return 'lighter';
