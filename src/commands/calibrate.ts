@@ -24,11 +24,17 @@ function main(args: readonly string[]): void {
 function printRows(data: BrewingData, rows: readonly PublishedRow[]): void {
   for (const use of ['fit', 'check', 'apart'] as const) {
     const points = pointsOf(rows.filter((row) => row.use === use));
-    if (points.length > 0) console.log(`\n${use}\n${points.map((point) => line(data, point)).join('\n')}`);
-    if (use === 'fit') {
-      const caffeine = points.filter((p) => p.measured.solute === 'caffeine');
-      console.log(`RMS ${rms(data, points).toFixed(3)}, caffeine ${rms(data, caffeine).toFixed(3)}`);
-    }
+    if (points.length === 0) continue;
+    console.log(`\n${use}\n${points.map((point) => line(data, point)).join('\n')}`);
+    const of = [...new Set(points.map(({ measured }) => measured.solute))];
+    const each = of.map(
+      (solute) =>
+        `${solute} ${rms(
+          data,
+          points.filter((p) => p.measured.solute === solute),
+        ).toFixed(3)}`,
+    );
+    console.log(`RMS ${rms(data, points).toFixed(3)}: ${each.join(', ')}`);
   }
 }
 
@@ -38,7 +44,7 @@ function line(data: BrewingData, point: Point): string {
   const what = `${measured.what} ${measured.solute} ${measured.n}${vessel === null ? '' : ' (cooling pot)'}`;
   const off = said - measured.value;
   const figures = [said, measured.value, off].map((v) => v.toFixed(3).padStart(7)).join(' ');
-  return `${row.id.padEnd(18)} ${what.padEnd(34)} ${figures}${Math.abs(off) > measured.tolerance ? '  outside' : ''}`;
+  return `${row.id.padEnd(20)} ${what.padEnd(36)} ${figures}${Math.abs(off) > measured.tolerance ? '  outside' : ''}`;
 }
 
 function rms(data: BrewingData, points: readonly Point[]): number {
@@ -46,26 +52,22 @@ function rms(data: BrewingData, points: readonly Point[]): number {
   return Math.sqrt(squares.reduce((sum, s) => sum + s, 0) / Math.max(points.length, 1));
 }
 
-/** Each row predicted by rates that were fitted without it. */
+/** Each study predicted by rates that were fitted without it. */
 function printLeaveOneOut(data: BrewingData, rows: readonly PublishedRow[]): void {
-  const left = rows
-    .filter((row) => row.use === 'fit')
-    .map((row) => {
-      const without = {
-        ...data,
-        kinetics: fit(
-          data,
-          rows.filter((other) => other !== row),
-          25,
-        ).kinetics,
-      };
-      const points = pointsOf([row]);
-      console.log(`left out ${row.id.padEnd(18)} RMS ${rms(without, points).toFixed(3)}`);
-      return { points, square: rms(without, points) ** 2 * points.length };
-    });
+  const fitted = rows.filter((row) => row.use === 'fit');
+  const studies = [...new Set(fitted.map(studyOf))];
+  const left = studies.map((name) => {
+    const others = rows.filter((row) => studyOf(row) !== name);
+    const without = { ...data, kinetics: fit(data, others, 25).kinetics };
+    const points = pointsOf(fitted.filter((row) => studyOf(row) === name));
+    console.log(`left out ${name.padEnd(18)} RMS ${rms(without, points).toFixed(3)}`);
+    return { points, square: rms(without, points) ** 2 * points.length };
+  });
   const count = left.reduce((sum, l) => sum + l.points.length, 0);
   console.log(`leave-one-out RMS ${Math.sqrt(left.reduce((sum, l) => sum + l.square, 0) / count).toFixed(3)}`);
 }
+
+const studyOf = ({ id, study }: PublishedRow): string => study ?? id;
 
 const heading = `# Rates of extraction, written by npm run calibrate from published-rows.yaml: don't edit by hand.
 # Pace is that of broken leaf at 80 °C. A fitted number is held near its start by a factor; where that start is from is

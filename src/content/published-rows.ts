@@ -1,15 +1,16 @@
 /** Reads data/kinetics/published-rows.yaml. */
 import { join } from 'node:path';
 import { z } from 'zod';
-import { solutes } from '../core/brewing/brewing-data.ts';
 import { families } from '../core/brewing/plan.ts';
-import { measures, type PublishedRow } from '../core/brewing/published-row.ts';
+import { measuredSolutes, measures, type PublishedRow } from '../core/brewing/published-row.ts';
 import { readYaml } from './yaml-file.ts';
 
 const content = z.number().min(0).max(1000).optional();
+const infusion = z.strictObject({ waterMl: z.number(), waterC: z.number(), seconds: z.number() });
 const row = z.strictObject({
   id: z.string(),
   source: z.string(),
+  study: z.string().optional(),
   assumed: z.string().optional(),
   flag: z.enum(['P', 'Q', 'M']),
   use: z.enum(['fit', 'check', 'apart']),
@@ -23,11 +24,12 @@ const row = z.strictObject({
   }),
   leafG: z.number().positive(),
   pot: z.boolean().optional(),
-  infusions: z.array(z.strictObject({ waterMl: z.number(), waterC: z.number(), seconds: z.number() })).min(1),
+  infusions: z.array(infusion).min(1),
+  against: infusion.optional(),
   measured: z.array(
     z.strictObject({
       what: z.enum(measures),
-      solute: z.enum([...solutes, 'solids']),
+      solute: z.enum(measuredSolutes),
       n: z.int().min(1),
       value: z.number(),
       tolerance: z.number().positive(),
