@@ -4,7 +4,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import { declines } from '../lessons/spoken/declined.ts';
 import { asksDetailAlone } from '../lessons/spoken/detail.ts';
-import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
+import { hearSaid, seatsAlone, seatsMeant } from '../lessons/spoken/said.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import type { SeatChange } from '../lessons/spoken/seat-change.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
@@ -105,11 +105,12 @@ export function plansLesson(sentence: Sentence, { house, nowMs }: Around, zone: 
 }
 
 /** Where lessons are shown; a shopkeeper is shown those under way as well. Null elsewhere. */
-export function saidOfLessons({ sentence, flow, change }: Message, around: Around): Facts | null {
+export function saidOfLessons({ sentence, heard, flow, change }: Message, around: Around): Facts | null {
   if (flow !== 'lesson' && flow !== 'lesson-desk') return null;
   if (flow === 'lesson' && swapOf(sentence, around, flow)) return null;
   const doors = doorsIn(around).map(({ lesson }) => lesson);
   const lessons = flow === 'lesson' ? shownIn(around) : doors.filter(({ status }) => status !== 'cancelled');
   const said = hearSaid(sentence, { lessons, now: around.nowMs, zone: zoneOf(lessons), change });
-  return said === null ? null : { ...said };
+  if (said === null) return null;
+  return said.seats === 1 ? { ...said, seats: seatsMeant(sentence, 1, heard['guests']) } : { ...said };
 }

@@ -6,10 +6,10 @@ import type { Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import { hearNarrowing, narrowed } from '../lessons/spoken/narrow.ts';
-import { hearSaid, seatsAlone } from '../lessons/spoken/said.ts';
+import { hearSaid, seatsAlone, seatsMeant } from '../lessons/spoken/said.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import type { SeatChange } from '../lessons/spoken/seat-change.ts';
-import { shownLikeness, titledLessons } from '../lessons/spoken/titles.ts';
+import { callsAnother, shownLikeness, titledLessons } from '../lessons/spoken/titles.ts';
 import {
   asksForNext,
   hearWish,
@@ -64,13 +64,15 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const other = wish.want === 'enrol' || wish.want === 'list' || isShown ? otherwise(wish, around) : {};
   if (other.gone) return { want: 'enrol', seats: null, lesson: other.gone.id, booking: null, ids: null };
   const named = other.elsewhen ? [other.elsewhen] : meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
-  const meant = wish.want === 'leave' ? named.filter(isOwn) : named;
+  // "The gongfu workshop", where there is none: no other is booked in its place.
+  const isOther = wish.want === 'enrol' && titledLessons(upcoming, wish).length === 0 && callsAnother(upcoming, wish);
+  const meant = wish.want === 'leave' ? named.filter(isOwn) : isOther ? [] : named;
   const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(sentence) !== null);
   const next = wish.want !== 'leave' && asksForNext(sentence) && meant.length > 1 ? nextOf(meant) : undefined;
   const one = isOfOwn ? spokenOf(wish, own, upcoming) : meant.length === 1 ? meant[0] : next;
   return {
     want: isShown ? 'enrol' : wish.want,
-    seats: seatsAlone(sentence) ?? wish.seats ?? guests,
+    seats: seatsAlone(sentence) ?? seatsMeant(sentence, wish.seats, guests),
     lesson: one?.id ?? null,
     isSure: one !== undefined && (upcoming.length === 1 || one === next || isSureOf(one, wish)),
     booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
@@ -88,7 +90,7 @@ export function wishOf(asked: Asked, around: Around): Facts {
     noneThen:
       wish.date !== undefined && among.length > 0 && (meant.length === 0 || (wish.isLater === true && !isShown)),
     isPast: wish.date !== undefined && wish.date < today,
-    noneSuch: such.length === 0 && upcoming.length > 0,
+    noneSuch: upcoming.length > 0 && (such.length === 0 || isOther),
     dayWrong: wish.dayWrong ? phrase(`mistake-${wish.dayWrong.code}`, wish.dayWrong.values) : null,
   };
 }

@@ -110,10 +110,13 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
         rest,
       )
     )
-      return { ...m, value: seatsFor(m.value) };
+      return { ...m, value: seatsFor(m.value) + (besideMe.test(before(plain, m.start)) ? 1 : 0) };
   }
   return null;
 }
+
+/** "Me plus one" are two. */
+const besideMe = /\b(?:me|myself) (?:plus|and)\s*$/;
 
 /** "two or three" comes as two and a half. */
 const isCount = (value: number): boolean => Number.isInteger(value * 2);

@@ -90,6 +90,7 @@ describe('leaf in hand, not stock', () => {
 describe('guests', () => {
   test.each([
     ['we are four for tea', 4],
+    ['me plus one', 2],
     ['me and two friends', 3],
     ['for my parents and me', 3],
     ['six of us', 6],

@@ -36,6 +36,11 @@ export interface Said {
 export const seatsAlone = ({ text, part }: Sentence): number | null =>
   numberAlone(part(plain(text.slice(0, longest)).trim()));
 
+/** "A place for me and my mum": one is said of the booking, and two of who comes. "One seat, the children stay at home" says one. */
+export const seatsMeant = ({ text }: Sentence, said: number | undefined, guests: unknown): number | null =>
+  typeof guests === 'number' && (said === undefined || (said === 1 && !saysOne.test(text))) ? guests : (said ?? null);
+const saysOne = /\b(?:one|1|just|only|single)\b|[只净淨就]|1\s?[個个]?[位人]/iu;
+
 export interface Ground {
   readonly lessons: readonly Lesson[];
   readonly now: Instant;

@@ -43,6 +43,27 @@ function calledShortly<Kind extends Lesson>(lessons: readonly Kind[], rest: stri
   return [];
 }
 
+/** What is said of a lesson that has a name: "the gongfu workshop", 蓋碗之夜. */
+const byName = [
+  new RegExp(`\\b(?:the|your|an?) (?<words>[\\p{L}' ]{3,30}?) (?:evening|night|${lessonWords})\\b`, 'iu'),
+  /(?<han>\p{Script=Han}{2})(?:之夜|工作坊|班|茶[會会]|[課课])/u,
+];
+/** What is said of any lesson tells none. */
+const ofAny = new Set(
+  'next first other same one tea beginner beginning basic advanced free tasting group private new open whole saturday sunday monday tuesday wednesday thursday friday morning afternoon evening weekend early late earliest last easy easiest cheap cheapest short long upcoming coming only two'.split(
+    ' ',
+  ),
+);
+const ofAnyHan =
+  /[報报個个上堂的這这那下一想要去來来什麼么甚哪邊边款節节門门有冇無无幾几多新免費费入進进初中高級级階阶學学茶藝艺泡品喝試试老師师團团你們们哋我他她貴贵店次第早午晚夜週周日天訂订約约留位名同和跟吧嘅呢嗰啲點点種种]/u;
+
+/** Whether a lesson is called by a name that none of these has, in a single word of it. */
+export function callsAnother(lessons: readonly Lesson[], { rest }: Called): boolean {
+  const { words, han = '' } = firstOf(byName, rest)?.groups ?? {};
+  const parts = [...partsOf(words ?? han)].filter((part) => !ofAny.has(part) && !ofAnyHan.test(part));
+  return parts.length > 0 && !lessons.some(({ title }) => parts.some((part) => isInTitle(title, [part])));
+}
+
 /** The one that stands first in the text. */
 const firstOf = (patterns: readonly RegExp[], text: string): RegExpExecArray | undefined =>
   patterns

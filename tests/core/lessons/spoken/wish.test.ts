@@ -1,4 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
+import { callsAnother } from '../../../../src/core/lessons/spoken/titles.ts';
 import { hearWish, isAboutLessons, meantLessons, type Wanted } from '../../../../src/core/lessons/spoken/wish.ts';
 import { denver, denverAt, lessonWith } from '../lesson-drafts.ts';
 import { listen } from '../heard-here.ts';
@@ -20,6 +21,7 @@ const idsOf = (sentence: string): readonly string[] => meantLessons(lessons, hea
 it.each<[string, Wanted, number | undefined]>([
   ["I'd like two seats on Saturday", 'enrol', 2],
   ['can I come on the 12th?', 'enrol', undefined],
+  ['can my husband and I come to the first cup', 'enrol', undefined],
   ['put us on the list', 'enrol', undefined],
   ['12號可以來嗎？', 'enrol', undefined],
   ['我想來一杯烏龍', 'question', undefined],
@@ -138,4 +140,17 @@ it.each([
   ['show me all lessons', undefined],
 ])('%s is for %s', (sentence, level) => {
   expect(hear(sentence).level).toBe(level);
+});
+
+it.each([
+  ['book me into the gongfu workshop', true],
+  ['put me down for the gaiwan night', false],
+  ['sign me up for the next class', false],
+  ["I'd like to join your beginners class", false],
+  ['幫我報紫砂班', true],
+  ['我想報名盖碗之夜', false],
+  ['報個名，下一堂課', false],
+  ['我想上初級班', false],
+])('%s calls for a lesson that is none of these: %s', (sentence, isOther) => {
+  expect(callsAnother(lessons, hear(sentence))).toBe(isOther);
 });
