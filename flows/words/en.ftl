@@ -1307,8 +1307,22 @@ desk-told-repeats = { $every ->
        *[other] Every { $step } days
      }
     [month] { $step ->
-        [1] Every month, on the same weekday
-       *[other] Every { $step } months, on the same weekday
+        [1] Every month
+       *[other] Every { $step } months
+     }, on the { $by ->
+        [date] { NUMBER($day, type: "ordinal") ->
+            [one] { $day }st
+            [two] { $day }nd
+            [few] { $day }rd
+           *[other] { $day }th
+         }
+       *[weekday] { $nth ->
+            [1] first
+            [2] second
+            [3] third
+            [4] fourth
+           *[other] last
+         } { desk-told-weekday }
      }
    *[week] { $step ->
         [1] Every week
@@ -1316,11 +1330,33 @@ desk-told-repeats = { $every ->
        *[other] Every { $step } weeks
      }
  }{ $times ->
-    [0] , without an end
-   *[other] , { $times } times
+    [0] { $until ->
+        [none] , without an end
+       *[other] , until { DAY($until) }
+     }
+   *[other] , { $times } times{ $until ->
+        [none] { "" }
+       *[other] , until { DAY($until) } at the latest
+     }
  }.
+desk-told-weekday = { $weekday ->
+    [1] Monday
+    [2] Tuesday
+    [3] Wednesday
+    [4] Thursday
+    [5] Friday
+    [6] Saturday
+   *[other] Sunday
+ }
+desk-told-date = { DAY($starts) }
+desk-told-dates = That is { LIST($dates) }{ $more ->
+    [0] .
+    [open] , and so on.
+   *[other] , and { $more } more.
+ }
 desk-told-again = “{ $title }” again, the first time { WHEN($starts) }.
 desk-put = It is on the list.
+desk-put-series = They are on the list; any that are more than ten weeks away come onto it as their time nears.
 desk-told-lesson = “{ $title }”, { WHEN($starts) }, { $minutes } minutes, { desk-told-level }{ $place ->
     [none] { "" }
    *[other] , { $place }
@@ -1450,5 +1486,6 @@ mistake-lesson-guest-waits-untold = { $free ->
    *[other] There are only { $free } seats left
  }; for the waiting list an address is needed, since who waits is told of a free seat by mail.
 mistake-lesson-words-too-long = Please say it in at most { $most } characters.
+mistake-lesson-repeats-unclear = How often shall it come again? For example “every month”, “every other week, six times” or “the first Saturday of each month”.
 mistake-lesson-not-said = I did not understand that here. Name a day and an hour to plan a lesson, or choose below.
 mistake-lesson-repeats-already = This lesson is one of a series already.

@@ -1228,8 +1228,17 @@ desk-told-repeats = { $every ->
        *[other] 每 { $step } 天
      }
     [month] { $step ->
-        [1] 每月同一个星期几
-       *[other] 每 { $step } 个月，同一个星期几
+        [1] 每月
+       *[other] 每 { $step } 个月
+     }{ $by ->
+        [date] { $day }日
+       *[weekday] { $nth ->
+            [1] 第一个
+            [2] 第二个
+            [3] 第三个
+            [4] 第四个
+           *[other] 最后一个
+         }{ desk-told-weekday }
      }
    *[week] { $step ->
         [1] 每周
@@ -1237,11 +1246,33 @@ desk-told-repeats = { $every ->
        *[other] 每 { $step } 周
      }
  }{ $times ->
-    [0] ，一直开下去
-   *[other] ，共 { $times } 次
+    [0] { $until ->
+        [none] ，一直开下去
+       *[other] ，到{ DAY($until) }为止
+     }
+   *[other] ，共 { $times } 次{ $until ->
+        [none] { "" }
+       *[other] ，最晚到{ DAY($until) }
+     }
  }。
+desk-told-weekday = { $weekday ->
+    [1] 周一
+    [2] 周二
+    [3] 周三
+    [4] 周四
+    [5] 周五
+    [6] 周六
+   *[other] 周日
+ }
+desk-told-date = { DAY($starts) }
+desk-told-dates = 也就是 { LIST($dates) }{ $more ->
+    [0] 。
+    [open] ，依此类推。
+   *[other] ，还有 { $more } 次。
+ }
 desk-told-again = “{ $title }”会再开，第一次是 { WHEN($starts) }。
 desk-put = 排好了。
+desk-put-series = 都排好了。十周以后的（如果有），时间近了会自动出现在课程表上。
 desk-told-lesson = “{ $title }”{ WHEN($starts) }，{ $minutes } 分钟，{ desk-told-level }{ $place ->
     [none] { "" }
    *[other] ，{ $place }
@@ -1351,5 +1382,6 @@ mistake-lesson-guest-waits-untold = { $free ->
    *[other] 只剩 { $free } 个座位
  }；候补要有邮箱，有空位才通知得到。
 mistake-lesson-words-too-long = 请在 { $most } 个字以内说完。
+mistake-lesson-repeats-unclear = 要多久重复一次？例如“每月”“隔周一次，共六次”“每月第一个周六”。
 mistake-lesson-not-said = 这里没听懂。要排课请说日子和时间，或从下面选。
 mistake-lesson-repeats-already = 这节课已经是定期课程了。

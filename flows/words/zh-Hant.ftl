@@ -1228,8 +1228,17 @@ desk-told-repeats = { $every ->
        *[other] 每 { $step } 天
      }
     [month] { $step ->
-        [1] 每月同一個星期幾
-       *[other] 每 { $step } 個月，同一個星期幾
+        [1] 每月
+       *[other] 每 { $step } 個月
+     }{ $by ->
+        [date] { $day }日
+       *[weekday] { $nth ->
+            [1] 第一個
+            [2] 第二個
+            [3] 第三個
+            [4] 第四個
+           *[other] 最後一個
+         }{ desk-told-weekday }
      }
    *[week] { $step ->
         [1] 每週
@@ -1237,11 +1246,33 @@ desk-told-repeats = { $every ->
        *[other] 每 { $step } 週
      }
  }{ $times ->
-    [0] ，一直開下去
-   *[other] ，共 { $times } 次
+    [0] { $until ->
+        [none] ，一直開下去
+       *[other] ，到{ DAY($until) }為止
+     }
+   *[other] ，共 { $times } 次{ $until ->
+        [none] { "" }
+       *[other] ，最晚到{ DAY($until) }
+     }
  }。
+desk-told-weekday = { $weekday ->
+    [1] 星期一
+    [2] 星期二
+    [3] 星期三
+    [4] 星期四
+    [5] 星期五
+    [6] 星期六
+   *[other] 星期日
+ }
+desk-told-date = { DAY($starts) }
+desk-told-dates = 也就是 { LIST($dates) }{ $more ->
+    [0] 。
+    [open] ，依此類推。
+   *[other] ，還有 { $more } 次。
+ }
 desk-told-again = 「{ $title }」會再開，第一次是 { WHEN($starts) }。
 desk-put = 排好了。
+desk-put-series = 都排好了。十週以後的（如果有），時間近了會自動出現在課程表上。
 desk-told-lesson = 「{ $title }」{ WHEN($starts) }，{ $minutes } 分鐘，{ desk-told-level }{ $place ->
     [none] { "" }
    *[other] ，{ $place }
@@ -1351,5 +1382,6 @@ mistake-lesson-guest-waits-untold = { $free ->
    *[other] 只剩 { $free } 個座位
  }；候補要有郵件地址，有空位才通知得到。
 mistake-lesson-words-too-long = 請在 { $most } 個字以內說完。
+mistake-lesson-repeats-unclear = 要多久重複一次？例如「每月」「隔週一次，共六次」「每月第一個星期六」。
 mistake-lesson-not-said = 這裡沒聽懂。要排課請說日子和時間，或從下面選。
 mistake-lesson-repeats-already = 這堂課已經是定期課程了。

@@ -37,7 +37,7 @@ const repeats = z
   .strictObject({
     every: z.enum(['day', 'week', 'month']),
     step: whole.min(1).max(52).default(1),
-    keep: z.enum(['weekday', 'date']).optional(),
+    keep: z.enum(['weekday', 'last', 'date']).optional(),
     times: whole.min(1).max(500).optional(),
     until: date.optional(),
     except: z.array(date).optional(),

@@ -6,12 +6,14 @@ import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import type { DeskCue, Sentence } from '../lessons/spoken/sentence.ts';
 import { hearWish, lessonsOn } from '../lessons/spoken/wish.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
+import { withoutRepeats } from '../lessons/spoken/repeat-change.ts';
 import { doorsIn } from './desk-board.ts';
 import {
   changeTaken,
-  guestTaken,
   correctionTaken,
+  guestTaken,
   guestSeatsTaken,
+  repeatTaken,
   seatsTaken,
   wordsTaken,
   type Take,
@@ -31,7 +33,8 @@ type Errand =
   | 'add'
   | 'alter'
   | 'questions'
-  | 'correct';
+  | 'correct'
+  | 'repeat';
 
 /** Errand, the cue that tells it, and what is taken from the sentence; null where it must hold something and does not. The first that fits. */
 const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
@@ -39,6 +42,7 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['questions', 'desk-questions'],
   ['add', 'desk-add'],
   ['guest', 'desk-guest-seats', guestSeatsTaken],
+  ['repeat', 'desk-repeat', repeatTaken],
   ['alter', 'desk-alter', changeTaken],
   ['show', 'desk-show'],
   ['list', 'desk-list'],
@@ -61,10 +65,10 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   // "My answer" is one the shop gave.
   if (found === null || (found.act !== 'correct' && sentence.says('desk-of-theirs'))) return null;
   const { act, taken } = found;
-  const lesson: Json = meant(sentence, act, around, zone)?.id ?? null;
+  const lesson: Json = meant(namedIn(sentence, act), act, around, zone)?.id ?? null;
   // Who has a seat in it themselves may mean that.
   if (act === 'cancel' && typeof lesson === 'string' && ownBooking(lesson, around)) return null;
-  const isDated = act !== 'move' && hearWish(sentence, around.nowMs, zone).date !== undefined;
+  const isDated = act !== 'move' && act !== 'repeat' && hearWish(sentence, around.nowMs, zone).date !== undefined;
   const isAll = act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text);
   return { act, lesson, isDated, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
 }
@@ -77,13 +81,17 @@ function firstErrand(sentence: Sentence): { readonly act: Errand; readonly taken
   return null;
 }
 
+/** "On the first Saturday of each month" names no lesson. */
+const namedIn = (sentence: Sentence, act: Errand): Sentence =>
+  act === 'repeat' ? sentence.part(withoutRepeats(sentence.text)) : sentence;
+
 /** By its title; by its day only where the day is not the new one. */
 function meant(sentence: Sentence, act: Errand, around: Around, zone: string): Lesson | undefined {
   const lessons = doorsIn(around)
     .map(({ lesson }) => lesson)
     .filter(({ status }) => status !== 'cancelled');
   const wish = onMeantDay(hearWish(sentence, around.nowMs, zone), lessons, around.nowMs);
-  const onDay = act === 'move' || wish.date === undefined ? [] : lessonsOn(lessons, wish);
+  const onDay = act === 'move' || act === 'repeat' || wish.date === undefined ? [] : lessonsOn(lessons, wish);
   const titled = titledLessons(onDay.length > 0 ? onDay : lessons, wish);
   const found = titled.length > 0 ? titled : onDay;
   return found.length === 1 ? found[0] : undefined;

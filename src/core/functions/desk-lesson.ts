@@ -12,10 +12,8 @@ import {
   type Today,
 } from '../lessons/lesson.ts';
 import { doorValues, peopleOf, reachOf, type Door } from '../lessons/door-list.ts';
-import { draftOf } from '../lessons/lesson-draft.ts';
 import { saidInstants } from '../lessons/tidings.ts';
 import { hearGuest } from '../lessons/mail-guest.ts';
-import { occurrences, type Recurrence } from '../lessons/recurrence.ts';
 import { seatsFree } from '../lessons/roster.ts';
 import { enrol, giveBack, resizeLesson, tickOff } from '../lessons/seats.ts';
 import { inItsHalf } from '../lessons/spoken/correction.ts';
@@ -28,8 +26,8 @@ import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
 import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
 import { doorsIn, onDoor, peopleFacts, rosterOf } from './desk-board.ts';
-import { notesAheadDays, repeatPhrase } from './desk-plan.ts';
 import { mostWritten } from './desk-plan-heard.ts';
+import { deskRepeat } from './desk-repeat.ts';
 
 export const deskLessonCallNames = [
   'deskTick',
@@ -179,32 +177,6 @@ function resized(door: Door, { words, seen }: { words: string; seen: number }, {
   const turn = resizeLesson(rosterOf(door), seats, nowMs);
   return 'mistakes' in turn ? refusedBy(turn.mistakes) : { gives: { retold: {}, seats } };
 }
-
-/** The lessons after this one, as one series; this one stays what it is. */
-function deskRepeat(door: Door, { every, step }: Facts, around: Around): Outcome {
-  const { lesson } = door;
-  const repeats = { every: every as Recurrence['every'], step: Number(step) };
-  const [, next] = occurrences(lesson.starts, repeats, addDays(dateOf(lesson.starts), notesAheadDays));
-  const id = seriesIdOf(lesson);
-  const isRepeated = doorsIn(around).some(({ lesson: { series } }) => series === id);
-  if (next === undefined || lesson.series !== undefined || isRepeated)
-    return refused(mistake('repeats-already', 'lesson'));
-  const draft = { ...draftOf(lesson), id, starts: next };
-  return {
-    gives: {
-      series: asFacts({ draft, repeats }),
-      told: [phrase('desk-told-again', { title: { ...lesson.title }, starts: next }), repeatPhrase(repeats)],
-    },
-  };
-}
-
-/** Always the same for the same lesson, so that it is repeated once. Its end tells it apart, if it is too long. */
-function seriesIdOf({ id }: Lesson): string {
-  return `${id.slice(-longestRepeated).replace(/^[^a-z]+/, '') || 'lesson'}-on`;
-}
-
-/** With "-on" and a day such as "-2026-12-05" behind it: the 40 letters an id may have. */
-const longestRepeated = 26;
 
 function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
   const heard = hearGuest(textOf(text));

@@ -10,7 +10,6 @@ import {
   type Today,
   type Wording,
 } from '../lessons/lesson.ts';
-import type { Recurrence } from '../lessons/recurrence.ts';
 import { lessonsOfSeries } from '../lessons/series.ts';
 import { addDays, dateOf, wallAt } from '../lessons/calendar.ts';
 import { corrected } from '../lessons/spoken/correction.ts';
@@ -19,6 +18,7 @@ import { hearLesson } from '../lessons/spoken/spoken.ts';
 import type { Mistake } from '../units.ts';
 import { asFacts, phrase, textOf, type CoreContent } from './asked-brew.ts';
 import { doorsIn } from './desk-board.ts';
+import { firstOf, notesAheadDays, repeatPhrases } from './desk-repeat.ts';
 import { hear, tellsNothing, type Said, type Understood, type Worded } from './desk-plan-heard.ts';
 
 export const deskPlanCallNames = ['planning', 'saidLesson', 'correctedPlan', 'justPut'] as const;
@@ -137,9 +137,6 @@ function slugOf(title: string): string {
   return plainLetters.slice(0, longestSlug).replace(/^-+|-+$/g, '') || 'lesson';
 }
 
-/** So far ahead is looked for hours the clocks skip or show twice. */
-export const notesAheadDays = 400;
-
 function planned(said: Said, ground: Ground): Facts {
   const draft = draftOf(said, ground);
   const series = said.repeats === undefined ? null : { draft, repeats: said.repeats };
@@ -149,7 +146,7 @@ function planned(said: Said, ground: Ground): Facts {
     told: [
       phrase('desk-told-draft', {
         title: said.title ?? '',
-        starts,
+        starts: said.repeats ? firstOf(said.repeats, starts) : starts,
         year: farYear(starts, ground),
         minutes,
         seats,
@@ -160,10 +157,11 @@ function planned(said: Said, ground: Ground): Facts {
         bring: bring.en || null,
         tea: teas[0] ?? null,
       }),
-      ...(said.repeats ? [repeatPhrase(said.repeats)] : []),
+      ...(said.repeats ? repeatPhrases(said.repeats, starts) : []),
       ...notes.slice(0, 2).map(({ code, values }) => phrase(`mistake-${code}`, asFacts(values))),
     ],
     drafts: series === null ? [asFacts(draft)] : [],
+    put: [asFacts(draft)],
     series: series === null ? null : asFacts(series),
   };
 }
@@ -174,7 +172,3 @@ function farYear(starts: string, { today, zone }: Ground): string | null {
 }
 
 const farDays = 300;
-
-export function repeatPhrase({ every, step, times = 0 }: Recurrence): Json {
-  return phrase('desk-told-repeats', { every, step, times });
-}

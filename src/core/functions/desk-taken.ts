@@ -1,5 +1,7 @@
 /** What a shopkeeper's order holds, word for word: a guest, what is to be changed and to what, the words for all. Knows no lesson. */
 import type { Facts } from '../flow/flow.ts';
+import { plain } from '../lessons/spoken/cut.ts';
+import { readRepeats } from '../lessons/spoken/repeats.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 
 /** Null where there is nothing to take, and so no such order. */
@@ -101,4 +103,9 @@ const corrections = [
 /** What an answer is to say instead, where the sentence tells it. It is asked before it goes out. */
 export const correctionTaken = (text: string): Facts => ({
   words: groupsIn(text, corrections)?.['words']?.trim() ?? null,
+});
+
+/** Whether a sentence tells how often a lesson is to come again; "repeat it" alone does not. */
+export const repeatTaken = (text: string): Facts => ({
+  words: readRepeats(plain(text)).rule === undefined ? null : text,
 });

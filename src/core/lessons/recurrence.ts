@@ -6,8 +6,8 @@ export interface Recurrence {
   readonly every: 'day' | 'week' | 'month';
   /** Every so many of them: 2 with `week` is every other week. */
   readonly step: number;
-  /** Months only: the second Saturday again (`weekday`, the rule unless said), or the 14th again (`date`). */
-  readonly keep?: 'weekday' | 'date';
+  /** Months only: the second Saturday again (`weekday`, the rule unless said), the last one (`last`), or the 14th (`date`). */
+  readonly keep?: 'weekday' | 'last' | 'date';
   /** Ends after so many, those left out counted too; without end when neither this nor `until` is given. */
   readonly times?: number;
   /** The last day it may fall on. */
@@ -35,13 +35,13 @@ function nth(first: WallDate, { every, step, keep }: Recurrence, n: number): Wal
   if (every === 'day') return start.add({ days: n * step }).toString();
   if (every === 'week') return start.add({ weeks: n * step }).toString();
   const month = start.toPlainYearMonth().add({ months: n * step });
-  return (keep === 'date' ? month.toPlainDate(start) : sameWeekday(start, month)).toString();
+  return (keep === 'date' ? month.toPlainDate(start) : sameWeekday(start, month, keep === 'last')).toString();
 }
 
 /** The same weekday in the same week of the month; the last one where a fifth is missing. */
-function sameWeekday(start: Temporal.PlainDate, month: Temporal.PlainYearMonth): Temporal.PlainDate {
+function sameWeekday(start: Temporal.PlainDate, month: Temporal.PlainYearMonth, isLast: boolean): Temporal.PlainDate {
   const opening = month.toPlainDate({ day: 1 });
   const toWeekday = (start.dayOfWeek - opening.dayOfWeek + 7) % 7;
-  const day = 1 + toWeekday + 7 * Math.floor((start.day - 1) / 7);
+  const day = 1 + toWeekday + 7 * (isLast ? 4 : Math.floor((start.day - 1) / 7));
   return opening.with({ day: day > month.daysInMonth ? day - 7 : day });
 }

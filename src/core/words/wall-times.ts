@@ -14,6 +14,13 @@ export function wallTime(wall: string, language: Language, style: WallStyle = 'l
   return `${day.getUTCMonth() + 1}月${day.getUTCDate()}日${weekday}${time}`;
 }
 
+/** "December 5", "12月5日". */
+export function wallDay(wall: string, language: Language): string {
+  const day = new Date(`${wall.slice(0, 10)}T00:00Z`);
+  if (Number.isNaN(day.getTime())) throw new TypeError(`"${wall}" is no day`);
+  return language === 'en' ? writers.day.format(day) : `${day.getUTCMonth() + 1}月${day.getUTCDate()}日`;
+}
+
 /** "7:00 pm", "19:00". */
 export function wallClock(wall: string, language: Language): string {
   const [, time = ''] = wall.split('T');
@@ -23,6 +30,7 @@ export function wallClock(wall: string, language: Language): string {
 /** Made once: making one takes seventy times as long as writing with it (89 µs, 1.2). */
 const writers = {
   long: writer('en-US', { weekday: 'long', month: 'long', day: 'numeric' }),
+  day: writer('en-US', { month: 'long', day: 'numeric' }),
   short: writer('en-US', { month: 'short', day: 'numeric' }),
   'zh-Hant': writer('zh-Hant', { weekday: 'long' }),
   'zh-Hans': writer('zh-Hans', { weekday: 'short' }),

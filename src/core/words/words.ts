@@ -4,7 +4,7 @@ import { languages, type Json, type Language } from '../units.ts';
 import { variablesOf, type Entry } from './pattern.ts';
 import { degrees, duration, durations, either, grams, listed, millilitres, plainNumber, spoons } from './quantities.ts';
 import type { WordsSource } from './source-check.ts';
-import { wallClock, wallTime } from './wall-times.ts';
+import { wallClock, wallDay, wallTime } from './wall-times.ts';
 
 /** A sentence before it is in words. A value may itself be a phrase, a list of them, or the same words in each language. */
 export interface Spoken {
@@ -30,7 +30,7 @@ export type WordsSources = { readonly [language in Language]: WordsSource };
 
 /** The functions a sentence may call, besides Fluent's own NUMBER and DATETIME. */
 export const wordFunctions: ReadonlySet<string> = new Set(
-  'GRAMS DEGREES ML DURATION DURATIONS SPOONS LIST EITHER PERCENT TEA VESSEL FAMILY STYLE ANSWER LESSON WHEN CLOCK NUMBER DATETIME'.split(
+  'GRAMS DEGREES ML DURATION DURATIONS SPOONS LIST EITHER PERCENT TEA VESSEL FAMILY STYLE ANSWER LESSON WHEN DAY CLOCK NUMBER DATETIME'.split(
     ' ',
   ),
 );
@@ -145,6 +145,7 @@ function functionsOf(language: Language, { names, say }: { names: NameOf; say: S
     ANSWER: named('answer'),
     LESSON: named('lesson'),
     WHEN: ([wall], { style }) => wallTime(textOf(wall), language, style === undefined ? 'long' : 'short'),
+    DAY: ([wall]) => wallDay(textOf(wall), language),
     CLOCK: ([wall]) => wallClock(textOf(wall), language),
   };
 }

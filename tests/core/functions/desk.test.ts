@@ -109,6 +109,20 @@ it('is repeated once, by whatever step', () => {
     expect(call('deskRepeat', { every, step: 1 }, again)).toMatchObject({ wrong: 'lesson-repeats-already' });
 });
 
+it.each([
+  ['every other week, three times', { every: 'week', step: 2, times: 3 }, '2026-12-19T19:00'],
+  ['every week, 4 times in all', { every: 'week', step: 1, times: 3 }, '2026-12-12T19:00'],
+  ['on the first Saturday of each month', { every: 'month', step: 1, keep: 'weekday' }, '2027-01-02T19:00'],
+  ['on the last Sunday of each month', { every: 'month', step: 1, keep: 'last' }, '2026-12-27T19:00'],
+  ['每月一次，到三月底', { every: 'month', step: 1, until: '2027-03-31' }, '2027-01-02T19:00'],
+])('is repeated as told: %s', (text, repeats, starts) => {
+  expect(call('deskRepeat', { text })).toMatchObject({ gives: { series: { repeats, draft: { starts } } } });
+});
+
+it('is not repeated by what tells nothing of how often', () => {
+  expect(call('deskRepeat', { text: 'hm let me see' })).toMatchObject({ wrong: 'lesson-repeats-unclear' });
+});
+
 it('two lessons of the same name have series of their own', () => {
   const ids = ['an-evening-of-old-leaves-of-yunnan-71', 'an-evening-of-old-leaves-of-yunnan-77'].map((id) => {
     const where = aroundWith({ lesson: { ...lesson, id }, bookings: [] });

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { wallClock, wallTime } from '../../../src/core/words/wall-times.ts';
+import { wallClock, wallDay, wallTime } from '../../../src/core/words/wall-times.ts';
 
 it.each([
   ['2026-12-05T19:00', 'Saturday, December 5, 7:00 pm', '12月5日（星期六）19:00', '12月5日（周六）19:00'],
@@ -21,6 +21,12 @@ it.each([
   expect([wallClock(wall, 'en'), wallClock(wall, 'zh-Hant'), wallClock(wall, 'zh-Hans')]).toEqual([en, han, han]);
 });
 
+it('has only its day read', () => {
+  const days = (['en', 'zh-Hant', 'zh-Hans'] as const).map((language) => wallDay('2026-12-05T19:00', language));
+  expect(days).toEqual(['December 5', '12月5日', '12月5日']);
+});
+
 it('refuses what is no time on a wall', () => {
+  expect(() => wallDay('soon', 'zh-Hant')).toThrow(TypeError);
   expect(() => wallTime('soon', 'en')).toThrow(TypeError);
 });

@@ -2,6 +2,7 @@
 import type { Instant } from '../../units.ts';
 import { dateOf, timeOf, type WallTime } from '../calendar.ts';
 import { plain } from './cut.ts';
+import { onDate, repeatChange, type RepeatChange } from './repeat-change.ts';
 import type { Sentence } from './sentence.ts';
 import { hearLesson, type SpokenLesson } from './spoken.ts';
 
@@ -18,13 +19,23 @@ const called = [
 /** Null when it names nothing of a lesson. */
 export function corrected(said: SpokenLesson, sentence: Sentence, now: Instant, zone: string): SpokenLesson | null {
   const text = plain(sentence.text);
-  const { title: _, starts: __, ...heard } = hearLesson(sentence, now, said.zone ?? zone).said;
   const named = called.map((pattern) => pattern.exec(text)).find((one) => one !== null);
   const title = named?.groups?.['title']?.trim();
-  const starts =
-    title === undefined && said.starts !== undefined ? newStart(said.starts, sentence, now, zone) : undefined;
-  const news = title === undefined ? { ...heard, ...(starts === undefined ? {} : { starts }) } : { title };
-  return Object.keys(news).length === 0 ? null : { ...said, ...news };
+  if (title !== undefined) return { ...said, title };
+  const change = said.starts === undefined ? null : repeatChange(text, said.repeats, said.starts);
+  // "Until 31 January" is no day of the lesson.
+  const others = change === null ? sentence : sentence.part(change.rest);
+  const { title: _, starts: __, repeats: ___, ...heard } = hearLesson(others, now, said.zone ?? zone).said;
+  const moved = said.starts === undefined ? undefined : newStart(said.starts, others, now, zone);
+  const starts = change?.date === undefined ? moved : onDate(change.date, moved ?? said.starts ?? '');
+  const news = { ...heard, ...(starts === undefined ? {} : { starts }) };
+  return change === null && Object.keys(news).length === 0 ? null : repeating({ ...said, ...news }, change);
+}
+
+function repeating(said: SpokenLesson, change: RepeatChange | null): SpokenLesson {
+  if (change === null) return said;
+  const { repeats: _, ...once } = said;
+  return change.repeats === null ? once : { ...once, repeats: change.repeats };
 }
 
 /** A day keeps the hour, and an hour the day; "7:30" stays in the evening. */

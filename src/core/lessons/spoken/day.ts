@@ -4,18 +4,19 @@ import { addDays, isWallDate, weekdayOf, type WallDate } from '../calendar.ts';
 import { mistake } from '../lesson.ts';
 import { cut, type Cut } from './cut.ts';
 import { monthName, readMonth } from './months.ts';
-import { number, readNumber } from './numeral.ts';
+import { readNumber } from './numeral.ts';
+import { fullWeekdays, weekdayIn } from './weekdays.ts';
 
 export interface Day {
   readonly date?: WallDate;
   /** A bare weekday: when the hour is past already, the one of next week is meant. */
   readonly mayBeNextWeek: boolean;
+  /** The day meant when the hour of today is past already: of a month's first Saturday, the next month's. */
+  readonly next?: WallDate;
   /** A bare weekday, the nearest to come: "this Thursday" and "next Thursday" say which. */
   readonly byWeekday?: true;
   /** "Saturday evening" tells the half of the day as well. */
   readonly part?: string;
-  /** "every Saturday" is 1, "every other Saturday" 2. */
-  readonly everyWeeks?: number;
   readonly mistakes: readonly Mistake[];
   readonly rest: string;
 }
@@ -39,13 +40,13 @@ const dayPatterns = [
 const slashed = /(?<![\d/])(?<first>\d{1,2})\/(?<second>\d{1,2})(?:\/(?<year>\d{4}))?(?![\d/])/u;
 
 const partOfDay = '(?:\\s+(?<part>morning|afternoon|evening|night)\\b)?';
-const full = 'monday|tuesday|wednesday|thursday|friday|saturday|sunday';
 const short = 'mon|tues?|wed|thu(?:rs?)?|fri|sat|sun';
-const weekdays = 'mon tue wed thu fri sat sun'.split(' ');
-const hanWeekdays = '一二三四五六日';
 
 const weekdayPatterns = [
-  new RegExp(`\\b(?:(?<which>next|last|this|coming|every other|every)\\s+)?(?<weekday>${full})s?\\b${partOfDay}`, 'iu'),
+  new RegExp(
+    `\\b(?:(?<which>next|last|this|coming|every other|every)\\s+)?(?<weekday>${fullWeekdays})s?\\b${partOfDay}`,
+    'iu',
+  ),
   // "Sun dried" and "sat down" are no days: a short name stands before an hour, or alone.
   new RegExp(
     `(?:^|(?<=[\\s,;\\u241F]))(?:(?<which>next|last|this|coming|every other|every)\\s+)?(?<weekday>${short})\\b\\.?(?=\\s*(?:,|;|$|\\u241F|at\\b|from\\b|\\d))`,
@@ -116,11 +117,6 @@ function nextSuchDay({ groups, words, rest }: Cut, today: WallDate): Day {
   return { date, mayBeNextWeek: false, mistakes: [], rest };
 }
 
-function weekdayIn(words: string): number {
-  const han = hanWeekdays.indexOf(words.replace('天', '日'));
-  return 1 + (han >= 0 ? han : weekdays.indexOf(words.toLowerCase().slice(0, 3)));
-}
-
 function agree(found: Day, { groups, rest }: Cut): Day {
   const weekday = weekdayIn(groups['weekday'] ?? '');
   const { date } = found;
@@ -136,13 +132,11 @@ function ofWeekday({ groups, rest }: Cut, today: WallDate): Day {
   const next = ['next', '下', '下下'].includes(which);
   const inThisWeek = weekday - 1 - fromMonday;
   const ahead = next ? (which === '下下' ? 14 : 7) + inThisWeek : (agoOf(which, inThisWeek) ?? (inThisWeek + 7) % 7);
-  const everyWeeks = { every: 1, 每: 1, 'every other': 2, 隔: 2 }[which];
   return {
     date: addDays(today, ahead),
     mayBeNextWeek: ahead === 0 && !next,
     ...(which === '' || which === 'coming' ? { byWeekday: true as const } : {}),
     ...partOf(groups),
-    ...(everyWeeks === undefined ? {} : { everyWeeks }),
     mistakes: [],
     rest,
   };
@@ -184,11 +178,4 @@ function partOf(groups: Cut['groups']): { part?: string } {
 
 function unread(problem: Mistake, rest: string): Day {
   return { mayBeNextWeek: false, mistakes: [problem], rest };
-}
-
-/** How often it is repeated: "6 times", "共六次". */
-export function readTimes(text: string): { readonly times?: number; readonly rest: string } {
-  const found = cut(text, new RegExp(`(?:共|连续|連續)?\\s*(?<n>${number})\\s*(?:times\\b|次)`, 'iu'));
-  const times = readNumber(found?.groups['n'] ?? '');
-  return found && times !== undefined ? { times, rest: found.rest } : { rest: text };
 }

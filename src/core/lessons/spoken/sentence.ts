@@ -56,6 +56,7 @@ export const deskCueNames = [
   'desk-questions',
   'desk-add',
   'desk-guest-seats',
+  'desk-repeat',
   'desk-alter',
   'desk-show',
   'desk-list',

@@ -1,6 +1,6 @@
 /** One sentence of a shopkeeper becomes a lesson, or says what is missing. It guesses no half of a day and no number. */
 import type { Instant, Mistake } from '../../units.ts';
-import { addDays, dateOf, timeOf, wallAt, zoneNamed, type WallTime } from '../calendar.ts';
+import { addDays, dateOf, timeOf, wallAt, zoneNamed, type WallDate, type WallTime } from '../calendar.ts';
 import {
   draftMistakes,
   mistake,
@@ -15,8 +15,10 @@ import {
 import type { Recurrence } from '../recurrence.ts';
 import { readDuration, readPrice, readSeats } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
-import { readDay, readTimes, type Day } from './day.ts';
+import { readDay, type Day } from './day.ts';
 import { readHours, type Hours } from './hours.ts';
+import { readEnd, readOpening } from './repeat-end.ts';
+import { firstInMonth, readRepeats, type Repeats } from './repeats.ts';
 import { readLevel } from './level.ts';
 import type { Sentence } from './sentence.ts';
 import { readTeacher } from './teacher.ts';
@@ -53,12 +55,11 @@ export function hearLesson(sentence: Sentence, now: Instant, zone: string): Hear
 function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: Instant; zone: string }): Heard {
   const here = wallAt(now, named.zone ?? zone);
   const paid = readPrice(named.rest);
-  const day = readDay(paid.rest, dateOf(here));
+  const { repeats, day } = whenOf(paid.rest, dateOf(here));
   const seats = readSeats(day.rest);
   const lasting = readDuration(seats.rest);
   const hours = readHours(lasting.rest, day.part);
-  const repeated = day.everyWeeks === undefined ? { rest: hours.rest } : readTimes(hours.rest);
-  const led = readTeacher(part(repeated.rest));
+  const led = readTeacher(part(hours.rest));
   const pieces = piecesIn(led.rest).map(part);
   const ofTitle = pieces.filter((piece) => !isLevel(piece) && !isFree(piece));
   const title = titleIn(ofTitle.map(({ text }) => text));
@@ -75,7 +76,7 @@ function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: 
     ...(price === undefined ? {} : { price }),
     ...(led.teacher === undefined ? {} : { teacher: led.teacher }),
     ...(named.zone === undefined ? {} : { zone: named.zone }),
-    ...(day.everyWeeks === undefined ? {} : { repeats: everyWeek(day.everyWeeks, repeated) }),
+    ...(repeats === undefined ? {} : { repeats }),
   };
   return { said, mistakes: [...named.mistakes, ...day.mistakes, ...hours.mistakes, ...unsaid(day, hours)] };
 }
@@ -151,12 +152,32 @@ function readZone(text: string): NamedZone {
 /** Said on Saturday at eight in the evening, "Saturday 7 pm" is next week's. */
 function startOf(day: Day, from: string, here: WallTime): WallTime {
   const date = day.date ?? '';
-  const passed = day.mayBeNextWeek && from <= timeOf(here);
-  return `${passed ? addDays(date, 7) : date}T${from}`;
+  const passed = from <= timeOf(here);
+  if (passed && day.next !== undefined) return `${day.next}T${from}`;
+  return `${passed && day.mayBeNextWeek ? addDays(date, 7) : date}T${from}`;
 }
 
-function everyWeek(step: number, { times }: { times?: number }): Recurrence {
-  return { every: 'week', step, ...(times === undefined ? {} : { times }) };
+/** The day it is on, or first on, and how it comes again. */
+function whenOf(text: string, today: WallDate): { readonly repeats?: Recurrence; readonly day: Day } {
+  const { rule, inMonth, rest } = readRepeats(text);
+  if (rule === undefined) return { day: readDay(text, today) };
+  const ended = readEnd(rest, today);
+  const repeats = { ...rule, ...ended.end };
+  const day = inMonth === undefined ? readDay(ended.rest, today) : firstOf(inMonth, ended.rest, today);
+  return { repeats, day: { ...day, rest: day.rest.replace(begun, mark) } };
+}
+
+/** "From the 13th on": 12月13日開始. */
+const begun = new RegExp(`${mark}(?:起|開始|开始)`, 'u');
+
+/** From the day or the month it is said to begin with, else from today. */
+function firstOf(where: Exclude<Repeats['inMonth'], undefined>, text: string, today: WallDate): Day {
+  const told = readDay(text, today);
+  const opened = told.date === undefined ? readOpening(text, today) : { rest: told.rest, from: told.date };
+  const date = firstInMonth(where, opened.from ?? today);
+  const next = date === today ? { next: firstInMonth(where, addDays(date, 1)) } : {};
+  const part = told.part === undefined ? {} : { part: told.part };
+  return { date, mayBeNextWeek: false, ...next, ...part, mistakes: told.mistakes, rest: opened.rest };
 }
 
 const order = '(?:please\\s+)?(?:add|new|plan|schedule|set up|put on|offer|create|open)\\b\\s*';

@@ -25,6 +25,43 @@ it.each<[string, object]>([
   expect(corrected(planned, listen(sentence), now, denver)).toEqual({ ...planned, ...news });
 });
 
+const weekly = { every: 'week', step: 1 };
+const fortnightly = { every: 'week', step: 2 };
+const onWeekday = { every: 'month', step: 1, keep: 'weekday' };
+
+it.each<[string, object]>([
+  ['repeat it every month', { repeats: { every: 'month', step: 1 } }],
+  ['every other week, six times', { repeats: { ...fortnightly, times: 6 } }],
+  ['first Saturday of each month', { starts: '2027-01-02T19:00', repeats: onWeekday }],
+  ['the first Saturday of each month at 3 pm', { starts: '2027-01-02T15:00', repeats: onWeekday }],
+  [
+    'every Saturday until the end of January',
+    { starts: '2026-12-05T19:00', repeats: { ...weekly, until: '2027-01-31' } },
+  ],
+  ['每月重複一次', { repeats: { every: 'month', step: 1 } }],
+  ['隔週一次，共六次', { repeats: { ...fortnightly, times: 6 } }],
+  ['每月第一个周六', { starts: '2027-01-02T19:00', repeats: onWeekday }],
+])('has it repeat: %s', (sentence, news) => {
+  expect(corrected(planned, listen(sentence), now, denver)).toEqual({ ...planned, ...news });
+});
+
+it.each<[string, object | undefined]>([
+  ['four times', { ...fortnightly, times: 4 }],
+  ['until 15 March', { ...fortnightly, until: '2027-03-15' }],
+  ['except 25 December and 8 January', { ...fortnightly, times: 6, except: ['2026-12-25', '2027-01-08'] }],
+  ['without an end', fortnightly],
+  ['only once', undefined],
+  ["don't repeat it", undefined],
+  ['改成四次', { ...fortnightly, times: 4 }],
+  ['到三月底', { ...fortnightly, until: '2027-03-31' }],
+  ['12月25日停一次', { ...fortnightly, times: 6, except: ['2026-12-25'] }],
+  ['不要重複', undefined],
+])('of what repeats, puts right: %s', (sentence, repeats) => {
+  const before = { ...planned, repeats: { ...fortnightly, times: 6 } as const } as Parameters<typeof corrected>[0];
+  const after = corrected(before, listen(sentence), now, denver);
+  expect(after).toEqual({ ...planned, ...(repeats === undefined ? {} : { repeats }) });
+});
+
 it.each(['the weather', 'how do I brew white tea', '謝謝', 'not yet'])('%s says nothing of it', (sentence) => {
   expect(corrected(planned, listen(sentence), now, denver)).toBe(null);
 });
