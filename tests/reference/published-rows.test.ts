@@ -37,10 +37,10 @@ const known: { readonly [row: string]: number } = {
   'baozhong-cold-24h': 0.28,
   'tres-cold-others': 0.16,
   'tres-four-times': 0.2,
-  'hicks-bags': 0.17,
-  'spiro-90s': 0.31,
-  'bag-one-minute': 0.22,
-  'lakenbrink-catechins': 0.46,
+  'hicks-bags': 0.13,
+  'spiro-3min': 0.11,
+  'spiro-5min': 0.17,
+  'lakenbrink-catechins': 0.35,
   'green-once': 0.21,
   'amino-thrice': 0.12,
   'letheby-pot': 0.19,
@@ -77,7 +77,7 @@ describe('root mean square of what it is off', () => {
   });
 
   it.each([
-    ['caffeine', 0.15],
+    ['caffeine', 0.135],
     ['catechin', 0.175],
     ['gallate', 0.25],
     ['amino', 0.12],
@@ -86,11 +86,11 @@ describe('root mean square of what it is off', () => {
     expect(rms(of(solute, pointsFor('check')))).toBeLessThanOrEqual(most + 0.001);
   });
 
-  it('never fitted: cold for hours at most 0.215, all at most 0.185', () => {
+  it('never fitted: cold for hours at most 0.215, all at most 0.175', () => {
     const points = pointsFor('check');
     const cold = points.filter(({ row: { infusions } }) => infusions.length === 1 && infusions[0]!.waterC < 30);
     expect(rms(cold)).toBeLessThanOrEqual(0.215);
-    expect(rms(points)).toBeLessThanOrEqual(0.185);
+    expect(rms(points)).toBeLessThanOrEqual(0.175);
   });
 });
 
