@@ -72,6 +72,7 @@ mistake-language-unknown = The language must be one of { $allowed }.
 
 # the way in
 hello = Hello. I work out how to brew your tea: how much leaf, how hot, how long. Tell me your tea and what you brew it in, for example “tieguanyin in a 110 ml gaiwan”.
+hello-back = Hello. Which tea have you got, and what do you brew it in? Write it, or choose below.
 hello-short = Tell me a tea and what you brew it in, or choose below.
 # Said around a label and meaning nothing beside it: “ok, done”, “guide me please”.
 said-around-labels = ok

@@ -72,6 +72,7 @@ mistake-language-unknown = 语言须为以下之一：{ $allowed }。
 
 # the way in
 hello = 您好。我帮您算怎么泡茶：放多少茶叶、水多热、泡多久。请告诉我是什么茶、用什么器具，例如“铁观音，110 毫升盖碗”。
+hello-back = 您好。是什么茶，用什么泡？写下来，或在下面选。
 hello-short = 告诉我是什么茶、用什么泡，或在下面选。
 # 说在按钮文字前后、本身没有意思的话：“好，带我泡”。
 said-around-labels = 好

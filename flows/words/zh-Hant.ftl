@@ -72,6 +72,7 @@ mistake-language-unknown = 語言須為以下之一：{ $allowed }。
 
 # the way in
 hello = 您好。我幫您算怎麼泡茶：放多少茶葉、水多熱、泡多久。請告訴我是什麼茶、用什麼器具，例如「鐵觀音，110 毫升蓋碗」。
+hello-back = 您好。是什麼茶，用什麼泡？寫下來，或在下面選。
 hello-short = 告訴我是什麼茶、用什麼泡，或在下面選。
 # 說在按鈕文字前後、本身沒有意思的話：「好，帶我泡」。
 said-around-labels = 好
