@@ -37,7 +37,7 @@ import { heardMessage } from './functions/heard-message.ts';
 import { heardLabel } from './functions/label.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { meantCallNames, meantCalls } from './functions/meant.ts';
-import { ownCallNames, ownCalls, withOwnVessel } from './functions/own.ts';
+import { ownCallNames, ownCalls, withOwnVessel, withSameVessel } from './functions/own.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { inTalk } from './talk/at-hand.ts';
 import { isAsking, nameAlone, nameGiven } from './lessons/spoken/name.ts';
@@ -49,7 +49,7 @@ import type { Language } from './units.ts';
 /** What `heard.` may hold, for the check of flow files. */
 export const heardNames: ReadonlySet<string> = new Set(
   (
-    'language languageSure kind tea teas family vessel vessels material volumeMl leafG leafSpoons guests onlyGuests tempC ' +
+    'language languageSure kind tea teas family vessel vessels material vesselFaint volumeMl leafG leafSpoons guests onlyGuests tempC ' +
     'noThermometer noScale elevationM style strength warmed rinsed drawnS bare taste act wants infusion unknownTea mistakes missing ' +
     'answer kept blank unit languageAlone lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
     'after awaited asksYield pouredAgo guestsMore few hands isLate lateS steers asksWhere asksRefill asksOwnBrews nearAnswer skipTo coldAsk'
@@ -138,7 +138,8 @@ function readMessage(
   const sentence = content.listen(said);
   const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
   const talk = { house, flow, asked: asked ?? null };
-  const talked = inTalk(withOwnVessel(told, said, memory), said, talk, content.talkCues);
+  const named = withOwnVessel(withSameVessel(told, talk, memory), said, memory);
+  const talked = inTalk(named, said, talk, content.talkCues);
   const declined = declinesHere(sentence, talked, flow);
   const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;
   const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);

@@ -3,6 +3,7 @@ import type { Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { phrase, tastesOf, textOf } from './asked-brew.ts';
 import { nameAlone, nameGiven } from '../lessons/spoken/name.ts';
+import type { Talk } from '../talk/scene.ts';
 import { usualTaste, type Taste } from '../brewing/taste.ts';
 
 const names = ['keepVessel', 'nameVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste', 'nameSaid'] as const;
@@ -57,6 +58,22 @@ export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string
 };
 
 const called = (vessel: Facts): string => textOf(vessel['called'] ?? null);
+
+/** One word is said of each of these. */
+const alike: readonly (readonly Json[])[] = [
+  ['mug', 'infuser-mug', 'tumbler', 'thermos'],
+  ['porcelain-pot', 'clay-pot', 'glass-pot', 'kyusu'],
+];
+
+/** "My cup is bigger, 350", beside a plan for a glass: the glass is meant. */
+export function withSameVessel(heard: Facts, { flow, asked = null }: Talk, memory: Facts): Facts {
+  const last = memory['vessel'] ?? null;
+  const meant = heard['vesselFaint'] === true && asked === null && (flow === 'brew' || flow === 'guide');
+  const namesTea = (heard['tea'] ?? heard['family'] ?? heard['unknownTea'] ?? null) !== null;
+  if (!meant || namesTea || (heard['volumeMl'] ?? null) === null) return heard;
+  const isAlike = alike.some((some) => some.includes(last) && some.includes(heard['vessel'] ?? null));
+  return isAlike ? { ...heard, vessel: last } : heard;
+}
 
 /** What was heard, with the vessel meant by its own name; of several, the longest name. Naming it asks how to brew in it. */
 export function withOwnVessel(heard: Facts, text: string, memory: Facts): Facts {

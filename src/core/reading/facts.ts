@@ -33,6 +33,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     family: tea.family,
     vessels: vessel.several,
     material: vessel.material,
+    vesselFaint: vessel.faint && vessel.vessel !== null && vessel.material === null && !ofAnother.test(words),
     leafG: kind === 'shop' && !saysDose(seen.plain) ? null : quantities.leafG.value,
     leafSpoons: seen.leafSpoons,
     guests: seen.onlyGuests || countsGuests(kind, seen) ? quantities.guests.value : null,
@@ -69,6 +70,9 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     nearAnswer: concluded.nearAnswer,
   };
 }
+
+/** A pot in the place of the one before. */
+const ofAnother = /\b(?:instead|another|different|other|new|switch|change)\b|换|改用|改做|转用|另|别的|第二个/;
 
 const ofTools = ['no-thermometer', 'no-scale', 'has-thermometer', 'has-scale', 'not-rinsed'] as const;
 
