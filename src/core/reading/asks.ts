@@ -31,7 +31,7 @@ const ofOneLine: {
   'bitter-ahead':
     /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
   'too-much':
-    /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短)了?(?:吧|吗|啲|呀|啊)|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
+    /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短|久|耐)了?(?:吧|吗|啲|呀|啊|[?？])|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
 };
 
 /** How long something keeps, or how much somebody may drink in a day, is no matter of the plan. */
@@ -64,7 +64,7 @@ export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不�
 
 /** Not what a word means, but what all of it does. */
 const unclear =
-  /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
+  /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:简单|直接|白话)(?:啲|点|一点|些)?(?:讲|说)|(?:讲|说)(?:得)?(?:简单|白话|重点|人话)|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
 
 /** Longer texts say more than that. */
 const longestAsked = 40;

@@ -175,8 +175,15 @@ const drinksNone = /^ (?:(?:are|is) )?(?:asleep|sleeping|in bed|at school|at wor
 /** 原本兩個人改成三個人 */
 const changedTo = /(?:改(?:成|为|做)?|变成?|转做|(?:增|加)(?:加)?到)\s?$/;
 
+/** 老闆我要…: who is spoken to drinks none. */
+const addressed = /^(?:老板|老板娘|店长|店家|店员|老师|师傅|老细|掌柜|小姐|先生|boss)$/;
+const withoutAddressed = ([first, me, ...rest]: readonly Link[]): readonly Link[] => {
+  const speaksTo = first && me?.sort === 'me' && me.start === first.end && addressed.test(first.text);
+  return speaksTo ? [me, ...rest] : [first, me, ...rest].filter((link) => link !== undefined);
+};
+
 function chainSum(plain: string, all: readonly Link[][]): Measure | null {
-  const sums = all.flatMap((chain) => {
+  const sums = all.map(withoutAddressed).flatMap((chain) => {
     const sum = sumOf(plain, chain);
     const [first] = chain;
     if (sum === null || !first || isDenied(plain, first.start)) return [];

@@ -41,11 +41,19 @@ export function tellsOfABrew(
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
   if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;
   if (namesNothing && tellsOfTools(cues, words)) return true;
+  if (weighed === 'safety' && dosesLeaf(seen)) return true;
   if (weighed === 'shop') return hasGotTea(seen) && (seen.vessels.length > 0 || answerFor(words, 'shop') === null);
   if (weighed === 'care') return hasGotTea(seen) && answerFor(words, null) === null;
   if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
   return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
 }
+
+/** 我放5克會不會太多: so much leaf in the pot, and not in a stomach. */
+export const dosesLeaf = ({ quantities, words }: Observation): boolean =>
+  quantities.leafG.value !== null && leafDosed.test(words) && !swallows.test(words);
+
+const leafDosed = /(?:放|落|投|下|加)(?:了|咗)?[^喝饮吃食]{0,10}(?:多|少|够|可以|得|行|啱|合适)/;
+const swallows = /喝|饮|吃|食|吞|天|日|孕|药|岁|孩/;
 
 const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words) ?? 'right') !== 'right';
 

@@ -57,6 +57,12 @@ const sameWords: { readonly [word: string]: string } = {
   浸: '泡',
   返: '回',
   靓: '好',
+  啰: '了',
+  囉: '了',
+  嘍: '了',
+  囖: '了',
+  喽: '了',
+  咯: '了',
 };
 const sameWord = new RegExp(Object.keys(sameWords).join('|'), 'g');
 

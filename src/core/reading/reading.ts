@@ -13,7 +13,7 @@ import {
 } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
-import { tellsOfABrew } from './of-a-brew.ts';
+import { dosesLeaf, tellsOfABrew } from './of-a-brew.ts';
 import { readTaste, type Kind, type Taste } from './kind.ts';
 import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
@@ -41,6 +41,8 @@ export interface Reading {
   /** When several fit. */
   readonly vessels: readonly string[];
   readonly material: string | null;
+  /** Only by a word said of many a thing, and no word of another: "my cup is bigger". */
+  readonly vesselFaint: boolean;
   readonly volumeMl: number | null;
   readonly leafG: number | null;
   /** Level teaspoons of leaf; what they weigh depends on the leaf. */
@@ -124,7 +126,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
-    const isHarmless = (): boolean => !warned && danger === null && answerFor(words, 'safety') === null;
+    const isHarmless = (): boolean =>
+      !warned && danger === null && (dosesLeaf(seen) || answerFor(words, 'safety') === null);
     const mayBeBrew =
       weighed !== 'brew' && tellsOfABrew(seen, asks, { weighed, namesNothing: namesNothing(seen), answerFor });
     const isOfABrew = mayBeBrew && (weighed !== 'safety' || isHarmless());
@@ -185,7 +188,8 @@ function namesNothing(
 }
 
 /** "The water in the pot": the pot at hand, and no other. */
-const isFaint = ({ meaning }: VesselMention): boolean => meaning.is === 'vessel' && meaning.faint;
+const isFaint = ({ meaning }: VesselMention): boolean =>
+  meaning.is === 'nothing' || (meaning.is === 'vessel' && meaning.faint);
 
 /** Leaves left in the pot are a way to brew only where brewing is talked of. */
 function styleFor(kind: Kind, { cues, words }: Observation): ReadStyle | null {

@@ -131,7 +131,7 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
       vessel.start >= measure.end ? plain.slice(measure.end, vessel.start) : plain.slice(vessel.end, measure.start);
     return (
       between.length <= 24 &&
-      /^(?:[\s,.:(=~约大概系是装容量嘅的有能可以够到满个只得才是好细小隻把支先就都]|of|his|hers?|mine|ours|theirs|bigger|smaller|one|says|it says|holds?|is|its|it's|about|around|approx|size|capacity|roughly|ish|an?|my|the|maybe|small|little|big|glass|porcelain|clay|white|i think|takes|fits|that|which|can|will|should|say|maybe|like|perhaps|probably|full|filled|to the (?:brim|top|rim)|when|if|with|w|lid|lidded|handle|no|tall|round|flat|cute|new|old|black|blue|brown|red|green|ceramic|metal|steel)*$/.test(
+      /^(?:[\s,.:(=~约大概系是装容量嘅的有能可以够到满个只得才是好细小隻把支先就都连有带盖附]|of|his|hers?|mine|ours|theirs|bigger|smaller|one|says|it says|holds?|is|its|it's|about|around|approx|size|capacity|roughly|ish|an?|my|the|maybe|small|little|big|glass|porcelain|clay|white|i think|takes|fits|that|which|can|will|should|say|maybe|like|perhaps|probably|full|filled|to the (?:brim|top|rim)|when|if|with|w|lid|lidded|handle|no|tall|round|flat|cute|new|old|black|blue|brown|red|green|ceramic|metal|steel)*$/.test(
         between,
       )
     );

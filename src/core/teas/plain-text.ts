@@ -45,9 +45,20 @@ const quotes: { readonly [character: string]: string } = {
   '⁄': '/',
 };
 
+/** Signs of Taiwan's spelling left over, or written for the word they sound like. */
+const spelt: { readonly [character: string]: string } = {
+  ㄇ: '吗',
+  ㄉ: '的',
+  ㄅ: '吧',
+  ㄌ: '了',
+  ㄋ: '呢',
+  ㄚ: '啊',
+  ㄧ: '一',
+};
+
 function plainCharacter(character: string): string {
   const code = character.charCodeAt(0);
   if (code < 128) return code >= 65 && code <= 90 ? String.fromCharCode(code + 32) : character;
   if (code >= 0x3400 && code <= 0x9fff) return foldHan(character);
-  return quotes[character] ?? character.normalize('NFD').charAt(0).toLowerCase().charAt(0);
+  return quotes[character] ?? spelt[character] ?? character.normalize('NFD').charAt(0).toLowerCase().charAt(0);
 }
