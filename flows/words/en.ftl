@@ -1217,6 +1217,10 @@ desk-not-put-yet = It is not on the list yet.
 choice-desk-put = Put it on the list
     .typed = yes / put it on / ok / do it / publish / publish it / add it
 choice-desk-again = Try again
+choice-desk-found-tick = { $mark ->
+    [here] Here: { $n }
+   *[away] Stayed away: { $n }
+}
 choice-desk-list = Show the list again
 choice-desk-people = Who is coming
     .typed = who is coming / who comes
@@ -1402,6 +1406,25 @@ desk-told-guest-seated = { $name } gets { $count ->
    *[other] { $count } seats
  } in “{ $title }”, { WHEN($starts) }, and a letter to { $mail }. Shall I write them down?
 desk-told-guest-waiting = “{ $title }” does not have that many seats free. { $name } would go on the waiting list, with a letter to { $mail }. Shall I write them down?
+desk-found-none = I find nobody of that name on the lists.
+desk-found-one = On the lists:
+desk-found-some = That fits more than one:
+desk-found-which = That fits more than one. Who is it?
+desk-found-own-chat = Who booked in a chat of their own gives the seat back there: please ask them to write that they can't come.
+desk-told-found = { $n }. { $name } – “{ $title }”, { WHEN($starts) }, { $seats ->
+    [1] one seat
+   *[other] { $seats } seats
+}{ $state ->
+    [coming] , is coming
+    [here] , is here
+    [away] , stayed away
+    [waiting] , on the waiting list
+    [offered] , a seat is kept for them
+   *[booked] { "" }
+}{ $reach ->
+    [none] {" "}– no way to remind them
+   *[other] { "" }
+}
 desk-told-release = { $name } gives back { $standing ->
     [waiting] the place on the waiting list
    *[other] { $count ->

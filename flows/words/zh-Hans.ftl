@@ -1141,6 +1141,10 @@ desk-not-put-yet = 还没排进课程表。
 choice-desk-put = 排进课程表
     .typed = 好 / 要 / 可以 / 放上去 / 排进去 / 排吧 / 发布 / 加进去
 choice-desk-again = 再改一次
+choice-desk-found-tick = { $mark ->
+    [here] 到了：{ $n }
+   *[away] 没来：{ $n }
+}
 choice-desk-list = 再看一次名单
 choice-desk-people = 谁会来
     .typed = 谁会来 / 名单
@@ -1309,6 +1313,22 @@ desk-told-no-phone = 这里不记电话号码，请您自己留着。
 desk-told-guest-untold = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位。没有邮箱，就没办法提醒，课有变动也通知不到，要请您自己说。要记下来吗？
 desk-told-guest-seated = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位，并会发邮件到 { $mail }。要记下来吗？
 desk-told-guest-waiting = “{ $title }”没有那么多空位。{ $name }会排候补，并发邮件到 { $mail }。要记下来吗？
+desk-found-none = 名单上找不到叫这个名字的人。
+desk-found-one = 名单上有：
+desk-found-some = 不止一位符合：
+desk-found-which = 不止一位符合，是哪一位？
+desk-found-own-chat = 自己在对话里订位的人，要在那里把座位还回来：请对方写“我不能来”。
+desk-told-found = { $n }. { $name }：“{ $title }”{ WHEN($starts) }，{ $seats } 个座位{ $state ->
+    [coming] ，会来
+    [here] ，到了
+    [away] ，没来
+    [waiting] ，在候补名单上
+    [offered] ，有座位留着
+   *[booked] { "" }
+}{ $reach ->
+    [none] ，无法提醒
+   *[other] { "" }
+}
 desk-told-release = { $name }退掉“{ $title }”（{ WHEN($starts) }）的{ $standing ->
     [waiting] 候补
    *[other] {" "}{ $count } 个座位

@@ -1141,6 +1141,10 @@ desk-not-put-yet = 還沒排進課程表。
 choice-desk-put = 排進課程表
     .typed = 好 / 要 / 可以 / 放上去 / 排進去 / 排吧 / 發布 / 加進去
 choice-desk-again = 再改一次
+choice-desk-found-tick = { $mark ->
+    [here] 到了：{ $n }
+   *[away] 沒來：{ $n }
+}
 choice-desk-list = 再看一次名單
 choice-desk-people = 誰會來
     .typed = 誰會來 / 名單
@@ -1309,6 +1313,22 @@ desk-told-no-phone = 這裡不記電話號碼，請您自己留著。
 desk-told-guest-untold = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位。沒有郵件地址，就沒辦法提醒，課有變動也通知不到，要請您自己說。要記下來嗎？
 desk-told-guest-seated = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位，並會寄信到 { $mail }。要記下來嗎？
 desk-told-guest-waiting = 「{ $title }」沒有那麼多空位。{ $name }會排候補，並寄信到 { $mail }。要記下來嗎？
+desk-found-none = 名單上找不到叫這個名字的人。
+desk-found-one = 名單上有：
+desk-found-some = 不只一位符合：
+desk-found-which = 不只一位符合，是哪一位？
+desk-found-own-chat = 自己在對話裡訂位的人，要在那裡把座位還回來：請對方寫「我不能來」。
+desk-told-found = { $n }. { $name }：「{ $title }」{ WHEN($starts) }，{ $seats } 個座位{ $state ->
+    [coming] ，會來
+    [here] ，到了
+    [away] ，沒來
+    [waiting] ，在候補名單上
+    [offered] ，有座位留著
+   *[booked] { "" }
+}{ $reach ->
+    [none] ，無法提醒
+   *[other] { "" }
+}
 desk-told-release = { $name }退掉「{ $title }」（{ WHEN($starts) }）的{ $standing ->
     [waiting] 候補
    *[other] {" "}{ $count } 個座位

@@ -42,6 +42,7 @@ export function houseFacts({ person, desk, address, lessons, event }: Known, { m
     gone: lessons.gone as unknown as Json,
     bookings: lessons.own as unknown as Json,
     doors: lessons.doors.map((door) => namedDoor(door, mail)) as unknown as Json,
+    names: lessons.names.map((one) => ({ ...one })),
     tzVersion: lessons.tzVersion,
     mail,
     freshCode: keeper ? freshCode() : null,

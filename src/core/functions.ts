@@ -18,6 +18,7 @@ import {
   type CoreContent,
 } from './functions/asked-brew.ts';
 import { coldCallNames, coldCalls } from './functions/cold-times.ts';
+import { deskGuestCallNames, deskGuestCalls } from './functions/desk-guests.ts';
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
 import { errandOf } from './functions/desk-errand.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
@@ -95,6 +96,7 @@ export const callNames: ReadonlySet<string> = new Set([
   ...ownUsualCallNames,
   ...lessonCallNames,
   ...deskBoardCallNames,
+  ...deskGuestCallNames,
   ...deskLessonCallNames,
   ...deskPlanCallNames,
   ...keepingCallNames,
@@ -178,6 +180,7 @@ function partsOfMessage(content: CoreContent, given: Facts, around: Around): Jso
 
 const deskCalls = (content: CoreContent): Calls => ({
   ...deskBoardCalls(content.zone),
+  ...deskGuestCalls,
   ...deskLessonCalls(content),
   ...deskPlanCalls(content),
 });

@@ -70,6 +70,8 @@ export interface LessonBoard {
   readonly own: readonly OwnBooking[];
   /** For a shopkeeper: over since less than a day, or to come; cancelled ones too. The same list until something changes. */
   readonly doors: readonly DoorList[];
+  /** For a shopkeeper: the names given by those on these lists, by their bookings. */
+  readonly names: readonly { readonly booking: string; readonly name: string }[];
   /** Under which time-zone rules times are worked out. */
   readonly tzVersion: string;
 }

@@ -54,5 +54,6 @@ export const keeper = {
   mail: true,
   undelivered: [{ id: 1, why: 'unreachable', at: 1_699_900_000_000, name: 'Ann' }],
   tallies: [{ what: 'tea-asked', item: 'longjing', count: 3 }],
+  names: [{ booking: '70', name: 'Ann' }],
   doors: lessons.map((lesson, n) => ({ lesson, bookings: n === 2 ? [{ ...booked, name: 'Ann' }] : [] })),
 } as unknown as Facts;

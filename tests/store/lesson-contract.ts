@@ -46,7 +46,7 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
         await enrols(store, 'ann', { seats: 2 });
         const after = await boardOf(store, 'ben');
         expect(after.upcoming).toMatchObject([{ free: 1 }]);
-        expect(after).toMatchObject({ own: [], doors: [] });
+        expect(after).toMatchObject({ own: [], doors: [], names: [] });
       });
 
       test('takes a lesson off when it begins', async () => {

@@ -5,7 +5,7 @@ import { wallAt } from '../lessons/calendar.ts';
 import { dayPhrases, doorValues, peopleOf, peoplePhrases, reachOf, type Door } from '../lessons/door-list.ts';
 import { statusAt } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
-import type { Roster } from '../lessons/roster.ts';
+import type { Booking, Roster } from '../lessons/roster.ts';
 import { doorOpensMs } from '../lessons/seats.ts';
 import { phrase } from './asked-brew.ts';
 
@@ -78,7 +78,7 @@ export function peopleFacts(door: Door): Facts {
   const people = peopleOf(door);
   return {
     items: people.flatMap(({ n, booking: { id, standing, came } }) =>
-      standing === 'seated' ? [{ n, booking: id, mark: came === null ? 'here' : came ? 'away' : 'back' }] : [],
+      standing === 'seated' ? [{ n, booking: id, ...markOf({ came }) }] : [],
     ),
     // Whoever has a chat gives back there, themselves.
     elsewhere: people.flatMap(({ n, booking: { id, reach } }) => (reach === 'chat' ? [] : [{ n, booking: id }])),
@@ -86,6 +86,10 @@ export function peopleFacts(door: Door): Facts {
     title: { ...door.lesson.title },
   };
 }
+
+export const markOf = ({ came }: Pick<Booking, 'came'>): { readonly mark: string } => ({
+  mark: came === null ? 'here' : came ? 'away' : 'back',
+});
 
 const itemsIn = (around: Around, name: string): readonly Facts[] =>
   (around.house?.[name] ?? []) as unknown as readonly Facts[];

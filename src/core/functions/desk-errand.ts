@@ -8,6 +8,7 @@ import { hearWish, lessonsOn } from '../lessons/spoken/wish.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { withoutRepeats } from '../lessons/spoken/repeat-change.ts';
 import { doorsIn } from './desk-board.ts';
+import { guestErrand } from './desk-guests.ts';
 import {
   changeTaken,
   correctionTaken,
@@ -34,7 +35,10 @@ type Errand =
   | 'alter'
   | 'questions'
   | 'correct'
-  | 'repeat';
+  | 'repeat'
+  | 'find'
+  | 'release'
+  | 'tick';
 
 /** Errand, the cue that tells it, and what is taken from the sentence; null where it must hold something and does not. The first that fits. */
 const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
@@ -61,9 +65,10 @@ const nothingTaken: Facts = { who: null, words: null, field: null, value: null }
 export function errandOf(sentence: Sentence, around: Around, zone: string): Facts | null {
   const isKeeper = around.house?.['keeper'] === true;
   if (!isKeeper || sentence.text.length > 200) return null;
-  const found = firstErrand(sentence);
   // "My answer" is one the shop gave.
-  if (found === null || (found.act !== 'correct' && sentence.says('desk-of-theirs'))) return null;
+  if (!sentence.says('desk-correct') && sentence.says('desk-of-theirs')) return null;
+  const found = errandWithGuest(sentence, around, zone) ?? firstErrand(sentence);
+  if (found === null) return null;
   const { act, taken } = found;
   const lesson: Json = meant(namedIn(sentence, act), act, around, zone)?.id ?? null;
   // Who has a seat in it themselves may mean that.
@@ -73,7 +78,20 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   return { act, lesson, isDated, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
 }
 
-function firstErrand(sentence: Sentence): { readonly act: Errand; readonly taken: Facts } | null {
+/** "Take Ah Keung off Saturday": with someone who is on a list. */
+function errandWithGuest(sentence: Sentence, around: Around, zone: string): Found | null {
+  const act = sentence.says('desk-correct')
+    ? null
+    : guestErrand(sentence, meant(sentence, 'people', around, zone)?.id ?? null, around);
+  return act === null ? null : { act, taken: { value: sentence.says('desk-away') ? 'away' : 'here' } };
+}
+
+interface Found {
+  readonly act: Errand;
+  readonly taken: Facts;
+}
+
+function firstErrand(sentence: Sentence): Found | null {
   for (const [act, cue, take] of errands) {
     const taken = sentence.says(cue) ? (take ? take(sentence.text) : {}) : null;
     if (taken !== null) return { act, taken };

@@ -24,8 +24,8 @@ import { readSeats } from '../lessons/spoken/amounts.ts';
 import { readLevel } from '../lessons/spoken/level.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
-import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
-import { doorsIn, onDoor, peopleFacts, rosterOf } from './desk-board.ts';
+import { phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
+import { onDoor, peopleFacts, rosterOf } from './desk-board.ts';
 import { mostWritten } from './desk-plan-heard.ts';
 import { deskRepeat } from './desk-repeat.ts';
 

@@ -69,7 +69,7 @@ function personPhrase({ n, booking }: Listed): Phrase {
   return { key, values: { n, name, seats, state: stateOf(booking) } };
 }
 
-function stateOf({ standing, answer, came }: Booking): string {
+export function stateOf({ standing, answer, came }: Booking): string {
   if (standing !== 'seated') return standing;
   if (came !== null) return came ? 'here' : 'away';
   return answer ?? 'booked';

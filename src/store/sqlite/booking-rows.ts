@@ -19,6 +19,8 @@ export interface BookingRows {
   of(id: string): Booked | undefined;
   ofLesson(lesson: string): readonly Booking[];
   namedOfLesson(lesson: string): readonly NamedBooking[];
+  /** Of those who gave one: the name for the list at the door. */
+  namesOfLesson(lesson: string): readonly { readonly booking: string; readonly name: string }[];
   /** How those on the list can be told, by the id of their booking. */
   reachOfLesson(lesson: string): (booking: string) => Reach;
   /** The last enrolled first: all that stand in a lesson to come, and of the others the last 30. */
@@ -99,6 +101,8 @@ export function makeBookingRows(db: Database, news: News): BookingRows {
         return { ...toBooking(row), lesson, name, mail };
       });
     },
+    namesOfLesson: (lesson) =>
+      namesOf.all(lesson).flatMap(({ id, name }) => (name === null ? [] : [{ booking: id, name }])),
     reachOfLesson(lesson) {
       const reach = new Map(reachOf.all(lesson).map((one) => [one.id, one.reach]));
       return (booking) => reach.get(booking) ?? 'none';

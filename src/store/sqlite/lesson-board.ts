@@ -78,6 +78,8 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
       gone: gathered.gone,
       own: bookings.ofPerson(person, now).flatMap((booked) => own(booked, gathered, now)),
       doors: isKeeper ? gathered.doors : [],
+      // Names change without a word to the lists.
+      names: isKeeper ? gathered.doors.flatMap(({ lesson }) => bookings.namesOfLesson(lesson.id)) : [],
       tzVersion,
     };
   };

@@ -53,6 +53,10 @@ export const lessonCueNames = [
 /** What a shopkeeper says: desk-cues.yaml. */
 export const deskCueNames = [
   'desk-correct',
+  'desk-find-guest',
+  'desk-here',
+  'desk-away',
+  'desk-release',
   'desk-questions',
   'desk-add',
   'desk-guest-seats',
