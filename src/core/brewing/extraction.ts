@@ -101,7 +101,9 @@ function cooledC({ startC, ambientC, cooling: { steady, rising } }: Bath, second
   if (steady + rising * startC <= 0) return startC;
   const above = startC - ambientC;
   const pace = steady + rising * ambientC;
-  const grown = Math.exp(pace * seconds);
-  const lost = Math.abs(pace) > 1e-9 ? (grown - 1) / pace : seconds;
-  return ambientC + above / (grown + rising * above * lost);
+  // Either way round the exponential only falls: one that rises would end in Infinity, and 0 times that in no number.
+  const left = Math.exp(-Math.abs(pace) * seconds);
+  const lost = Math.abs(pace) > 1e-9 ? (1 - left) / Math.abs(pace) : seconds;
+  const grown = rising * above * lost;
+  return ambientC + (pace > 0 ? (above * left) / (1 + grown) : above / (left + grown));
 }

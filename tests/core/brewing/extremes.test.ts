@@ -139,6 +139,14 @@ describe('in closed form', () => {
   });
 });
 
+// Found by the dice above: e^(kt) grew past all numbers, and nothing times that is no number.
+it('what has long cooled by Newton’s law alone is as cool as the room', () => {
+  const leaf = makeLeaf(data, { family: 'oolong', form: 'twisted-strip' });
+  const cooling = { steady: 0.01, rising: 0 };
+  const bath: Bath = { leafG: 5, liquorMl: 100, startC: 95, ambientC: 20, cooling };
+  expect(new Course(leaf, bath, dryLeaf(leaf)).at(86_400).tempC).toBeCloseTo(20, 9);
+});
+
 describe('heat', () => {
   it('what meets ends between the coldest and the hottest, and a warmed vessel never costs more degrees', () => {
     fc.assert(
