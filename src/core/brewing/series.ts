@@ -129,17 +129,27 @@ export function solvedSeries(recipe: Recipe): Series {
   const vesselful = vesselfulOf(recipe);
   const begun = firstState(recipe, vesselful.setup);
   let aim = firstAim(recipe);
-  let series = seriesFor(vesselful, begun, aim);
+  let best = { ...seriesFor(vesselful, begun, aim), aim };
+  let nearest = missed(best);
   // Too much leaf for the shortest hold: the brew is stronger, evenly, rather than strong at first. And where counting
   // in fives misses the first cup, the whole brew meets it half way.
-  for (let turn = 0; turn < 8; turn++) {
-    const first = (series.infusions[0]?.strengthMgPerMl ?? aim) / aim;
-    if (series.excess <= 1.1 && first >= 0.9) break;
-    aim *= Math.sqrt(series.excess > 1.1 ? series.excess : first);
-    series = seriesFor(vesselful, begun, aim);
+  for (let turn = 0, last = best; turn < 8 && missed(last) > 1; turn++) {
+    aim *= Math.sqrt(last.excess > allowed.over ? last.excess : firstShareOf(last));
+    last = { ...seriesFor(vesselful, begun, aim), aim };
+    if (missed(last) < nearest) [best, nearest] = [last, missed(last)];
   }
-  return { ...series, aim };
+  return best;
 }
+
+/** Of its aim: any cup at most, the first at least. */
+const allowed = { over: 1.1, first: 0.9 };
+
+type Tried = Series & { readonly excess: number; readonly aim: number };
+
+const firstShareOf = ({ infusions, aim }: Tried): number => (infusions[0]?.strengthMgPerMl ?? aim) / aim;
+
+/** 1 when as far off as is allowed. */
+const missed = (tried: Tried): number => Math.max(tried.excess / allowed.over, allowed.first / firstShareOf(tried));
 
 function seriesFor(vesselful: Vesselful, begun: BrewState, aim: number): Series & { readonly excess: number } {
   const { recipe, setup } = vesselful;
