@@ -74,12 +74,16 @@ function millilitres(scene: QuantityScene, measure: Measure): number | null {
   if (measure.dimension === 'volume') return measure.value;
   if (measure.dimension === 'ounce' && !isLeafOunce(scene, measure))
     return Math.round(measure.value * flOzMl * 100) / 100;
-  if (measure.dimension !== 'bare') return null;
+  if (measure.dimension !== 'bare' || isHeat(scene.plain, measure)) return null;
   if (scene.asked === 'vessel' && isSizeAlone(scene.plain, measure)) return measure.value;
   if (scene.asked === 'volumeMl') return measure.digits || measure.value >= bareMl.least ? measure.value : null;
   const fits = measure.value >= bareMl.least && measure.value <= bareMl.most && !isYear(scene.plain, measure);
   return fits && (besideVessel(scene, measure) || onlyCorrects(scene, measure)) ? measure.value : null;
 }
+
+/** 水溫90 蓋碗110 */
+const isHeat = (plain: string, { value, start }: Measure): boolean =>
+  value <= 100 && /(?:水温|温度|水热)(?:是|系|用|大概|大约|约|[:： ])*$/.test(before(plain, start));
 
 /** "250", "about 300", asked what one brews in: its size. */
 const isSizeAlone = (plain: string, { value }: Measure): boolean => value >= 50 && value <= 2000 && plain.length <= 12;
