@@ -1215,7 +1215,7 @@ choice-desk-leave = Leave it
 desk-still-planning = I am in the middle of a new lesson. To leave it, say “drop it”.
 desk-not-put-yet = It is not on the list yet.
 choice-desk-put = Put it on the list
-    .typed = yes / put it on / ok / do it / publish / publish it / add it
+    .typed = yes / put it on / ok / do it / publish / publish it / add it / put it up / put it on the list / list it / put it online / perfect / looks good / great / that is right / thats right / go ahead / yes please / perfect put it up
 choice-desk-again = Try again
 choice-desk-found-tick = { $mark ->
     [here] Here: { $n }
@@ -1482,6 +1482,8 @@ desk-nothing-asked = Nobody has asked for a tea in the last 30 days.
 desk-asked = Asked for most in the last 30 days:
 desk-bitter = “Too bitter” was said of:
 desk-told-tally = { $n }. { TEA($tea) } – { $count }
+desk-all-delivered = Everything has been delivered, as far as is known.
+desk-no-notes = I keep no notes on people, only what they told me themselves: please write it down in a book of your own.
 desk-undelivered = These messages could not be delivered:
 desk-told-undelivered = { $name }, { WHEN($at) } – { $why ->
     [address] the mail address does not work

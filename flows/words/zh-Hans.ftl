@@ -1139,7 +1139,7 @@ choice-desk-leave = 先不用
 desk-still-planning = 这里正在排一节新课。不排了请说“不要了”。
 desk-not-put-yet = 还没排进课程表。
 choice-desk-put = 排进课程表
-    .typed = 好 / 要 / 可以 / 放上去 / 排进去 / 排吧 / 发布 / 加进去
+    .typed = 好 / 要 / 可以 / 放上去 / 排进去 / 排吧 / 发布 / 加进去 / 排上去 / 上架 / 就这样 / 没问题 / 可以了 / 好，排吧
 choice-desk-again = 再改一次
 choice-desk-found-tick = { $mark ->
     [here] 到了：{ $n }
@@ -1376,6 +1376,8 @@ desk-nothing-asked = 最近 30 天没有人问茶。
 desk-asked = 最近 30 天最多人问的：
 desk-bitter = 有人说“太苦”的：
 desk-told-tally = { $n }. { TEA($tea) }：{ $count } 次
+desk-all-delivered = 就目前所知，全都送到了。
+desk-no-notes = 我不记客人的备注，只留他们自己告诉我的；请写在您自己的本子上。
 desk-undelivered = 这些消息没能送到：
 desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
     [address] 邮箱地址不对

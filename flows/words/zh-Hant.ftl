@@ -1139,7 +1139,7 @@ choice-desk-leave = 先不用
 desk-still-planning = 這裡正在排一堂新課。不排了請說「不要了」。
 desk-not-put-yet = 還沒排進課程表。
 choice-desk-put = 排進課程表
-    .typed = 好 / 要 / 可以 / 放上去 / 排進去 / 排吧 / 發布 / 加進去
+    .typed = 好 / 要 / 可以 / 放上去 / 排進去 / 排吧 / 發布 / 加進去 / 排上去 / 上架 / 就這樣 / 沒問題 / 可以了 / 好，排吧 / 冇問題
 choice-desk-again = 再改一次
 choice-desk-found-tick = { $mark ->
     [here] 到了：{ $n }
@@ -1376,6 +1376,8 @@ desk-nothing-asked = 最近 30 天沒有人問茶。
 desk-asked = 最近 30 天最多人問的：
 desk-bitter = 有人說「太苦」的：
 desk-told-tally = { $n }. { TEA($tea) }：{ $count } 次
+desk-all-delivered = 就目前所知，全都送到了。
+desk-no-notes = 我不記客人的備註，只留他們自己告訴我的；請寫在您自己的本子上。
 desk-undelivered = 這些訊息沒能送到：
 desk-told-undelivered = { $name }，{ WHEN($at) }：{ $why ->
     [address] 電子郵件地址不對

@@ -5,6 +5,8 @@ import type { Lesson } from '../lessons/lesson.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import type { DeskCue, Sentence } from '../lessons/spoken/sentence.ts';
 import { hearWish, lessonsOn } from '../lessons/spoken/wish.ts';
+import { dateOf, wallAt } from '../lessons/calendar.ts';
+import { readSpan } from '../lessons/spoken/span.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { withoutRepeats } from '../lessons/spoken/repeat-change.ts';
 import { doorsIn } from './desk-board.ts';
@@ -38,12 +40,17 @@ type Errand =
   | 'repeat'
   | 'find'
   | 'release'
-  | 'tick';
+  | 'tick'
+  | 'undelivered'
+  | 'note';
 
 /** Errand, the cue that tells it, and what is taken from the sentence; null where it must hold something and does not. The first that fits. */
 const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['correct', 'desk-correct', correctionTaken],
+  ['questions', 'desk-first-question', () => ({ value: 'first' })],
   ['questions', 'desk-questions'],
+  ['undelivered', 'desk-undelivered'],
+  ['note', 'desk-note'],
   ['add', 'desk-add'],
   ['guest', 'desk-guest-seats', guestSeatsTaken],
   ['repeat', 'desk-repeat', repeatTaken],
@@ -73,9 +80,15 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   const lesson: Json = meant(namedIn(sentence, act), act, around, zone)?.id ?? null;
   // Who has a seat in it themselves may mean that.
   if (act === 'cancel' && typeof lesson === 'string' && ownBooking(lesson, around)) return null;
-  const isDated = act !== 'move' && act !== 'repeat' && hearWish(sentence, around.nowMs, zone).date !== undefined;
+  const isDated = act !== 'move' && act !== 'repeat' && namesDays(sentence, around.nowMs, zone);
   const isAll = act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text);
   return { act, lesson, isDated, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
+}
+
+/** A day, or a week. */
+function namesDays(sentence: Sentence, now: number, zone: string): boolean {
+  const isDay = hearWish(sentence, now, zone).date !== undefined;
+  return isDay || readSpan(sentence.text, dateOf(wallAt(now, zone))) !== undefined;
 }
 
 /** "Take Ah Keung off Saturday": with someone who is on a list. */

@@ -70,9 +70,13 @@ export function hear(said: Said, { sentence, field, around, zone }: Telling): Un
   return merged(rest, found, { words: kept === told ? words : half!, field });
 }
 
+/** "Actually make that 5 people", 改成5個人. */
+const insteadOf =
+  /^(?:(?:no|actually|sorry|oh)[, ]+)*(?:make (?:it|that)|change (?:it|that) to|let'?s say) |^(?:不是?[，,]?)?(?:還是|还是|不如)?(?:改|換|换)(?:成|為|为|到)/iu;
+
 /** "8 seats" is no name of a lesson; a bare number may be. */
 function seatsAlone(words: string): number | null {
-  const { amount, rest } = readSeats(plain(words));
+  const { amount, rest } = readSeats(plain(words).replace(insteadOf, ''));
   return amount === undefined || /[\p{L}\p{N}]/u.test(rest) ? null : amount;
 }
 
@@ -101,6 +105,9 @@ function merged(
   const news = field === 'starts' ? rest : told;
   const isHalf = halves.has(problem?.code ?? '');
   const nothingSaid = namesNoTime({ said: told, mistakes });
+  // "I want to plan a lesson": what it is called comes first.
+  if (nothingSaid && (said.title ?? told.title) === undefined && said.half === undefined)
+    return { said: { ...said, ...news }, problem: null };
   return {
     said: { ...said, ...news, ...(isHalf && !nothingSaid ? { half: words } : {}) },
     problem: problem?.code === 'lesson-ends-before-start' ? { ...problem, field: 'starts' } : problem,
@@ -123,4 +130,26 @@ export function tellsNothing(
   if (field === 'starts') return namesNoTime(hearLesson(sentence, around.nowMs, zone));
   const text = plain(sentence.text);
   return (field === 'seats' || field === 'minutes') && !/\d/.test(text) && readNumber(text) === undefined;
+}
+
+/** "Bring: an old shirt", "place: upstairs", 要帶：圍裙. */
+const pieces: readonly (readonly [Worded, RegExp])[] = [
+  [
+    'bring',
+    /^(?:and |also )?(?:what )?(?:(?:they|people|everyone) (?:should|must|need to|have to) |to |please )?bring(?: along| with them| is)?(?: ?[:：]| (?=an?\b|your\b|their\b|something\b|the\b)) ?(?<words>.+)$/isu,
+  ],
+  ['bring', /^(?:请|請|要|需要|记得|記得)?(?:自备|自備|携带|攜帶|带|帶)(?:来|來|上)?[:：]?\s*(?<words>.+)$/su],
+  ['place', /^(?:and )?(?:the )?(?:place|room|where|location)(?: is)? ?[:：]? (?<words>.+)$/isu],
+  ['place', /^(?:地[点點]|[场場]地)(?:是|在|[:：])\s*(?<words>.+)$/su],
+  ['teacher', /^(?:and )?(?:the )?teacher(?: is| will be)? ?[:：]? (?<words>.+)$/isu],
+  ['teacher', /^(?:老[师師]|[讲講][师師])(?:是|[:：])\s*(?<words>.+)$/su],
+];
+
+/** Null where no piece of the lesson is named with its words. */
+export function withPiece(said: Said, text: string): Said | null {
+  for (const [name, pattern] of pieces) {
+    const words = pattern.exec(text.trim())?.groups?.['words']?.trim();
+    if (words !== undefined && words.length <= mostWritten) return { ...said, [name]: words };
+  }
+  return null;
 }

@@ -19,7 +19,7 @@ import type { Mistake } from '../units.ts';
 import { asFacts, phrase, textOf, type CoreContent } from './asked-brew.ts';
 import { doorsIn } from './desk-board.ts';
 import { firstOf, notesAheadDays, repeatPhrases } from './desk-repeat.ts';
-import { hear, tellsNothing, type Said, type Understood, type Worded } from './desk-plan-heard.ts';
+import { hear, tellsNothing, withPiece, type Said, type Understood, type Worded } from './desk-plan-heard.ts';
 
 export const deskPlanCallNames = ['planning', 'saidLesson', 'correctedPlan', 'justPut'] as const;
 
@@ -30,7 +30,7 @@ export function deskPlanCalls({ zone, listen }: Pick<CoreContent, 'zone' | 'list
     planning: (given, around) => ({ gives: planning(given, listen(textOf(given['text']).trim()), { around, zone }) }),
     saidLesson: ({ text }, { nowMs }) => saidLesson(listen(textOf(text)), nowMs, zone),
     correctedPlan: ({ said, text }, { nowMs }) => {
-      const news = corrected(said as Said, listen(textOf(text)), nowMs, zone);
+      const news = withPiece(said as Said, textOf(text)) ?? corrected(said as Said, listen(textOf(text)), nowMs, zone);
       return news === null ? { wrong: 'lesson-not-said', field: 'text', values: {} } : { gives: asFacts(news) };
     },
     justPut: ({ put = null }, around) => ({ gives: justPut(put, around) }),

@@ -29,7 +29,10 @@ const ontoList = '(?:on|onto|down|in|into|to|for)\\b';
 /** A name begins with a capital: "Rosa and two friends". */
 const names = `\\p{Lu}[\\p{L}'’-]*(?:,? (?!${ontoList})[\\p{L}\\d'’-]+)*?`;
 const guests = [
-  new RegExp(`^(?:please )?(?:put|add|write|sign|book) (?:up )?(?<who>${names}) (?:up |down )?${ontoList}`, 'u'),
+  new RegExp(
+    `^(?:please )?(?:put|add|write|sign|book) (?:up )?(?<who>${names}(?:[ ,]+[^\\s,@]+@[^\\s,]+)?)[ ,]+(?:up |down )?${ontoList}`,
+    'u',
+  ),
   /^(?:請|请)?[幫帮替把](?<who>\p{Script=Han}{2,4}?(?:[一兩两三四五\d]+(?:位|個人|个人))?)(?:報名|报名|加[到進进入]|登[記记])/u,
 ];
 
@@ -88,6 +91,7 @@ export function seatsTaken(text: string): Facts {
 const words = [
   /\b(?:all|everyone|everybody|students|them|coming)\b(?: know)?(?:,? (?:that|please)|:)\s*(?<words>.{6,})$/iu,
   /\b(?:all|everyone|everybody|students|them)\b to (?<words>.{6,})$/iu,
+  /\b(?:all|everyone|everybody|students|them|who(?:ever)? (?:is |are )?com(?:es|ing))\b[^:]{1,40}: ?(?<words>.{6,})$/iu,
   /(?:大家|所有人|[學学][員员生]|的人).{0,8}?(?:[說说：:，,\s]|(?=[請请]))(?<words>.{3,})$/u,
 ];
 

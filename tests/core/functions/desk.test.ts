@@ -160,3 +160,32 @@ it('a list that is too long for a screen says how many more there are', () => {
   expect(told).toHaveLength(91);
   expect(told.at(-1)).toEqual({ key: 'desk-told-more', values: { count: 5 } });
 });
+
+it.each([
+  ['I want to plan a lesson', 'lesson-title-missing'],
+  ['我想排一堂課', 'lesson-title-missing'],
+  ['我想开一节课', 'lesson-title-missing'],
+])('"%s" is no name of a lesson: that is asked first', (text, key) => {
+  const { gives } = planning({ text }, around) as { gives: Facts };
+  expect(gives).toMatchObject({ ask: 'title', problem: { key: `mistake-${key}` } });
+});
+
+it('a lesson told by and by keeps its pieces', () => {
+  const told = ['I want to plan a lesson', 'oolong tasting', 'thursday', '6:30 in the evening', '6 people'];
+  let [said, field]: [Facts | null, string | null] = [null, null];
+  for (const text of told) {
+    const { gives } = planning({ said, field, text }, around) as { gives: Facts };
+    [said, field] = [gives['said'] as Facts, gives['ask'] as string | null];
+  }
+  expect([said, field]).toMatchObject([{ title: 'oolong tasting', starts: '2026-12-03T18:30', seats: 6 }, null]);
+});
+
+it.each<[string, object]>([
+  ['bring: a notebook', { bring: 'a notebook' }],
+  ['帶：筆記本', { bring: '筆記本' }],
+  ['place: upstairs', { place: 'upstairs' }],
+])('a piece is named with its words: %s', (text, news) => {
+  const said = { title: 'oolong', starts: '2026-12-03T18:30', seats: 6 };
+  const outcome = deskPlanCalls({ zone: denver, listen }).correctedPlan({ said, text }, around);
+  expect(outcome).toEqual({ gives: { ...said, ...news } });
+});

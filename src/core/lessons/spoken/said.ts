@@ -97,9 +97,12 @@ const before = 'just |only |for |we are |there are |就|只要|只有|我們|我
 const changed = '(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )';
 const changedHan = '(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?';
 const behind = ' of us| seats?| places?| people| persons?|個人|个人|個|个|位';
+/** "Only one of us is coming." */
+const comes =
+  ' (?:is|are|will be) (?:coming|there)(?: now| after all)?| (?:can|will) (?:come|make it|be there)(?: now| after all)?|(?:能|可以|會|会)?(?:來|来|去|到|參加|参加)';
 /** "Just one seat", "can you make it 3?", 改三位吧: a number, and what may stand around it. */
 const alone = new RegExp(
-  `^(?:actually |no |sorry |but )*(?:${before}|${changed}|${changedHan})?(?<n>${number})(?:${behind})?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,
+  `^(?:actually |no |sorry |but )*(?:${before}|${changed}|${changedHan})?(?<n>${number})(?:${behind})?(?:${comes})?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,
   'iu',
 );
 

@@ -180,11 +180,13 @@ function firstOf(where: Exclude<Repeats['inMonth'], undefined>, text: string, to
   return { date, mayBeNextWeek: false, ...next, ...part, mistakes: told.mistakes, rest: opened.rest };
 }
 
-const order = '(?:please\\s+)?(?:add|new|plan|schedule|set up|put on|offer|create|open)\\b\\s*';
+const wish =
+  "(?:(?:i(?:'d| would)? (?:want|like|need) to|let'?s|can (?:we|you|i)|could (?:we|you|i)|help me(?: to)?|i'm going to|we(?:'ll| will| want to| should))\\s+)?";
+const order = `${wish}(?:please\\s+)?(?:add|new|plan|schedule|set up|put on|offer|create|open)\\b\\s*`;
 const aLesson = '(?:(?:a|an|the)\\s+)?(?:new\\s+)?(?:(?:lesson|class)\\b\\s*)?';
 const opening = new RegExp(`^(?:${order})?${aLesson}(?:(?:on|about|at|for|in|from|with|and)\\b\\s*)*[:：]?\\s*`, 'iu');
 const hanOpening =
-  /^(?:请|請)?(?:新增|加|开|開|新)?(?:一)?(?:节|節|堂|场|場|个|個)?(?:课程|課程|课|課)?[:：]?\s*(?=.)/u;
+  /^(?:我(?:们|們)?(?:想|要|想要|打算)|(?:请|請)?(?:帮|幫)我|唔該|麻煩|麻烦)?(?:请|請)?(?:新增|加|开|開|(?:安?排|办|辦|新)(?=新|一|节|節|堂|场|場|个|個|课|課|门|門|$))?(?:新(?=一|节|節|堂|课|課))?(?:一)?(?:节|節|堂|场|場|个|個|门|門)?(?:新(?=课|課))?(?:课程|課程|课|課)?[:：]?\s*/;
 const ending = /\s+(?:on|at|for|in|from|with|and)$|[在有共的]$/iu;
 
 /** What nothing else has claimed. */
