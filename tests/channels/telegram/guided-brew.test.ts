@@ -106,7 +106,7 @@ describe('manners of brewing', { timeout: 60_000 }, () => {
     const first = one(await phone.tap(en('choice-guide')));
     expect(first.text).not.toMatch(/kettle|heat/i);
     for (const step of ['ready', 'in', 'filled']) await phone.tap(label(step));
-    expect((await phone.pass(5.9 * 3600)).fresh).toEqual([]);
+    expect((await phone.pass(6.4 * 3600)).fresh).toEqual([]);
     const call = one(await phone.pass(1800));
     expect(call.text).toContain('strain it');
     expect(labels(call)).toEqual([label('poured', 'cold'), label('why')]);
