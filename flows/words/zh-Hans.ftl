@@ -380,9 +380,9 @@ plan-way-mix = { $nth ->
    *[other] 或用 {""}
 }{ ML($boilingMl) }沸水加 { ML($coolMl) }凉水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-wait = { $nth ->
-    [1] 没有温度计：让
-   *[other] 或让
-}烧开的壶掀盖放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+    [1] 没有温度计：水烧开后
+   *[other] 或水烧开后
+}掀盖放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-pitcher = 或倒过凉的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-chart-strength = 浓度，毫克/毫升
 plan-chart-left = 叶中所余

@@ -380,9 +380,9 @@ plan-way-mix = { $nth ->
    *[other] 或用 {""}
 }{ ML($boilingMl) }沸水加 { ML($coolMl) }涼水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-wait = { $nth ->
-    [1] 沒有溫度計：讓
-   *[other] 或讓
-}燒開的壺掀蓋放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+    [1] 沒有溫度計：水燒開後
+   *[other] 或水燒開後
+}掀蓋放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-pitcher = 或倒過涼的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-chart-strength = 濃度，毫克/毫升
 plan-chart-left = 葉中所餘
