@@ -57,6 +57,6 @@ export const stands: Readonly<Record<string, (evening: Stands) => Promise<void>>
   },
   async finish({ page }) {
     // As it was poured, not as it was planned.
-    expect(await newest(page).locator('.rung').count()).toBe(3);
+    expect(await newest(page).locator('.rung').count()).toBe(4);
   },
 };

@@ -41,6 +41,7 @@ export const steps: readonly Step[] = [
   { state: 'rinse', does: 0 },
   { state: 'count', does: 0 },
   { state: 'poured', does: 0 },
+  { state: 'poured again', does: 0 },
   { state: 'fill', does: 0 },
   { state: 'hold', does: 0, shows: '.digits' },
   { state: 'call', does: null, shows: '.digits.pour' },
