@@ -67,6 +67,10 @@ describe('an errand with someone who is on a list', () => {
     ["Mei can't come on Saturday", 'release', 'old'],
     ['陳大文星期六不能來了', 'release', 'old'],
     ['把陈大文从周六划掉', 'release', 'old'],
+    ['帮我把陈大文从名单上删掉', 'release', null],
+    ['Rosa cancelled', 'release', null],
+    ['do we have a Rosa on Sunday?', 'find', 'young'],
+    ['do we have a lesson on Sunday?', null, null],
     // Nobody of that name: as before.
     ["Pauline called, she can't come", 'people', null],
     ['is anyone on the list', null, null],

@@ -22,7 +22,7 @@ const weekday = `(?<weekday>${fullWeekdays})s?`;
 const hanWeek = '(?:星期|禮拜|礼拜|週|周)';
 const hanWeekday = `${hanWeek}(?<weekday>[${hanWeekdays}天])`;
 const ofMonth = '(?:of|in|every|each)(?: (?:the|a|every|each))? month|monthly';
-const hanMonth = '每(?:個|个)?月(?:的|嘅|逢)?';
+const hanMonth = '逢?每(?:個|个)?月(?:的|嘅|逢)?';
 const again =
   '(?:(?:please )?(?:and )?(?:repeat(?:s|ed|ing)?|recurring|do|hold|give|have|run)(?: (?:it|this|that|them))?(?: again)? (?:on )?)?';
 const hanAgain =
@@ -72,7 +72,7 @@ const every: readonly (readonly [RegExp, Recurrence['every'], number?])[] = [
   [new RegExp(`\\b${again}(?:every|each) ${few} months\\b`, 'iu'), 'month'],
   [new RegExp(`\\b${again}(?:every (?:other|second) month|bi-?monthly)\\b`, 'iu'), 'month', 2],
   [new RegExp(`\\b${again}(?:every quarter|quarterly)\\b`, 'iu'), 'month', 3],
-  [new RegExp(`\\b${again}(?:(?:once )?(?:every|each|a) month|monthly)\\b`, 'iu'), 'month', 1],
+  [new RegExp(`\\b${again}(?:(?:once )?(?:every|each|a) month|monthly)\\b(?: on an?\\b)?`, 'iu'), 'month', 1],
   [/\brepeat(?:s|ed)?(?: (?:it|this|that))? (?:every day|daily)\b/iu, 'day', 1],
   [/(?<=\b(?:mon|tues|wednes|thurs|fri|satur|sun)day)s\b/iu, 'week', 1],
   [new RegExp(`(?:連續|连续|一連|一连|連著|连着)(?=${number}(?:個|个)?${hanWeek}[${hanWeekdays}天])`, 'u'), 'week', 1],

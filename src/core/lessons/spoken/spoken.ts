@@ -168,7 +168,7 @@ function whenOf(text: string, today: WallDate): { readonly repeats?: Recurrence;
 }
 
 /** "From the 13th on": 12月13日開始. */
-const begun = new RegExp(`${mark}(?:起|開始|开始)`, 'u');
+const begun = new RegExp(`${mark}(?:起|開始|开始)|\\b(?:starting|beginning|commencing)(?: on)?\\s*${mark}`, 'iu');
 
 /** From the day or the month it is said to begin with, else from today. */
 function firstOf(where: Exclude<Repeats['inMonth'], undefined>, text: string, today: WallDate): Day {

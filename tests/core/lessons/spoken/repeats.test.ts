@@ -78,6 +78,9 @@ describe('a lesson that repeats', () => {
       '2026-12-05T14:00',
       { ...weekly, times: 6, except: ['2026-12-26'] },
     ],
+    ['Wuyi rocks, once a month on a Saturday, 2pm, starting 9 January', 'Wuyi rocks', '2027-01-09T14:00', monthly],
+    ['一月起每個月第一個星期六下午兩點，紫砂壺', '紫砂壺', '2027-01-02T14:00', byWeekday],
+    ['逢每月第二個禮拜日下午四點，茶同鬆餅', '茶同鬆餅', '2026-12-13T16:00', byWeekday],
     ['12月11日晚上七點，每月一次，生熟普洱', '生熟普洱', '2026-12-11T19:00', monthly],
   ])('%s', (text, title, starts, repeats) => {
     expect(hear(text)).toMatchObject({ said: { title, starts, repeats }, mistakes: [] });
