@@ -31,7 +31,7 @@ const ofOneLine: {
   'bitter-ahead':
     /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
   'too-much':
-    /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短|久|耐)了?(?:吧|吗|啲|呀|啊|[?？])|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
+    /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|(?<!\b(?:put|tipped|poured|dropped|added|threw|chucked|used|went|got) (?:[a-z]+ ){0,3})\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短|久|耐)了?(?:吧|吗|啲|呀|啊|[?？])|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
 };
 
 /** How long something keeps, or how much somebody may drink in a day, is no matter of the plan. */
@@ -55,9 +55,13 @@ const asksIfEnough =
 const asksForMeaning =
   /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhat(?:s| is) the (?:point|use|purpose|reason) (?:of|in|for)\b|有(?:什么|咩|乜嘢?)用|(?:有什么|有咩)意义|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|(?:茶匙|茶勺|匙|勺)(?:是|系|有|即系|即)?(?:多大|几大|多少|几多)|解释(?:一下|下)?(?:什么|咩|乜)/;
 
-/** So short a time that it looks like a slip. */
+/** "My kettle has 80, 90 and 100, which one?" */
+const ofKettle =
+  /\bkettles?\b.{0,40}\b(?:which|what) (?:one|setting|button|temp\w*|for|do i|should i)\b|\b(?:which|what) (?:setting|button) .{0,30}\bkettle\b/;
+
+/** So short a time that it looks like a slip; "is 3 minutes not too long for green". */
 const doubted =
-  /\b(?:typo|typos|misprint)\b|\b(?:you|u|ya) (?:mean|meant) (?:minutes|mins)\b|\b(?:seconds|secs) (?:not|or|rather than) (?:minutes|mins)\b|(?:打错|写错|印错)了?(?:吧|吗|么|咩|呀|[?？])|(?:不是|唔系)分钟(?:吗|吧|咩|[?？])/;
+  /\b(?:is|are|arent|isnt) .{2,28}\b(?:not|bit) too (?:much|long|short|little|few|many)\b|\bisnt .{2,28}\btoo (?:much|long|short|little|few|many)\b|\b(?:typo|typos|misprint)\b|\b(?:you|u|ya) (?:mean|meant) (?:minutes|mins)\b|\b(?:seconds|secs) (?:not|or|rather than) (?:minutes|mins)\b|(?:打错|写错|印错)了?(?:吧|吗|么|咩|呀|[?？])|(?:不是|唔系)分钟(?:吗|吧|咩|[?？])/;
 
 /** "What's the difference between sheng and shou?" */
 export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不同|唔同|不一样/;
@@ -102,6 +106,7 @@ function asksIn(words: string, named: boolean): Asks | null {
   if (asksForWhole.test(words)) return 'whole';
   if (words.length <= longestAsked * 2 && asksApart.test(words)) return 'meaning';
   if (words.length <= longestAsked * 2 && doubted.test(words)) return 'too-much';
+  if (words.length <= longestAsked * 2 && ofKettle.test(words)) return 'heat';
   if (words.length > longestAsked) return null;
   if (asksIfEnough.test(words)) return 'enough';
   const asked = notOfThePlan.test(words) ? [] : linesAsked(words);

@@ -96,7 +96,12 @@ const oneAndHalf = /(?:\b(?:a|one) |(?<![a-z\d] ?))(?=(?:lit(?:re|er)|pint|quart
 const oneOf =
   /(?<!\bhalf |quarter |quarters )\ba (?=(?:lit(?:re|er)|pint|quart|(?:level |heaped )?(?:tea|table)?spoon|tsp|tbsp)\b(?! and a half))/g;
 
+/** "pint glass", "litre flask": it holds one, and nothing counts them. */
+const oneHeld =
+  /(?<![\d.][ -]?)(?<!\b(?:half|quarter|quarters|an?|of|couple|one|two|three|four|five|six|eight|ten)[ -])\b(?=(?:pint|quart|lit(?:re|er))[ -](?:glass|mug|jug|jar|pot|teapot|bottle|flask|thermos|cup|tankard)\b)/g;
+
 function englishNumbers(plain: string): FoundNumber[] {
+  const held = [...plain.matchAll(oneHeld)].map((m) => ({ value: 1, start: m.index, end: m.index, digits: false }));
   const ones = [...plain.matchAll(oneOf)].map((m) => ({ value: 1, start: m.index, end: m.index + 1, digits: false }));
   const halves = [...plain.matchAll(oneAndHalf)].map((m) => ({
     value: 1.5,
@@ -104,7 +109,7 @@ function englishNumbers(plain: string): FoundNumber[] {
     end: m.index + Math.max(0, m[0].length - 1),
     digits: false,
   }));
-  return [...ones, ...halves, ...pointedInEnglish(plain), ...countedInEnglish(plain)];
+  return [...held, ...ones, ...halves, ...pointedInEnglish(plain), ...countedInEnglish(plain)];
 }
 
 function pointedInEnglish(plain: string): FoundNumber[] {
