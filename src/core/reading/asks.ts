@@ -53,7 +53,7 @@ const asksIfEnough =
   /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
 
 const asksForMeaning =
-  /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\bmeaning of\b|\bwhat(?:s| is) the (?:point|use|purpose|reason) (?:of|in|for)\b|有(?:什么|咩|乜嘢?)用|(?:有什么|有咩)意义|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|(?:茶匙|茶勺|匙|勺)(?:是|系|有|即系|即)?(?:多大|几大|多少|几多)|解释(?:一下|下)?(?:什么|咩|乜)/;
+  /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{1,24}) (?:mean|stand for)\b|\bmeaning of\b|\bwhat(?:s| is) the (?:point|use|purpose|reason) (?:of|in|for)\b|有(?:什么|咩|乜嘢?)用|(?:有什么|有咩)意义|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|(?:茶匙|茶勺|匙|勺)(?:是|系|有|即系|即)?(?:多大|几大|多少|几多)|解释(?:一下|下)?(?:什么|咩|乜)/;
 
 /** "My kettle has 80, 90 and 100, which one?" */
 const ofKettle =
@@ -68,7 +68,7 @@ export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不�
 
 /** Not what a word means, but what all of it does. */
 const unclear =
-  /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{2,24}) mean\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:简单|直接|白话)(?:啲|点|一点|些)?(?:讲|说)|(?:讲|说)(?:得)?(?:简单|白话|重点|人话)|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
+  /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{1,24}) (?:mean|stand for)\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow) (?:it|that|this|you|a word|a thing|any of (?:it|that|this))\b.{0,40}$|\b(?:say|tell|put|explain|give)\b.{0,12}\b(?:simpler|simple|simply|plainly|in (?:plain|simple) (?:words|english|terms))\b|\bdumb it down\b|\b(?:too|so|very) (?:complicated|technical|confusing)\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:简单|直接|白话)(?:啲|点|一点|些)?(?:讲|说)|(?:讲|说)(?:得)?(?:简单|白话|重点|人话)|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
 
 /** Longer texts say more than that. */
 const longestAsked = 40;
@@ -107,6 +107,7 @@ function asksIn(words: string, named: boolean): Asks | null {
   if (words.length <= longestAsked * 2 && asksApart.test(words)) return 'meaning';
   if (words.length <= longestAsked * 2 && doubted.test(words)) return 'too-much';
   if (words.length <= longestAsked * 2 && ofKettle.test(words)) return 'heat';
+  if (!named && words.length <= longestAsked * 2 && unclear.test(words)) return 'meaning';
   if (words.length > longestAsked) return null;
   if (asksIfEnough.test(words)) return 'enough';
   const asked = notOfThePlan.test(words) ? [] : linesAsked(words);

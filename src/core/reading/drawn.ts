@@ -15,10 +15,15 @@ const beforeAnother =
 const afterAnother =
   /^\s?(?:ago|later|away|walk|drive|before|after|old|early|late|left|more|less|longer|shorter|from now|a day|lesson|class|course|前|后|以前|以后|之后|内|再|一次|的课|课)/;
 
+const ofWater =
+  /\b(?:too|gone|got|get|getting) (?:cold|cool)\b|\b(?:kettle|water|boiled)\b.{0,30}\b(?:ago|sat|sitting|standing|stood|off|cold|cool\w*)\b/;
+
 export function readDrawn({ plain, measures }: Pick<Observation, 'plain' | 'measures'>): number | null {
   const times = measures.filter(({ dimension }) => dimension === 'time');
   const [time] = times;
   if (!time || times.length > 1 || plain.length > longestText || time.value <= 0 || time.value > longestS) return null;
+  // Of water that stood: "it's been off for 10 min, is that too cold".
+  if (ofWater.test(plain)) return null;
   if (beforeAnother.test(before(plain, time.start)) || afterAnother.test(after(plain, time.end))) return null;
   const isAll = !/[\p{L}\p{N}]/u.test(plain.slice(0, time.start) + plain.slice(time.end));
   return isAll || ofDrawing.test(plain) ? time.value : null;

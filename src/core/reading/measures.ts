@@ -64,6 +64,7 @@ const units: readonly Unit[] = [
       '(?:full |big |normal |coffee )?mugs?(?! of)(?<=\\b(?:size|big|holds?|fits?|takes?|capacity|makes?|fills?)\\b.{0,30}\\b(?:\\d{1,2}|two|three|four|five|six) ?(?:full |big |normal |coffee )?mugs?)',
   },
   { dimension: 'volume', factor: 473.176, pattern: 'pints?' },
+  { dimension: 'volume', factor: 3785.41, pattern: 'gallons?|gals?' },
   { dimension: 'volume', factor: 946.353, pattern: 'quarts?|qts?' },
   // "holds four cups", 三杯水: the kitchen's cup too. Eight cups drunk are none to brew.
   {

@@ -45,11 +45,16 @@ const isWished =
 
 type Told = Extract<VesselMeaning, { is: 'vessel' }>;
 
+/** "Thermos no", "gaiwan: none". */
+const saidToLack =
+  /^(?:[ ,:=-]+)(?:no|none|nope|nah|dont have|i dont have|not)[ ,.;!]*$|^(?:[ ,:=-]+)(?:no|none|nope)[,.;]/;
+
 export function concludeVessel(plain: string, mentions: readonly VesselMention[]): FoundVessel {
   const meant = mentions.filter(
     (m) =>
       m.meaning.is === 'vessel' &&
       !isLacking(plain, m.start) &&
+      !saidToLack.test(plain.slice(m.end, m.end + 20)) &&
       !/\binto (?:an?|the|my|your)? ?$/.test(before(plain, m.start)),
   );
   const wished = meant.filter((m) => isWished.test(before(plain, m.start)));
