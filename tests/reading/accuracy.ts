@@ -41,6 +41,8 @@ type SentenceFile =
   | 'customers-after.txt'
   | 'rainy-morning.txt'
   | 'rainy-evening.txt'
+  | 'late-ferry.txt'
+  | 'back-door.txt'
   | 'foggy-evening.txt'
   | 'at-the-stove.txt'
   | 'at-the-sink.txt'
