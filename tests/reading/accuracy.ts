@@ -31,7 +31,6 @@ type SentenceFile =
   | 'sentences.txt'
   | 'fresh.txt'
   | 'front-counter.txt'
-  | 'back-door.txt'
   | 'stranger.txt'
   | 'customers.txt'
   | 'customers-later.txt'
