@@ -16,9 +16,9 @@ export function findNumbers(plain: string): FoundNumber[] {
   return joinRanges(plain, withoutOverlaps(numbers));
 }
 
-// The 60 of "v60" is no number. A minus counts only where a number may begin. 1,600 is one thousand six hundred; 2,5 is two and a half.
+// The 60 of "v60" is no number. A minus counts only where a number may begin. 1,600 is one thousand six hundred; 2,5 is two and a half; .5 is a half.
 const digitPattern =
-  /(?<![\d.])(?<!(?<![a-z])[a-z])(?:(?<=^|[\s(:=,，:是])-)?(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d{1,9}(?:[.,]\d{1,4})?)(?:\s?\/\s?[23458](?!\d))?k?(?![\d])/g;
+  /(?<![\d.])(?<!(?<![a-z])[a-z])(?:(?<=^|[\s(:=,，:是])-)?(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d{1,9}(?:[.,]\d{1,4})?|(?<=^|[\s(:=,，])\.\d{1,4})(?:\s?\/\s?[23458](?!\d))?k?(?![\d])/g;
 const mixedPattern = /(\d{1,3})\s+([1-7])\s?\/\s?([23458])(?!\d)/g;
 
 function digitNumbers(plain: string): FoundNumber[] {

@@ -8,6 +8,8 @@ const said = (text: string, asked: string | null = null): Reading => read(text, 
 
 test.each([
   ['2,5', [2.5]],
+  ['a flask of .75 l', [0.75]],
+  ['warm it. 5 g', [5]],
   ['1,600', [1600]],
   ['1½', [1.5]],
   ['1/2', [0.5]],
