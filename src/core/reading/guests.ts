@@ -182,10 +182,22 @@ const withoutAddressed = ([first, me, ...rest]: readonly Link[]): readonly Link[
   return speaksTo ? [me, ...rest] : [first, me, ...rest].filter((link) => link !== undefined);
 };
 
+/** "Gaiwan 300, two people": a number right before another counts nobody. */
+function counted(chain: readonly Link[]): number {
+  const isNumber = (link: Link | undefined): boolean => link?.sort === 'number';
+  return Math.max(
+    0,
+    chain.findLastIndex((link, n) => {
+      const before = chain.slice(0, n).findLast(({ sort }) => sort !== 'join');
+      return isNumber(link) && isNumber(before);
+    }),
+  );
+}
+
 function chainSum(plain: string, all: readonly Link[][]): Measure | null {
   const sums = all.map(withoutAddressed).flatMap((chain) => {
     const sum = sumOf(plain, chain);
-    const [first] = chain;
+    const first = chain[counted(chain)];
     if (sum === null || !first || isDenied(plain, first.start)) return [];
     const end = chain.findLast(({ sort }) => sort !== 'number' && sort !== 'join')?.end ?? first.end;
     if (drinksNone.test(plain.slice(end, end + 24)) || isPriced(plain, end)) return [];

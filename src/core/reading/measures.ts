@@ -88,7 +88,7 @@ const units: readonly Unit[] = [
   { dimension: 'mass', factor: 453.592, pattern: 'lbs?|pounds?|磅' },
   { dimension: 'mass', factor: 600, pattern: '台斤' },
   { dimension: 'mass', factor: 500, pattern: '斤' },
-  { dimension: 'mass', factor: 37.5, mainland: 50, pattern: '两' },
+  { dimension: 'mass', factor: 37.5, mainland: 50, pattern: '两(?![个位人口名杯泡次])' },
   { dimension: 'mass', factor: 3.75, mainland: 5, pattern: '钱(?!包|买|卖|一|左右|以)' },
   {
     dimension: 'spoon',

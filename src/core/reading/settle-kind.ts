@@ -30,6 +30,8 @@ const sureShare = 0.9;
 const sureLikeness = 0.8;
 /** "My rota is wrong again": so surely about something else, a word of correction in it is no act. Judgement. */
 const surelyElsewhere = 0.8;
+/** "Why is the sky blue": a why asks for the plan's reasons only where little else is in it. Judgement. */
+const whyElsewhere = 0.6;
 
 /** What a standing answer may be asked as, and be taken for. */
 const standingKinds: ReadonlySet<Kind> = new Set(['care', 'safety', 'shop', 'offtopic']);
@@ -41,7 +43,8 @@ export function settleKind(scene: KindScene, weights: Weights, answerFor: Answer
   if (scene.act === 'about') return 'offtopic';
   if (scene.act === 'ask-shop' || scene.act === 'shop-desk') return 'shop';
   const { kind, share } = weighedKind(scene, weights, answerFor);
-  return kind === 'offtopic' && share < surelyElsewhere ? kindOfAct(scene.act) : kind;
+  const enough = scene.act === 'why' ? whyElsewhere : surelyElsewhere;
+  return kind === 'offtopic' && share < enough ? kindOfAct(scene.act) : kind;
 }
 
 /** What a person does to the conversation is of no kind of its own; some acts tell one. */

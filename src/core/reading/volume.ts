@@ -168,7 +168,8 @@ export function isLeafOunce({ plain, vessels, teas }: QuantityScene, measure: Me
     measure,
   );
   if (toVessel <= 12 && toVessel <= toTea) return false;
-  if (toTea <= 4) return true;
+  // Tea is sold by a few ounces and drunk by more.
+  if (toTea <= 4) return measure.value < 5;
   return vessels.length === 0 ? measure.value < 2 : measure.value < 1.5;
 }
 

@@ -43,6 +43,9 @@ test.each([
 describe('volume', () => {
   test.each([
     ['gaiwan 110', 110],
+    ['gaiwan 300, two people, sencha', 300],
+    ['急須 300 兩個人 煎茶', 300],
+    ['十四安士 伯爵茶', 414.03],
     ['a gaiwan that holds 100', 100],
     ['a glass teapot, say 600', 600],
     ['盖碗能装100', 100],

@@ -16,6 +16,15 @@ test.each(['puer', '普洱', '普洱茶，蓋碗'])('%s leaves ripe or raw to th
   });
 });
 
+test.each([
+  ['香氣不錯喝起來卻很薄', 'taste'],
+  ['孩子誤喝了清潔劑', 'safety'],
+  ['why is the sky blue', 'offtopic'],
+  ['does matcha keep you up', 'safety'],
+])('%s is of kind %s', (text, kind) => {
+  expect(read(text, nothing).kind).toBe(kind);
+});
+
 test('leaf put into the refrigerator with water is a brew, without water it is kept there', () => {
   expect(read('放雪櫃浸過夜 凍頂烏龍 一公升', nothing)).toMatchObject({ kind: 'brew', style: 'cold', volumeMl: 1000 });
   expect(read('放雪櫃 凍頂烏龍 100克', nothing).kind).toBe('care');
