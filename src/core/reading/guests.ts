@@ -183,21 +183,18 @@ const withoutAddressed = ([first, me, ...rest]: readonly Link[]): readonly Link[
 };
 
 /** "Gaiwan 300, two people": a number right before another counts nobody. */
-function counted(chain: readonly Link[]): number {
-  const isNumber = (link: Link | undefined): boolean => link?.sort === 'number';
-  return Math.max(
+const beginOf = (chain: readonly Link[]): number =>
+  Math.max(
     0,
-    chain.findLastIndex((link, n) => {
-      const before = chain.slice(0, n).findLast(({ sort }) => sort !== 'join');
-      return isNumber(link) && isNumber(before);
-    }),
+    chain.findLastIndex((link, n) => isNumber(link) && isNumber(chain.slice(0, n).findLast(isNoJoin))),
   );
-}
+const isNumber = (link: Link | undefined): boolean => link?.sort === 'number';
+const isNoJoin = ({ sort }: Link): boolean => sort !== 'join';
 
 function chainSum(plain: string, all: readonly Link[][]): Measure | null {
   const sums = all.map(withoutAddressed).flatMap((chain) => {
     const sum = sumOf(plain, chain);
-    const first = chain[counted(chain)];
+    const first = chain[beginOf(chain)];
     if (sum === null || !first || isDenied(plain, first.start)) return [];
     const end = chain.findLast(({ sort }) => sort !== 'number' && sort !== 'join')?.end ?? first.end;
     if (drinksNone.test(plain.slice(end, end + 24)) || isPriced(plain, end)) return [];
