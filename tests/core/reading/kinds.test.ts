@@ -25,6 +25,11 @@ test.each([
   expect(read(text, nothing).kind).toBe(kind);
 });
 
+test('a second day is no second infusion', () => {
+  expect(read('and the second?', nothing).infusion).toBe(2);
+  expect(read('and for the second day?', nothing).infusion).toBeNull();
+});
+
 test('leaf put into the refrigerator with water is a brew, without water it is kept there', () => {
   expect(read('放雪櫃浸過夜 凍頂烏龍 一公升', nothing)).toMatchObject({ kind: 'brew', style: 'cold', volumeMl: 1000 });
   expect(read('放雪櫃 凍頂烏龍 100克', nothing).kind).toBe('care');
