@@ -41,19 +41,20 @@ export function tellsOfABrew(
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
   if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;
   if (namesNothing && tellsOfTools(cues, words)) return true;
-  if (weighed === 'safety' && dosesLeaf(seen)) return true;
+  if (dosesLeaf(seen)) return true;
   if (weighed === 'shop') return hasGotTea(seen) && (seen.vessels.length > 0 || answerFor(words, 'shop') === null);
   if (weighed === 'care') return hasGotTea(seen) && answerFor(words, null) === null;
   if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
   return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
 }
 
-/** 我放5克會不會太多: so much leaf in the pot, and not in a stomach. */
+/** 我放5克會不會太多, "is 7 g a lot": so much leaf in the pot, and not in a stomach. */
 export const dosesLeaf = ({ quantities, words }: Observation): boolean =>
   quantities.leafG.value !== null && leafDosed.test(words) && !swallows.test(words);
 
-const leafDosed = /(?:放|落|投|下|加)(?:了|咗)?[^喝饮吃食]{0,10}(?:多|少|够|可以|得|行|啱|合适)/;
-const swallows = /喝|饮|吃|食|吞|天|日|孕|药|岁|孩/;
+const leafDosed =
+  /(?:放|落|投|下|加)(?:了|咗)?[^喝饮吃食]{0,10}(?:多|少|够|可以|得|行|啱|合适)|^(?:so |and |but )*(?:is|isnt|are|arent|would|will) (?:the )?[\d.]+ ?(?:g|gr|grams?|tsps?|teaspoons?|spoons?)(?: of (?:leaf|tea|leaves|it))? (?:be )?(?:not |really |way |far |a bit |quite )*(?:a lot|loads|too much|too little|too many|enough|ok|okay|fine|much|plenty|right)(?: of (?:leaf|tea|leaves))?(?: (?:for|in) .{2,30})?[?.! ]*$/;
+const swallows = /喝|饮|吃|食|吞|天|日|孕|药|岁|孩|\b(?:day|daily|drink|caffeine|pregnan\w*|child\w*|kids?|year|old|baby)\b/;
 
 const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words) ?? 'right') !== 'right';
 
