@@ -54,7 +54,8 @@ export const dosesLeaf = ({ quantities, words }: Observation): boolean =>
 
 const leafDosed =
   /(?:放|落|投|下|加)(?:了|咗)?[^喝饮吃食]{0,10}(?:多|少|够|可以|得|行|啱|合适)|^(?:so |and |but )*(?:is|isnt|are|arent|would|will) (?:the )?[\d.]+ ?(?:g|gr|grams?|tsps?|teaspoons?|spoons?)(?: of (?:leaf|tea|leaves|it))? (?:be )?(?:not |really |way |far |a bit |quite )*(?:a lot|loads|too much|too little|too many|enough|ok|okay|fine|much|plenty|right)(?: of (?:leaf|tea|leaves))?(?: (?:for|in) .{2,30})?[?.! ]*$/;
-const swallows = /喝|饮|吃|食|吞|天|日|孕|药|岁|孩|\b(?:day|daily|drink|caffeine|pregnan\w*|child\w*|kids?|year|old|baby)\b/;
+const swallows =
+  /喝|饮|吃|食|吞|天|日|孕|药|岁|孩|\b(?:day|daily|drink|caffeine|pregnan\w*|child\w*|kids?|year|old|baby)\b/;
 
 const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words) ?? 'right') !== 'right';
 
