@@ -1,6 +1,7 @@
 /** The page and the real house behind it: a lesson and a label, with scripts and without. */
 import { expect, it } from 'vitest';
 import { barriers, eventually, openPage } from './browser.ts';
+import { write } from './sheet.ts';
 import type { SideBySide } from './side-by-side.ts';
 import type { RealHouse } from './real-house.ts';
 
@@ -36,6 +37,16 @@ export function opened(at: SideBySide<RealHouse>): void {
     await page.click('.choices button');
     await page.waitForSelector('.own');
     await page.locator('.entry').nth(1).waitFor();
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+  it.concurrent('says at its head what it does, and does not say it again to who greets', async () => {
+    const { page, complaints } = await openPage(at.browser);
+    await page.goto(at.house.address());
+    await page.getByText(/I work out how to brew your tea/).waitFor();
+    await write(page, 'hello');
+    await page.getByText(/Which tea have you got/).waitFor();
+    await eventually(() => page.getByText(/I work out how to brew your tea/).count(), 1);
     expect(complaints).toEqual([]);
     await page.context().close();
   });
