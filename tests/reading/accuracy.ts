@@ -120,6 +120,22 @@ export function accuracyOf(sentences: readonly Sentence[], read: Reader, finder:
 
 const percent = (share: number): string => `${(share * 100).toFixed(1)} %`;
 
+interface Answered {
+  /** Sentences that say which answers fit. */
+  readonly of: number;
+  readonly right: number;
+}
+
+/** How many get a standing answer that fits; `near` counts those as well that may be meant where nothing else is understood. */
+export function answered(sentences: readonly Sentence[], read: Reader, near: 'near' | 'sure'): Answered {
+  const labelled = sentences.filter(({ answers }) => answers.length > 0);
+  const right = labelled.filter(({ text, answers }) => {
+    const { answer, nearAnswer } = read(text, { language: null, asked: null });
+    return answers.includes(answer ?? (near === 'near' ? nearAnswer : null) ?? '');
+  });
+  return { of: labelled.length, right: right.length };
+}
+
 /** Lines a person reads: one a field, one a language and kind, then what went wrong. */
 export function report(accuracy: Accuracy, sentences: readonly Sentence[], showMisses: boolean): string {
   const lines = ['kind', 'language', ...fields].map((field) => `${field.padEnd(12)} ${percent(accuracy.of(field))}`);

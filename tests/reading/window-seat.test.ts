@@ -1,6 +1,6 @@
 /** People over the cup, while the pot draws and the day after: kinds and standing answers of sentences never learnt from. */
 import { expect, test } from 'vitest';
-import { accuracyOf, readSentences, report } from './accuracy.ts';
+import { accuracyOf, answered, readSentences, report } from './accuracy.ts';
 import { finder, read } from './content.ts';
 
 const people = readSentences('window-seat.txt');
@@ -16,11 +16,7 @@ test('people by the window: kinds', () => {
 
 // When they were new: 14 of 28, and 2 before there were the answers.
 test('people by the window: half get the standing answer that fits', () => {
-  const labelled = people.filter(({ answers }) => answers.length > 0);
-  const right = labelled.filter(({ text, answers }) => {
-    const { answer, nearAnswer } = read(text, { language: null, asked: null });
-    return answers.includes(answer ?? nearAnswer ?? '');
-  });
-  expect(labelled.length).toBe(28);
-  expect(right.length).toBeGreaterThanOrEqual(13);
+  const { of, right } = answered(people, read, 'near');
+  expect(of).toBe(28);
+  expect(right).toBeGreaterThanOrEqual(13);
 });
