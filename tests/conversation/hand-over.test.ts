@@ -69,6 +69,14 @@ describe('an answer', () => {
     await house.does('tom', 'questions');
   });
 
+  test('that is a bare number goes out only when that is meant, for mostly it chooses a question', async () => {
+    const before = house.told('ann');
+    expect(await house.does('mei', '1')).toMatch(/Shall it go to the customer/);
+    expect(house.told('ann')).toBe(before);
+    await house.does('mei', 'Yes, on a lead.');
+    expect(house.told('ann')).toMatch(/The shop writes: Yes, on a lead\.$/);
+  });
+
   test('by the first is sent; the second is told that someone has answered', async () => {
     await house.does('mei', 'Yes.');
     expect(await house.does('tom', 'No.')).toMatch(/no longer open: someone from the shop has answered it/);
