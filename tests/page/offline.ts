@@ -3,6 +3,7 @@
 import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { barriers, eventually } from './browser.ts';
+import { layCable } from './cable.ts';
 import type { SideBySide } from './side-by-side.ts';
 import { hold, pageWords, type FakeHouse } from './fake-house.ts';
 import { planOn, write } from './sheet.ts';
@@ -21,17 +22,31 @@ const isKept = (page: Page): Promise<boolean> =>
 
 export function withoutConnection(at: SideBySide<FakeHouse>): void {
   const cutOff = async () => {
-    const sitting = await planOn(at.browser, at.house);
+    const cable = await layCable(at.house.address);
+    const sitting = await planOn(at.browser, { ...at.house, url: cable.url });
     await eventually(() => isKept(sitting.page), true);
-    await sitting.page.context().setOffline(true);
-    return sitting;
+    const context = sitting.page.context();
+    const cut = async () => {
+      cable.cut();
+      await context.setOffline(true);
+    };
+    const mend = async () => {
+      cable.mend();
+      await context.setOffline(false);
+    };
+    const leave = async () => {
+      await context.close();
+      await cable.end();
+    };
+    expect(sitting.complaints).toEqual([]);
+    await cut();
+    return { ...sitting, cut, mend, leave };
   };
 
   it.concurrent(
     'the last sheet is shown; a tap and a line wait through a reload, go out in order, once, and are shown once',
     async () => {
-      const { page, complaints, news } = await cutOff();
-      expect(complaints).toEqual([]);
+      const { page, news, mend, leave } = await cutOff();
       await page.reload();
       await page.waitForSelector('.ladder');
       expect(await page.getByText('Tieguanyin in a gaiwan of 110 ml', { exact: false }).count()).toBe(1);
@@ -46,7 +61,7 @@ export function withoutConnection(at: SideBySide<FakeHouse>): void {
       expect(await barriers(page)).toEqual([]);
       expect(news()).toEqual([]);
 
-      await page.context().setOffline(false);
+      await mend();
       await waiting.first().waitFor({ state: 'detached' });
       await eventually(() => waiting.count(), 0);
       expect(news()).toEqual([
@@ -59,17 +74,17 @@ export function withoutConnection(at: SideBySide<FakeHouse>): void {
       expect(await page.locator('.own', { hasText: 'Is it strong?' }).count()).toBe(1);
       expect(await page.locator('.own', { hasText: 'Why these numbers' }).count()).toBe(1);
       expect(news()).toEqual([]);
-      await page.context().close();
+      await leave();
     },
   );
 
   it.concurrent('a hold goes on through a reload and is called at its end', async () => {
-    const { page, say } = await cutOff();
-    await page.context().setOffline(false);
+    const { page, say, cut, mend, leave } = await cutOff();
+    await mend();
     await say(hold('en', 12_000));
     const endsAt = Date.now() + 12_000;
     await page.waitForSelector('.digits');
-    await page.context().setOffline(true);
+    await cut();
     await page.reload();
     await page.locator('.digits').getByText(/^\d+$/).waitFor();
     const before = (endsAt - Date.now()) / 1000;
@@ -81,21 +96,21 @@ export function withoutConnection(at: SideBySide<FakeHouse>): void {
       .getByText(words['page-pour-now'] ?? '')
       .waitFor({ state: 'attached' });
     expect(Date.now()).toBeGreaterThan(endsAt - 100);
-    await page.context().close();
+    await leave();
   });
 
   it.concurrent('nothing of the last person is left for the next', async () => {
-    const { page } = await cutOff();
-    await page.context().setOffline(false);
+    const { page, cut, mend, leave } = await cutOff();
+    await mend();
     await page.locator('summary', { hasText: words['page-fresh'] ?? '' }).click();
     await page.getByRole('button', { name: words['page-fresh-confirm'] ?? '' }).click();
     await page.locator('.ladder').waitFor({ state: 'detached' });
     await page.waitForSelector('.entry');
-    await page.context().setOffline(true);
+    await cut();
     await page.reload();
     await page.getByText(words['page-lost'] ?? '').waitFor();
     expect(await page.getByText('110 ml').count()).toBe(0);
-    await page.context().close();
+    await leave();
   });
 
   it.concurrent('what is forgotten is forgotten on every device at once', async () => {
