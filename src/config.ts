@@ -1,7 +1,7 @@
 /** The only reader of the environment: every mistake told at once, then one frozen value. */
 import { join } from 'node:path';
 import { z } from 'zod';
-import { projectRoot } from './places.ts';
+import { projectRoot } from './project-root.ts';
 
 const logLevels = ['silent', 'error', 'warn', 'info', 'debug'] as const;
 

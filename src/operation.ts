@@ -9,7 +9,7 @@ import { inOwnProcess, makeBackupSchedule } from './operation/backup-schedule.ts
 import { healthOf, type Health } from './operation/health.ts';
 import { makeMeasures } from './operation/measures.ts';
 import { makeMetricsDoor } from './operation/metrics-door.ts';
-import { builtFolder } from './places.ts';
+import { builtFolder } from './project-root.ts';
 import { PlainMistake } from './start.ts';
 import type { Store } from './store/contract.ts';
 import { listBackups } from './store/sqlite/backup.ts';

@@ -1,7 +1,7 @@
 /** The content this house runs with, and what speaks and steps by it. */
 import { join } from 'node:path';
 import type { Config } from './config.ts';
-import { projectRoot } from './places.ts';
+import { projectRoot } from './project-root.ts';
 import { readContent, type Content } from './content.ts';
 import type { Step } from './conversation/answer.ts';
 import { step } from './core/flow/step.ts';

@@ -12,7 +12,7 @@ import { makeTeaFinder } from '../core/teas/find.ts';
 import type { Tea } from '../core/teas/tea.ts';
 import { languages, type Language, type Mistake } from '../core/units.ts';
 import { makeWords, type NameOf, type Words } from '../core/words/words.ts';
-import { projectRoot } from '../places.ts';
+import { projectRoot } from '../project-root.ts';
 import { toldPlainly } from '../start.ts';
 import { readAsBrewed, readObject, readRequest, type Shelf } from './brew-request.ts';
 import { chartOf, reasonsOf, sheetOf, type PlannedBrew, type Tell } from './brew-sheet.ts';

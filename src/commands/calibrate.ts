@@ -6,7 +6,7 @@ import { readBrewingData } from '../content/brewing-data.ts';
 import { readPublishedRows } from '../content/published-rows.ts';
 import type { BrewingData, KineticsData } from '../core/brewing/brewing-data.ts';
 import { pointsOf, predict, type Point, type PublishedRow } from '../core/brewing/published-row.ts';
-import { projectRoot } from '../places.ts';
+import { projectRoot } from '../project-root.ts';
 import { fit, unknowns } from './calibration.ts';
 
 const dataDir = join(projectRoot, 'data');

@@ -7,7 +7,7 @@ import { readAnew } from '../content/kept.ts';
 import { readWordFiles } from '../content/words.ts';
 import type { Flow } from '../core/flow/book.ts';
 import { drawFlow } from '../pictures/flow-drawing.ts';
-import { projectRoot } from '../places.ts';
+import { projectRoot } from '../project-root.ts';
 import { sketchOf, type Sentence } from './flow-sketch.ts';
 
 const flowsDir = join(projectRoot, 'flows');

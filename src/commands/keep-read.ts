@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { ContentMistake, readContent } from '../content.ts';
 import { keepNoted, noteParsed, readAnew } from '../content/kept.ts';
 import { parseWhole } from '../content/yaml-file.ts';
-import { projectRoot } from '../places.ts';
+import { projectRoot } from '../project-root.ts';
 
 function unlessWrong(read: () => void): void {
   try {

@@ -6,7 +6,7 @@ import type { Content } from '../content.ts';
 import { contentOf, stepIn } from '../own-content.ts';
 import { systemClock } from '../clock.ts';
 import { readConfig } from '../config.ts';
-import { projectRoot } from '../places.ts';
+import { projectRoot } from '../project-root.ts';
 import { atTheShop } from '../content/shop-data.ts';
 import { readShelf } from '../content/shelf.ts';
 import type { Plan } from '../core/brewing/plan.ts';

@@ -14,7 +14,7 @@ import { makeSubjectFinder } from '../core/reading/subjects.ts';
 import { writeWeights } from '../core/reading/weights.ts';
 import { makeTeaFinder } from '../core/teas/find.ts';
 import { plainText } from '../core/teas/plain-text.ts';
-import { projectRoot } from '../places.ts';
+import { projectRoot } from '../project-root.ts';
 
 /** The labelled sentences that are learnt from; the others are kept apart. */
 export const learntSentences = [

@@ -8,7 +8,7 @@ import { ContentMistake, readContent, type Content } from '../content.ts';
 import { step } from '../core/flow/step.ts';
 import type { Reading } from '../core/reading/reading.ts';
 import { languages, type Language } from '../core/units.ts';
-import { projectRoot } from '../places.ts';
+import { projectRoot } from '../project-root.ts';
 
 const askSchema = z.object({
   id: z.union([z.string(), z.number()]),

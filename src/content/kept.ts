@@ -6,7 +6,7 @@ import { createHash } from 'node:crypto';
 import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { isDeepStrictEqual } from 'node:util';
-import { builtFolder } from '../places.ts';
+import { builtFolder } from '../project-root.ts';
 
 const keptFile = join(builtFolder, 'kept.json');
 

@@ -4,7 +4,7 @@ import { Worker } from 'node:worker_threads';
 import type { Language } from '../core/units.ts';
 import { makeInTurn } from '../in-turn.ts';
 import type { Ladder } from '../messages.ts';
-import { builtFolder } from '../places.ts';
+import { builtFolder } from '../project-root.ts';
 
 export interface DrawingRoom {
   /** A PNG. What was given up before its turn came is not drawn, and fails. */

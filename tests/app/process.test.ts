@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterAll, describe, expect, test } from 'vitest';
 import { languages } from '../../src/core/units.ts';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { startService, type Ended } from './service.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tea-process-'));

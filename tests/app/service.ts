@@ -2,7 +2,7 @@
 import { spawn, type ChildProcessWithoutNullStreams } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 
 export interface Service {
   readonly child: ChildProcessWithoutNullStreams;

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { labels } from '../../src/commands/labels.ts';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { readShelf } from '../../src/content/shelf.ts';
 import { readTeas } from '../../src/content/tea-data.ts';
 

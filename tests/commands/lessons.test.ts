@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { contentOf } from '../../src/own-content.ts';
 import { databaseFile, readConfig } from '../../src/config.ts';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { does, enrols } from '../store/lesson-samples.ts';
 import { exchange } from '../store/samples.ts';

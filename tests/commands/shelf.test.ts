@@ -4,7 +4,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 
 const shop = mkdtempSync(join(tmpdir(), 'ninthpour-shelf-'));
 const path = (name: string): string => join(shop, name);

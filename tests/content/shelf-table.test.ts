@@ -1,6 +1,6 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { headOf, readShelfTable, writeShelf, writeShelfYaml } from '../../src/content/shelf-table.ts';
 import { readTeas } from '../../src/content/tea-data.ts';
 

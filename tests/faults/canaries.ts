@@ -4,7 +4,7 @@ import { mkdirSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 import Database from 'better-sqlite3';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { startService } from '../app/service.ts';
 import { ask } from '../channels/telegram/bot-api/control.ts';
 import type { Trouble } from '../channels/telegram/bot-api/fault-plan.ts';

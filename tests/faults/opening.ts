@@ -2,7 +2,7 @@
 import { cpSync, mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { StoreMistake } from '../../src/store/contract.ts';
 import { assertPragmas, openDatabase } from '../../src/store/sqlite/database.ts';
 import { migrate } from '../../src/store/sqlite/migrate.ts';

@@ -1,6 +1,6 @@
 /** The small programs that are killed: as a run of faults bundled them, else from single modules. */
 import { join } from 'node:path';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 
 const folder = join(projectRoot, 'tests/faults');
 const bundled = process.env['FAULTS_BUILT'];

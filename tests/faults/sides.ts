@@ -2,7 +2,7 @@
 import { spawn, type ChildProcess } from 'node:child_process';
 import { randomBytes } from 'node:crypto';
 import { join } from 'node:path';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { ask } from '../channels/telegram/bot-api/control.ts';
 import { aboutPost, knock, newId } from '../channels/web/knock.ts';
 import { sideBySide } from './fault.ts';

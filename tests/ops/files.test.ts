@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import { readConfig, unset } from '../../src/config.ts';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { makeMeasures } from '../../src/operation/measures.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
 import { claimAt, exchange, say } from '../store/samples.ts';

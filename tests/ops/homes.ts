@@ -3,7 +3,7 @@ import { spawn } from 'node:child_process';
 import { mkdirSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { openDatabase } from '../../src/store/sqlite/database.ts';
 import { startService, type Ended } from '../app/service.ts';
 

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { readConfig } from '../../src/config.ts';
-import { projectRoot } from '../../src/places.ts';
-import { settingRows, settingsTable } from '../../src/settings-reference.ts';
+import { projectRoot } from '../../src/project-root.ts';
+import { settingRows, settingsTable } from '../../src/commands/settings-reference.ts';
 
 /** The cells of the table of settings in a text, however wide they are set. */
 function tableIn(text: string): readonly (readonly string[])[] {

@@ -6,7 +6,7 @@ import Database from 'better-sqlite3';
 import { makeService } from '../../src/service.ts';
 import { systemClock } from '../../src/clock.ts';
 import { databaseFile, readConfig } from '../../src/config.ts';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { makeLog } from '../../src/log.ts';
 
 export interface RealHouse {

@@ -2,7 +2,7 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { expect, it } from 'vitest';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import type { Ladder } from '../../src/messages.ts';
 import type { DrawingRoom } from '../../src/pictures/drawing-room.ts';
 

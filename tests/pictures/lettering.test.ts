@@ -1,7 +1,7 @@
 /** Letters: every name on the shelf can be written, each script by its own habits, and what cannot be written is told. */
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { projectRoot } from '../../src/places.ts';
+import { projectRoot } from '../../src/project-root.ts';
 import { readTeas } from '../../src/content/tea-data.ts';
 import { languages } from '../../src/core/units.ts';
 import { outlineOf, setLine } from '../../src/pictures/lettering.ts';

@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { getRequestListener } from '@hono/node-server';
 import type { Log } from '../../log.ts';
 import type { Channel, Incoming, Outgoing, What } from '../../messages.ts';
-import { builtFolder } from '../../places.ts';
+import { builtFolder } from '../../project-root.ts';
 import { makeArrivals, type Arrivals } from './arrivals.ts';
 import { readAssets } from './assets.ts';
 import { makeDevices, type Marks } from './devices.ts';

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Database } from 'better-sqlite3';
-import { projectRoot } from '../../places.ts';
+import { projectRoot } from '../../project-root.ts';
 import { StoreMistake } from '../contract.ts';
 
 export const migrationsFolder = pathToFileURL(join(projectRoot, 'src/store/sqlite/migrations/'));

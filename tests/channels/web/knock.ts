@@ -2,7 +2,7 @@
 import { request, type IncomingHttpHeaders } from 'node:http';
 import { join } from 'node:path';
 import { randomBytes } from 'node:crypto';
-import { projectRoot } from '../../../src/places.ts';
+import { projectRoot } from '../../../src/project-root.ts';
 
 export interface Answered {
   readonly status: number;

@@ -1,14 +1,14 @@
 /** What a label, or the link of a lesson, shows before a word is said. */
-import type { Content } from './content.ts';
-import { atTheShop } from './content/shop-data.ts';
-import type { Json } from './core/flow/flow.ts';
-import { step } from './core/flow/step.ts';
-import { listed, type Roster } from './core/lessons/roster.ts';
-import { lapseOffers } from './core/lessons/seats.ts';
-import type { Instant, Language } from './core/units.ts';
-import { render } from './delivery/render.ts';
-import type { Outgoing } from './messages.ts';
-import type { Owed } from './store/contract.ts';
+import type { Content } from '../content.ts';
+import { atTheShop } from '../content/shop-data.ts';
+import type { Json } from '../core/flow/flow.ts';
+import { step } from '../core/flow/step.ts';
+import { listed, type Roster } from '../core/lessons/roster.ts';
+import { lapseOffers } from '../core/lessons/seats.ts';
+import type { Instant, Language } from '../core/units.ts';
+import { render } from '../delivery/render.ts';
+import type { Outgoing } from '../messages.ts';
+import type { Owed } from '../store/contract.ts';
 
 interface Label {
   /** "tea-tieguanyin", "lesson-12". */

@@ -1,15 +1,15 @@
 /** The channels that reach beyond this machine, made from the settings, and what may be wrong with them at the start. */
-import { makeMailChannel, type MailChannel, type MailTrouble } from './channels/mail/mail-channel.ts';
-import { profilesOf } from './channels/telegram/menu.ts';
-import { makeTelegramChannel, type TelegramChannel, type TelegramTrouble } from './channels/telegram/telegram.ts';
-import type { Clock } from './clock.ts';
-import type { Config } from './config.ts';
-import type { Content } from './content.ts';
-import { languageOfDevice } from './core/language-tag.ts';
-import type { Instant, Language } from './core/units.ts';
-import type { Log } from './log.ts';
-import type { Channel } from './messages.ts';
-import { makeDrawingRoom, type DrawingRoom } from './pictures/drawing-room.ts';
+import { makeMailChannel, type MailChannel, type MailTrouble } from '../channels/mail/mail-channel.ts';
+import { profilesOf } from '../channels/telegram/menu.ts';
+import { makeTelegramChannel, type TelegramChannel, type TelegramTrouble } from '../channels/telegram/telegram.ts';
+import type { Clock } from '../clock.ts';
+import type { Config } from '../config.ts';
+import type { Content } from '../content.ts';
+import { languageOfDevice } from '../core/language-tag.ts';
+import type { Instant, Language } from '../core/units.ts';
+import type { Log } from '../log.ts';
+import type { Channel } from '../messages.ts';
+import { makeDrawingRoom, type DrawingRoom } from '../pictures/drawing-room.ts';
 
 export interface DistantParts {
   readonly config: Config;

@@ -1,7 +1,7 @@
 /** What each setting is for, in the words that README and `npm run settings` show. */
 import { relative, sep } from 'node:path';
-import { unset, type Settings } from './config.ts';
-import { projectRoot } from './places.ts';
+import { unset, type Settings } from '../config.ts';
+import { projectRoot } from '../project-root.ts';
 
 const meanings: { readonly [name in keyof Settings]: string } = {
   NINTHPOUR_FOLDER: 'where the one database file is kept',
