@@ -2,7 +2,7 @@
 import type { Language } from '../units.ts';
 import type { Cues } from './cues.ts';
 import { hanNumbers } from './han-numbers.ts';
-import type { CueName } from './reading-words.ts';
+import type { CueName } from './cue-names.ts';
 
 export const acts = [
   'back',

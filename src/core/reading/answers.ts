@@ -5,7 +5,7 @@ import { asksApart } from './asks.ts';
 import { cueText } from './cues.ts';
 import { oneChinese } from './one-chinese.ts';
 import { makeQuestionIndex, type Hit } from './question-index.ts';
-import type { Danger } from './reading-words.ts';
+import type { Danger } from './cue-names.ts';
 import { makeSubjectFinder, type SubjectFinder } from './subjects.ts';
 import { termsOf } from './terms.ts';
 

@@ -1,7 +1,8 @@
 /** The cues of data/reading/cues.yaml, and words put right that are a letter away from one of theirs. Knows no cue by name. */
 import { makeCueSet, type CueSet } from './cue-set.ts';
 import { editDistance, withOneLeftOut } from '../teas/spelling.ts';
-import type { CueName, ReadingWords } from './reading-words.ts';
+import type { CueName } from './cue-names.ts';
+import type { ReadingWords } from './reading-words.ts';
 
 export interface Cues extends CueSet<CueName> {
   /** The text with the words that are a letter away from a cue's word put right. */

@@ -2,7 +2,7 @@
 import { cueText } from './cues.ts';
 import { namedIn, type Named, type Observation } from './observation.ts';
 import { oneChinese } from './one-chinese.ts';
-import type { CueName } from './reading-words.ts';
+import type { CueName } from './cue-names.ts';
 import type { SubjectFinder } from './subjects.ts';
 
 const telling = [

@@ -1,7 +1,7 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
 import type { Subjects } from './subjects.ts';
 import type { Worlds } from './evidence.ts';
-import { cueOfQuestion, planQuestions } from './plan-questions.ts';
+import type { CueName } from './cue-names.ts';
 import type { Weights } from './weights.ts';
 
 export interface VesselWords {
@@ -56,93 +56,3 @@ export interface ReadingWords {
   /** Cue → patterns (data/reading/cues.yaml tells their small language). */
   readonly cues: { readonly [cue in CueName]: readonly string[] };
 }
-
-/** What can't wait, the more urgent first. */
-export const dangers = [
-  'danger-choking',
-  'danger-breath',
-  'danger-swallowed',
-  'danger-caffeine',
-  'danger-mouth',
-  'danger-reaction',
-  'danger-scald',
-  'danger-cut',
-] as const;
-export type Danger = (typeof dangers)[number];
-
-export const cueNames = [
-  ...dangers,
-  ...planQuestions.map(cueOfQuestion),
-  'safety',
-  'safety-weak',
-  'overnight',
-  'fridge',
-  'lesson',
-  'care-strong',
-  'care-weak',
-  'shop',
-  'shop-weak',
-  'offtopic',
-  'brew',
-  'asks-brewing',
-  'how-much',
-  'buying',
-  'got-tea',
-  'got-wrong',
-  'keeping',
-  'has-tea',
-  'having',
-  'bitter',
-  'weak',
-  'sour',
-  'flat',
-  'lost-scent',
-  'right',
-  'complaint',
-  'prefer',
-  'strong',
-  'light',
-  'likes-strong',
-  'likes-light',
-  'gongfu',
-  'western',
-  'grandpa',
-  'cold',
-  'no-thermometer',
-  'has-thermometer',
-  'no-scale',
-  'has-scale',
-  'warmed',
-  'not-warmed',
-  'not-rinsed',
-  'mile-high',
-  'boiling',
-  'used-boiling',
-  'altitude',
-  'back',
-  'start-over',
-  'ask-shop',
-  'shop-desk',
-  'about',
-  'yes',
-  'no',
-  'thanks',
-  'goodbye',
-  'hello',
-  'correct',
-  'follow-up',
-  'why',
-  'forget-me',
-  'my-data',
-  'other-device',
-  'want-en',
-  'want-zh-Hant',
-  'want-zh-Hans',
-  'want-zh',
-  'stock-before',
-  'stock-after',
-  'dose',
-  'left',
-  'big',
-] as const;
-export type CueName = (typeof cueNames)[number];

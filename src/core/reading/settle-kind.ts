@@ -4,7 +4,7 @@ import type { AnswerFinder } from './answers.ts';
 import type { Cues } from './cues.ts';
 import type { Kind } from './kind.ts';
 import { isOrder } from './order.ts';
-import type { Danger } from './reading-words.ts';
+import type { Danger } from './cue-names.ts';
 import { weigh, type Leaning, type Weighed, type Weights } from './weights.ts';
 
 export interface KindScene {
