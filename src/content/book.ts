@@ -2,8 +2,10 @@
 import { join, relative } from 'node:path';
 import type { Calls, Flow, FlowBook } from '../core/flow/book.ts';
 import { checkFlow, type CheckAgainst } from '../core/flow/check.ts';
+import { rememberedIn } from '../core/flow/outline.ts';
 import type { FlowProblem } from '../core/flow/parse.ts';
-import { callNames, heardNames } from '../core/functions.ts';
+import { callNames } from '../core/functions.ts';
+import { heardNames, houseNames, rememberedByNoFlow } from '../core/functions/names.ts';
 import { languages, type Language } from '../core/units.ts';
 import type { Words } from '../core/words/words.ts';
 import { readFlowFiles, type FlowFile } from './flow-files.ts';
@@ -25,6 +27,8 @@ export function readFlows(flowsDir: string, words: WordFiles, ids: Ids = {}): Re
   const flows: { readonly [name: string]: Flow } = Object.fromEntries(files.map(({ flow }) => [flow.name, flow]));
   const entrance = relative(process.cwd(), join(flowsDir, 'front.yaml'));
   const missing = flows[front] || unread.has(front) ? [] : [`${entrance}:1:1 expected the flow "front"`];
+  const texts = [JSON.stringify(ids), ...[...files, ...Object.values(words.sources)].map(({ text }) => text)];
+  if (rightTogether(texts)) return { flows, problems };
   const keys = new Set(words.keys);
   const against: CheckAgainst = {
     flows,
@@ -32,11 +36,11 @@ export function readFlows(flowsDir: string, words: WordFiles, ids: Ids = {}): Re
     front,
     calls: callNames,
     heard: heardNames,
+    house: new Set(houseNames),
+    memory: new Set([...rememberedByNoFlow, ...Object.values(flows).flatMap(rememberedIn)]),
     hasSentence: (key) => keys.has(key),
     variables: (key) => words.variables(key),
   };
-  const texts = [JSON.stringify(ids), ...[...files, ...Object.values(words.sources)].map(({ text }) => text)];
-  if (rightTogether(texts)) return { flows, problems };
   const found = [...problems, ...missing, ...files.flatMap((file) => problemsOf(file, against, ids))];
   if (found.length === 0) noteTogether(texts);
   return { flows, problems: found };

@@ -3,7 +3,7 @@ import type { BrewingData } from '../core/brewing/brewing-data.ts';
 import { styles } from '../core/brewing/plan.ts';
 import type { FlowBook } from '../core/flow/book.ts';
 import { sentencesOf } from '../core/flow/outline.ts';
-import { madeUpKeys } from '../core/functions.ts';
+import { madeUpKeys } from '../core/functions/names.ts';
 import { listPurposes, purposes } from '../core/lessons/reminders.ts';
 import type { WordFiles } from './words.ts';
 

@@ -1,5 +1,6 @@
 /** What a flow may know of the house in a turn, as `house.`; words of others are handed on as quotes, never as text to keep. */
 import type { Facts, Json } from '../core/flow/flow.ts';
+import type { HouseName } from '../core/functions/names.ts';
 import type { Turn } from '../store/contract.ts';
 import type { Question } from '../store/desk-contract.ts';
 import { namedDoor } from '../store/lesson-contract.ts';
@@ -15,7 +16,10 @@ export interface Means {
 
 type Known = Pick<Turn, 'person' | 'desk' | 'address' | 'lessons' | 'event'>;
 
-export function houseFacts({ person, desk, address, lessons, event }: Known, { mail, freshCode }: Means): Facts {
+export function houseFacts(
+  { person, desk, address, lessons, event }: Known,
+  { mail, freshCode }: Means,
+): { readonly [name in HouseName]: Json } {
   const { keeper, staffed, asked, waitingCount } = desk;
   const keptFrom = new Set(desk.answered.length > 0 ? desk.standing.map(({ ofQuestion }) => ofQuestion) : []);
   return {

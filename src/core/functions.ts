@@ -47,34 +47,6 @@ import { twoAsked } from './talk/two-asked.ts';
 import { keptFor, shopCallNames, shopCalls } from './functions/shop.ts';
 import type { Language } from './units.ts';
 
-/** What `heard.` may hold, for the check of flow files. */
-export const heardNames: ReadonlySet<string> = new Set(
-  (
-    'language languageSure kind tea teas family vessel vessels material vesselFaint volumeMl leafG leafSpoons guests onlyGuests tempC ' +
-    'noThermometer noScale elevationM style strength warmed rinsed drawnS bare taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit languageAlone lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
-    'after awaited asksYield pouredAgo guestsMore few hands isLate lateS steers asksWhere asksRefill asksOwnBrews nearAnswer skipTo coldAsk'
-  ).split(' '),
-);
-
-/** Beginnings of the keys that functions make up from codes in the data. */
-export const madeUpKeys: readonly string[] = [
-  'mistake-',
-  'caution-',
-  'why-',
-  'plan-way-',
-  'brew-fill-',
-  'brew-water',
-  'brew-leaf-',
-  'brew-strength-',
-  'brew-drawn-',
-  'taste-',
-  'guide-told-',
-  'my-told-',
-  'desk-told-',
-  'cold-',
-];
-
 const callList = [
   'readMessage',
   'partsOfMessage',

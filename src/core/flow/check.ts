@@ -24,6 +24,10 @@ export interface CheckAgainst {
   readonly calls: ReadonlySet<string>;
   /** What the reader of messages may hear. */
   readonly heard: ReadonlySet<string>;
+  /** What the house may tell. */
+  readonly house: ReadonlySet<string>;
+  /** What may be remembered of a person. */
+  readonly memory: ReadonlySet<string>;
   readonly hasSentence: (key: string) => boolean;
   readonly variables: (key: string) => readonly string[];
 }
@@ -69,7 +73,8 @@ function wrongCalls(flow: Flow, { calls }: CheckAgainst): readonly FlowProblem[]
     .map(({ name, path }) => problem(path, `one of the functions ${oneOf(calls)}, not "${name}"`));
 }
 
-function wrongSentences(flow: Flow, { hasSentence, variables, ...against }: CheckAgainst): readonly FlowProblem[] {
+function wrongSentences(flow: Flow, against: CheckAgainst): readonly FlowProblem[] {
+  const { hasSentence, variables } = against;
   const known = knownNames(flow, against);
   return sentencesOf(flow).flatMap(({ key, with: given, path, hasItem }) => {
     if (!hasSentence(key)) return [problem(path, `a sentence "${key}" in flows/words, in every language`)];
@@ -86,10 +91,14 @@ function wrongSentences(flow: Flow, { hasSentence, variables, ...against }: Chec
 }
 
 /** Whether a name can ever stand for something: what was heard, what the engine tells, or a fact of the flow. */
-function knownNames(flow: Flow, { heard }: Pick<CheckAgainst, 'heard'>): (path: readonly string[]) => boolean {
+function knownNames(flow: Flow, { heard, house, memory, unread }: CheckAgainst): (path: readonly string[]) => boolean {
   const facts = new Set([...factsOfFlow(flow), ...toldNames]);
-  return ([head = '', second]) =>
-    head === 'heard' ? second === 'text' || (second !== undefined && heard.has(second)) : facts.has(head);
+  return ([head = '', second = '']) => {
+    if (head === 'heard') return second === 'text' || heard.has(second);
+    if (head === 'house') return second === '' || house.has(second);
+    if (head === 'memory') return second === '' || memory.has(second) || unread.size > 0;
+    return facts.has(head);
+  };
 }
 
 function wrongNames(flow: Flow, against: CheckAgainst): readonly FlowProblem[] {

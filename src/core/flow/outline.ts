@@ -183,3 +183,7 @@ export function factsOfFlow(flow: Flow): ReadonlySet<string> {
     ...choicesOf(flow).flatMap(({ choice }) => Object.keys(choice.gives)),
   ]);
 }
+
+/** What lines of a flow remember of a person, by name. */
+export const rememberedIn = (flow: Flow): readonly string[] =>
+  linesOf(flow).flatMap(({ line }) => Object.keys(line.remember ?? {}));

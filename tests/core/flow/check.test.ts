@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { checkFlow } from '../../../src/core/flow/check.ts';
+import { rememberedIn } from '../../../src/core/flow/outline.ts';
 import { parseFlow } from '../../../src/core/flow/parse.ts';
 import type { RawFlow, RawPlace } from '../../../src/core/flow/raw.ts';
 import { calls, front, picnic, weather } from './picnic.ts';
@@ -19,6 +20,8 @@ function problemsOf(raw: RawFlow, others: readonly RawFlow[] = [front, weatherBa
     front: 'front',
     calls: new Set(Object.keys(calls)),
     heard: new Set(['people', 'spot', 'dish', 'kind', 'act', 'complaint', 'language']),
+    house: new Set(['open']),
+    memory: new Set(Object.values(flows).flatMap(rememberedIn)),
     hasSentence: (key) => key !== unknown,
     variables: (key) => sentences[key] ?? [],
   });
@@ -61,6 +64,16 @@ describe('planted faults', () => {
       'a sentence whose value nobody gives',
       withBasket({ choices: [{ label: 'spot', go: 'where' }] }),
       '"name", which the sentence "spot" needs',
+    ],
+    [
+      'a memory that nothing keeps',
+      withBasket({ do: [{ when: 'memory.peple > 2', say: 'packed' }] }),
+      'do.0.when: a known fact, not "memory.peple"',
+    ],
+    [
+      'what the house does not tell',
+      withBasket({ do: [{ when: 'house.opn', say: 'packed' }] }),
+      'do.0.when: a known fact, not "house.opn"',
     ],
     [
       'an unknown fact in a condition',

@@ -1,0 +1,59 @@
+/** What flow files and sentences may name beside their own facts, for their check. What each holds is told by whoever makes it. */
+
+/** What `heard.` may hold, for the check of flow files. */
+export const heardNames: ReadonlySet<string> = new Set(
+  (
+    'language languageSure kind tea teas family vessel vessels material vesselFaint volumeMl leafG leafSpoons guests onlyGuests tempC ' +
+    'noThermometer noScale elevationM style strength warmed rinsed drawnS bare taste act wants infusion unknownTea mistakes missing ' +
+    'answer kept blank unit languageAlone lesson turn asks sizeWord unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
+    'after awaited asksYield pouredAgo guestsMore few hands isLate lateS steers asksWhere asksRefill asksOwnBrews nearAnswer skipTo coldAsk'
+  ).split(' '),
+);
+
+/** What `house.` holds (conversation/house-facts.ts). */
+export const houseNames = [
+  'keeper',
+  'staffed',
+  'asked',
+  'waitingCount',
+  'channel',
+  'code',
+  'waiting',
+  'answered',
+  'kept',
+  'standing',
+  'everything',
+  'lessons',
+  'gone',
+  'bookings',
+  'doors',
+  'names',
+  'tzVersion',
+  'mail',
+  'freshCode',
+  'tallies',
+  'undelivered',
+  'event',
+] as const;
+export type HouseName = (typeof houseNames)[number];
+
+/** What `memory.` may hold without a flow that remembers it: a label shows the shop's own brew (content/shop-data.ts). */
+export const rememberedByNoFlow: readonly string[] = ['usual'];
+
+/** Beginnings of the keys that functions make up from codes in the data. */
+export const madeUpKeys: readonly string[] = [
+  'mistake-',
+  'caution-',
+  'why-',
+  'plan-way-',
+  'brew-fill-',
+  'brew-water',
+  'brew-leaf-',
+  'brew-strength-',
+  'brew-drawn-',
+  'taste-',
+  'guide-told-',
+  'my-told-',
+  'desk-told-',
+  'cold-',
+];
