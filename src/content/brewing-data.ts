@@ -34,6 +34,7 @@ const form = z.strictObject({
 });
 
 const vessel = z.strictObject({
+  kind: z.enum(['cup', 'pot']).nullable().default(null),
   material: z.string(),
   wallJPerGK: positive.max(5),
   wallGPerMl23: positive.max(100),

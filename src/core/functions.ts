@@ -112,7 +112,8 @@ function readMessage(
   const sentence = content.listen(said);
   const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
   const talk = { house, flow, asked: asked ?? null };
-  const named = withOwnVessel(withSameVessel(told, talk, memory), said, memory);
+  const lastVessel = { last: memory['vessel'] ?? null, vessels: content.brewing.vessels };
+  const named = withOwnVessel(withSameVessel(told, talk, lastVessel), said, memory);
   const talked = inTalk(named, said, talk, content.talkCues);
   const declined = declinesHere(sentence, talked, flow);
   const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;

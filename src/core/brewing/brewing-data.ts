@@ -49,6 +49,8 @@ export interface FormData {
 }
 
 export interface VesselData {
+  /** One word is said of each of a kind. */
+  readonly kind: 'cup' | 'pot' | null;
   readonly material: string;
   /** J/(g K) of the wall. */
   readonly wallJPerGK: number;

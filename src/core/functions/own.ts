@@ -1,4 +1,5 @@
 /** What memory keeps of a person, by functions: their name, vessels, brews and tastes. */
+import type { BrewingData } from '../brewing/brewing-data.ts';
 import type { Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { phrase, tastesOf, textOf } from './asked-brew.ts';
@@ -59,19 +60,18 @@ export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string
 
 const called = (vessel: Facts): string => textOf(vessel['called'] ?? null);
 
-/** One word is said of each of these. */
-const alike: readonly (readonly Json[])[] = [
-  ['mug', 'infuser-mug', 'tumbler', 'thermos'],
-  ['porcelain-pot', 'clay-pot', 'glass-pot', 'kyusu'],
-];
+interface LastVessel {
+  readonly last: Json;
+  readonly vessels: BrewingData['vessels'];
+}
 
 /** "My cup is bigger, 350", beside a plan for a glass: the glass is meant. */
-export function withSameVessel(heard: Facts, { flow, asked = null }: Talk, memory: Facts): Facts {
-  const last = memory['vessel'] ?? null;
+export function withSameVessel(heard: Facts, { flow, asked = null }: Talk, { last, vessels }: LastVessel): Facts {
   const meant = heard['vesselFaint'] === true && asked === null && (flow === 'brew' || flow === 'guide');
   const namesTea = (heard['tea'] ?? heard['family'] ?? heard['unknownTea'] ?? null) !== null;
   if (!meant || namesTea || (heard['volumeMl'] ?? null) === null) return heard;
-  const isAlike = alike.some((some) => some.includes(last) && some.includes(heard['vessel'] ?? null));
+  const kind = vessels[textOf(last)]?.kind ?? null;
+  const isAlike = kind !== null && kind === vessels[textOf(heard['vessel'])]?.kind;
   return isAlike ? { ...heard, vessel: last } : heard;
 }
 
