@@ -57,6 +57,7 @@ function ofTeas(data: DataRead): readonly string[] {
     ...data.teas.flatMap((tea) => [
       ...unknown(catalogue, family, [tea.family, familyIds]),
       ...unknown(catalogue, form, [tea.form, formIds]),
+      ...tooHot(catalogue, tea, data.brewing),
     ]),
     ...Object.values(data.brewing.families).flatMap((one) => unknown(families, form, [one.form, formIds])),
     ...data.names.families.flatMap((row) => [
@@ -64,6 +65,13 @@ function ofTeas(data: DataRead): readonly string[] {
       ...Object.keys(row.kinds).flatMap((tea) => unknown(familyWords, 'the id of a tea', [tea, teaIds])),
     ]),
   ];
+}
+
+/** No plan would use such water, and nobody would know why. */
+function tooHot(file: string, { id, family, leaf }: Tea, { families }: BrewingData): readonly string[] {
+  const highestC = families[family as keyof typeof families]?.highestC ?? Infinity;
+  if ((leaf?.waterC ?? 0) <= highestC) return [];
+  return [`${placeOfText(file, id)} expected no hotter water for "${id}" than highestC of its family, ${highestC}`];
 }
 
 /** A tea newly in the catalogue may have stood among the teas we have no data for: then nobody would be understood. */

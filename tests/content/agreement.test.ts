@@ -103,6 +103,13 @@ describe('one slip, one sentence', { timeout: 120_000 }, () => {
       /danger: "danger-scald" is answered by burn$/,
     ],
     ['a form that is no text', catalogue, /form: flat/, 'form: 5', /longjing\.form: expected text, not 5$/],
+    [
+      'water too hot for a family',
+      catalogue,
+      /- id: longjing\n(.*\n){2} {2}leaf: \{ waterC: 78/,
+      '- id: longjing\n  family: green\n  form: flat\n  leaf: { waterC: 90',
+      /expected no hotter water for "longjing" than highestC of its family, 85$/,
+    ],
     ['a word no place has', 'flows/taste.yaml', /asks: /, 'aks: ', /expected one of asks, .*, not "aks"$/],
   ])('%s', (_, file, old, fault, expected) => {
     const { told, line } = toldWith(file, old, fault);
