@@ -210,8 +210,9 @@ function contradictions(read: Settings): readonly string[] {
 
 /** Throws ConfigMistake. */
 export function readConfig(environment: Readonly<Record<string, string | undefined>>): Config {
-  const ours = Object.entries(environment).filter(([name]) => /^(NINTHPOUR|TELEGRAM)_/.test(name));
   const known = Object.keys(settings.shape);
+  const isOurs = (name: string): boolean => known.includes(name) || /^(NINTHPOUR|TELEGRAM)_/.test(name);
+  const ours = Object.entries(environment).filter(([name]) => isOurs(name));
   const strange = ours.flatMap(([name]) =>
     known.includes(name) ? [] : [`${name} is not a setting; there are ${known.join(', ')}`],
   );
