@@ -68,7 +68,11 @@ export function makeLoop(parts: LoopParts): Loop {
   const looking = oneAtATime(look);
   return {
     async start() {
-      const found = await store.recover(channels, repeatsDoNoHarm, clock.now());
+      const found = await store.recover(
+        channels,
+        channels.filter((name) => repeatsDoNoHarm[name]),
+        clock.now(),
+      );
       if (found.doubtful + found.waiting > 0) log.info('taken up again', { ...found });
       looking.ask();
     },

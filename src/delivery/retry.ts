@@ -3,8 +3,13 @@ import type { Instant } from '../core/units.ts';
 import type { ChannelName, Sent } from '../messages.ts';
 import type { Owed, Settlement } from '../store/contract.ts';
 
-/** Where a second copy is not seen: the page knows messages by their ids, the terminal is one pair of eyes. */
-export const repeatsDoNoHarm: readonly ChannelName[] = ['web', 'terminal'];
+/** Whether a second copy is not seen: the page knows messages by their ids, the terminal is one pair of eyes. */
+export const repeatsDoNoHarm: { readonly [name in ChannelName]: boolean } = {
+  terminal: true,
+  web: true,
+  telegram: false,
+  mail: false,
+};
 
 const firstWaitMs = 1_000;
 const longestWaitMs = 15 * 60_000;
@@ -20,7 +25,7 @@ export function settlementOf(owed: Owed, sent: Sent, now: Instant): Settlement {
     case 'retry':
       return retried(owed, sent.notBefore ?? now + backoffMs(owed.attempts), sent.why);
     case 'unknown':
-      return repeatsDoNoHarm.includes(owed.address.channel)
+      return repeatsDoNoHarm[owed.address.channel]
         ? retried(owed, now + backoffMs(owed.attempts), sent.why)
         : { kind: 'doubt', at: now + doubtWaitMs, why: sent.why };
     case 'unreachable':

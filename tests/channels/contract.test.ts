@@ -3,6 +3,7 @@ import { describe } from 'vitest';
 import { makeMailChannel } from '../../src/channels/mail/mail-channel.ts';
 import { makeTerminalChannel } from '../../src/channels/terminal/terminal-channel.ts';
 import { makeLog } from '../../src/log.ts';
+import type { ChannelName } from '../../src/messages.ts';
 import { holdsTheContract, type Ends } from './contract.ts';
 import { openPostOffice } from './mail/post-office.ts';
 import { startStandIn } from './telegram/bot-api/server.ts';
@@ -76,8 +77,7 @@ function plainOf(raw: string): string {
   return [Buffer.from(bytes, 'latin1').toString('utf8'), ...parts].join('\n');
 }
 
-describe('the terminal', () => holdsTheContract(terminal));
-describe('the page', () => holdsTheContract(web));
-describe('Telegram', () => holdsTheContract(telegram));
-describe('Telegram, with a picture', () => holdsTheContract(telegram, { ladder }));
-describe('mail', () => holdsTheContract(mail));
+const all: { readonly [name in ChannelName]: () => Promise<Ends> } = { terminal, web, telegram, mail };
+
+describe.each(Object.entries(all) as [ChannelName, () => Promise<Ends>][])('%s', holdsTheContract);
+describe('telegram, with a picture', () => holdsTheContract('telegram', telegram, { ladder }));
