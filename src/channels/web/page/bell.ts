@@ -9,8 +9,6 @@ export async function wakeBell(): Promise<boolean> {
   return audio.state === 'running';
 }
 
-export const bellIsAwake = (): boolean => audio?.state === 'running';
-
 /** Common practice, no source: two partials of a small bowl, soft enough for a kitchen. */
 const notes = [
   { hertz: 880, afterS: 0 },
