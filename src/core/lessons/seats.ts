@@ -146,27 +146,6 @@ export function resizeLesson(roster: Roster, seats: number, now: Instant): Turn 
   return offerOn({ ...roster, lesson: { ...roster.lesson, seats } }, [], now);
 }
 
-export interface BookingMove {
-  readonly from: Roster;
-  readonly to: Roster;
-  readonly booking: string;
-  /** The id the booking shall have in the other lesson. */
-  readonly id: string;
-}
-export type BookingMoved = { readonly from: Turned; readonly to: Turned } | { readonly mistakes: readonly Mistake[] };
-
-/** A booking goes to another lesson, only if there are seats for it there: nobody gives up a seat to wait. */
-export function moveBooking({ from, to, booking: id, id: newId }: BookingMove, now: Instant): BookingMoved {
-  const booking = bookingOf(from, id);
-  if ('mistakes' in booking) return booking;
-  const left = leave(from, id, now);
-  if ('mistakes' in left) return left;
-  const there = lapseOffers(to, now).roster;
-  if (seatsFree(there) < booking.seats) return { mistakes: [mistake('full', 'seats', { free: seatsFree(there) })] };
-  const enrolled = enrol(to, { id: newId, person: booking.person, seats: booking.seats }, now);
-  return 'mistakes' in enrolled ? enrolled : { from: left, to: enrolled };
-}
-
 /** So long before the start people are ticked off. */
 export const doorOpensMs = 3_600_000;
 

@@ -2,9 +2,6 @@ import ICAL from 'ical.js';
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { calendarEnclosure, calendarFile, type CalendarEvent } from '../../../src/core/lessons/icalendar.ts';
-import { lessonEvent } from '../../../src/core/lessons/lesson-event.ts';
-import { cancelLesson, moveLesson, recomputeLesson } from '../../../src/core/lessons/lesson.ts';
-import { bookingWith, denverAt, lessonWith } from './lesson-drafts.ts';
 
 const event: CalendarEvent = {
   uid: 'b1@quillfern.example',
@@ -111,35 +108,5 @@ describe('a calendar file', () => {
       ),
       { numRuns: 100 },
     );
-  });
-});
-
-describe('a booking in the calendar of a student', () => {
-  const around = { ...event, host: 'quillfern.example' };
-  const now = denverAt('2026-12-01T10:00');
-
-  it('keeps its uid and raises its sequence through every change', () => {
-    const lesson = lessonWith();
-    const today = { now, tzVersion: '2026f' };
-    const shifted = recomputeLesson({ ...lesson, startsAt: lesson.startsAt - 3_600_000 }, '2026f');
-    const moved = moveLesson(shifted, { starts: '2026-12-06T19:00', seen: shifted.revision }, today);
-    if ('mistakes' in moved) throw new Error('not moved');
-    const gone = cancelLesson(moved.lesson, { reason: 'snow', seen: moved.lesson.revision }, now);
-    if ('mistakes' in gone) throw new Error('not cancelled');
-    const events = [
-      lessonEvent(lesson, bookingWith(), around),
-      lessonEvent(lesson, bookingWith({ seats: 2, revision: 1 }), around),
-      lessonEvent(shifted, bookingWith({ seats: 2, revision: 1 }), around),
-      lessonEvent(moved.lesson, bookingWith({ seats: 2, revision: 1 }), around),
-      lessonEvent(gone.lesson, bookingWith({ seats: 2, revision: 1 }), around),
-    ];
-    expect(new Set(events.map((one) => one.uid))).toEqual(new Set(['b1@quillfern.example']));
-    expect(events.map((one) => one.sequence)).toEqual([0, 1, 2, 3, 4]);
-    expect(events.map((one) => one.cancelled)).toEqual([false, false, false, false, true]);
-  });
-
-  it('is cancelled for who left', () => {
-    const left = lessonEvent(lessonWith(), bookingWith({ standing: 'left', revision: 1 }), around);
-    expect(left).toMatchObject({ cancelled: true, sequence: 1 });
   });
 });

@@ -3,11 +3,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { readWordFiles } from '../../../src/content/words.ts';
-import { planSpoken } from '../../../src/core/lessons/spoken/spoken.ts';
 import { makeWords } from '../../../src/core/words/words.ts';
 import { languages } from '../../../src/core/units.ts';
 import { denverAt, draft } from './lesson-drafts.ts';
-import { listen } from './heard-here.ts';
+import { listen, planSpoken } from './heard-here.ts';
 
 const folders = ['src/core/lessons', 'src/core/functions', 'src/content'];
 const files = folders.flatMap((folder) =>

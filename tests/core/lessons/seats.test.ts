@@ -17,7 +17,6 @@ import {
   enrol,
   lapseOffers,
   leave,
-  moveBooking,
   resizeLesson,
   tickOff,
 } from '../../../src/core/lessons/seats.ts';
@@ -43,10 +42,6 @@ const rosterOf = (seats: number, ...parties: number[]): Roster =>
     },
     { lesson: lessonWith({ seats }), bookings: [] },
   );
-
-/** Another lesson of four seats, of which somebody else has some. */
-const otherRoster = (seats: number): Roster =>
-  done(enrol(rosterOf(4), { id: 'y', person: 'somebody-else', seats }, now)).roster;
 
 describe('enrolling', () => {
   it('seats who fits and lets the others wait in order', () => {
@@ -224,20 +219,6 @@ describe('other changes', () => {
     expect(changed(resizeLesson(roster, 7, now))).toEqual(['c freed → offered']);
     expect(codes(resizeLesson(roster, 3, now))).toEqual(['lesson-seats-below-taken']);
     expect(codes(resizeLesson({ ...roster, bookings: [] }, 0, now))).toEqual(['lesson-seats']);
-  });
-
-  it('a booking moves to another lesson, or stays where it is', () => {
-    const from = rosterOf(4, 2, 2, 1);
-    const moved = moveBooking({ from, to: otherRoster(2), booking: 'a', id: 'z' }, now);
-    if ('mistakes' in moved) throw new Error('not moved');
-    expect(changed(moved.from)).toEqual(['a left → left', 'c freed → offered']);
-    expect(changed(moved.to)).toEqual(['z enrolled → seated']);
-    expect(moveBooking({ from, to: otherRoster(3), booking: 'a', id: 'z' }, now)).toMatchObject({
-      mistakes: [{ code: 'lesson-full', values: { free: 1 } }],
-    });
-    expect(moveBooking({ from, to: rosterOf(4), booking: 'nobody', id: 'z' }, now)).toMatchObject({
-      mistakes: [{ code: 'lesson-booking-unknown' }],
-    });
   });
 
   it('the door is open from an hour before', () => {

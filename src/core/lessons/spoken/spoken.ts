@@ -1,17 +1,7 @@
 /** One sentence of a shopkeeper becomes a lesson, or says what is missing. It guesses no half of a day and no number. */
 import type { Instant, Mistake } from '../../units.ts';
 import { addDays, dateOf, timeOf, wallAt, zoneNamed, type WallDate, type WallTime } from '../calendar.ts';
-import {
-  draftMistakes,
-  mistake,
-  planLesson,
-  usual,
-  type Level,
-  type LessonDraft,
-  type Planned,
-  type Today,
-  type Wording,
-} from '../lesson.ts';
+import { draftMistakes, mistake, usual, type Level, type LessonDraft, type Wording } from '../lesson.ts';
 import type { Recurrence } from '../recurrence.ts';
 import { readDuration, readPrice, readSeats } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
@@ -121,11 +111,6 @@ export function spokenDraft(
   const stated = draftMistakes(draft).filter((one) => one.field !== 'title' && (one.field !== 'starts' || starts));
   const all = [...mistakes, ...missing, ...stated];
   return all.length > 0 ? { mistakes: all } : { draft };
-}
-
-export function planSpoken(sentence: Sentence, house: HouseLesson, today: Today): Planned {
-  const spoken = spokenDraft(hearLesson(sentence, today.now, house.zone), house);
-  return 'mistakes' in spoken ? spoken : planLesson(spoken.draft, today);
 }
 
 interface NamedZone {

@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { instantOf } from '../../../../src/core/lessons/calendar.ts';
 import { usual } from '../../../../src/core/lessons/lesson.ts';
-import { planSpoken } from '../../../../src/core/lessons/spoken/spoken.ts';
-import { listen } from '../heard-here.ts';
+import { listen, planSpoken } from '../heard-here.ts';
 
 const zone = 'America/Denver';
 const at = (wall: string) => ({ now: instantOf(wall, zone), tzVersion: '2025c' });
