@@ -5,18 +5,9 @@ import { adjust, usualTaste, type TasteChange } from './brewing/taste.ts';
 import { reasonsFor } from './brewing/why.ts';
 import type { Around, Calls, Outcome } from './flow/book.ts';
 import type { Facts, Json } from './flow/flow.ts';
-import {
-  asFacts,
-  brewOf,
-  complaintOf,
-  leafFor,
-  numberOf,
-  phrase,
-  refused,
-  tastesOf,
-  textOf,
-  type CoreContent,
-} from './functions/asked-brew.ts';
+import { brewOf, complaintOf, leafFor, tastesOf } from './functions/asked-brew.ts';
+import type { CoreContent } from './functions/core-content.ts';
+import { asFacts, numberOf, phrase, refused, textOf } from './functions/values.ts';
 import { coldCallNames, coldCalls } from './functions/cold-times.ts';
 import { deskGuestCallNames, deskGuestCalls } from './functions/desk-guests.ts';
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';

@@ -10,7 +10,9 @@ import { readHours } from '../lessons/spoken/hours.ts';
 import { hoursSaid, type ColdAsk } from '../talk/cold.ts';
 import { talkWords } from '../talk/talk-cues.ts';
 import type { Instant } from '../units.ts';
-import { brewOf, phrase, textOf, type CoreContent } from './asked-brew.ts';
+import { brewOf } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { phrase, textOf } from './values.ts';
 
 const names = ['coldAnswer'] as const;
 export const coldCallNames: readonly string[] = names;

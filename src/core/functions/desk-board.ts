@@ -7,7 +7,7 @@ import { statusAt } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import type { Booking, Roster } from '../lessons/roster.ts';
 import { doorOpensMs } from '../lessons/seats.ts';
-import { phrase } from './asked-brew.ts';
+import { phrase } from './values.ts';
 
 export const deskBoardCallNames = [
   'deskLessons',

@@ -5,7 +5,7 @@ import { stateOf, type Door } from '../lessons/door-list.ts';
 import { doorOpensMs } from '../lessons/seats.ts';
 import type { DeskCue, Sentence } from '../lessons/spoken/sentence.ts';
 import { wallAt } from '../lessons/calendar.ts';
-import { phrase, textOf } from './asked-brew.ts';
+import { phrase, textOf } from './values.ts';
 import { namedBy, type Named } from './guest-names.ts';
 import { doorsIn, markOf } from './desk-board.ts';
 

@@ -8,7 +8,7 @@ import { draftOf } from '../lessons/lesson-draft.ts';
 import { mistake, type Lesson } from '../lessons/lesson.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { onDate, repeatChange } from '../lessons/spoken/repeat-change.ts';
-import { asFacts, phrase, refused, textOf } from './asked-brew.ts';
+import { asFacts, phrase, refused, textOf } from './values.ts';
 import { doorsIn } from './desk-board.ts';
 
 /** So far ahead is looked for the days it is on, and for hours the clocks skip or show twice. */

@@ -9,7 +9,9 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { afterQuiet } from '../lessons/quiet.ts';
 import { wallAt } from '../lessons/calendar.ts';
 import type { Instant } from '../units.ts';
-import { asFacts, leafFor, phrase, type CoreContent } from './asked-brew.ts';
+import { leafFor } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { asFacts, phrase } from './values.ts';
 
 export interface Board {
   readonly brew: GuidedBrew;

@@ -4,7 +4,8 @@ import { isMistake, planBrew } from '../brewing/schedule.ts';
 import type { TasteChange } from '../brewing/taste.ts';
 import type { Around } from '../flow/book.ts';
 import type { Json } from '../flow/flow.ts';
-import { phrase, type CoreContent } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { phrase } from './values.ts';
 import { groundOf, type Board } from './guide-board.ts';
 
 /** Nobody pours to the second: judgement. */

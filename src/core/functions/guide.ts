@@ -15,17 +15,9 @@ import { planBrew } from '../brewing/schedule.ts';
 import { adjust, usualTaste } from '../brewing/taste.ts';
 import type { Around, Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
-import {
-  asFacts,
-  brewOf,
-  complaintOf,
-  numberOf,
-  phrase,
-  refused,
-  tastesOf,
-  textOf,
-  type CoreContent,
-} from './asked-brew.ts';
+import { brewOf, complaintOf, tastesOf } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { asFacts, numberOf, phrase, refused, textOf } from './values.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import { beginning, boardOf, groundOf, told, type Board } from './guide-board.ts';
 import { kindHour } from './kind-hour.ts';

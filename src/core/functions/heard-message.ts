@@ -2,7 +2,8 @@
 import type { Facts, Json } from '../flow/flow.ts';
 import type { Hint } from '../reading/reading.ts';
 import type { Mistake } from '../units.ts';
-import { asFacts, phrase, type CoreContent } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { asFacts, phrase } from './values.ts';
 
 /** A message of any length is read by its beginning. */
 const longestText = 5000;

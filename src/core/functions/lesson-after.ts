@@ -8,7 +8,8 @@ import { hearAfterwards, type Afterwards } from '../lessons/spoken/afterwards.ts
 import { saysComing, saysYesTo } from '../lessons/spoken/coming.ts';
 import { declines } from '../lessons/spoken/declined.ts';
 import { lessonValues } from '../lessons/tidings.ts';
-import { phrase, textOf, type CoreContent } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { phrase, textOf } from './values.ts';
 import type { Message } from './lesson-heard.ts';
 import { isAsked, ownIn, upcomingIn } from './lessons-in-house.ts';
 

@@ -10,7 +10,7 @@ import { hearChange, hearSwap } from '../lessons/spoken/swap.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
-import { phrase, refusedBy, textOf } from './asked-brew.ts';
+import { phrase, refusedBy, textOf } from './values.ts';
 import { ownIn, stands, upcomingIn } from './lessons-in-house.ts';
 
 /** What a sentence wants changed; null when it wants nothing of the kind, or nothing is booked. */

@@ -21,7 +21,7 @@ import {
   type Wish,
 } from '../lessons/spoken/wish.ts';
 import { lessonValues } from '../lessons/tidings.ts';
-import { phrase } from './asked-brew.ts';
+import { phrase } from './values.ts';
 import { swapOf } from './lesson-swap.ts';
 import { goneIn, isAhead, ownIn, shownIn, stands, upcomingIn, zoneOf } from './lessons-in-house.ts';
 

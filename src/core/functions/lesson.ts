@@ -12,7 +12,8 @@ import { topicOf } from './lesson-heard.ts';
 import { wishOf } from './lesson-wish.ts';
 import { swapping } from './lesson-swap.ts';
 import { goneIn, ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
-import { asFacts, phrase, refused, refusedBy, textOf, type CoreContent } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { asFacts, phrase, refused, refusedBy, textOf } from './values.ts';
 
 export const lessonCallNames = [
   'lessonWish',

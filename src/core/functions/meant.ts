@@ -2,11 +2,10 @@
 import type { Calls } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import type { Tea } from '../teas/tea.ts';
+import { listOf } from './values.ts';
 
 const names = ['sizeMeant', 'familyOfAll'] as const;
 export const meantCallNames: readonly string[] = names;
-
-const listOf = (value: Json | undefined): readonly Facts[] => (Array.isArray(value) ? (value as readonly Facts[]) : []);
 
 export const meantCalls = (teas: readonly Tea[]): { readonly [name in (typeof names)[number]]: Calls[string] } => ({
   sizeMeant: ({ word = null, vessel = null, volumeMl = null, sizes = null }, { memory }) => {

@@ -1,7 +1,7 @@
 /** The brew a person keeps as their usual for a tea: kept, found again, shown and let go of. Keeps no state. */
 import type { Calls } from '../flow/book.ts';
-import type { Facts, Json } from '../flow/flow.ts';
-import { phrase } from './asked-brew.ts';
+import type { Facts } from '../flow/flow.ts';
+import { listOf, phrase } from './values.ts';
 
 const names = ['keepUsual', 'usualFor', 'dropUsual', 'ownUsuals'] as const;
 export const ownUsualCallNames: readonly string[] = names;
@@ -9,7 +9,6 @@ export const ownUsualCallNames: readonly string[] = names;
 /** More teas than anyone has open at a time. */
 const mostUsuals = 30;
 
-const listOf = (value: Json | undefined): readonly Facts[] => (Array.isArray(value) ? (value as readonly Facts[]) : []);
 const isOf =
   ({ tea = null, family = null }: Facts) =>
   (one: Facts): boolean =>

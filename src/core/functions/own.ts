@@ -2,7 +2,8 @@
 import type { BrewingData } from '../brewing/brewing-data.ts';
 import type { Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import { phrase, tastesOf, textOf } from './asked-brew.ts';
+import { tastesOf } from './asked-brew.ts';
+import { listOf, phrase, textOf } from './values.ts';
 import { nameAlone, nameGiven } from '../lessons/spoken/name.ts';
 import type { Talk } from '../talk/scene.ts';
 import { usualTaste, type Taste } from '../brewing/taste.ts';
@@ -19,7 +20,6 @@ const longestVesselName = 24;
 /** A list at a door has no room for more. */
 const longestName = 60;
 
-const listOf = (value: Json | undefined): readonly Facts[] => (Array.isArray(value) ? (value as readonly Facts[]) : []);
 const isSameVessel = (a: Facts, b: Facts): boolean => a['vessel'] === b['vessel'] && a['volumeMl'] === b['volumeMl'];
 
 export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string] } = {

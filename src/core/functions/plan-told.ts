@@ -10,17 +10,9 @@ import { isMistake } from '../brewing/schedule.ts';
 import { fillOf, spoonfulG, spoonsOf } from '../brewing/spoons.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import {
-  asFacts,
-  brewOf,
-  leafFor,
-  numberOf,
-  phrase,
-  refused,
-  tastesOf,
-  type Brew,
-  type CoreContent,
-} from './asked-brew.ts';
+import { brewOf, leafFor, tastesOf, type Brew } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { asFacts, numberOf, phrase, refused } from './values.ts';
 
 export function planned(content: CoreContent, given: Facts, around: Around): Outcome {
   const brew = brewOf(content, given, around);

@@ -2,6 +2,7 @@
 import type { Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { makeQuestionFinder, type QuestionFinder } from '../reading/like-questions.ts';
+import { listOf, textOf } from './values.ts';
 
 export const shopCallNames = [
   'waitingQuestions',
@@ -14,21 +15,21 @@ export const shopCallNames = [
 ] as const;
 
 export const shopCalls: { readonly [name in (typeof shopCallNames)[number]]: Calls[string] } = {
-  waitingQuestions: (_, { house = {} }) => ({ gives: listed(itemsOf(house['waiting']), 'shop-told-waiting') }),
-  keptAnswers: (_, { house = {} }) => ({ gives: listed(itemsOf(house['kept']).toReversed(), 'shop-told-kept') }),
+  waitingQuestions: (_, { house = {} }) => ({ gives: listed(listOf(house['waiting']), 'shop-told-waiting') }),
+  keptAnswers: (_, { house = {} }) => ({ gives: listed(listOf(house['kept']).toReversed(), 'shop-told-kept') }),
   waitingQuestion: ({ id }, { house = {} }) => waitingQuestion(id ?? null, house),
   answeredQuestion: ({ id }, { house = {} }) => {
-    const found = itemsOf(house['answered']).find((question) => question['id'] === id);
+    const found = listOf(house['answered']).find((question) => question['id'] === id);
     return found ? { gives: shown(found) } : gone('question-gone');
   },
   sentAnswers: (_, { house = {} }) => ({ gives: listed(latestSent(house), 'shop-told-kept') }),
   sentAnswer: ({ id, text }, { house = {} }) => {
-    const found = itemsOf(house['answered']).find((question) => question['id'] === id);
+    const found = listOf(house['answered']).find((question) => question['id'] === id);
     if (!found) return gone('question-gone');
     return found['answer'] === text ? gone('answer-same') : { gives: sentAnswer(found) };
   },
   keptAnswer: ({ id }, { house = {} }) => {
-    const found = itemsOf(house['standing']).find((kept) => kept['id'] === id);
+    const found = listOf(house['standing']).find((kept) => kept['id'] === id);
     return found ? { gives: { id: found['id'] ?? null } } : gone('kept-answer-gone');
   },
 };
@@ -54,9 +55,9 @@ function listed(items: readonly Facts[], key: string): Facts {
 const mostEarlier = 2;
 
 function waitingQuestion(id: Json, house: Facts): Outcome {
-  const question = itemsOf(house['waiting']).find((one) => one['id'] === id);
+  const question = listOf(house['waiting']).find((one) => one['id'] === id);
   if (!question) return gone('question-answered');
-  const answered = itemsOf(house['answered']);
+  const answered = listOf(house['answered']);
   const earlier = answered.filter(({ person }) => person === question['person']).slice(0, mostEarlier);
   const same = likeQuestion(house['answered'], textOf(question['text']));
   return {
@@ -82,7 +83,7 @@ const shown = ({ id, question }: Facts): Facts => ({ id: id ?? null, question: q
 
 /** A shopkeeper's own, the latest first; where they gave none, those of the others. */
 function latestSent(house: Facts): readonly Facts[] {
-  const sent = itemsOf(house['answered']).toSorted((a, b) => Number(b['answeredAt']) - Number(a['answeredAt']));
+  const sent = listOf(house['answered']).toSorted((a, b) => Number(b['answeredAt']) - Number(a['answeredAt']));
   const own = sent.filter((one) => one['isOwn'] === true);
   return own.length > 0 ? own : sent;
 }
@@ -100,9 +101,6 @@ const checksum = (text: string): number =>
   Array.from(text).reduce((sum, char) => (Math.imul(sum, 31) + (char.codePointAt(0) ?? 0)) | 0, text.length);
 
 const gone = (wrong: string): Outcome => ({ wrong, field: 'id', values: {} });
-const itemsOf = (value: Json | undefined): readonly Facts[] =>
-  Array.isArray(value) ? (value as readonly Facts[]) : [];
-const textOf = (value: Json | undefined): string => (typeof value === 'string' ? value : '');
 
 /** About these the shop's own answer may come; on safety only what is checked with sources is said, and a brew is worked out. */
 const answerable: ReadonlySet<Json> = new Set(['shop', 'care', 'lesson', 'offtopic']);
@@ -111,20 +109,20 @@ const answerable: ReadonlySet<Json> = new Set(['shop', 'care', 'lesson', 'offtop
 export function keptFor(standing: Json | undefined, text: string, kind: Json): Facts | null {
   if (!answerable.has(kind)) return null;
   const found = finderOf(standing, 'question')(text);
-  const kept = found === null ? undefined : itemsOf(standing)[found];
+  const kept = found === null ? undefined : listOf(standing)[found];
   return kept ? { id: kept['id'] ?? null, answer: kept['answer'] ?? null } : null;
 }
 
 function likeQuestion(answered: Json | undefined, text: string): Facts | null {
   const found = finderOf(answered, 'text')(text);
-  return found === null ? null : (itemsOf(answered)[found] ?? null);
+  return found === null ? null : (listOf(answered)[found] ?? null);
 }
 
 /** Kept as long as the list it was made from. */
 const finders = new WeakMap<object, QuestionFinder>();
 
 function finderOf(list: Json | undefined, field: string): QuestionFinder {
-  const items = itemsOf(list);
+  const items = listOf(list);
   const known = finders.get(items);
   if (known) return known;
   const finder = makeQuestionFinder(items.map((item) => textOf(item[field])));
