@@ -8,6 +8,7 @@ import type { Plan } from '../brewing/plan.ts';
 import { rounded } from '../brewing/rounding.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import { fillOf, spoonfulG, spoonsOf } from '../brewing/spoons.ts';
+import { reasonsFor } from '../brewing/why.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { brewOf, leafFor, tastesOf, type Brew } from './asked-brew.ts';
@@ -19,6 +20,20 @@ export function planned(content: CoreContent, given: Facts, around: Around): Out
   if (isMistake(brew)) return refused(brew);
   const amount = numberOf(given['leafG']) === null ? null : leafAmount({ data: content.brewing, ...brew }, brew.plan);
   return { gives: { ...planFacts(content.brewing, brew, around), ...amountTold(amount) } };
+}
+
+export function explained(content: CoreContent, given: Facts, around: Around): Outcome {
+  const brew = brewOf(content, given, around);
+  if (isMistake(brew)) return refused(brew);
+  const reasons = reasonsFor({ data: content.brewing, leaf: brew.leaf, request: brew.request }, brew.plan);
+  return { gives: reasons.map(({ key, values }) => phrase(key, values)) };
+}
+
+export function oneInfusion(plan: Facts, n: number): Outcome {
+  const infusions = plan['infusions'] as unknown as Plan['infusions'];
+  const infusion = infusions.find((i) => i.n === n);
+  if (!infusion) return { wrong: 'no-such-infusion', field: 'n', values: { most: infusions.length } };
+  return { gives: asFacts(infusion) };
 }
 
 /** Everything of a plan that a sentence or a picture may want. */

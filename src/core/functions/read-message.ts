@@ -1,0 +1,75 @@
+/** What a message says in the talk it stands in: the reader's finding, then what own vessels, the talk and lessons make of it. */
+import type { Around } from '../flow/book.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { isAsking, nameAlone, nameGiven } from '../lessons/spoken/name.ts';
+import { inTalk } from '../talk/at-hand.ts';
+import { twoAsked } from '../talk/two-asked.ts';
+import type { Language } from '../units.ts';
+import type { CoreContent } from './core-content.ts';
+import { errandOf } from './desk-errand.ts';
+import { heardMessage } from './heard-message.ts';
+import { answersTidings, saidAfterwards } from './lesson-after.ts';
+import {
+  declinesHere,
+  goesOnAboutLessons,
+  isLessonWish,
+  isOfOwnLesson,
+  plansLesson,
+  saidOfLessons,
+} from './lesson-heard.ts';
+import { withOwnVessel, withSameVessel } from './own.ts';
+import { keptFor } from './shop.ts';
+import { textOf } from './values.ts';
+
+/** "Two seats for old leaves" is no question about leaves. On safety nothing goes before what is said there. */
+const wishesOverKind: ReadonlySet<Json> = new Set(['brew', 'care', 'shop', 'offtopic', 'taste', 'greeting']);
+const asLesson = (heard: Facts): Facts => ({ ...heard, kind: 'lesson', answer: null, infusion: null, mistakes: [] });
+
+export function readMessage(
+  content: CoreContent,
+  { text, language, asked, flow = null, about = flow }: Facts,
+  around: Around,
+): Facts {
+  const { house, memory } = around;
+  const said = textOf(text);
+  const sentence = content.listen(said);
+  const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
+  const talk = { house, flow, asked: asked ?? null };
+  const lastVessel = { last: memory['vessel'] ?? null, vessels: content.brewing.vessels };
+  const named = withOwnVessel(withSameVessel(told, talk, lastVessel), said, memory);
+  const talked = inTalk(named, said, talk, content.talkCues);
+  const declined = declinesHere(sentence, talked, flow);
+  const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;
+  const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
+  const mayPlan = mayBeLesson || read['kind'] === 'lesson';
+  const plans = mayPlan && asked !== 'reply' && plansLesson(sentence, around, content.zone);
+  const asks = isAsking(sentence);
+  const message = { sentence, heard: read, flow: about, change: content.seatChange(sentence) };
+  const ofLessons = saidOfLessons(message, around);
+  const goesOn = (asked !== 'name' || asks) && goesOnAboutLessons(message, ofLessons);
+  const isWish = goesOn || isLessonWish(sentence, house) || isOfOwnLesson(message, around);
+  const isOfPot = read['steers'] === 'remind';
+  const after = saidAfterwards(message, around);
+  const heard =
+    after !== null || plans || read['kind'] === 'lesson' || (mayBeLesson && isWish && !isOfPot) ? asLesson(read) : read;
+  // So many names spread into an object take several times as long.
+  return Object.assign({}, heard, {
+    said: declined ? null : ofLessons,
+    after,
+    awaited: answersTidings(message, around),
+    plans,
+    errand: plans ? null : errandOf(sentence, around, content.zone),
+    named: flow === 'lesson' || heard['kind'] === 'lesson' ? nameGiven(said) : nameAlone(said),
+    isAsking: asks,
+    kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
+  });
+}
+
+/** What is written there is taken as it stands. */
+const wordForWord: ReadonlySet<Json> = new Set(['reply', 'question', 'name']);
+
+export function partsOfMessage(content: CoreContent, given: Facts, around: Around): Json {
+  if (wordForWord.has(given['asked'] ?? null)) return null;
+  const hear = (text: string): Facts => readMessage(content, { ...given, text, asked: null }, around);
+  return twoAsked(textOf(given['text']), hear, content.talkCues);
+}
