@@ -27,7 +27,7 @@ export interface Miss {
 }
 
 /** What each of these is for stands at its head. */
-type SentenceFile =
+export type SentenceFile =
   | 'sentences.txt'
   | 'fresh.txt'
   | 'front-counter.txt'
