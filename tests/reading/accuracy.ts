@@ -26,36 +26,8 @@ export interface Miss {
   readonly read: string | number | null;
 }
 
-/** What each of these is for stands at its head. */
-export type SentenceFile =
-  | 'sentences.txt'
-  | 'fresh.txt'
-  | 'front-counter.txt'
-  | 'stranger.txt'
-  | 'customers.txt'
-  | 'customers-later.txt'
-  | 'passers-by.txt'
-  | 'market-day.txt'
-  | 'customers-apart.txt'
-  | 'customers-last.txt'
-  | 'customers-after.txt'
-  | 'rainy-morning.txt'
-  | 'rainy-evening.txt'
-  | 'late-ferry.txt'
-  | 'back-door.txt'
-  | 'foggy-evening.txt'
-  | 'at-the-stove.txt'
-  | 'at-the-sink.txt'
-  | 'at-the-door.txt'
-  | 'at-the-table.txt'
-  | 'tram-stop.txt'
-  | 'tram-ride.txt'
-  | 'ferry-in.txt'
-  | 'ferry-out.txt'
-  | 'window-seat.txt'
-  | 'night-market.txt';
-
-export function readSentences(file: SentenceFile): Sentence[] {
+/** What each file is for stands at its head. */
+export function readSentences(file: string): Sentence[] {
   const lines = readFileSync(join(import.meta.dirname, file), 'utf8').split('\n');
   return lines.flatMap((text, i) => (text.trim() === '' || text.startsWith('#') ? [] : [sentenceOf(text, i + 1)]));
 }

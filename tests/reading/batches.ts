@@ -1,8 +1,7 @@
 /** Sentences kept apart, batch by batch, and how well each must be read: floors a little under what was measured. */
-import type { SentenceFile } from './accuracy.ts';
 
 export interface Batch {
-  readonly file: SentenceFile;
+  readonly file: string;
   /** So many sentences there are at least: none may be lost. */
   readonly size: number;
   /** In what share of them each of these is read right, at least. */
