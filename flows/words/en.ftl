@@ -134,7 +134,7 @@ ask-family-of-unknown = I don't know “{ $unknownTea }”. Which family is it? 
 ask-family = Which family of tea is it?
 ask-vessel = What will you brew in?
 ask-other-vessel = One of these? You can also just describe it.
-ask-size = How much does it hold when full? ({ VESSEL($vessel) })
+ask-size = How much does it hold when full?
 ask-change = What shall we change?
 ask-leaf = How many grams of leaf will you use?
 ask-water = How hot is your water?
@@ -161,6 +161,26 @@ choice-change-water = How hot
 choice-lighter = Lighter
 choice-stronger = Stronger
 choice-you-say = You say
+brew-by-its-look = By how it looks, most likely:
+brew-so-far = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}{ $vessel ->
+    [none] { "" }
+   *[other] { " " }· { VESSEL($vessel) }
+}{ $volumeMl ->
+    [none] { "" }
+   *[other] { " " }· { ML($volumeMl) }
+}
+brew-so-far-vessel = { $vessel ->
+    [none] { ML($volumeMl) }
+   *[other] { VESSEL($vessel) }{ $volumeMl ->
+        [none] { "" }
+       *[other] { " " }· { ML($volumeMl) }
+    }
+}
+brew-comes-lighter = Lighter, then.
+brew-comes-stronger = Stronger, then.
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) } (as this family usually is)
 brew-as-kept = (As you keep it for this tea. Anything else you tell me changes it.)
@@ -206,7 +226,7 @@ brew-caffeine = Your plan as it stands: about { NUMBER($usualMg, maximumFraction
 brew-no-shorter = Shorter can't be poured with this leaf; take less leaf, or cooler water.
 brew-comes-with-it = That comes with the numbers, once I know this.
 brew-size-taken = I take it as { ML($volumeMl) }; if it holds more or less, write it with its unit, for example “120 ml”.
-ask-tea-unsure = No matter, the leaf tells: little balls or long dark twists are mostly oolong, fine and black is black tea, green is green tea, silvery buds are white tea, a pressed cake is mostly puer, flowers are scented or herbal. Choose what comes nearest.
+ask-tea-unsure = No matter, the leaf tells: little balls or long dark twists are mostly oolong, fine and black is black tea, green is green tea, silvery buds are white tea, a pressed cake is mostly puer, flowers are scented or herbal. Choose what comes nearest, or tell me how it looks.
 brew-how-many = { $plan-count ->
     [1] Once, with this leaf in this vessel.
    *[other] { $plan-count } times; after that little is left in the leaf.

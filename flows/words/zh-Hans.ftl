@@ -134,7 +134,7 @@ ask-family-of-unknown = 我不认得“{ $unknownTea }”。它属于哪一类�
 ask-family = 它属于哪一类茶？
 ask-vessel = 用什么来泡？
 ask-other-vessel = 是这里面的一种吗？直接描述也可以。
-ask-size = 装满是多少毫升？（{ VESSEL($vessel) }）
+ask-size = 装满是多少毫升？
 ask-change = 想改哪一项？
 ask-leaf = 您要放几克茶叶？
 ask-water = 您的水有多热？
@@ -161,6 +161,26 @@ choice-change-water = 水温
 choice-lighter = 淡一点
 choice-stronger = 浓一点
 choice-you-say = 由您建议
+brew-by-its-look = 照您说的样子，多半是：
+brew-so-far = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}{ $vessel ->
+    [none] { "" }
+   *[other] { " " }· { VESSEL($vessel) }
+}{ $volumeMl ->
+    [none] { "" }
+   *[other] { " " }· { ML($volumeMl) }
+}
+brew-so-far-vessel = { $vessel ->
+    [none] { ML($volumeMl) }
+   *[other] { VESSEL($vessel) }{ $volumeMl ->
+        [none] { "" }
+       *[other] { " " }· { ML($volumeMl) }
+    }
+}
+brew-comes-lighter = 好，泡淡一些。
+brew-comes-stronger = 好，泡浓一些。
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }，按这类茶的一般情形
 brew-as-kept = （照您这款茶平常的泡法。要改什么，直接说。）
@@ -206,7 +226,7 @@ brew-caffeine = 照现在这个泡法，一共约 { NUMBER($usualMg, maximumFrac
 brew-no-shorter = 这些茶叶没办法再短了，可以少放茶叶，或用凉一点的水。
 brew-comes-with-it = 等我知道这一样，就跟分量、时间一起告诉您。
 brew-size-taken = 我先当作 { ML($volumeMl) }；不是的话，写上单位告诉我，例如“120 毫升”。
-ask-tea-unsure = 没关系，看茶叶就知道大概：一粒粒或深色长条多半是乌龙，细而黑的是红茶，绿的是绿茶，带银毫的芽是白茶，压成饼的多半是普洱，有花的是花茶或花草茶。选最像的就好。
+ask-tea-unsure = 没关系，看茶叶就知道大概：一粒粒或深色长条多半是乌龙，细而黑的是红茶，绿的是绿茶，带银毫的芽是白茶，压成饼的多半是普洱，有花的是花茶或花草茶。选最像的，或说说它的样子。
 brew-how-many = { $plan-count ->
     [1] 照这个份量和器具，泡一次。
    *[other] { $plan-count } 次，之后茶叶里就所剩不多了。

@@ -134,7 +134,7 @@ ask-family-of-unknown = 我不認得「{ $unknownTea }」。它屬於哪一類�
 ask-family = 它屬於哪一類茶？
 ask-vessel = 用什麼來泡？
 ask-other-vessel = 是這裡面的一種嗎？直接描述也可以。
-ask-size = 裝滿是多少毫升？（{ VESSEL($vessel) }）
+ask-size = 裝滿是多少毫升？
 ask-change = 想改哪一項？
 ask-leaf = 您要放幾克茶葉？
 ask-water = 您的水有多熱？
@@ -161,6 +161,26 @@ choice-change-water = 水溫
 choice-lighter = 淡一點
 choice-stronger = 濃一點
 choice-you-say = 由您建議
+brew-by-its-look = 照您說的樣子，多半是：
+brew-so-far = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}{ $vessel ->
+    [none] { "" }
+   *[other] { " " }· { VESSEL($vessel) }
+}{ $volumeMl ->
+    [none] { "" }
+   *[other] { " " }· { ML($volumeMl) }
+}
+brew-so-far-vessel = { $vessel ->
+    [none] { ML($volumeMl) }
+   *[other] { VESSEL($vessel) }{ $volumeMl ->
+        [none] { "" }
+       *[other] { " " }· { ML($volumeMl) }
+    }
+}
+brew-comes-lighter = 好，泡淡一些。
+brew-comes-stronger = 好，泡濃一些。
 brew-title = { TEA($tea) } · { VESSEL($vessel) } · { ML($volumeMl) }
 brew-title-family = { FAMILY($family) } · { VESSEL($vessel) } · { ML($volumeMl) }，按這類茶的一般情形
 brew-as-kept = （照您這款茶平常的泡法。要改什麼，直接說。）
@@ -206,7 +226,7 @@ brew-caffeine = 照現在這個泡法，一共約 { NUMBER($usualMg, maximumFrac
 brew-no-shorter = 這些茶葉沒辦法再短了，可以少放茶葉，或用涼一點的水。
 brew-comes-with-it = 等我知道這一樣，就跟分量、時間一起告訴您。
 brew-size-taken = 我先當作 { ML($volumeMl) }；不是的話，寫上單位告訴我，例如「120 毫升」。
-ask-tea-unsure = 沒關係，看茶葉就知道大概：一粒粒或深色長條多半是烏龍，細而黑的是紅茶，綠的是綠茶，帶銀毫的芽是白茶，壓成餅的多半是普洱，有花的是花茶或花草茶。選最像的就好。
+ask-tea-unsure = 沒關係，看茶葉就知道大概：一粒粒或深色長條多半是烏龍，細而黑的是紅茶，綠的是綠茶，帶銀毫的芽是白茶，壓成餅的多半是普洱，有花的是花茶或花草茶。選最像的，或說說它的樣子。
 brew-how-many = { $plan-count ->
     [1] 照這個份量和器具，泡一次。
    *[other] { $plan-count } 次，之後茶葉裡就所剩不多了。

@@ -137,9 +137,9 @@ describe('planted faults', { timeout: 60_000 }, () => {
     [
       'a value that one language has and another has not',
       'zh-Hant',
-      '{ VESSEL($vessel) }',
-      '{ VESSEL($pot) }',
-      'to use $vessel',
+      'brew-title = { TEA($tea) } · { VESSEL($vessel) }',
+      'brew-title = { TEA($tea) } · { VESSEL($pot) }',
+      'to use $tea $vessel',
     ],
     ['a vessel without its name', 'en', 'vessel-mug = Mug\n', '', 'vessel-mug'],
   ])('%s', (_, language, old, fault, expected) => {

@@ -3,6 +3,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
 import { isHarmless } from './harmless.ts';
+import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
 import { says, type Scene, type Talk } from './scene.ts';
 import { talkWords, type TalkCues } from './talk-cues.ts';
@@ -45,7 +46,8 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
   const marking: Scene = { ...scene, heard: marked };
   const rule = rules.find(({ when }) => when(marking));
   if (rule !== undefined) return { ...marked, ...rule.means };
-  return heard['kind'] !== 'safety' && namesIt(scene) ? { ...marked, ...teaByName(marked, begun, cues) } : marked;
+  const named = heard['kind'] !== 'safety' && namesIt(scene) ? teaByName(marked, begun, cues) : null;
+  return Object.assign(marked, named ?? byItsLook(marking));
 }
 
 const namesIt = (scene: Scene): boolean => says('is-called')(scene) || says('label-says')(scene);

@@ -9,14 +9,14 @@ const anyName = /^(?:\s*["“']?(?<han>\p{Script=Han}{2,12})|\s+["“']?(?<name>
 /** Where the name is over and the sentence goes on. */
 const goesOn = /\s(?:or|here|from|which|that|is|it's|its|in|for|with|but|so|on|at|i|we|my|how|what|can|do)(?= |$).*$/iu;
 
-/** One we have is known already; the name of another is kept as it was written, and a colour in it is no family. */
-export function teaByName(heard: Facts, text: string, cues: TalkCues): Facts {
+/** One we have is known already; the name of another is kept as it was written, and a colour in it is no family. Null where none is told. */
+export function teaByName(heard: Facts, text: string, cues: TalkCues): Facts | null {
   const { shown, plain } = plainText(text.replaceAll('’', "'"));
   const after = (span: Span | undefined): string | null => (span === undefined ? null : shown.slice(span.end));
   const called = after(cues.spans('is-called', plain)[0]);
   const labelled = after(cues.spans('label-says', plain)[0]);
   const name = nameIn(anyName, called) ?? nameIn(latinName, labelled);
-  if (name === null && labelled === null) return {};
+  if (name === null && labelled === null) return null;
   if (heard['tea'] !== null || heard['teas'] !== null) return { kind: 'brew', answer: null, taste: null };
   return name === null ? {} : { kind: 'brew', answer: null, taste: null, family: null, unknownTea: name };
 }

@@ -70,6 +70,17 @@ export const talkCueFiles = {
     'all-day',
     'all-night',
   ],
+  looks: [
+    'nameless',
+    'looks-told',
+    'family-named',
+    'looks-dark',
+    'looks-oolong',
+    'looks-white',
+    'looks-green',
+    'looks-herbal',
+    'looks-black',
+  ],
   'two-asked': [
     'joins',
     'leads-in',
