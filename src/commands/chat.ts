@@ -18,8 +18,11 @@ async function converse(config: Config, language: string | null): Promise<void> 
   const chat = makeChat({ config, content, deviceLanguage: language ?? config.deviceLanguage, show });
   await chat.start();
   await chat.terminal.open();
-  for await (const line of typed) await chat.terminal.enter(line);
-  await chat.settled();
+  for await (const line of typed) {
+    await chat.terminal.enter(line);
+    // All of the answer stands there before the next line, though lines be piped in faster than anybody writes.
+    await chat.settled();
+  }
   await chat.stop();
 }
 
