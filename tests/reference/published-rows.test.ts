@@ -46,7 +46,37 @@ const known: { readonly [row: string]: number } = {
   'letheby-pot': 0.17,
   'mext-sencha-tannin': 0.31,
   'mext-gyokuro-tannin': 0.22,
+  // Never fitted, and not known when the rates were last fitted.
+  'arizona-1min': 0.32,
+  'oolong-80-2025': 0.49,
+  'yellow-2min-2025': 0.25,
+  'cup-one-minute': 0.18,
+  'pekoe-bag-1min': 0.33,
+  'green-bag-1min': 0.34,
+  'ctc-2min': 0.13,
+  'flavanols-70': 0.46,
+  'fujian-white': 0.53,
+  'sencha-two-min-60': 0.16,
+  'green-95-10min': 0.15,
+  'black-3-to-7min': 0.3,
+  'green-50-half-hour': 0.17,
+  'green-75-half-hour': 0.16,
+  'teaching-1min': 0.14,
+  'teaching-5min': 0.3,
+  'teaching-10min': 0.22,
+  'fannings-80-20min': 0.17,
+  'sencha-rising': 0.35,
+  'sencha-rising-amino': 0.34,
+  'five-teas-cool': 0.29,
+  'green-bags-household': 0.16,
 };
+
+/** From this row on none was known when the rates were fitted as they are. */
+const laterFrom = rows.findIndex(({ id }) => id === 'arizona-1min');
+const checksIn = (list: readonly PublishedRow[]): readonly Point[] =>
+  pointsOf(list.filter((row) => row.use === 'check'));
+const earlier = checksIn(rows.slice(0, laterFrom));
+const later = checksIn(rows.slice(laterFrom));
 
 function isAsNearAsKnown(point: Point): void {
   expect(Math.abs(offBy(point))).toBeLessThanOrEqual(Math.max(known[point.row.id] ?? 0, point.measured.tolerance));
@@ -84,19 +114,35 @@ describe('root mean square of what it is off', () => {
     ['amino', 0.12],
     ['solids', 0.12],
   ])('never fitted: %s at most %d', (solute, most) => {
-    expect(rms(of(solute, pointsFor('check')))).toBeLessThanOrEqual(most);
+    expect(rms(of(solute, earlier))).toBeLessThanOrEqual(most);
+  });
+
+  it.each([
+    ['caffeine', 0.2],
+    ['polyphenols', 0.22],
+    ['catechin', 0.31],
+    ['gallate', 0.31],
+    ['amino', 0.29],
+  ])('not known when the rates were fitted: %s at most %d', (solute, most) => {
+    expect(rms(of(solute, later))).toBeLessThanOrEqual(most);
+  });
+
+  it('not known when the rates were fitted: all at most 0.23, without white leaf 0.2', () => {
+    expect(rms(later)).toBeLessThanOrEqual(0.23);
+    expect(rms(later.filter(({ row }) => row.leaf.family !== 'white'))).toBeLessThanOrEqual(0.2);
   });
 
   it('never fitted: cold for hours at most 0.1, all at most 0.145', () => {
-    const points = pointsFor('check');
-    const cold = points.filter(({ row: { infusions } }) => infusions.length === 1 && infusions[0]!.waterC < 30);
+    const cold = earlier.filter(({ row: { infusions } }) => infusions.length === 1 && infusions[0]!.waterC < 30);
     expect(rms(cold)).toBeLessThanOrEqual(0.1);
-    expect(rms(points)).toBeLessThanOrEqual(0.145);
+    expect(rms(earlier)).toBeLessThanOrEqual(0.145);
   });
 });
 
-it('tries more points that were never fitted than there were when the rates were first fitted', () => {
-  expect(pointsFor('check').length).toBeGreaterThanOrEqual(40);
+it('tries more points that were never fitted than are fitted, and changed no rate for the later ones', () => {
+  expect(earlier.length + later.length).toBeGreaterThan(pointsFor('fit').length);
+  expect(later.length).toBeGreaterThanOrEqual(80);
+  expect(rows.slice(laterFrom).map(({ use }) => use)).not.toContain('fit');
 });
 
 const at = (tree: KineticsData, path: readonly string[]): unknown =>
