@@ -1,113 +1,17 @@
-/** Learns what evidence weighs from data/reading/examples.yaml, the questions of data/answers and labelled sentences, and writes data/reading/weights.txt. */
-import { readFileSync, writeFileSync } from 'node:fs';
+/** `npm run learn`: learns what evidence weighs anew, and writes data/reading/{weights,common-words,shop-talk}.txt. */
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { readAnswers } from '../content/answers.ts';
-import { readExamples, readReadingWords } from '../content/reading-words.ts';
-import { readTeaNames, readTeas } from '../content/tea-data.ts';
-import { cueText } from '../core/reading/cues.ts';
-import { isTalk, makeEvidenceFinder } from '../core/reading/evidence.ts';
-import { kinds, type Kind } from '../core/reading/kind.ts';
-import { learn, type Lesson } from '../core/reading/learn.ts';
-import { makeObserver } from '../core/reading/observation.ts';
-import { makeSubjectFinder } from '../core/reading/subjects.ts';
-import { writeWeights } from '../core/reading/weights.ts';
-import { makeTeaFinder } from '../core/teas/find.ts';
-import { plainText } from '../core/teas/plain-text.ts';
 import { projectRoot } from '../project-root.ts';
+import { learnt, learntSentences } from './learnt.ts';
 
-/** The labelled sentences that are learnt from; the others are kept apart. */
-export const learntSentences = [
-  'sentences.txt',
-  'customers.txt',
-  'customers-later.txt',
-  'passers-by.txt',
-  'market-day.txt',
-  'rainy-morning.txt',
-  'at-the-stove.txt',
-  'at-the-sink.txt',
-  'tram-stop.txt',
-  'ferry-in.txt',
-];
-const nothingAsked = { language: null, asked: null };
+const dataDir = join(projectRoot, 'data');
+const sentences = learntSentences.map((file) => join(projectRoot, 'tests', 'reading', file));
+const { examples, weights, common, shopTalk } = learnt(dataDir, sentences);
 
-interface Example {
-  readonly kind: Kind;
-  readonly text: string;
+function write(name: string, text: string): void {
+  writeFileSync(join(dataDir, 'reading', name), text);
 }
-
-/** A word in fewer of the sentences isn't common enough that a slip is put right to it. */
-const commonFrom = 5;
-
-/** The words customers often write, the commonest first, as data/reading/common-words.txt has them. */
-export function commonWords(texts: readonly string[]): string[] {
-  const counts = new Map<string, number>();
-  for (const word of texts.flatMap((text) => cueText(plainText(text).plain).match(/[a-z]{3,}/g) ?? []))
-    counts.set(word, (counts.get(word) ?? 0) + 1);
-  const common = [...counts].filter(([, count]) => count >= commonFrom);
-  return common.toSorted((a, b) => b[1] - a[1] || a[0].localeCompare(b[0], 'en')).map(([word]) => word);
-}
-
-/** What data/reading/weights.txt, common-words.txt and shop-talk.txt hold. */
-export function learnt(
-  dataDir: string,
-  sentencesFiles: readonly string[],
-): { weights: string; common: string[]; shopTalk: string[] } {
-  const examples = allExamples(dataDir, sentencesFiles);
-  const common = commonWords(examples.map(({ text }) => text));
-  const words = { ...readReadingWords(dataDir), common };
-  const names = readTeaNames(dataDir);
-  const observe = makeObserver(makeTeaFinder(readTeas(dataDir), names), words, new Set(names.ordinary));
-  const subjectsOf = makeSubjectFinder(words.subjects);
-  const lessonsIn = (heard: readonly string[]): Lesson[] => {
-    const shopTalk = new Set(heard);
-    const evidenceIn = makeEvidenceFinder(subjectsOf, { ...words.worlds, shopTalk: () => shopTalk });
-    return examples.map(({ kind, text }) => ({ kind, evidence: evidenceIn(observe(text, nothingAsked)) }));
-  };
-  const shopTalk = shopTalkIn(lessonsIn([]));
-  return { weights: writeWeights(learn(lessonsIn(shopTalk))), common, shopTalk };
-}
-
-/** A word in fewer of the sentences about the shop's own matters is none of its talk. Of 1, 2 and 3 the best on sentences not learnt from. */
-const heardFrom = 2;
-
-function shopTalkIn(lessons: readonly Lesson[]): string[] {
-  const counts = new Map<string, number>();
-  const pieces = lessons.flatMap(({ kind, evidence }) => (kind === 'offtopic' ? [] : evidence.filter(isTalk)));
-  for (const piece of pieces) counts.set(piece, (counts.get(piece) ?? 0) + 1);
-  return [...counts]
-    .filter(([, count]) => count >= heardFrom)
-    .map(([piece]) => piece)
-    .toSorted();
-}
-
-function allExamples(dataDir: string, sentencesFiles: readonly string[]): Example[] {
-  const examples = readExamples(dataDir);
-  const own = kinds.flatMap((kind) => examples[kind].map((text) => ({ kind, text })));
-  // The shop's own answers change without the weights being learnt anew.
-  const asked = readAnswers(dataDir, join(dataDir, 'no-shop')).flatMap(({ kind, ofBrewing, questions }) =>
-    Object.values(questions).flatMap((all) =>
-      all.map((text) => ({ kind: ofBrewing ? ('brew' as const) : kind, text })),
-    ),
-  );
-  return [...own, ...asked, ...sentencesFiles.flatMap((file) => labelled(readFileSync(file, 'utf8')))];
-}
-
-/** Lines "language kind | text | facts" (tests/reading/sentences.txt). */
-function labelled(text: string): Example[] {
-  return text.split('\n').flatMap((line) => {
-    if (line.startsWith('#') || line.trim() === '') return [];
-    const [head = '', said = ''] = line.split('|').map((part) => part.trim());
-    const kind = kinds.find((one) => one === head.split(' ')[1]?.replace('~', ''));
-    return kind ? [{ kind, text: said }] : [];
-  });
-}
-
-if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  const dataDir = join(projectRoot, 'data');
-  const sentences = learntSentences.map((file) => join(projectRoot, 'tests', 'reading', file));
-  const { weights, common, shopTalk } = learnt(dataDir, sentences);
-  writeFileSync(join(dataDir, 'reading', 'weights.txt'), weights);
-  writeFileSync(join(dataDir, 'reading', 'common-words.txt'), `${common.join('\n')}\n`);
-  writeFileSync(join(dataDir, 'reading', 'shop-talk.txt'), `${shopTalk.join('\n')}\n`);
-}
+write('weights.txt', weights);
+write('common-words.txt', `${common.join('\n')}\n`);
+write('shop-talk.txt', `${shopTalk.join('\n')}\n`);
+console.log(`Learnt from ${examples} sentences; what changed: git diff --stat data/reading`);

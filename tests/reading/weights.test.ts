@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { learnt, learntSentences } from '../../src/commands/learn.ts';
+import { learnt, learntSentences } from '../../src/commands/learnt.ts';
 import { readReadingWords } from '../../src/content/reading-words.ts';
 import { kinds } from '../../src/core/reading/kind.ts';
 import { readWeights, weigh, writeWeights } from '../../src/core/reading/weights.ts';
