@@ -1,4 +1,6 @@
 /** What every start has in common: the process runs in UTC, and what hinders it is told in plain words. */
+import { realpathSync } from 'node:fs';
+import { pathToFileURL } from 'node:url';
 
 /** Local time has gaps and repeats that timers stumble over; here there is none. Throws when it cannot be had. */
 export function requireUtc(): void {
@@ -27,4 +29,20 @@ export function toldPlainly(error: unknown): string {
     return `${place} is no address of this machine; choose another NINTHPOUR_HOST`;
   }
   return `Could not start: ${error.name}${code === undefined ? '' : ` (${code})`}: ${error.message}`;
+}
+
+/** Does the work of a command; what hinders it is told, and ends the process with 1. */
+export async function runCommand(work: () => void | Promise<void>): Promise<void> {
+  try {
+    await work();
+  } catch (error) {
+    process.stderr.write(`${toldPlainly(error)}\n`);
+    process.exitCode = 1;
+  }
+}
+
+/** Whether the file of this URL is what was started, and not read by another. */
+export function isStarted(url: string): boolean {
+  const [, file] = process.argv;
+  return file !== undefined && url === pathToFileURL(realpathSync(file)).href;
 }

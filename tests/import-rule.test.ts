@@ -24,6 +24,7 @@ const rule: Record<string, readonly string[]> = {
   'clock.ts': ['core/units.ts'],
   'log.ts': ['core/units.ts', 'pino'],
   'in-turn.ts': [],
+  'start.ts': ['node:fs', 'node:url'],
   operation: ['core/units.ts', 'clock.ts', 'log.ts', 'store/contract.ts', 'store/vitals.ts', 'node-cron', 'node:'],
   'operation.ts': [
     'core/units.ts',

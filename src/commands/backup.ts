@@ -1,9 +1,9 @@
 /** `npm run backup`: one backup now, checked; old ones go. The service calls it too, and may go on working all the while. */
 import { databaseFile, readConfig } from '../config.ts';
-import { requireUtc, toldPlainly } from '../start.ts';
+import { requireUtc, runCommand } from '../start.ts';
 import { dropOldBackups, makeBackup } from '../store/sqlite/backup.ts';
 
-try {
+await runCommand(async () => {
   requireUtc();
   const config = readConfig(process.env);
   const { folder, keepDays } = config.backups;
@@ -11,7 +11,4 @@ try {
   const { file } = await makeBackup({ database: databaseFile(config), folder, now });
   const gone = dropOldBackups(folder, keepDays, now);
   process.stdout.write(`${file}${gone === 0 ? '' : `; older than ${keepDays} days and gone: ${gone}`}\n`);
-} catch (error) {
-  process.stderr.write(`${toldPlainly(error)}\n`);
-  process.exitCode = 1;
-}
+});

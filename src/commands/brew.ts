@@ -13,7 +13,7 @@ import type { Tea } from '../core/teas/tea.ts';
 import { languages, type Language, type Mistake } from '../core/units.ts';
 import { makeWords, type NameOf, type Words } from '../core/words/words.ts';
 import { projectRoot } from '../project-root.ts';
-import { toldPlainly } from '../start.ts';
+import { isStarted, runCommand } from '../start.ts';
 import { readAsBrewed, readObject, readRequest, type Shelf } from './brew-request.ts';
 import { chartOf, reasonsOf, sheetOf, type PlannedBrew, type Tell } from './brew-sheet.ts';
 
@@ -217,15 +217,10 @@ function loadWords(teas: readonly Tea[]): Words {
 }
 
 function main(): void {
-  try {
-    const answer = brew(process.argv.slice(2));
-    if (answer.out !== '') process.stdout.write(`${answer.out}\n`);
-    if (answer.error !== '') process.stderr.write(`${answer.error}\n`);
-    process.exitCode = answer.code;
-  } catch (error) {
-    process.stderr.write(`${toldPlainly(error)}\n`);
-    process.exitCode = 1;
-  }
+  const answer = brew(process.argv.slice(2));
+  if (answer.out !== '') process.stdout.write(`${answer.out}\n`);
+  if (answer.error !== '') process.stderr.write(`${answer.error}\n`);
+  process.exitCode = answer.code;
 }
 
-if (process.argv[1]?.endsWith('brew.js') === true) main();
+if (isStarted(import.meta.url)) await runCommand(main);

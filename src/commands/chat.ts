@@ -3,7 +3,7 @@ import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
 import { contentOf } from '../own-content.ts';
 import { readConfig, type Config } from '../config.ts';
-import { PlainMistake, requireUtc, toldPlainly } from '../start.ts';
+import { PlainMistake, requireUtc, runCommand } from '../start.ts';
 import { makeChat, play } from './play.ts';
 
 async function converse(config: Config, language: string | null): Promise<void> {
@@ -50,13 +50,10 @@ function readArguments(): { readonly files: readonly string[]; readonly language
   throw new PlainMistake('npm run chat [-- --language TAG]   or   npm run chat -- --script FILE …');
 }
 
-try {
+await runCommand(async () => {
   requireUtc();
   const { files, language } = readArguments();
   const config = readConfig(process.env);
   if (files.length === 0) await converse(config, language);
   else process.exitCode = (await playAll(files, config)) ? 0 : 1;
-} catch (error) {
-  process.stderr.write(`${toldPlainly(error)}\n`);
-  process.exitCode = 1;
-}
+});

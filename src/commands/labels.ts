@@ -16,7 +16,7 @@ import { languages, type Instant, type Language, type Mistake } from '../core/un
 import type { Label } from '../pictures/label-sheet-face.ts';
 import { labelSizes, papers, type LabelSize } from '../pictures/label-sheet-size.ts';
 import { labelSheet } from '../pictures/label-sheet.ts';
-import { toldPlainly } from '../start.ts';
+import { isStarted, runCommand } from '../start.ts';
 import type { Tell } from './brew-sheet.ts';
 
 const options = {
@@ -171,15 +171,10 @@ function written(file: string, pdf: Uint8Array): boolean {
 }
 
 async function main(): Promise<void> {
-  try {
-    const { out, error, code } = await labels(process.argv.slice(2), process.env, systemClock.now());
-    for (const line of out) process.stdout.write(`${line}\n`);
-    for (const line of error) process.stderr.write(`${line}\n`);
-    process.exitCode = code;
-  } catch (error) {
-    process.stderr.write(`${toldPlainly(error)}\n`);
-    process.exitCode = 1;
-  }
+  const { out, error, code } = await labels(process.argv.slice(2), process.env, systemClock.now());
+  for (const line of out) process.stdout.write(`${line}\n`);
+  for (const line of error) process.stderr.write(`${line}\n`);
+  process.exitCode = code;
 }
 
-if (process.argv[1]?.endsWith('labels.js') === true) await main();
+if (isStarted(import.meta.url)) await runCommand(main);

@@ -3,7 +3,7 @@ import { contentOf } from '../own-content.ts';
 import { databaseFile, readConfig, type Config } from '../config.ts';
 import { languageOfDevice } from '../core/language-tag.ts';
 import { seatsTaken } from '../core/lessons/roster.ts';
-import { PlainMistake, requireUtc, toldPlainly } from '../start.ts';
+import { PlainMistake, requireUtc, runCommand } from '../start.ts';
 import { openSqliteStore } from '../store/sqlite/store.ts';
 import { taken, usage, written, type Desk } from './lesson-files.ts';
 
@@ -38,10 +38,7 @@ async function run(config: Config, [act, file, ...rest]: readonly string[]): Pro
   }
 }
 
-try {
+await runCommand(async () => {
   requireUtc();
   process.stdout.write(`${await run(readConfig(process.env), process.argv.slice(2))}\n`);
-} catch (error) {
-  process.stderr.write(`${toldPlainly(error)}\n`);
-  process.exitCode = 1;
-}
+});

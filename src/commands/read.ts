@@ -1,14 +1,14 @@
 /** `npm run --silent read -- --json`: JSON lines of sentences in, JSON lines of what they say and what a new customer would be answered out. */
 import { createInterface } from 'node:readline';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { z } from 'zod';
 import { systemClock } from '../clock.ts';
-import { ContentMistake, readContent, type Content } from '../content.ts';
+import { readContent, type Content } from '../content.ts';
 import { step } from '../core/flow/step.ts';
 import type { Reading } from '../core/reading/reading.ts';
 import { languages, type Language } from '../core/units.ts';
 import { projectRoot } from '../project-root.ts';
+import { isStarted, runCommand } from '../start.ts';
 
 const askSchema = z.object({
   id: z.union([z.string(), z.number()]),
@@ -72,10 +72,4 @@ async function main(): Promise<void> {
   }
 }
 
-if (process.argv[1] !== undefined && import.meta.url === pathToFileURL(process.argv[1]).href) {
-  main().catch((error: unknown) => {
-    if (!(error instanceof ContentMistake)) throw error;
-    process.stderr.write(`${error.message}\n`);
-    process.exitCode = 1;
-  });
-}
+if (isStarted(import.meta.url)) await runCommand(main);

@@ -1,7 +1,7 @@
 /** `npm run restore`: lists the backups; with a file, puts it in the database's place; with --rehearse, all but that. */
 import { parseArgs } from 'node:util';
 import { databaseFile, readConfig } from '../config.ts';
-import { PlainMistake, requireUtc, toldPlainly } from '../start.ts';
+import { PlainMistake, requireUtc, runCommand } from '../start.ts';
 import { listBackups } from '../store/sqlite/backup.ts';
 import { restore, type Restored } from '../store/sqlite/restore.ts';
 
@@ -36,14 +36,11 @@ function told({ lastChange, unsent, unanswered, forgotten, kept }: Restored): st
   ].join('\n');
 }
 
-try {
+await runCommand(async () => {
   requireUtc();
   const config = readConfig(process.env);
   const { file, ...how } = readArgs(process.argv.slice(2));
   const order = { database: databaseFile(config), now: Date.now(), ...how };
   const text = file === undefined ? listed(config.backups.folder) : told(await restore({ backup: file, ...order }));
   process.stdout.write(`${text}\n`);
-} catch (error) {
-  process.stderr.write(`${toldPlainly(error)}\n`);
-  process.exitCode = 1;
-}
+});

@@ -1,12 +1,9 @@
 /** `npm run settings`: every setting with its default and meaning, as a table; and whether those that are set are right. */
 import { readConfig } from '../config.ts';
 import { settingsTable } from './settings-reference.ts';
-import { toldPlainly } from '../start.ts';
+import { runCommand } from '../start.ts';
 
 process.stdout.write(`${settingsTable()}\n`);
-try {
+await runCommand(() => {
   readConfig(process.env);
-} catch (error) {
-  process.stderr.write(`${toldPlainly(error)}\n`);
-  process.exitCode = 1;
-}
+});

@@ -6,7 +6,7 @@ import { headOf, readShelfTable, writeShelf, writeShelfYaml } from '../content/s
 import { readShelf, readShelfFile, shelfFile } from '../content/shelf.ts';
 import { languageOfDevice } from '../core/language-tag.ts';
 import type { Tea } from '../core/teas/tea.ts';
-import { PlainMistake, toldPlainly } from '../start.ts';
+import { PlainMistake, runCommand } from '../start.ts';
 import { kindOf, mistakesTold, textOf, writeNew, type Speech } from './table-files.ts';
 
 const usage = `npm run shelf
@@ -57,9 +57,6 @@ function run(config: Config, [act, file, ...rest]: readonly string[]): string {
   return act === 'in' ? taken(shelf, file) : written(shelf, file);
 }
 
-try {
+await runCommand(() => {
   process.stdout.write(`${run(readConfig(process.env), process.argv.slice(2))}\n`);
-} catch (error) {
-  process.stderr.write(`${toldPlainly(error)}\n`);
-  process.exitCode = 1;
-}
+});
