@@ -2,7 +2,7 @@
 import { dateOf, timeOf, type WallDate, type WallTime } from '../calendar.ts';
 import type { Recurrence } from '../recurrence.ts';
 import { mark, plain } from './cut.ts';
-import { readEnd } from './repeat-end.ts';
+import { endOf, readEnd } from './repeat-end.ts';
 import { firstInMonth, readRepeats } from './repeats.ts';
 
 export interface RepeatChange {
@@ -30,7 +30,7 @@ export function repeatChange(sentence: string, before: Recurrence | undefined, s
   const { rule, inMonth, rest } = readRepeats(text);
   if (rule === undefined) return before === undefined ? null : goingOn(text, before, starts);
   const ended = readEnd(rest, dateOf(starts));
-  const change = { repeats: { ...rule, ...ended.end }, rest: clear(ended.rest) };
+  const change = { repeats: { ...rule, ...endOf(ended, rule, dateOf(starts)) }, rest: clear(ended.rest) };
   return inMonth === undefined ? change : { ...change, date: firstInMonth(inMonth, dateOf(starts)) };
 }
 
@@ -40,7 +40,8 @@ function goingOn(text: string, before: Recurrence, starts: WallTime): RepeatChan
   const kept = before.every !== 'month' ? undefined : keeps.find(([pattern]) => pattern.test(text));
   if (kept) return { repeats: { ...before, keep: kept[1] }, rest: clear(text.replace(kept[0], ' ')) };
   if (endless.test(text)) return { repeats: open, rest: clear(text.replace(endless, ' ')) };
-  const { end, rest } = readEnd(text, dateOf(starts));
+  const { rest, ...ended } = readEnd(text, dateOf(starts));
+  const end = endOf(ended, before, dateOf(starts));
   if (Object.keys(end).length === 0) return null;
   const except = [...(before.except ?? []), ...(end.except ?? [])];
   const bounds = end.times === undefined && end.until === undefined ? before : { ...open, ...end };

@@ -1,15 +1,24 @@
 /** How long a lesson that repeats goes on, as a sentence says it: "six times", "until the end of January", 共六次, 除了12月26日. */
 import { addDays, isWallDate, type WallDate } from '../calendar.ts';
 import type { Recurrence } from '../recurrence.ts';
-import { cut, cutOut, mark } from './cut.ts';
+import { cut, cutOut, mark, type Cut } from './cut.ts';
+import { feastDay, feastName, hanFeastName } from './feasts.ts';
 import { monthName, readMonth } from './months.ts';
 import { number, readNumber } from './numeral.ts';
+import { monthsOn, type Rule } from './repeats.ts';
 import { fullWeekdays, hanWeekdays } from './weekdays.ts';
 
 export type End = Pick<Recurrence, 'times' | 'until' | 'except'>;
 
+/** "For two months": how often that is depends on how often it comes again. */
+export interface Lasting {
+  readonly n: number;
+  readonly unit: 'week' | 'month';
+}
+
 export interface ReadEnd {
   readonly end: End;
+  readonly lasting?: Lasting;
   readonly rest: string;
 }
 
@@ -20,26 +29,35 @@ const inAll = '(?:,? (?:in all|in total|altogether|overall))?';
 const timesSaid = [
   new RegExp(`(?<!\\b(?:at|from|to) )(?<n>${number}) (?=(?:${fullWeekdays})(?:s\\b|${mark}))`, 'iu'),
   new RegExp(
-    `(?:\\bfor )?(?<n>${number})\\s*(?:times|dates|sessions|lessons|classes|evenings|mornings|afternoons|meetings|weeks|months)\\b(?: (?:in a row|running))?${inAll}`,
+    `(?:\\bfor )?(?<n>${number})\\s*(?:times|dates|sessions|lessons|classes|evenings|mornings|afternoons|meetings|(?<unit>weeks|months?))\\b(?: (?:in a row|running))?${inAll}`,
     'iu',
   ),
   new RegExp(`(?<=${mark})(?<n>${number})(?:個|个)?(?=(?:星期|禮拜|礼拜|週|周)[${hanWeekdays}天])`, 'u'),
   /\b(?<n>twice)\b(?! (?:a|per|every|each)\b)/iu,
   new RegExp(
-    `(?:一?共|總共|总共|合共|連續|连续|連|连|開|开|辦|办)\\s*(?<n>${number})\\s*(?:次|堂|節|节|期|場|场|回|個(?:星期|禮拜|月)|个(?:星期|礼拜|月)|[週周])`,
+    `(?:一?共|總共|总共|合共|連續|连续|連|连)?(?:開|开|辦|办|上)?(?<=[共總总計计合連连續续開开辦办上])\\s*(?<n>${number})\\s*(?:次|堂|節|节|期|場|场|回|(?<unit>(?:個|个)(?:星期|禮拜|礼拜|月)|[週周]))`,
     'u',
   ),
   new RegExp(`(?<![每第一])(?<n>${number})\\s*次`, 'u'),
 ];
 const inARow = /\b(?:in a row|running)\b|一連|連續|连续/iu;
 
-function readTimes(text: string): { readonly times?: number; readonly rest: string } {
+interface Times {
+  readonly times?: number;
+  readonly lasting?: Lasting;
+  readonly rest: string;
+}
+
+function readTimes(text: string): Times {
   for (const pattern of timesSaid) {
     const found = cut(text, pattern);
     const word = found?.groups['n'] ?? '';
     const times = /^twice$/iu.test(word) ? 2 : readNumber(word);
-    if (found && times !== undefined && times >= 1 && times <= mostTimes && Number.isInteger(times))
-      return { times, rest: cut(found.rest, inARow)?.rest ?? found.rest };
+    if (!found || times === undefined || times < 1 || times > mostTimes || !Number.isInteger(times)) continue;
+    const rest = cut(found.rest, inARow)?.rest ?? found.rest;
+    const { unit } = found.groups;
+    if (unit === undefined) return { times, rest };
+    return { lasting: { n: times, unit: /month|月/u.test(unit) ? 'month' : 'week' }, rest };
   }
   return { rest: text };
 }
@@ -47,24 +65,48 @@ function readTimes(text: string): { readonly times?: number; readonly rest: stri
 const english = `(?:(?<from>the end of|end of|mid|the middle of) )?(?:(?:the )?(?<day>\\d{1,2})(?:st|nd|rd|th)?(?: of)? )?(?<month>${monthName})(?: (?<day2>\\d{1,2})(?:st|nd|rd|th)?)?\\b(?:,? (?<year>\\d{4}))?`;
 const han =
   '(?:(?<next>明年|下年)|(?<year>\\d{4})年)?(?<month>\\d{1,2}|[一二三四五六七八九十]{1,2})月(?:(?<day>\\d{1,2}|[一二三四五六七八九十]{1,3})[日號号]|底|尾|末)?';
+/** "Before" leaves out the day itself; "till Christmas" does so as well. */
+const until =
+  "(?:until|till|'til|through|up to|(?<before>before)|(?:it )?end(?:s|ing)?(?: (?<before2>before))?(?: on| in| at)?)";
+const hanUntil = '(?:[上開开辦办]?一?直?(?:到|至))';
+const hanBefore = '(?<before>(?:之|以)?前)';
 const untilSaid = [
+  new RegExp(`\\b${until}(?: and including)? ${english}`, 'iu'),
+  new RegExp(`\\b${until}(?<with> and including)? (?:the )?${feastName}`, 'iu'),
+  /\b(?:until|till|through) (?:the )?(?:end of (?:the |this )?year)\b(?<yearEnd>)/iu,
+  /\b(?:until|till|through) (?:the )?end of (?:(?:the|this) month|(?<nextMonth>next month))\b(?<monthEnd>)/iu,
+  new RegExp(`${hanUntil}${hanFeastName}(?:${hanBefore}|為止|为止)?`, 'u'),
+  new RegExp(`${hanFeastName}${hanBefore}`, 'u'),
+  new RegExp(`${hanUntil}${han}(?:${hanBefore}|為止|为止)?`, 'u'),
+  new RegExp(`${han}${hanBefore}`, 'u'),
+  new RegExp(`${hanUntil}(?:今年)?年(?:底|尾|末)(?:為止|为止)?(?<yearEnd>)`, 'u'),
   new RegExp(
-    `\\b(?:until|till|through|up to|ending(?: on| in)?|(?:it )?ends?(?: on| in)?)(?: and including)? ${english}`,
-    'iu',
+    `${hanUntil}(?:[這这本]?(?:個|个)?|(?<nextMonth>下(?:個|个)?))月(?:底|尾|末)(?:為止|为止)?(?<monthEnd>)`,
+    'u',
   ),
-  /\b(?:until|till|through) (?:the )?(?:end of (?:the |this )?year|new year)(?:'s eve)?\b(?<yearEnd>)/iu,
-  new RegExp(`(?:一?直?到|至)${han}(?:為止|为止)?`, 'u'),
-  /(?:一?直?到|至)(?:今年)?年(?:底|尾|末)(?:為止|为止)?(?<yearEnd>)/u,
 ];
 
 function readUntil(text: string, from: WallDate): { readonly until?: WallDate; readonly rest: string } {
   for (const pattern of untilSaid) {
     const found = cut(text, pattern);
-    const until = found && dateIn(found.groups, from);
-    if (found && until !== undefined) return { until, rest: found.rest };
+    const date = found && lastDay(found, from);
+    if (found && date !== undefined) return { until: date, rest: found.rest };
   }
   return { rest: text };
 }
+
+function lastDay({ groups, words }: Cut, from: WallDate): WallDate | undefined {
+  const { feast, before, before2, monthEnd, nextMonth } = groups;
+  const isBefore = (before ?? before2) !== undefined;
+  if (monthEnd !== undefined) return lastOfMonth(nextMonth === undefined ? from : addDays(lastOfMonth(from), 1));
+  if (feast === undefined) return ofBefore(dateIn(groups, from), isBefore);
+  return ofBefore(feastDay(feast, from), groups['with'] === undefined && !/^through/iu.test(words));
+}
+
+const ofBefore = (date: WallDate | undefined, isBefore: boolean): WallDate | undefined =>
+  date !== undefined && isBefore ? addDays(date, -1) : date;
+
+const lastOfMonth = (date: WallDate): WallDate => dayOf(Number(date.slice(0, 4)), Number(date.slice(5, 7)), undefined);
 
 type Groups = { readonly [name: string]: string | undefined };
 
@@ -114,8 +156,18 @@ function readExcept(text: string, from: WallDate): { readonly except?: readonly 
 export function readEnd(text: string, from: WallDate): ReadEnd {
   const { rest: afterExcept, ...except } = readExcept(text, from);
   const { rest: afterUntil, ...until } = readUntil(afterExcept, from);
-  const { rest, ...times } = readTimes(afterUntil);
-  return { end: { ...times, ...until, ...except }, rest };
+  const { rest, lasting, ...times } = readTimes(afterUntil);
+  return { end: { ...times, ...until, ...except }, ...(lasting ? { lasting } : {}), rest };
+}
+
+/** "For six weeks" is six times, when it is every week; every other week it is three. */
+export function endOf({ end, lasting }: Omit<ReadEnd, 'rest'>, rule: Rule, first: WallDate): End {
+  if (lasting === undefined) return end;
+  if (lasting.unit === rule.every && rule.step === 1) return { ...end, times: lasting.n };
+  return {
+    ...end,
+    until: addDays(lasting.unit === 'week' ? addDays(first, 7 * lasting.n) : monthsOn(first, lasting.n), -1),
+  };
 }
 
 const opening = [

@@ -139,6 +139,13 @@ function dayIn(where: InMonth, month: string): WallDate {
   return addDays(first, ahead + (where.nth === -1 ? 0 : 7 * (where.nth - 1)));
 }
 
+/** The same day so many months on, or the last one of that month. */
+export function monthsOn(date: WallDate, n: number): WallDate {
+  const month = monthAfter(date, n);
+  const days = [0, 1, 2, 3].map((fewer) => `${month}-${String(Number(date.slice(8)) - fewer).padStart(2, '0')}`);
+  return days.find((one) => isWallDate(one)) ?? date;
+}
+
 /** "2026-12" and so many months on. */
 function monthAfter(date: WallDate, n: number): string {
   const months = Number(date.slice(0, 4)) * 12 + Number(date.slice(5, 7)) - 1 + n;

@@ -1,6 +1,6 @@
 /** Days that are named together, "this week", "下個月": from which to which. A single day is day.ts's. */
 import { addDays, weekdayOf, type WallDate } from '../calendar.ts';
-import { plain } from './cut.ts';
+import { cut, plain } from './cut.ts';
 import { monthName, readMonth } from './months.ts';
 
 export interface Span {
@@ -45,6 +45,25 @@ const spans: readonly (readonly [RegExp, (today: WallDate, month: string) => Spa
   [inMonth, (today, month) => monthOf(nextMonthNamed(month, today))],
   [/\bthis month\b|[這这本](?:個|个)?月/iu, (today) => ({ ...monthOf(today), from: today })],
 ];
+
+const monthSpans = new RegExp(
+  `${monthAlone}(?:,? (?:and|to|through|until|till) (?<en2>${monthName})\\b(?! \\d))?|${hanMonthAlone}(?:份)?(?:(?:到|至|和|、|及)(?<han2>1[0-2]|[1-9]|十[一二]?|[一二三四五六七八九])月(?:份|底)?)?|(?:\\b(?:in|during) )?(?<next>\\bnext month\\b|下(?:個|个)?月)|(?:\\b(?:in|during) )?(?<this>\\bthis month\\b|[這这本](?:個|个)?月)`,
+  'iu',
+);
+
+/** A month, or more in a row, in which something that repeats is to be: "in January", 一月到三月. */
+export function readMonths(text: string, today: WallDate): { readonly span?: Span; readonly rest: string } {
+  const found = cut(text, monthSpans);
+  if (!found) return { rest: text };
+  const { en, han, en2, han2, next } = found.groups;
+  const named = en ?? han;
+  const month = (words: string): string => String(readMonth(words) ?? 0).padStart(2, '0');
+  const from =
+    named === undefined ? (next === undefined ? today : firstAfter(today)) : nextMonthNamed(month(named), today);
+  const last = en2 ?? han2;
+  const to = monthOf(last === undefined ? from : nextMonthNamed(month(last), from)).to;
+  return { span: { from, to }, rest: found.rest };
+}
 
 export function readSpan(sentence: string, today: WallDate): Span | undefined {
   const text = plain(sentence);

@@ -7,10 +7,11 @@ import { readDuration, readPrice, readSeats } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
 import { readDay, type Day } from './day.ts';
 import { readHours, type Hours } from './hours.ts';
-import { readEnd, readOpening } from './repeat-end.ts';
-import { firstInMonth, readRepeats, type Repeats } from './repeats.ts';
+import { endOf, readEnd, readOpening } from './repeat-end.ts';
+import { firstInMonth, readRepeats, type InMonth } from './repeats.ts';
 import { readLevel } from './level.ts';
 import type { Sentence } from './sentence.ts';
+import { readMonths } from './span.ts';
 import { readTeacher } from './teacher.ts';
 
 /** What was understood; what is absent was not said. */
@@ -147,16 +148,33 @@ function whenOf(text: string, today: WallDate): { readonly repeats?: Recurrence;
   const { rule, inMonth, rest } = readRepeats(text);
   if (rule === undefined) return { day: readDay(text, today) };
   const ended = readEnd(rest, today);
-  const repeats = { ...rule, ...ended.end };
-  const day = inMonth === undefined ? readDay(ended.rest, today) : firstOf(inMonth, ended.rest, today);
+  const { day, until } =
+    inMonth === undefined ? firstSince(ended.rest, today) : firstInSuch(inMonth, ended.rest, today);
+  const end = endOf(ended, rule, day.date ?? today);
+  const repeats = { ...rule, ...(until === undefined || isEnded(end) ? {} : { until }), ...end };
   return { repeats, day: { ...day, rest: day.rest.replace(begun, mark) } };
+}
+
+const isEnded = ({ times, until }: Pick<Recurrence, 'times' | 'until'>): boolean => (times ?? until) !== undefined;
+
+/** "In January", "from February": the first such day from then on, and the last there is of the months told. */
+function firstSince(text: string, today: WallDate): { readonly day: Day; readonly until?: WallDate } {
+  const opened = readOpening(text, today);
+  const months = opened.from === undefined ? readMonths(text, today) : { rest: opened.rest };
+  const from = opened.from ?? months.span?.from ?? today;
+  const day = readDay(months.rest, from > today ? from : today);
+  return { day, ...(months.span === undefined ? {} : { until: months.span.to }) };
 }
 
 /** "From the 13th on": 12月13日開始. */
 const begun = new RegExp(`${mark}(?:起|開始|开始)|\\b(?:starting|beginning|commencing)(?: on)?\\s*${mark}`, 'iu');
 
+const firstInSuch = (where: InMonth, text: string, today: WallDate): ReturnType<typeof firstSince> => ({
+  day: firstOf(where, text, today),
+});
+
 /** From the day or the month it is said to begin with, else from today. */
-function firstOf(where: Exclude<Repeats['inMonth'], undefined>, text: string, today: WallDate): Day {
+function firstOf(where: InMonth, text: string, today: WallDate): Day {
   const told = readDay(text, today);
   const opened = told.date === undefined ? readOpening(text, today) : { rest: told.rest, from: told.date };
   const date = firstInMonth(where, opened.from ?? today);
