@@ -1232,6 +1232,7 @@ choice-desk-steps = Step by step
 choice-desk-drop = Drop it
     .typed = drop / never mind / forget it / cancel / stop / leave it
 choice-desk-leave = Leave it
+    .typed = leave it / not now / leave them / better not / keep them
 desk-still-planning = I am in the middle of a new lesson. To leave it, say “drop it”.
 desk-not-put-yet = It is not on the list yet.
 choice-desk-put = Put it on the list
@@ -1265,6 +1266,11 @@ choice-desk-guest-yes = Yes, write them down
 choice-desk-move-yes = Yes, move it
     .typed = yes
 choice-desk-no-reason = Without a reason
+choice-desk-off-yes = Yes, call them off
+    .typed = yes / yes please / do it / go ahead / call them off / call it off / cancel them / cancel it
+choice-desk-off-why = Give a reason
+    .typed = give a reason / with a reason / tell them why
+choice-desk-off-only = Only “{ $title }”
 choice-desk-cancel-yes = Yes, cancel it
     .typed = yes
 choice-desk-write-yes = Yes, send it
@@ -1480,6 +1486,30 @@ desk-ask-reason = Why? What you write goes to everybody who booked, word for wor
 desk-told-cancel = “{ $title }”, { WHEN($starts) }, will not take place. { desk-told-reach } Shall I cancel it?
 desk-cancelled = Cancelled, and everybody who booked is being told.
 desk-cancelled-some = Cancelled. Whom no message reaches is listed under “What could not be delivered”; please tell them yourself.
+desk-off-which = Which series shall end?
+desk-off-none = There is no series on the list.
+desk-off-nothing = No lesson is on those days, so there is nothing to call off.
+desk-off-later = None of them is on the list yet; they would not come onto it.
+desk-off-changed = One of them has changed meanwhile. This is how it stands now.
+desk-off-sure = { $count ->
+    [1] This lesson would not take place. Shall I call it off?
+   *[other] These { $count } lessons would not take place. Shall I call them off?
+ }
+desk-told-off-more = { $more ->
+    [1] And one more.
+   *[other] And { $more } more.
+ }
+desk-told-series-ends = “{ $title }” ends then: nothing comes onto the list after { DAY($starts) }.
+desk-told-series-skips = “{ $title }” would leave out as well, not on the list yet: { LIST($dates) }.
+desk-told-off-people = { desk-told-reach }{ $people ->
+    [0] { "" }
+    [1] {" "}That is one person, who hears of each lesson by itself.
+   *[other] {" "}They are { $people } people, who hear of each lesson by itself.
+ }
+desk-told-off-reason = With this reason, word for word: “{ $reason }”
+desk-off-put = Called off, and everybody who booked is being told.
+desk-off-put-some = Called off. Whom no message reaches is listed under “What could not be delivered”; please tell them yourself.
+desk-off-put-later = Done: they will not come onto the list.
 desk-ask-alter = What shall be different?
 desk-altered = Changed. Those who booked are told if it concerns them.
 desk-ask-repeat = How often?

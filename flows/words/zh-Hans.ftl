@@ -1156,6 +1156,7 @@ choice-desk-steps = 一步一步来
 choice-desk-drop = 不要了
     .typed = 算了 / 取消 / 不排了 / 先不用
 choice-desk-leave = 先不用
+    .typed = 先不要 / 算了 / 不用了 / 先不用了 / 不取消了 / 保留
 desk-still-planning = 这里正在排一节新课。不排了请说“不要了”。
 desk-not-put-yet = 还没排进课程表。
 choice-desk-put = 排进课程表
@@ -1189,6 +1190,11 @@ choice-desk-guest-yes = 好，记下来
 choice-desk-move-yes = 好，改过去
     .typed = 好
 choice-desk-no-reason = 不说原因
+choice-desk-off-yes = 对，全部取消
+    .typed = 对 / 好 / 好的 / 是 / 是的 / 取消 / 全部取消 / 可以
+choice-desk-off-why = 写上原因
+    .typed = 写上原因 / 写原因 / 加上原因
+choice-desk-off-only = 只有“{ $title }”
 choice-desk-cancel-yes = 好，取消
     .typed = 好
 choice-desk-write-yes = 好，发出
@@ -1378,6 +1384,26 @@ desk-ask-reason = 为什么？您写的话会一字不改地传给所有预订�
 desk-told-cancel = “{ $title }”{ WHEN($starts) } 就不上了。{ desk-told-reach }要取消吗？
 desk-cancelled = 取消了，正在通知预订的人。
 desk-cancelled-some = 取消了。通知不到的人列在“没送到的消息”里，请您自己告诉他们。
+desk-off-which = 要结束哪一个系列？
+desk-off-none = 课程表上没有系列课。
+desk-off-nothing = 那些日子没有课，不用取消。
+desk-off-later = 这些课还没排进课程表，之后也不会排进去。
+desk-off-changed = 其中一堂刚才有了变动。现在是这样：
+desk-off-sure = { $count ->
+    [1] 这一堂课将不开。要取消吗？
+   *[other] 这 { $count } 堂课将不开。要全部取消吗？
+ }
+desk-told-off-more = 还有 { $more } 堂。
+desk-told-series-ends = “{ $title }”到此为止：{ DAY($starts) }之后不再排课。
+desk-told-series-skips = “{ $title }”还没排进课程表的这几天也会跳过：{ LIST($dates) }。
+desk-told-off-people = { desk-told-reach }{ $people ->
+    [0] { "" }
+   *[other] 共 { $people } 位，每堂课各通知一次。
+ }
+desk-told-off-reason = 附上原因，一字不改：“{ $reason }”
+desk-off-put = 已取消，正在通知每一位订位的人。
+desk-off-put-some = 已取消。消息到不了的人列在“没送到的消息”里，请您自己告诉他们。
+desk-off-put-later = 好了，这些课不会再排进课程表。
 desk-ask-alter = 要改哪一项？
 desk-altered = 改好了。跟预订的人有关的，会通知他们。
 desk-ask-repeat = 多久一次？

@@ -1156,6 +1156,7 @@ choice-desk-steps = 一步一步來
 choice-desk-drop = 不要了
     .typed = 算了 / 取消 / 不排了 / 先不用
 choice-desk-leave = 先不用
+    .typed = 先不要 / 算了 / 不用了 / 先不用了 / 不取消了 / 保留
 desk-still-planning = 這裡正在排一堂新課。不排了請說「不要了」。
 desk-not-put-yet = 還沒排進課程表。
 choice-desk-put = 排進課程表
@@ -1189,6 +1190,11 @@ choice-desk-guest-yes = 好，記下來
 choice-desk-move-yes = 好，改過去
     .typed = 好
 choice-desk-no-reason = 不說原因
+choice-desk-off-yes = 對，全部取消
+    .typed = 對 / 好 / 好的 / 是 / 是的 / 取消 / 全部取消 / 可以
+choice-desk-off-why = 寫上原因
+    .typed = 寫上原因 / 寫原因 / 加上原因
+choice-desk-off-only = 只有「{ $title }」
 choice-desk-cancel-yes = 好，取消
     .typed = 好
 choice-desk-write-yes = 好，送出
@@ -1378,6 +1384,26 @@ desk-ask-reason = 為什麼？您寫的話會一字不改地傳給所有訂位�
 desk-told-cancel = 「{ $title }」{ WHEN($starts) } 就不上了。{ desk-told-reach }要取消嗎？
 desk-cancelled = 取消了，正在通知訂位的人。
 desk-cancelled-some = 取消了。通知不到的人列在「沒送到的訊息」裡，請您自己告訴他們。
+desk-off-which = 要結束哪一個系列？
+desk-off-none = 課程表上沒有系列課。
+desk-off-nothing = 那些日子沒有課，不用取消。
+desk-off-later = 這些課還沒排進課程表，之後也不會排進去。
+desk-off-changed = 其中一堂剛才有了變動。現在是這樣：
+desk-off-sure = { $count ->
+    [1] 這一堂課將不開。要取消嗎？
+   *[other] 這 { $count } 堂課將不開。要全部取消嗎？
+ }
+desk-told-off-more = 還有 { $more } 堂。
+desk-told-series-ends = 「{ $title }」到此為止：{ DAY($starts) }之後不再排課。
+desk-told-series-skips = 「{ $title }」還沒排進課程表的這幾天也會跳過：{ LIST($dates) }。
+desk-told-off-people = { desk-told-reach }{ $people ->
+    [0] { "" }
+   *[other] 共 { $people } 位，每堂課各通知一次。
+ }
+desk-told-off-reason = 附上原因，一字不改：「{ $reason }」
+desk-off-put = 已取消，正在通知每一位訂位的人。
+desk-off-put-some = 已取消。訊息到不了的人列在「沒送到的訊息」裡，請您自己告訴他們。
+desk-off-put-later = 好了，這些課不會再排進課程表。
 desk-ask-alter = 要改哪一項？
 desk-altered = 改好了。跟訂位的人有關的，會通知他們。
 desk-ask-repeat = 多久一次？

@@ -208,6 +208,7 @@ const followed: ReadonlySet<Change['do']> = new Set([
   'change-lesson',
   'move-lesson',
   'cancel-lesson',
+  'cancel-lessons',
   'forget',
 ]);
 

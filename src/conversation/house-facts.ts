@@ -47,6 +47,7 @@ export function houseFacts(
     bookings: lessons.own as unknown as Json,
     doors: lessons.doors.map((door) => namedDoor(door, mail)) as unknown as Json,
     names: lessons.names.map((one) => ({ ...one })),
+    series: lessons.series as unknown as Json,
     tzVersion: lessons.tzVersion,
     mail,
     freshCode: keeper ? freshCode() : null,

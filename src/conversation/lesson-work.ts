@@ -1,4 +1,5 @@
 /** What a flow does with lessons and bookings, as changes. What it hands over was made by the core; the commit judges it again. */
+import type { OffDays } from '../core/lessons/calling-off.ts';
 import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
 import { bookingActs } from '../core/lessons/seats.ts';
 import type { Series } from '../core/lessons/series.ts';
@@ -63,6 +64,13 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonCh
     do: 'cancel-lesson',
     lesson: textOf(values, 'lesson'),
     seen: numberOf(values, 'seen'),
+    reason: optionalText(values, 'reason') ?? '',
+  }),
+  'cancel-lessons': (values) => ({
+    do: 'cancel-lessons',
+    lessons: (values['lessons'] ?? []) as unknown as Extract<LessonChange, { do: 'cancel-lessons' }>['lessons'],
+    series: (values['series'] ?? []) as unknown as readonly string[],
+    days: values['days'] as unknown as OffDays,
     reason: optionalText(values, 'reason') ?? '',
   }),
   'write-to-lesson': (values) => ({

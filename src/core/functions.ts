@@ -4,6 +4,7 @@ import type { Facts } from './flow/flow.ts';
 import { coldCallNames, coldCalls } from './functions/cold-times.ts';
 import type { CoreContent } from './functions/core-content.ts';
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
+import { deskCallOffCallNames, deskCallOffCalls } from './functions/desk-call-off.ts';
 import { deskGuestCallNames, deskGuestCalls } from './functions/desk-guests.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
@@ -41,6 +42,7 @@ export const callNames: ReadonlySet<string> = new Set([
   ...ownUsualCallNames,
   ...lessonCallNames,
   ...deskBoardCallNames,
+  ...deskCallOffCallNames,
   ...deskGuestCallNames,
   ...deskLessonCallNames,
   ...deskPlanCallNames,
@@ -72,6 +74,7 @@ export function makeCalls(content: CoreContent): Calls {
     ...coldCalls(content),
     ...lessonCalls(content),
     ...deskBoardCalls(content.zone),
+    ...deskCallOffCalls(content),
     ...deskGuestCalls,
     ...deskLessonCalls(content),
     ...deskPlanCalls(content),

@@ -5,6 +5,7 @@ import type { LessonDraft, Retold } from '../core/lessons/lesson.ts';
 import type { BookingDraft, NamedBooking } from '../core/lessons/booking-draft.ts';
 import type { ListedLesson, OwnBooking, Roster } from '../core/lessons/roster.ts';
 import type { BookingAct } from '../core/lessons/seats.ts';
+import type { OffDays } from '../core/lessons/calling-off.ts';
 import type { Series } from '../core/lessons/series.ts';
 import type { Instant, Language, Mistake } from '../core/units.ts';
 import { nameQuote } from './quote.ts';
@@ -72,6 +73,8 @@ export interface LessonBoard {
   readonly doors: readonly DoorList[];
   /** For a shopkeeper: the names given by those on these lists, by their bookings. */
   readonly names: readonly { readonly booking: string; readonly name: string }[];
+  /** For a shopkeeper: what lessons come onto the list from. */
+  readonly series: readonly Series[];
   /** Under which time-zone rules times are worked out. */
   readonly tzVersion: string;
 }
@@ -109,5 +112,13 @@ export type LessonChange =
       readonly minutes: number | null;
     }
   | { readonly do: 'cancel-lesson'; readonly lesson: string; readonly seen: number; readonly reason: string }
+  /** Together, or not at all; the series have none on those days any more. */
+  | {
+      readonly do: 'cancel-lessons';
+      readonly lessons: readonly { readonly lesson: string; readonly seen: number }[];
+      readonly series: readonly string[];
+      readonly days: OffDays;
+      readonly reason: string;
+    }
   /** Said to everybody who has a seat. */
   | { readonly do: 'write-to-lesson'; readonly lesson: string; readonly text: string };

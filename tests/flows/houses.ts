@@ -6,10 +6,14 @@ import { bookingWith, lessonWith } from '../core/lessons/lesson-drafts.ts';
 const lessons = (['2023-11-25', '2023-12-02', '2023-12-09'] as const).map((day, n) => {
   const name = ['White tea', 'Old puer', 'Green morning'][n] ?? '';
   const title = { en: name, 'zh-Hant': name, 'zh-Hans': name };
-  const lesson = lessonWith({ id: `lesson-${n}`, title, starts: `${day}T19:00` });
+  const series = n === 1 ? { series: 'lesson-1' } : {};
+  const lesson = lessonWith({ id: `lesson-${n}`, title, starts: `${day}T19:00`, ...series });
   return { ...lesson, free: n === 1 ? 0 : 3, waiting: n };
 });
 const booked = { ...bookingWith({ id: '70', person: '7' }), place: 0, lesson: lessons[2]! };
+
+/** … and the series from which one more comes. */
+const weekly = { ...lessonWith({ id: 'lesson-1' }), starts: '2023-12-02T19:00' };
 
 /** … and one that was yesterday. */
 const yesterday = lessonWith({ id: 'lesson-over', starts: '2023-11-13T10:00' });
@@ -55,5 +59,6 @@ export const keeper = {
   undelivered: [{ id: 1, why: 'unreachable', at: 1_699_900_000_000, name: 'Ann' }],
   tallies: [{ what: 'tea-asked', item: 'longjing', count: 3 }],
   names: [{ booking: '70', name: 'Ann' }],
+  series: [{ draft: weekly, repeats: { every: 'week', step: 1 } }],
   doors: lessons.map((lesson, n) => ({ lesson, bookings: n === 2 ? [{ ...booked, name: 'Ann' }] : [] })),
 } as unknown as Facts;

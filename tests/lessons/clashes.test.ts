@@ -14,6 +14,8 @@ const keepers = ['mei', 'tom'];
 
 const titled = (n: number) => ({ en: `Lesson no ${n + 1}`, 'zh-Hant': '課', 'zh-Hans': '课' });
 
+const called = (en: string) => ({ en, 'zh-Hant': en, 'zh-Hans': en });
+
 /** Both are one tap away from it, and tap at once; what each is told. */
 async function atOnce(steps: (who: string) => readonly string[], label: string): Promise<readonly string[]> {
   for (const who of keepers) for (const line of steps(who)) await house.does(who, line);
@@ -56,6 +58,25 @@ describe('two shopkeepers at once', () => {
     const told = await atOnce(() => [...lesson, 'Cancel it', 'Without a reason'], 'Yes, cancel it');
     expect(told.filter((one) => /^Cancelled/m.test(one))).toHaveLength(1);
     expect(told.filter((one) => /^This lesson has been cancelled/m.test(one))).toHaveLength(1);
+  });
+
+  test('call off all that are to come: once, and who booked is told once of each', async () => {
+    house = await LessonHouse.with({}, 'mei', 'tom');
+    const more = ['2026-12-06T19:00', '2026-12-12T19:00'];
+    const names = ['Roasting at home', 'Cups and bowls'];
+    const drafts = names.map((name, n) => lessonOf({ id: `more-${n}`, starts: more[n] ?? '', title: called(name) }));
+    await house.store.putLessons(drafts, house.clock.now());
+    for (const name of ['white tea', ...names]) await house.does('ann', `book a seat in ${name}`);
+    await house.does('ben', 'book a seat in white tea');
+    const before = house.sent.length;
+    const told = await atOnce(() => ['cancel all lessons'], 'Yes, call them off');
+    expect(told.filter((one) => /^Called off/m.test(one))).toHaveLength(1);
+    expect(told.filter((one) => /^One of them has changed/m.test(one))).toHaveLength(1);
+    expect(house.told('ann', before).match(/take place/g)).toHaveLength(3);
+    expect(house.told('ben', before).match(/take place/g)).toHaveLength(1);
+    await house.crash();
+    expect(house.told('ann', before).match(/take place/g)).toHaveLength(3);
+    expect((await house.store.rosters(0)).every(({ lesson: { status } }) => status === 'cancelled')).toBe(true);
   });
 
   test('tick the same person off: they are here, whoever was first', async () => {

@@ -8,7 +8,7 @@ import { afterAll, expect, test } from 'vitest';
 import type { Store } from '../../src/store/contract.ts';
 import { openDatabase } from '../../src/store/sqlite/database.ts';
 import { makeSqliteStore } from '../../src/store/sqlite/store.ts';
-import { act, day, denverAt, does, enrols, tendAll, withLesson } from '../store/lesson-samples.ts';
+import { act, day, denverAt, does, enrols, lessonOf, tendAll, withLesson } from '../store/lesson-samples.ts';
 import { exchange } from '../store/samples.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tea-power-'));
@@ -21,6 +21,7 @@ const tables = {
   reminder: '*',
   inbox: 'seq, person, status',
   outbox: 'person, chat, saying, name, status, until',
+  series: '*',
 };
 
 function stateOf(file: string): string {
@@ -73,6 +74,9 @@ test('every step of a lesson is whole or not at all, wherever the power goes', a
   let [ann, ben] = ['', ''];
   const change = { lesson: 'white-evening', seen: 0 };
   const [night, morning] = [denverAt('2026-11-20T22:00'), denverAt('2026-11-21T08:00')];
+  const weekly = { draft: lessonOf({ id: 'weekly' }), repeats: { every: 'week', step: 1, times: 2 } } as const;
+  const days = { from: '2026-12-05', to: null, weekday: null, only: null };
+  const together = { lessons: ['weekly-2026-12-05', 'weekly-2026-12-12'].map((lesson) => ({ lesson, seen: 0 })) };
   const steps: readonly (() => Promise<unknown>)[] = [
     async () => (ann = await enrols(store, 'ann')),
     async () => (ben = await enrols(store, 'ben', { to: 'waiting' })),
@@ -82,6 +86,10 @@ test('every step of a lesson is whole or not at all, wherever the power goes', a
     () => tendAll(store, denverAt('2026-11-28T19:00')),
     () => does(store, 'mei', () => ({ do: 'move-lesson', ...change, starts: '2026-12-12T19:00', minutes: null })),
     () => does(store, 'mei', () => ({ do: 'cancel-lesson', ...change, seen: 1, reason: 'snow' })),
+    () => does(store, 'mei', () => ({ do: 'add-lessons', drafts: [], series: weekly })),
+    () => enrols(store, 'ann', { lesson: 'weekly-2026-12-05' }),
+    () => enrols(store, 'ben', { lesson: 'weekly-2026-12-12' }),
+    () => does(store, 'mei', () => ({ do: 'cancel-lessons', ...together, series: ['weekly'], days, reason: '' })),
   ];
   const now = (): string => stateOf(copied(file, join(folder, 'now.sqlite')));
   states.push(now());
@@ -111,6 +119,8 @@ function expectWhole(state: string): void {
     if (standing === 'seated') expect(own).not.toHaveLength(0);
     expect(new Set(own.map(({ purpose }) => purpose)).size).toBe(own.length);
   }
-  const seated = (bookings ?? []).filter(({ standing }) => standing === 'seated' || standing === 'offered');
+  const seated = (bookings ?? []).filter(
+    ({ lesson, standing }) => lesson === 'white-evening' && ['seated', 'offered'].includes(String(standing)),
+  );
   expect(seated.length).toBeLessThanOrEqual(1);
 }

@@ -257,6 +257,13 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
         { do: 'cancel-lesson', lesson: 'white-evening', seen: 0, reason: 'snow' },
         { do: 'change-lesson', lesson: 'white-evening', seen: 0, retold: { teacher: 'Bram' }, seats: 4 },
         { do: 'write-to-lesson', lesson: 'white-evening', text: 'bring a coat' },
+        {
+          do: 'cancel-lessons',
+          lessons: [{ lesson: 'white-evening', seen: 0 }],
+          series: [],
+          days: { from: '2026-12-01', to: null, weekday: null, only: null },
+          reason: '',
+        },
         { do: 'add-lessons', drafts: [lessonOf({ id: 'another' })], series: null },
       ];
 
@@ -292,6 +299,33 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
         await tendAll(store, starts);
         expect(await sent(store, starts + 5 * hour)).toEqual([]);
         expect(await store.nextDue(['web'], day)).toBeNull();
+      });
+
+      test('calls off what is left of a series: each is told once of each lesson, and none comes after', async () => {
+        const series = { draft: lessonOf({ id: 'weekly' }), repeats: { every: 'week', step: 1 } } as const;
+        await does(store, 'mei', () => ({ do: 'add-lessons', drafts: [], series }));
+        for (const lesson of ['weekly-2026-12-05', 'weekly-2026-12-12', 'weekly-2026-12-19'])
+          await enrols(store, 'ann', { lesson });
+        await enrols(store, 'ben', { lesson: 'weekly-2026-12-19' });
+        const rest = (await boardOf(store, 'mei')).doors.map(({ lesson: { id } }) => id).slice(1);
+        const days = { from: '2026-12-06', to: null, weekday: null, only: null };
+        const lessons = rest.map((lesson) => ({ lesson, seen: 0 }));
+        const change = { do: 'cancel-lessons', lessons, series: ['weekly'], days, reason: 'snow' } as const;
+        // One of them is not as it was shown: none is called off, and nobody told.
+        const stale = { ...change, lessons: [...lessons.slice(0, -1), { lesson: rest.at(-1) ?? '', seen: 1 }] };
+        expect((await does(store, 'mei', () => stale)).outcome).toBe('moved');
+        expect(await sent(store, day)).toEqual([]);
+        expect((await boardOf(store, 'ann')).upcoming).toHaveLength(8);
+        expect((await does(store, 'mei', () => change)).outcome).toBe('done');
+        expect((await does(store, 'mei', () => change)).outcome).toBe('moved');
+        const because = 'cancelled-because';
+        expect(told(await sent(store, day)).toSorted()).toEqual([`ann ${because}`, `ann ${because}`, `ben ${because}`]);
+        const later = day + 28 * 24 * hour;
+        await store.planLessons({ lessons: [], series: [series] }, later);
+        expect((await boardOf(store, 'mei')).series[0]?.repeats).toMatchObject({ until: '2026-12-05' });
+        expect((await boardOf(store, 'ann')).upcoming.map(({ id }) => id)).toEqual(['weekly-2026-12-05']);
+        await tendAll(store, denverAt('2026-12-18T18:00'));
+        expect(told(await sent(store, denverAt('2026-12-18T18:00')))).not.toContain('ben evening-before');
       });
 
       test('ticks off, and who stayed away is not thanked', async () => {

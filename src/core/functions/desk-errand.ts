@@ -4,8 +4,10 @@ import type { Facts, Json } from '../flow/flow.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import type { DeskCue, Sentence } from '../lessons/spoken/sentence.ts';
+import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { hearWish, lessonsOn } from '../lessons/spoken/wish.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
+import { readOffDays } from '../lessons/spoken/off-days.ts';
 import { readSpan } from '../lessons/spoken/span.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { withoutRepeats } from '../lessons/spoken/repeat-change.ts';
@@ -27,6 +29,7 @@ type Errand =
   | 'people'
   | 'move'
   | 'cancel'
+  | 'call-off'
   | 'write'
   | 'seats'
   | 'guest'
@@ -73,8 +76,11 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   const isKeeper = around.house?.['keeper'] === true;
   if (!isKeeper || sentence.text.length > 200) return null;
   // "My answer" is one the shop gave.
-  if (!sentence.says('desk-correct') && sentence.says('desk-of-theirs')) return null;
-  const found = errandWithGuest(sentence, around, zone) ?? firstErrand(sentence);
+  const isOff = callsOff(sentence, around, zone);
+  if (!isOff && !sentence.says('desk-correct') && sentence.says('desk-of-theirs')) return null;
+  const found = isOff
+    ? { act: 'call-off' as const, taken: {} }
+    : (errandWithGuest(sentence, around, zone) ?? firstErrand(sentence));
   if (found === null) return null;
   const { act, taken } = found;
   const lesson: Json = meant(namedIn(sentence, act), act, around, zone)?.id ?? null;
@@ -84,6 +90,20 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   const isAll = act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text);
   return { act, lesson, isDated, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
 }
+
+/** More than one, or days. A lesson to plan tells its hour; "are we closed on Monday?" only asks. */
+function callsOff(sentence: Sentence, around: Around, zone: string): boolean {
+  if (sentence.says('desk-write') || hearLesson(sentence, around.nowMs, zone).said.starts !== undefined) return false;
+  if (sentence.says('desk-call-off')) return true;
+  if (isQuestion.test(sentence.text)) return false;
+  if (sentence.says('desk-call-off-told')) return true;
+  const { isTold, rest } = readOffDays(sentence.text, dateOf(wallAt(around.nowMs, zone)));
+  const lessons = doorsIn(around).map(({ lesson }) => lesson);
+  const isNamed = (): boolean => titledLessons(lessons, { rest }).length > 0;
+  return isTold && (sentence.says('desk-call-off-days') || (sentence.says('desk-stops') && isNamed()));
+}
+
+const isQuestion = /[?？]|[嗎吗呢]\s*$/u;
 
 /** A day, or a week. */
 function namesDays(sentence: Sentence, now: number, zone: string): boolean {

@@ -28,6 +28,7 @@ export const houseNames = [
   'bookings',
   'doors',
   'names',
+  'series',
   'tzVersion',
   'mail',
   'freshCode',

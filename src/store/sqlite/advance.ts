@@ -83,6 +83,7 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
     case 'change-lesson':
     case 'move-lesson':
     case 'cancel-lesson':
+    case 'cancel-lessons':
     case 'write-to-lesson':
       if (!applyLessonChange(rows, commit, change)) throw new Moved();
       return;

@@ -9,6 +9,7 @@ import {
   type Roster,
 } from '../../core/lessons/roster.ts';
 import type { Lesson } from '../../core/lessons/lesson.ts';
+import type { Series } from '../../core/lessons/series.ts';
 import type { Instant } from '../../core/units.ts';
 import type { PersonId } from '../contract.ts';
 import type { DoorList, LessonBoard } from '../lesson-contract.ts';
@@ -31,6 +32,7 @@ interface Gathered {
   readonly upcoming: readonly ListedLesson[];
   readonly gone: readonly ListedLesson[];
   readonly doors: readonly DoorList[];
+  readonly series: readonly Series[];
 }
 
 /** The shopkeeper may still tick off who came when the lesson is over. */
@@ -58,6 +60,7 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
       upcoming: known.filter((lesson) => isToCome(lesson, now)),
       gone: known.filter((lesson) => !isToCome(lesson, now)),
       doors,
+      series: lessons.series(),
     };
   };
   const current = (now: Instant): Gathered => {
@@ -80,6 +83,7 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
       doors: isKeeper ? gathered.doors : [],
       // Names change without a word to the lists.
       names: isKeeper ? gathered.doors.flatMap(({ lesson }) => bookings.namesOfLesson(lesson.id)) : [],
+      series: isKeeper ? gathered.series : [],
       tzVersion,
     };
   };

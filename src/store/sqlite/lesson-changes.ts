@@ -1,4 +1,5 @@
 /** The part of a commit that is about lessons. The core judges again, on the rows as they are now. */
+import { withoutDays } from '../../core/lessons/calling-off.ts';
 import { planLesson, type Today } from '../../core/lessons/lesson.ts';
 import type { Roster, Turn } from '../../core/lessons/roster.ts';
 import { changeSeats, enrol, giveBack, lapseOffers, ownActs, tickOff } from '../../core/lessons/seats.ts';
@@ -36,6 +37,7 @@ export function applyLessonChange(rows: LessonChangeRows, commit: Commit, change
     case 'change-lesson':
     case 'move-lesson':
     case 'cancel-lesson':
+    case 'cancel-lessons':
     case 'write-to-lesson':
       return rows.shopkeepers.has(commit.person) && applyByKeeper(rows, change, commit.now);
     default:
@@ -63,11 +65,12 @@ function onBooking(rows: RosterRows, id: string, now: Instant, act: (roster: Ros
 
 function applyByKeeper(
   rows: LessonChangeRows,
-  change: Do<'tick-off' | 'add-lessons'> | OnLesson,
+  change: Do<'tick-off' | 'add-lessons' | 'cancel-lessons'> | OnLesson,
   now: Instant,
 ): boolean {
   const today = { now, tzVersion: rows.tzVersion };
   if (change.do === 'add-lessons') return addLessons(rows, change, today);
+  if (change.do === 'cancel-lessons') return cancelLessons(rows, change, now);
   if (change.do === 'tick-off') {
     return onBooking(rows, change.booking, now, (roster) => tickOff(roster, change.booking, change.came, change.at));
   }
@@ -99,6 +102,21 @@ function addLessons({ lessons }: RosterRows, { drafts, series }: Do<'add-lessons
   const horizon = horizonOf(series.draft.zone, today.now);
   const planned = lessonsOfSeries(series, horizon, today).lessons;
   return lessons.addSeries(series) && planned.every((lesson) => lessons.add(lesson));
+}
+
+/** One that is not as it was shown holds up all: nothing is half called off. */
+function cancelLessons(
+  rows: RosterRows,
+  { lessons, series, days, reason }: Do<'cancel-lessons'>,
+  now: Instant,
+): boolean {
+  const isDone = lessons.every(({ lesson, seen }) => {
+    const before = rosterOf(rows, lesson);
+    return before !== undefined && cancel(rows, before, { reason, seen }, now).length === 0;
+  });
+  for (const one of rows.lessons.series().filter(({ draft }) => series.includes(draft.id)))
+    rows.lessons.putSeries(withoutDays(one, days));
+  return isDone;
 }
 
 /** All seats of a person are given back, whatever the time for leaving. */

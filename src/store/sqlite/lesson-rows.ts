@@ -15,6 +15,7 @@ export interface LessonRows {
   add(lesson: Lesson): boolean;
   put(lesson: Lesson): void;
   addSeries(series: Series): boolean;
+  putSeries(series: Series): void;
   series(): readonly Series[];
 }
 
@@ -56,6 +57,7 @@ export function makeLessonRows(db: Database, news: News): LessonRows {
   );
   const put = db.prepare(`UPDATE lesson SET ${updated.join(', ')}, words = @words WHERE id = @id`);
   const addSeries = db.prepare<[string, string]>('INSERT INTO series (id, rule) VALUES (?, ?) ON CONFLICT DO NOTHING');
+  const putSeries = db.prepare<[string, string]>('UPDATE series SET rule = ? WHERE id = ?');
   const series = db.prepare<[], { rule: string }>('SELECT rule FROM series ORDER BY id');
 
   return {
@@ -73,7 +75,14 @@ export function makeLessonRows(db: Database, news: News): LessonRows {
       news.tell();
       put.run(toRow(lesson));
     },
-    addSeries: (one) => addSeries.run(one.draft.id, JSON.stringify(one)).changes === 1,
+    addSeries(one) {
+      news.tell();
+      return addSeries.run(one.draft.id, JSON.stringify(one)).changes === 1;
+    },
+    putSeries(one) {
+      news.tell();
+      putSeries.run(JSON.stringify(one), one.draft.id);
+    },
     series: () => series.all().map(({ rule }) => JSON.parse(rule) as Series),
   };
 }

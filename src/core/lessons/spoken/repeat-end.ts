@@ -66,22 +66,22 @@ const english = `(?:(?<from>the end of|end of|mid|the middle of) )?(?:(?:the )?(
 const han =
   '(?:(?<next>明年|下年)|(?<year>\\d{4})年)?(?<month>\\d{1,2}|[一二三四五六七八九十]{1,2})月(?:(?<day>\\d{1,2}|[一二三四五六七八九十]{1,3})[日號号]|底|尾|末)?';
 /** "Before" leaves out the day itself; "till Christmas" does so as well. */
-const until =
+const upTo =
   "(?:until|till|'til|through|up to|(?<before>before)|(?:it )?end(?:s|ing)?(?: (?<before2>before))?(?: on| in| at)?)";
-const hanUntil = '(?:[上開开辦办]?一?直?(?:到|至))';
+const hanUpTo = '(?:[上開开辦办]?一?直?(?:到|至))';
 const hanBefore = '(?<before>(?:之|以)?前)';
 const untilSaid = [
-  new RegExp(`\\b${until}(?: and including)? ${english}`, 'iu'),
-  new RegExp(`\\b${until}(?<with> and including)? (?:the )?${feastName}`, 'iu'),
+  new RegExp(`\\b${upTo}(?: and including)? ${english}`, 'iu'),
+  new RegExp(`\\b${upTo}(?<with> and including)? (?:the )?${feastName}`, 'iu'),
   /\b(?:until|till|through) (?:the )?(?:end of (?:the |this )?year)\b(?<yearEnd>)/iu,
   /\b(?:until|till|through) (?:the )?end of (?:(?:the|this) month|(?<nextMonth>next month))\b(?<monthEnd>)/iu,
-  new RegExp(`${hanUntil}${hanFeastName}(?:${hanBefore}|為止|为止)?`, 'u'),
+  new RegExp(`${hanUpTo}${hanFeastName}(?:${hanBefore}|為止|为止)?`, 'u'),
   new RegExp(`${hanFeastName}${hanBefore}`, 'u'),
-  new RegExp(`${hanUntil}${han}(?:${hanBefore}|為止|为止)?`, 'u'),
+  new RegExp(`${hanUpTo}${han}(?:${hanBefore}|為止|为止)?`, 'u'),
   new RegExp(`${han}${hanBefore}`, 'u'),
-  new RegExp(`${hanUntil}(?:今年)?年(?:底|尾|末)(?:為止|为止)?(?<yearEnd>)`, 'u'),
+  new RegExp(`${hanUpTo}(?:今年)?年(?:底|尾|末)(?:為止|为止)?(?<yearEnd>)`, 'u'),
   new RegExp(
-    `${hanUntil}(?:[這这本]?(?:個|个)?|(?<nextMonth>下(?:個|个)?))月(?:底|尾|末)(?:為止|为止)?(?<monthEnd>)`,
+    `${hanUpTo}(?:[這这本]?(?:個|个)?|(?<nextMonth>下(?:個|个)?))月(?:底|尾|末)(?:為止|为止)?(?<monthEnd>)`,
     'u',
   ),
 ];

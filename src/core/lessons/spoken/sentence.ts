@@ -53,6 +53,12 @@ export const lessonCueNames = [
 /** What a shopkeeper says: desk-cues.yaml. */
 export const deskCueNames = [
   'desk-correct',
+  'desk-call-off',
+  'desk-call-off-told',
+  'desk-call-off-days',
+  'desk-stops',
+  'desk-all-lessons',
+  'desk-this-series',
   'desk-find-guest',
   'desk-here',
   'desk-away',

@@ -16,8 +16,10 @@ const inMonth = new RegExp(`${monthAlone}|${hanMonthAlone}`, 'iu');
 
 function monthIn(text: string): string {
   const { en, han } = inMonth.exec(text)?.groups ?? {};
-  return String(readMonth(en ?? han ?? '') ?? 0).padStart(2, '0');
+  return monthNumber(en ?? han ?? '');
 }
+
+const monthNumber = (words: string): string => String(readMonth(words) ?? 0).padStart(2, '0');
 
 /** Of this year or the next; what is past of it is not meant. */
 function nextMonthNamed(month: string, today: WallDate): WallDate {
@@ -30,6 +32,14 @@ const spans: readonly (readonly [RegExp, (today: WallDate, month: string) => Spa
   [
     /\bweek after next\b|\bin two weeks\b|下下(?:一|個|个)*(?:週|周|星期|禮拜|礼拜)(?![一二三四五六日天末])/iu,
     (today) => ({ from: addDays(mondayAfter(today), 7), to: addDays(mondayAfter(today), 13) }),
+  ],
+  [
+    /\b(?:next|coming|following) (?:two|2) weeks\b|\bfortnight\b|(?:接下來|接下来|未來|未来|往後|往后)的?[兩两二2](?:個|个)?(?:週|周|星期|禮拜|礼拜)/iu,
+    (today) => ({ from: today, to: addDays(today, 14) }),
+  ],
+  [
+    /\b(?:next|coming|following) (?:few|three|3) weeks\b|(?:接下來|接下来|未來|未来|往後|往后)的?(?:幾|几|三|3)(?:個|个)?(?:週|周|星期|禮拜|礼拜)/iu,
+    (today) => ({ from: today, to: addDays(today, 21) }),
   ],
   [/\bnext weekend\b|下(?:個|个)?(?:週末|周末)/iu, (today) => weekendOf(addDays(today, 7))],
   [/\bweekend\b|週末|周末/iu, (today) => weekendOf(today)],
@@ -57,11 +67,10 @@ export function readMonths(text: string, today: WallDate): { readonly span?: Spa
   if (!found) return { rest: text };
   const { en, han, en2, han2, next } = found.groups;
   const named = en ?? han;
-  const month = (words: string): string => String(readMonth(words) ?? 0).padStart(2, '0');
   const from =
-    named === undefined ? (next === undefined ? today : firstAfter(today)) : nextMonthNamed(month(named), today);
+    named === undefined ? (next === undefined ? today : firstAfter(today)) : nextMonthNamed(monthNumber(named), today);
   const last = en2 ?? han2;
-  const to = monthOf(last === undefined ? from : nextMonthNamed(month(last), from)).to;
+  const to = monthOf(last === undefined ? from : nextMonthNamed(monthNumber(last), from)).to;
   return { span: { from, to }, rest: found.rest };
 }
 
