@@ -266,6 +266,15 @@ brew-rinse-water = Pour it away; over the cups it warms them at least. There is 
 brew-no-rinse = Without a rinse, as you wish.
 brew-fill-up = About { ML($plan-waterMl) } of water each time; with the leaf it stands a little below the rim.
 brew-fill-part = About { ML($plan-waterMl) } of water each time, and no more: for so little leaf the vessel isn't filled.
+brew-for-whole = { $plan-count ->
+    [1] For all of it: { GRAMS($plan-leafG) } of leaf, once, however many drink of it.
+   *[other] For all of it: { GRAMS($plan-leafG) } of leaf go in once and stay in for all { $plan-count } infusions. Each pours about { ML($plan-pouredMl) }, to share among those who drink.
+}
+brew-ounces = { NUMBER($leafOz, maximumFractionDigits: 2) } oz of leaf, { NUMBER($waterOz, maximumFractionDigits: 1) } fl oz of water each time: 28.35 g are an ounce of leaf, 29.57 ml a US fluid ounce of water.
+# Common practice, no source
+brew-in-saucepan = A saucepan does for a pot: heat the water in it, take it off the heat, then put in the leaf and the lid on, and pour through a sieve. Count the water you pour as its size. I reckon it as a pot with a lid.
+brew-in-iron-pot = I reckon an iron pot as any pot with a lid. It takes much heat from the water, so warm it well first, and never put an enamelled one on the stove.
+brew-no-coffee-maker = Leaf doesn't go into a coffee maker: it swells, and may block what lets the steam out. Heat the water in it at most, and brew in anything else that bears boiling water: a mug, a jug, a pot.
 brew-leaf-dry = Dry leaf, as it comes out of the bag, weighed before any water is on it. Wet leaf weighs several times as much.
 brew-in-all = The leaf draws { DURATION($plan-allS) } in all { $plan-count } infusions together, the first cup is there after { DURATION($plan-firstS) }. Heating the water, pouring and drinking come on top, and you may stop after any cup.
 brew-ending = After { $plan-count ->

@@ -263,6 +263,12 @@ brew-rinse-water = 倒掉就好，淋在杯子上还能温杯。里面有茶尘�
 brew-no-rinse = 照您的意思，不洗茶。
 brew-fill-up = 每次约 { ML($plan-waterMl) }水，加上茶叶，离杯口还差一点点。
 brew-fill-part = 每次约 { ML($plan-waterMl) }水，不用加满：茶叶少，水也少放。
+brew-for-whole = 是全部的量：{ GRAMS($plan-leafG) } 茶叶一次放进去，{ $plan-count } 泡都用它，几个人喝都一样。每泡约出汤 { ML($plan-pouredMl) }，大家分。
+brew-ounces = 茶叶 { NUMBER($leafOz, maximumFractionDigits: 2) } 盎司，每泡水 { NUMBER($waterOz, maximumFractionDigits: 1) } 液量盎司（美制）：1 盎司是 28.35 克，1 液量盎司是 29.57 毫升。
+# Common practice, no source
+brew-in-saucepan = 小汤锅可以当壶用：水在锅里烧好，离火，再下茶叶、盖上盖，用滤网倒出来。倒多少水，就当它是多大。我照有盖的壶来算。
+brew-in-iron-pot = 铁壶我照一般有盖的壶来算。它很吃热，要先烫透；内壁上釉的不能放在炉上。
+brew-no-coffee-maker = 茶叶不要放进咖啡机或摩卡壶：茶叶会胀，可能堵住泄压的地方。最多拿它烧水，茶就泡在耐沸水的器具里：马克杯、壶或公道杯都行。
 brew-leaf-dry = 干茶，袋里拿出来什么样就称什么样，还没下水。湿叶要重好几倍。
 brew-in-all = { $plan-count } 泡浸泡的时间加起来 { DURATION($plan-allS) }，第一杯 { DURATION($plan-firstS) } 就有。烧水、倒茶和喝的工夫另算，喝到哪一杯都可以停。
 brew-ending = { $plan-count } 泡以后茶叶里就所剩不多了。还喜欢就继续泡，每次泡久很多；喝起来像白开水，就结束了。

@@ -263,6 +263,12 @@ brew-rinse-water = 倒掉就好，淋在杯子上還能溫杯。裡面有茶塵�
 brew-no-rinse = 照您的意思，不洗茶。
 brew-fill-up = 每次約 { ML($plan-waterMl) }水，加上茶葉，離杯口還差一點點。
 brew-fill-part = 每次約 { ML($plan-waterMl) }水，不用加滿：茶葉少，水也少放。
+brew-for-whole = 是全部的量：{ GRAMS($plan-leafG) } 茶葉一次放進去，{ $plan-count } 泡都用它，幾個人喝都一樣。每泡約出湯 { ML($plan-pouredMl) }，大家分。
+brew-ounces = 茶葉 { NUMBER($leafOz, maximumFractionDigits: 2) } 盎司，每泡水 { NUMBER($waterOz, maximumFractionDigits: 1) } 液量盎司（美制）：1 盎司是 28.35 克，1 液量盎司是 29.57 毫升。
+# Common practice, no source
+brew-in-saucepan = 小湯鍋可以當壺用：水在鍋裡燒好，離火，再下茶葉、蓋上蓋，用濾網倒出來。倒多少水，就當它是多大。我照有蓋的壺來算。
+brew-in-iron-pot = 鐵壺我照一般有蓋的壺來算。它很吃熱，要先燙透；內壁上釉的不能放在爐上。
+brew-no-coffee-maker = 茶葉不要放進咖啡機或摩卡壺：茶葉會脹，可能堵住洩壓的地方。最多拿它燒水，茶就泡在耐沸水的器具裡：馬克杯、壺或公道杯都行。
 brew-leaf-dry = 乾茶，袋裡拿出來什麼樣就稱什麼樣，還沒下水。濕葉要重好幾倍。
 brew-in-all = { $plan-count } 泡浸泡的時間加起來 { DURATION($plan-allS) }，第一杯 { DURATION($plan-firstS) } 就有。燒水、倒茶和喝的工夫另算，喝到哪一杯都可以停。
 brew-ending = { $plan-count } 泡以後茶葉裡就所剩不多了。還喜歡就繼續泡，每次泡久很多；喝起來像白開水，就結束了。

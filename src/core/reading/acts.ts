@@ -83,7 +83,7 @@ const ordinals: readonly string[] =
     ' ',
   );
 const englishOrdinal = new RegExp(
-  `(?<!\\b(?:in|milk|water|tea|leaf|leaves|warm|that|it|them|this|goes|comes|at) )\\b(${ordinals.join('|')}|(\\d{1,2})(?:st|nd|rd|th))(?: (?:one|infusion|steep|steeping|brew|round|cup))?\\b(?! (?:flush|time|days?|week|month|year|person|guest|pot|gaiwan|mug|bag|half|of|floor|hand|thought|opinion|name|thing)\\b)`,
+  `(?<!\\b(?:in|milk|water|tea|leaf|leaves|warm|that|it|them|this|goes|comes|at) )\\b(${ordinals.join('|')}|(\\d{1,2})(?:st|nd|rd|th))(?: (?:one|infusion|steep|steeping|brew|round|cup|pot(?:ful)?(?<!\\b(?:an?|my|our|your|his|her|their|new) \\w+ pot(?:ful)?)|lot(?! of tea)(?: of water)?))?\\b(?! (?:flush|time|days?|week|month|year|person|guest|pot|teapot|tea pot|gaiwan|mug|bag|half|of|floor|hand|thought|opinion|name|thing)\\b)`,
 );
 
 /** "and the second?", "第三泡呢": which infusion. */

@@ -20,6 +20,8 @@ export interface StandingAnswer {
   readonly explains: boolean;
   /** Asked in the midst of brewing, it is heard as brewing. */
   readonly ofBrewing: boolean;
+  /** Of safety, and asked like any care of leaf and ware: "it has grown fur". */
+  readonly ofCare: boolean;
   /** The danger it is for: where that is told, nothing else is answered. */
   readonly danger: Danger | null;
   /** Questions it answers, as people put them. */
@@ -33,6 +35,19 @@ export interface FoundAnswer {
   readonly kind: StandingAnswer['kind'];
   /** How much of what was asked the answer's own questions hold, and of the best of those what was asked, 0…1; the smaller. */
   readonly likeness: number;
+}
+
+/** What is asked of care and answered by none on care, if it is one of those on safety that are asked so. */
+export function makeCareFinder(
+  answers: readonly StandingAnswer[],
+  answerFor: AnswerFinder,
+): (words: string) => FoundAnswer | null {
+  const ofCare = new Set(answers.filter((answer) => answer.ofCare).map(({ id }) => id));
+  return (words) => {
+    const found = answerFor(words, 'care');
+    const ofSafety = found === null ? answerFor(words, 'safety') : null;
+    return ofSafety !== null && ofCare.has(ofSafety.id) ? ofSafety : found;
+  };
 }
 
 export interface AnswerFinder {

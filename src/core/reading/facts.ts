@@ -11,7 +11,7 @@ import { readWarmed } from './wishes.ts';
 /** What is concluded of the whole, beside the facts. */
 type Concluded = Pick<
   Reading,
-  'act' | 'kind' | 'style' | 'strength' | 'turn' | 'asks' | 'sizeWord' | 'unknownTea' | 'answer' | 'nearAnswer'
+  'act' | 'kind' | 'ware' | 'style' | 'strength' | 'turn' | 'asks' | 'sizeWord' | 'unknownTea' | 'answer' | 'nearAnswer'
 >;
 
 export function readingOf(seen: Observation, concluded: Concluded): Reading {
@@ -33,6 +33,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     family: tea.family,
     vessels: vessel.several,
     material: vessel.material,
+    ware: concluded.ware,
     vesselFaint: vessel.faint && vessel.vessel !== null && vessel.material === null && !ofAnother.test(words),
     leafG: kind === 'shop' && !saysDose(seen.plain) ? null : quantities.leafG.value,
     leafSpoons: seen.leafSpoons,
@@ -82,7 +83,13 @@ export const tellsOfTools = (cues: Cues, words: string): boolean => ofTools.some
 /** Neither a fact for a plan nor a change of one. */
 function tellsNothing(seen: Observation, { style, strength, turn, unknownTea }: Concluded): boolean {
   const { teas, vessels, quantities, leafSpoons, cues, words } = seen;
-  if (teas.length > 0 || vessels.length > 0 || leafSpoons !== null || readWarmed(cues, words) !== null) return false;
+  if (
+    teas.length > 0 ||
+    vessels.some(({ meaning }) => meaning.is !== 'nothing') ||
+    leafSpoons !== null ||
+    readWarmed(cues, words) !== null
+  )
+    return false;
   if ([style, strength, turn, unknownTea, readInfusion(words)].some((told) => told !== null)) return false;
   if (tellsOfTools(cues, words)) return false;
   return Object.values(quantities).every(({ value, mistake }) => value === null && !mistake);

@@ -54,14 +54,14 @@ const units: readonly Unit[] = [
     dimension: 'volume',
     factor: cupMl,
     pattern:
-      'cups?(?= (?:of water|teapot|tea pot|pot|french|press|cafetiere|glass|porcelain|clay|worth of water|size|capacity))',
+      'cups?(?= (?:worth|of water|teapot|tea pot|pot|french|press|cafetiere|glass|porcelain|clay|worth of water|size|capacity))',
   },
   // "What size it is I don't know, maybe 3 mugs"
   {
     dimension: 'volume',
     factor: mugMl,
     pattern:
-      '(?:full |big |normal |coffee )?mugs?(?! of)(?<=\\b(?:size|big|holds?|fits?|takes?|capacity|makes?|fills?)\\b.{0,30}\\b(?:\\d{1,2}|two|three|four|five|six) ?(?:full |big |normal |coffee )?mugs?)',
+      '(?:full |big |normal |coffee )?mugs?(?! of)(?<=\\b(?:size|big|holds?|fits?|takes?|capacity|makes?|fills?|does)\\b.{0,30}\\b(?:\\d{1,2}|two|three|four|five|six) ?(?:full |big |normal |coffee )?mugs?)',
   },
   { dimension: 'volume', factor: 473.176, pattern: 'pints?' },
   { dimension: 'volume', factor: 3785.41, pattern: 'gallons?|gals?' },

@@ -7,6 +7,8 @@ import { tellsOfTools } from './facts.ts';
 import { readTaste, type Kind } from './kind.ts';
 import type { Observation } from './observation.ts';
 import { isPlanQuestion } from './plan-questions.ts';
+import { readTurn } from './turns.ts';
+import { readWare } from './ware.ts';
 import { tellsLiking } from './wishes.ts';
 
 interface Weighing {
@@ -40,13 +42,25 @@ export function tellsOfABrew(
   if (weighed === 'lesson') return false;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
   if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;
-  if (namesNothing && tellsOfTools(cues, words)) return true;
+  if ((weighed === 'care' || weighed === 'offtopic') && brewsInWare(seen)) return true;
+  if (namesNothing && (tellsOfTools(cues, words) || halves(cues, words))) return true;
   if (dosesLeaf(seen)) return true;
   if (weighed === 'shop') return hasGotTea(seen) && (seen.vessels.length > 0 || answerFor(words, 'shop') === null);
   if (weighed === 'care') return hasGotTea(seen) && answerFor(words, null) === null;
   if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
   return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
 }
+
+/** "Green tea in a cast iron teapot", and no word of how such a pot is kept. */
+const brewsInWare = ({ teas, cues, words }: Observation): boolean =>
+  teas.length > 0 && readWare(cues, words) !== null && !keepsWare.test(words);
+const keepsWare = /\b(?:rust\w*|clean\w*|wash\w*|season\w*|stain\w*|scrub\w*|enamel|chip\w*|smell\w*|coffee)\b/;
+
+/** "Can I halve it", and no word of what else might be halved. */
+const halves = (cues: Cues, words: string): boolean => {
+  const turn = readTurn(cues, words);
+  return turn === 'half-leaf' || turn === 'double-leaf';
+};
 
 /** 我放5克會不會太多, "is 7 g a lot": so much leaf in the pot, and not in a stomach. */
 export const dosesLeaf = ({ quantities, words }: Observation): boolean =>

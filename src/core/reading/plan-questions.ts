@@ -9,6 +9,8 @@ export const planQuestions = [
   'in-all',
   'dry',
   'boil',
+  'for-whole',
+  'ounces',
   'ending',
   'fill',
   'too-long',

@@ -3,27 +3,24 @@ import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, opensWithWhy, type Act } from './acts.ts';
 import { readAsks, type Asks } from './asks.ts';
-import {
-  answerToDanger,
-  generalSafety,
-  makeAnswerFinder,
-  makeExplainer,
-  type AnswerFinder,
-  type StandingAnswer,
-} from './answers.ts';
+import { answerToDanger, makeAnswerFinder, makeExplainer, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
 import { dosesLeaf, tellsOfABrew } from './of-a-brew.ts';
-import { readTaste, type Kind, type Taste } from './kind.ts';
+import type { Kind, Taste } from './kind.ts';
 import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
 import { dangers } from './cue-names.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { settleKind } from './settle-kind.ts';
+import { isAtHand, isFaint, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
+import { makeStanding, noAnswer } from './standing.ts';
+import { bringsAlong, saysWhoComes } from './visitors.ts';
+import { buysByWeight } from './buys.ts';
 import { sizeWordIn, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
-import type { VesselMention } from './vessel.ts';
+import { readWare, type Ware } from './ware.ts';
 import { readTurn, type Turn } from './turns.ts';
 import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
 
@@ -42,6 +39,8 @@ export interface Reading {
   /** When several fit. */
   readonly vessels: readonly string[];
   readonly material: string | null;
+  /** What does for a vessel, and is none of ours. */
+  readonly ware: Ware | null;
   /** Only by a word said of many a thing, and no word of another: "my cup is bigger". */
   readonly vesselFaint: boolean;
   readonly volumeMl: number | null;
@@ -112,6 +111,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
   const explainOnce = lazily(() => makeExplainer(answers));
   const answerFor: AnswerFinder = (asked, kind) => answersOnce()(asked, kind);
 
+  const standing = makeStanding(answers, answerFor);
+
   return (text, hint) => {
     const seen = observe(text, hint);
     const { cues, words, act } = seen;
@@ -119,18 +120,21 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const warned = tellsOf(evidence, data.worlds.warning) && !saysWhoComes.test(words);
     const danger = dangers.find((one) => cues.has(one, words)) ?? null;
     const { asks, explained } = readAsks(words, {
-      named: !namesNothing(seen),
+      named: !namesNothing(seen, (vessel) => isAtHand(seen, vessel)),
       tea: seen.tea.best !== null && seen.vessels.length === 0,
       explain: explainOnce(),
       danger,
       planQuestion: () => readPlanQuestion(words, cues),
     });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
-    const weighed = explained === null ? settleKind(scene, data.weights(), answerFor) : 'care';
+    const told = danger === null ? toldKind(seen, explained) : null;
+    const weighed = told ?? settleKind(scene, data.weights(), answerFor);
     const isHarmless = (): boolean =>
       !warned && danger === null && (dosesLeaf(seen) || answerFor(words, 'safety') === null);
     const mayBeBrew =
-      weighed !== 'brew' && tellsOfABrew(seen, asks, { weighed, namesNothing: namesNothing(seen), answerFor });
+      told === null &&
+      weighed !== 'brew' &&
+      tellsOfABrew(seen, asks, { weighed, namesNothing: namesNothing(seen), answerFor });
     const isOfABrew = mayBeBrew && (weighed !== 'safety' || isHarmless());
     const settled = isOfABrew ? 'brew' : weighed;
     const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
@@ -138,7 +142,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const heard = turn === null ? settled : 'brew';
     const isWhy = heard === 'brew' && asksWhy(seen);
     const isPlanned = heard === 'brew' && !isWhy && (asks !== null || turn !== null || !namesNothing(seen, isFaint));
-    const found = isPlanned || danger !== null ? noAnswer : standingAnswer(heard, { words, cues }, answerFor);
+    const found = isPlanned || danger !== null ? noAnswer : standing(heard, seen);
     const kind = isWhy && found.answer !== null ? 'care' : heard;
     return readingOf(seen, {
       act: actIn(kind, act, seen) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
@@ -148,12 +152,20 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       turn,
       asks,
       sizeWord: sizeWordIn(words, seen.vessel.vessel !== null),
+      ware: kind === 'brew' && seen.vessel.vessel === null ? readWare(cues, words) : null,
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
       answer: explained ?? (danger === null ? found.answer : answerToDanger(answers, danger)),
       // What may be meant beside a pot that is named is too much of a guess.
       nearAnswer: namesNothing(seen) || kind !== 'brew' ? found.near : null,
     });
   };
+}
+
+/** What a message is by its shape, whatever its words weigh. */
+function toldKind(seen: Observation, explained: string | null): Kind | null {
+  if (explained !== null) return 'care';
+  if (bringsAlong(seen.words)) return 'lesson';
+  return buysByWeight(seen) ? 'shop' : null;
 }
 
 /** "Why not boiling for green?": the tea named in it is to be explained, not brewed. */
@@ -176,22 +188,6 @@ const shortTurn = 12;
 const turnsIn = (kind: Kind, words: string): boolean =>
   kind === 'brew' || (kind === 'offtopic' && words.length <= shortTurn);
 
-/** "My sister is ill, just me": it is told why somebody stays away, and nobody asks what may be drunk. */
-const saysWhoComes =
-  /\b(?:just|only) (?:me|the one|one of us|one seat)\b|\b(?:i|ill|i will) come alone\b|\bnot coming\b|\b(?:cant|cannot|wont) (?:come|make it|be (?:there|coming))\b|(?:我|自己)一个人(?:就好|来|去|嚟)|(?:就|只有|净系|得)我(?:一个|自己)|来不了|去不了|唔(?:嚟|来|去)得|改(?:成|为|做)?一[位个]/;
-
-/** Neither a tea nor a vessel nor an amount: what is said can only be of the brew at hand. */
-function namesNothing(
-  { teas, vessels, quantities }: Observation,
-  passesOver: (vessel: VesselMention) => boolean = () => false,
-): boolean {
-  return teas.length === 0 && vessels.every(passesOver) && Object.values(quantities).every((q) => q.value === null);
-}
-
-/** "The water in the pot": the pot at hand, and no other. */
-const isFaint = ({ meaning }: VesselMention): boolean =>
-  meaning.is === 'nothing' || (meaning.is === 'vessel' && meaning.faint);
-
 /** Leaves left in the pot are a way to brew only where brewing is talked of. */
 function styleFor(kind: Kind, { cues, words }: Observation): ReadStyle | null {
   const brews = kind === 'brew' || kind === 'taste';
@@ -212,35 +208,6 @@ function isAnswering({ asked, plain, teas, vessels, quantities, strangeTea }: Ob
   const told = teas.length > 0 || vessels.length > 0 || (asked === 'tea' && strangeTea !== null);
   const short = plain.length <= shortAnswer && !asksBack.test(plain);
   return told || short || Object.values(quantities).some((q) => q.value !== null || q.mistake);
-}
-
-/** So alike, what is heard as brewing and tells nothing for a plan is that answer's question. Judgement. */
-const sureOfBrewing = 0.6;
-
-interface FoundStanding {
-  readonly answer: string | null;
-  /** Where nothing else is understood. */
-  readonly near: string | null;
-}
-
-const noAnswer: FoundStanding = { answer: null, near: null };
-
-function standingAnswer(
-  kind: Kind,
-  { words, cues }: Pick<Observation, 'words' | 'cues'>,
-  answerFor: AnswerFinder,
-): FoundStanding {
-  if (kind === 'brew') {
-    const found = answerFor(words, 'care');
-    return found !== null && found.likeness >= sureOfBrewing
-      ? { answer: found.id, near: null }
-      : { answer: null, near: found?.id ?? null };
-  }
-  if (kind === 'safety') return { answer: answerFor(words, kind)?.id ?? generalSafety, near: null };
-  // "Smells of seaweed, is that normal?": a word on the taste that names none of those we mend.
-  const isOfCare = kind === 'care' || (kind === 'taste' && readTaste(cues, words) === null);
-  if (!isOfCare && kind !== 'shop') return noAnswer;
-  return { answer: answerFor(words, kind === 'shop' ? kind : 'care')?.id ?? null, near: null };
 }
 
 /** "Why is it bitter?" asks for what went wrong, and a tea named in it is of no plan at hand: neither asks for the plan's reasons. */

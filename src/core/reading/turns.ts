@@ -25,7 +25,7 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   cooler:
     /\b(?:cooler|less hot|lower temp\w*|not so hot)\b|^(?:and |a bit |a little |even |much |still |the water |make it |make the water )*colder\b|(?:凉|冻)(?:啲|点|一点|些)|水温(?:再)?(?:调)?低|温度(?:再)?(?:调)?低/,
   'half-leaf':
-    /^(?:and |what about |how about |what if i |only |just |use |with |make it |do |take )*half(?: (?:the amount|the leaf|the leaves|the tea|of (?:it|that)|that|as much|as much (?:leaf|tea)))?[?.! ]*$|^(?:那|就|只|咁|如果|茶叶|放|用)*(?:减半|(?:放)?一半)(?:就好|好了|呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
+    /^(?:and |so |what about |how about |what if i |(?:can|could|may|shall|should) (?:i|we) |only |just |use |with |make it |make |do |take )*(?:half(?: (?:the amount|the leaf|the leaves|the tea|the dose|of (?:it|that)|that|as much|as much (?:leaf|tea)))?|halve (?:it|that|the (?:leaf|leaves|amount|tea|dose)|everything))(?: instead| then| please)?[?.! ]*$|^(?:那|就|只|咁|如果|茶叶|放|用)*(?:减半|(?:放)?一半)(?:就好|好了|呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'double-leaf':
     /^(?:and |what about |how about |what if i |use |with |make it |do |take )*(?:double|twice)(?: (?:it|that|the amount|the leaf|the leaves|the tea|as much|as much (?:leaf|tea)))?[?.! ]*$|^(?:那|就|咁|如果|茶叶|放|用)*(?:加倍|双倍|两倍|多一倍)(?:的茶叶)?(?:呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'more-leaf':
@@ -39,7 +39,7 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   'other-tea':
     /^(?:no,? )?(?:an?other|a different|different|some other|the other|(?:a )?new|(?:the )?next|(?:change|switch|swap)(?: the)?) tea\b|^(?:something|a tea) else$|换(?:过)?(?:一)?(?:种|款|个|隻|只|第隻|第只)?茶(?!叶|具|壶|杯)|(?:另|别的?|第二)(?:一|外)?(?:种|款|个|隻|只)?茶(?!叶|具|壶|杯)/,
   'other-size':
-    /\b(?:less|more) water\b|(?:少|多)(?:啲|点|一点|些)?水|水(?:再)?(?:放|加|倒)?(?:少|多)(?:啲|点|一点|些)/,
+    /\b(?:less|more) water\b|^(?:and |so |but |ok |only \w+ of (?:me|us) |its only (?:me|one) |just me |(?:can|could|may|shall|should) (?:i|we) |id like to |i want to |to )*(?:make|do|brew) (?:a (?:bit |little )?)?(?:less|a smaller (?:amount|pot|batch|one)|a small(?:er)? (?:amount|pot|batch))(?: of it| than that| tea)?(?: instead| then| please| maybe)?[?.! ]*$|^(?:and |maybe |how about |what about )*a smaller amount(?: maybe| please| then)?[?.! ]*$|(?:少|多)(?:啲|点|一点|些)?水|水(?:再)?(?:放|加|倒)?(?:少|多)(?:啲|点|一点|些)/,
 };
 
 /** Longer texts say more than that. */

@@ -52,7 +52,18 @@ function countOf(words: string): number {
   return /^an?$/.test(words) ? 1 : (findNumbers(words)[0]?.value ?? 0);
 }
 
+/** "A 400 ml glass, half full": so much water, and no more. */
+const halfFull =
+  /\bhalf[- ]?(?:full|filled)\b(?! of (?:leaf|leaves|tea))|\bfill(?:ed|ing|s)? (?:it |that |them )?(?:up )?(?:only |just |about |around |maybe |roughly |to )*(?:the )?(?:half|half ?way|halfway)(?: full| up)?\b(?! (?:with|of) (?:leaf|leaves|tea))/;
+const ofSomethingElse = /\b(?:kettle|tin|bag|pack|packet|caddy|box|flask of water|bottle of water)\b/;
+
 export function readVolume(scene: QuantityScene): Measure | null {
+  const size = readSize(scene);
+  const isHalf = size !== null && halfFull.test(scene.plain) && !ofSomethingElse.test(scene.plain);
+  return isHalf ? { ...size, value: size.value / 2 } : size;
+}
+
+function readSize(scene: QuantityScene): Measure | null {
   const { plain } = scene;
   const cups = cupsTold(plain, scene.asked);
   if (cups !== null) return { dimension: 'volume', value: cups, start: 0, end: plain.length, digits: false };
@@ -128,6 +139,8 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
   // 寶特瓶600
   if (measure.value >= 100 && /(?:瓶|樽|\bbottle(?: is| holds| of)?) ?$/.test(before(plain, measure.start)))
     return true;
+  // "silver needle grandpa style 350"
+  if (measure.digits && measure.value > 100 && afterStyle.test(before(plain, measure.start))) return true;
   // 還是110的那個, "the 110 one"
   if (measure.digits && measure.value >= 50 && measure.value < 1900 && isThatOne(plain, measure)) return true;
   return vessels.some((vessel) => {
@@ -148,6 +161,8 @@ const isNamedLast = (plain: string, { start, end }: Measure): boolean =>
   /(?:\bso|\blike|\babout|\baround|\bmaybe|\broughly|\bcall it|\bsay),? $/.test(before(plain, start)) &&
   /^ ?(?:i think|i guess|i reckon|or so|ish|max|tops|then)?[ .!]*$/.test(after(plain, end)) &&
   !ofHeat.test(plain);
+
+const afterStyle = /\b(?:gr[ae](?:nd?|m)?[ -]?pa|gong ?fu|western)(?: style| way)?,? $/;
 
 const isThatOne = (plain: string, { start, end }: Measure): boolean =>
   /^ ?[的嘅]?(?:那|这|嗰|呢)[个只把]/.test(after(plain, end)) ||

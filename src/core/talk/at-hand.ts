@@ -42,12 +42,22 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     grumbles: (!waits && isGrumbling(scene)) || null,
     languageAlone: says('language-alone')(scene),
     unit: degrees(scene),
+    vessel: isVesselAtHand(scene) ? null : (heard['vessel'] ?? null),
   });
   const marking: Scene = { ...scene, heard: marked };
   const rule = rules.find(({ when }) => when(marking));
   if (rule !== undefined) return { ...marked, ...rule.means };
   const named = heard['kind'] !== 'safety' && namesIt(scene) ? teaByName(marked, begun, cues) : null;
   return Object.assign(marked, named ?? byItsLook(marking));
+}
+
+/** "What if I forget it in the pot", beside the plan for a gaiwan, asks for no other pot. */
+function isVesselAtHand(scene: Scene): boolean {
+  const { heard, flow, asked = null } = scene;
+  const ofThePlan = flow === 'guide' || (flow === 'brew' && asked === null);
+  const isAsked = (heard['asks'] ?? heard['infusion'] ?? heard['drawnS'] ?? null) !== null;
+  const names = ['tea', 'family', 'volumeMl'].some((name) => (heard[name] ?? null) !== null);
+  return ofThePlan && heard['vesselFaint'] === true && isAsked && !names && says('vessel-at-hand')(scene);
 }
 
 const namesIt = (scene: Scene): boolean => says('is-called')(scene) || says('label-says')(scene);
@@ -76,7 +86,7 @@ const isCare = ({ kind = null }: Facts): boolean => kind === 'safety' || kind ==
 function isOfTheBrewAtHand(scene: Scene): boolean {
   const { kind, steers, isLate, asksWhere } = scene.heard;
   const isOfSteps = steers === 'pause' || isLate === true || asksWhere === true;
-  return kind === 'lesson' && scene.flow === 'guide' && isOfSteps && !says('of-lessons')(scene);
+  return (kind === 'lesson' || kind === 'shop') && scene.flow === 'guide' && isOfSteps && !says('of-lessons')(scene);
 }
 
 /** Where the plan asks for nothing itself. */

@@ -1,0 +1,22 @@
+/** Whether a message names what a plan is made of, or can only be of the brew at hand. */
+import { before } from './nearby.ts';
+import type { Observation } from './observation.ts';
+import type { VesselMention } from './vessel.ts';
+
+/** Neither a tea nor a vessel nor an amount: what is said can only be of the brew at hand. */
+export function namesNothing(
+  { teas, vessels, quantities }: Observation,
+  passesOver: (vessel: VesselMention) => boolean = () => false,
+): boolean {
+  return teas.length === 0 && vessels.every(passesOver) && Object.values(quantities).every((q) => q.value === null);
+}
+
+/** "The water in the pot": the pot at hand, and no other. */
+export const isFaint = ({ meaning }: VesselMention): boolean =>
+  meaning.is === 'nothing' || (meaning.is === 'vessel' && meaning.faint);
+
+/** "What if I forget it in the pot": asked of whichever pot the plan is for. */
+export const isAtHand = ({ plain }: Observation, vessel: VesselMention): boolean =>
+  isFaint(vessel) && (vessel.meaning.is === 'nothing' || theSame.test(before(plain, vessel.start)));
+
+const theSame = /\b(?:the|this|that)(?: same| whole)? $/;
