@@ -128,6 +128,7 @@ function draftOf(said: Said, { around, zone }: Ground): LessonDraft {
   };
 }
 
+/** The shopkeeper said it in one language; it stands in all until they say it in others. */
 const inAll = (words: string): Wording => ({ en: words, 'zh-Hant': words, 'zh-Hans': words });
 
 /** Short enough that a day fits behind it: lessons of a series are called by theirs. */

@@ -1,13 +1,15 @@
-/** Sentences as this house hears them, by the turns of phrase of its data, and lessons planned by them. */
+/** Sentences as this house hears them, by the turns of phrase of its data, and a lesson as a shopkeeper tells of it. */
 import { readLessonCues } from '../../../src/content/lesson-cues.ts';
+import { deskPlanCalls } from '../../../src/core/functions/desk-plan.ts';
 import { makeListen } from '../../../src/core/functions/listen.ts';
-import { planLesson, type Planned, type Today } from '../../../src/core/lessons/lesson.ts';
-import type { Sentence } from '../../../src/core/lessons/spoken/sentence.ts';
-import { hearLesson, spokenDraft, type HouseLesson } from '../../../src/core/lessons/spoken/spoken.ts';
+import type { Facts } from '../../../src/core/flow/flow.ts';
+import type { Instant } from '../../../src/core/units.ts';
 
 export const listen = makeListen(readLessonCues('data'));
 
-export function planSpoken(sentence: Sentence, house: HouseLesson, today: Today): Planned {
-  const spoken = spokenDraft(hearLesson(sentence, today.now, house.zone), house);
-  return 'mistakes' in spoken ? spoken : planLesson(spoken.draft, today);
+/** What is planned by one sentence, or the first thing that is wrong with it or missing. */
+export function planned(text: string, zone: string, nowMs: Instant): Facts {
+  const around = { nowMs, language: 'en', memory: {}, house: { tzVersion: '2025c', event: '9' } };
+  const outcome = deskPlanCalls({ zone, listen }).planning({ text }, around);
+  return 'gives' in outcome ? (outcome.gives as Facts) : {};
 }

@@ -1,7 +1,7 @@
 /** One sentence of a shopkeeper becomes a lesson, or says what is missing. It guesses no half of a day and no number. */
 import type { Instant, Mistake } from '../../units.ts';
 import { addDays, dateOf, timeOf, wallAt, zoneNamed, type WallDate, type WallTime } from '../calendar.ts';
-import { draftMistakes, mistake, usual, type Level, type LessonDraft, type Wording } from '../lesson.ts';
+import { mistake, type Level } from '../lesson.ts';
 import type { Recurrence } from '../recurrence.ts';
 import { readDuration, readPrice, readSeats } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
@@ -81,37 +81,6 @@ function unsaid(day: Day, hours: Hours): readonly Mistake[] {
     ...(day.date === undefined && day.mistakes.length === 0 ? [mistake('day-missing', 'starts')] : []),
     ...(hours.from === undefined && hours.mistakes.length === 0 ? [mistake('time-missing', 'starts')] : []),
   ];
-}
-
-/** What a shop's lessons have in common, and the id of this one. */
-export type HouseLesson = Omit<LessonDraft, 'title' | 'starts' | 'seats' | 'minutes'>;
-
-/** A draft of what was said; the mistakes tell what is wrong or missing, all at once. Unsaid length is the usual one. */
-export function spokenDraft(
-  { said, mistakes }: Heard,
-  house: HouseLesson,
-): { readonly draft: LessonDraft } | { readonly mistakes: readonly Mistake[] } {
-  const { title = '', starts, seats, price, level = house.level, minutes = usual.minutes, zone = house.zone } = said;
-  const { teacher = house.teacher } = said;
-  const missing = [
-    ...(title === '' ? [mistake('title-missing', 'title')] : []),
-    ...(seats === undefined ? [mistake('seats-missing', 'seats')] : []),
-  ];
-  const paid = price === undefined ? {} : { price: inAll(price) };
-  const draft = {
-    ...house,
-    ...paid,
-    teacher,
-    level,
-    title: inAll(title),
-    starts: starts ?? '',
-    seats: seats ?? 1,
-    minutes,
-    zone,
-  };
-  const stated = draftMistakes(draft).filter((one) => one.field !== 'title' && (one.field !== 'starts' || starts));
-  const all = [...mistakes, ...missing, ...stated];
-  return all.length > 0 ? { mistakes: all } : { draft };
 }
 
 interface NamedZone {
@@ -202,9 +171,4 @@ function piecesIn(rest: string): readonly string[] {
 
 function titleIn(pieces: readonly string[]): string {
   return pieces.join(pieces.some((piece) => /\p{Script=Han}/u.test(piece)) ? '，' : ', ');
-}
-
-/** The shopkeeper said it in one language; it stands in all until they say it in others. */
-function inAll(words: string): Wording {
-  return { en: words, 'zh-Hant': words, 'zh-Hans': words };
 }
