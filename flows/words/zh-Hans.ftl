@@ -812,7 +812,7 @@ guide-ask-stood = { $style ->
 }
 guide-stood-caution = 那先尝再分，会很浓。
 guide-ask-cold = 湿茶叶放了 { DURATION($awayS) }。是不是一开始就沥干、盖好、放进冰箱？
-guide-rinse-again = 那先用滚水冲一次倒掉，今天喝完。
+guide-rinse-again = 那先用开水冲一次倒掉，今天喝完。
 guide-throw-away = 那还是丢掉吧：湿茶叶在室温会长细菌。
 guide-kept = 记下来了，当作您泡这款茶的平常泡法：下次只写茶名就好。
 guide-other-vessel = 现在这壶是照{ VESSEL($brew-vessel) } { ML($brew-volumeMl) }算的。要先把这壶泡完，还是换{ VESSEL($vessel) } { ML($volumeMl) }、用新茶叶重新泡？
