@@ -39,8 +39,7 @@ export function moreOfRequest(
   const next = nextOf(before, brew.coming[0]?.seconds ?? null);
   const guests = brew.request.guests ?? 1;
   if (guests !== (board.brew.request.guests ?? 1)) {
-    const cupMl = Math.round((brew.coming[0]?.pouredMl ?? 0) / guests);
-    return phrase(cupMl < smallestCupMl ? 'guide-told-guests-two' : 'guide-told-guests', { guests, cupMl });
+    return sharedAmong(guests, brew.coming[0]?.pouredMl ?? 0, brew.coming.length > 1);
   }
   return phrase('guide-told-water', { waterC: brew.request.waterC ?? board.waterC, unit, next });
 }
@@ -53,6 +52,13 @@ export function changeOfPace(isLonger: boolean, before: GuidedBrew, after: Guide
 
 /** Common practice, no source: less than this is no sip. */
 const smallestCupMl = 20;
+
+/** How much of a pouring each gets; two are put together where one is too little and another comes. */
+export function sharedAmong(guests: number, pouredMl: number, hasAnother: boolean): Json {
+  const cupMl = Math.round(pouredMl / guests);
+  const isTwo = cupMl < smallestCupMl && hasAnother;
+  return phrase(isTwo ? 'guide-told-guests-two' : 'guide-told-guests', { guests, cupMl });
+}
 
 /** Where the brew stands, for whoever asks. */
 export function now(content: CoreContent, brew: GuidedBrew, { memory, nowMs }: Around): Json {

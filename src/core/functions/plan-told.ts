@@ -13,6 +13,7 @@ import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { brewOf, leafFor, tastesOf, type Brew } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
+import { sharedAmong } from './guide-phrases.ts';
 import { asFacts, numberOf, phrase, refused } from './values.ts';
 
 export function planned(content: CoreContent, given: Facts, around: Around): Outcome {
@@ -50,6 +51,7 @@ function planFacts(brewing: BrewingData, { leaf, request, plan }: Brew, { memory
     firstS: times[0] ?? 0,
     count: times.length,
     water: waterPhrases(plan, memory),
+    shared: sharedBy(plan, request.guests ?? 1),
     pouredMl: plan.infusions[0]?.pouredMl ?? 0,
     pouredInAllMl: plan.infusions.reduce((sum, { pouredMl }) => sum + pouredMl, 0),
     allS: times.reduce((sum, seconds) => sum + seconds, 0),
@@ -109,6 +111,12 @@ function strengthTold({ style, infusions }: Plan, wish: number): Json {
   if (!first || !last || style === 'whisked' || style === 'cupping') return null;
   const values = { count: infusions.length, first: first.strengthMgPerMl, last: last.strengthMgPerMl };
   return phrase(`brew-strength-${wish > 1 ? 'more' : wish < 1 ? 'less' : 'usual'}`, values);
+}
+
+/** How much each gets; null for one alone, and where everybody has a glass or a bowl of their own. */
+function sharedBy({ style, infusions }: Plan, guests: number): Json {
+  if (guests < 2 || style === 'grandpa' || style === 'whisked' || style === 'cupping') return null;
+  return sharedAmong(guests, infusions[0]?.pouredMl ?? 0, infusions.length > 1);
 }
 
 /** As leaves differ; null where there is none. */
