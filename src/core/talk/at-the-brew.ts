@@ -25,6 +25,7 @@ export function atTheBrew(scene: Scene): Facts {
     pouredAgo,
     guestsMore,
     few,
+    isLastOne: isDrawing && cues.says('last-one', words) ? true : null,
     hands,
     isLate: late === null ? null : true,
     lateS: late === 'unsaid' ? null : late,

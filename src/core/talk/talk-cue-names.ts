@@ -10,6 +10,7 @@ export const talkCueFiles = {
     'more-guests',
     'one-more',
     'few-enough',
+    'last-one',
     'saves',
     'asks-yield',
     'vessel-at-hand',

@@ -16,6 +16,7 @@ describe('a step that hands have done', () => {
     ['I put the tea in, what next?', 'leaf-in'],
     ['落咗茶', 'leaf-in'],
     ['投茶了', 'leaf-in'],
+    ['茶叶加好了', 'leaf-in'],
     ['茶葉放進去了', 'leaf-in'],
     ['rinsed', 'rinsed'],
     ['洗过了', 'rinsed'],
