@@ -25,6 +25,19 @@ test('a question asked as the answer has it is answered by it', () => {
   expect(missed.length / asked.length).toBeLessThan(0.02);
 });
 
+test.each([
+  ['泡龙井先放水还是先放茶叶', 'leaf-or-water-first'],
+  ['蓋碗泡東方美人要蓋蓋子嗎', 'lid-on'],
+  ['can I put milk in my darjeeling?', 'milk-sugar'],
+  ['盖碗里茶叶放多了会怎么样', 'leaf-misdosed'],
+  ['五六个人喝 用多大的壶泡正山小种好', 'vessel-size'],
+  ['assam with milk in a mug', null],
+  ['阿萨姆 加牛奶 马克杯', null],
+  ['可以用蓋碗泡紅茶嗎', null],
+])('a question of brewing is answered whatever tea it names: %s', (text, answer) => {
+  expect(read(text, { language: null, asked: null })).toMatchObject({ kind: 'brew', answer });
+});
+
 test.each(['pregnancy', 'breastfeeding', 'children', 'medicines', 'iron', 'stomach', 'diabetes'])(
   'the answer on %s sends people to a professional in every language',
   (id) => {

@@ -21,15 +21,15 @@ export type Asks =
 const ofOneLine: {
   readonly [asks in 'heat' | 'time' | 'leaf' | 'count' | 'leaf-out' | 'bitter-ahead' | 'too-much']: RegExp;
 } = {
-  heat: /\bhow (?:do|will|would|can|should) (?:i|we|you) (?:know|tell|check|see|measure) (?:when |if |that |whether )?(?:its|it is|the waters?|the temp\w*|waters?)\b(?: is| s| at| about| around| reached| gets to)* ?(?:\d{2,3}|hot enough|that hot|the right temp\w*)|\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|水(?:要不要|使唔使|是不是要|系咪要|要|需要|不用|唔使|不需要|一定要)(?:先)?(?:烧|煮|煲)(?:到|得)?(?:很|好)?(?:滚|开|沸)(?:吗|吧|嘛|咩|呀|先得|才行|[?？。])*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
+  heat: /\bhow (?:do|will|would|can|should) (?:i|we|you) (?:know|tell|check|see|measure) (?:when |if |that |whether )?(?:its|it is|the waters?|the temp\w*|waters?)\b(?: is| s| at| about| around| reached| gets to)* ?(?:\d{2,3}|hot enough|that hot|the right temp\w*)|\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|水(?:是|系|要|用|需要|得|一定要)*(?:很|好)?(?:滚|开|沸|热|烫)的(?:吗|嘛|咩|还是|定系)|(?:滚|开|沸|热|烫)的?水?(?:还是|定系|定)(?:放|凉|晾|摊|等|温|冷|凉|冻)|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|水(?:要不要|使唔使|是不是要|系咪要|要|需要|不用|唔使|不需要|一定要)(?:先)?(?:烧|煮|煲)(?:到|得)?(?:很|好)?(?:滚|开|沸)(?:吗|吧|嘛|咩|呀|先得|才行|[?？。])*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
   time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
-  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|(?:几|几多|多少)(?:茶|汤|大|小)?(?:勺|匙)|(?:冇|没有?|无)(?:茶匙|茶勺|匙羹|汤匙|勺子)|(?:手|用手)(?:抓|捏|拈)|抓一(?:把|撮)|(?:放|落|下)(?:几多|多少)/,
+  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|(?:几|几多|多少)(?:茶|汤|大|小)?(?:勺|匙)|(?:冇|没有?|无)(?:茶匙|茶勺|匙羹|汤匙|勺子)|(?:手|用手)(?:抓|捏|拈)|一(?:小|大)?(?:把|撮|捏|抓)(?:大概|大约|差不多|等于|就|是|有|即系)*(?:多少|几多|几克|多重|几重)|抓一(?:把|撮)|(?:放|落|下)(?:几多|多少)/,
   count:
     /\bhow (?:many|often) (?:more )?(?:times|infusions?|steeps?|brews?|rounds?)\b|\bhow (?:often|many more)\b|几泡|几多泡|多少泡|几次|几多次|多少次|几回|几冲|几道|续(?:几|多少)/,
   'leaf-out':
-    /\b(?:take|fish|pull|lift|get|scoop) (?:the )?(?:leaf|leaves|basket|them|it)? ?(?:back )?out\b|\b(?:leave|keep) (?:the )?(?:leaf|leaves|them|it|basket) in\b|茶叶.{0,6}(?:拿|捞|取|揿|攞|隔)(?:出|走|起|掉)|(?:拿|捞|取|攞)(?:出|走|起)(?:来|嚟)?茶叶|茶叶.{0,4}(?:留|摆)(?:在|喺)|叶子?.{0,4}一直(?:泡|浸|放|留)|(?:要|需要|使唔使|都要|要不要|一定要)(?:全部|全)?(?:倒|沥|滴|斟)(?:到)?(?:干|光|完|晒|尽)(?:净)?(?:吗|嘛|咩|呀|[?？])*$|\b(?:leave|stay|sit)s? in (?:it |there )?(?:all the time|the whole time)/,
+    /\b(?:take|fish|pull|lift|get|scoop) (?:the )?(?:leaf|leaves|basket|them|it)? ?(?:back )?out\b|\b(?:leave|keep) (?:the )?(?:leaf|leaves|them|it|basket) in\b|茶叶.{0,6}(?:拿|捞|取|揿|攞|隔)(?:出|走|起|掉)|(?:拿|捞|取|攞)(?:出|走|起)(?:来|嚟)?茶叶|茶叶.{0,4}(?:留|摆)(?:在|喺)|叶子?.{0,4}一直(?:泡|浸|放|留)|一直(?:泡|浸|放|留|闷|焗)(?:着|住)?(?:在|喺)?(?:里|里面|入面|水里)?(?:行|可以|得|会|吗|呢|咩|没关系|冇事)|(?:要|需要|使唔使|都要|要不要|一定要)(?:全部|全)?(?:倒|沥|滴|斟)(?:到)?(?:干|光|完|晒|尽)(?:净)?(?:吗|嘛|咩|呀|[?？])*$|\b(?:leave|stay|sit)s? in (?:it |there )?(?:all the time|the whole time)/,
   'bitter-ahead':
-    /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
+    /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|(?<!(?:放|落|下|加|搁|抓)(?:得|了|咗)?太?(?:多|少)(?:了|咗|点|啲)?.{0,3})会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
   'too-much':
     /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|(?<!\b(?:put|tipped|poured|dropped|added|threw|chucked|used|went|got) (?:[a-z]+ ){0,3})\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短|久|耐)了?(?:吧|吗|啲|呀|啊|[?？])|(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
 };
@@ -39,7 +39,7 @@ const notOfThePlan =
   /\b(?:keep|keeps|last|lasts|store|stored|good for|a day|per day|daily|every day|week|deliver\w*|arrive|reply|answer|class|lesson|book|seat|cost)\b|保存|存放|保质|摆得|放得|[能可以]放|能存|好放|每天|每日|一日|一天|送到|寄|回覆|回复|课|堂|位|钱/;
 
 const asksForWhole =
-  /\bhow (?:do|should|can|would|shall|to|does one) ?(?:i |you |we |one )?(?:then )?(?:brew|make|steep|prepare|do)\b|\b(?:show|tell|give|say|repeat) (?:me )?(?:it|that|the plan|the recipe|the numbers|everything)(?: all)? (?:again|once more|slower|slowly)\b|\brepeat that\b|\bone more time\b|怎么(?:泡|冲|弄|沏|煮)|怎样(?:泡|冲)|点(?:冲|泡|整|样冲|样泡)|咋(?:泡|个泡|整|冲)|如何(?:泡|冲)|(?:再|重新)(?:说|讲|看|睇)(?:一次|一遍|多次)/;
+  /\bhow (?:do|should|can|would|shall|to|does one) ?(?:i |you |we |one )?(?:then )?(?:brew|make|steep|prepare|do)\b|\b(?:show|tell|give|say|repeat) (?:me )?(?:it|that|the plan|the recipe|the numbers|everything)(?: all)? (?:again|once more|slower|slowly)\b|\brepeat that\b|\bone more time\b|怎么(?:泡|冲|弄|沏|煮)|怎样(?:泡|冲)|点(?:冲|泡|整|样冲|样泡)|咋(?:泡|个泡|冲)|如何(?:泡|冲)|(?:再|重新)(?:说|讲|看|睇)(?:一次|一遍|多次)/;
 
 /** With the tea named beside it: the plan, and then step by step. */
 const asksForGuide =
@@ -94,12 +94,21 @@ export function readAsks(words: string, { named, tea, explain, danger, planQuest
   if (tea && danger === null && words.length <= longestAsked && asksWhatTea.test(words))
     return { asks: 'what-tea', explained: null };
   const question = named || danger !== null ? null : planQuestion();
+  if (question !== null && asksMore(words)) return { asks: 'whole', explained: null };
   const isWord = question !== null && asksForMeaning.test(words) && explain(words) !== null;
   const asks = (isWord ? null : question) ?? asksIn(words, named);
   if (asks !== 'meaning') return { asks, explained: null };
   const explained = danger === null ? explain(words) : null;
   return { asks: explained === null ? (unclear.test(words) ? 'unclear' : null) : asks, explained };
 }
+
+/** 要洗茶嗎 然後可以泡幾次: another line of the plan, asked apart from the first. */
+const asksMore = (words: string): boolean => {
+  const parts = words.split(apart).filter((part) => part !== '');
+  return parts.length > 1 && linesAsked(parts.at(-1) ?? '').some((line) => afterwards.has(line));
+};
+const apart = /[?？,，、。;；]\s*|(?<=\p{Script=Han})\s+(?=\p{Script=Han})|(?:还有|另外|同埋)|\b(?:and|also)\b/u;
+const afterwards: ReadonlySet<string> = new Set(['heat', 'time', 'leaf', 'count']);
 
 function asksIn(words: string, named: boolean): Asks | null {
   if (named && asksForGuide.test(words)) return 'guide';

@@ -41,7 +41,9 @@ export function makeGuestReader(people: PeopleWords): (counted: Counted) => Meas
       (asked === 'guests' ? numberAlone(plain, measures) : null);
     if (counted) return counted;
     const one = alone.exec(plain);
-    return one && !isPriced(plain, one.index + one[0].length) ? people1(1, one.index, one.index + one[0].length) : null;
+    return one && !isPriced(plain, one.index, one.index + one[0].length)
+      ? people1(1, one.index, one.index + one[0].length)
+      : null;
   };
 }
 
@@ -90,9 +92,11 @@ export function saysOnlyHowMany(plain: string, { start, end }: Pick<Measure, 'st
   return `${plain.slice(0, start)} ${plain.slice(end)}`.replace(besideNumber, '').trim() === '';
 }
 
-/** 一個人18美元: a price. */
-const isPriced = (plain: string, at: number): boolean =>
-  /^\s?\d+\s?(?:元|块|美|港|台币|欧|英镑|蚊|刀)/.test(plain.slice(at, at + 8));
+/** 一個人18美元, 幾錢一位: a price. */
+const isPriced = (plain: string, start: number, end: number): boolean =>
+  /^\s?\d+\s?(?:元|块|美|港|台币|欧|英镑|蚊|刀)/.test(plain.slice(end, end + 8)) ||
+  (/(?:钱|元|块|蚊|美金|台币|港币|(?:几多|多少|几)钱?)\s?$/.test(before(plain, start)) &&
+    /^(?:一|1)\s?[个位人]/.test(plain.slice(start, end)));
 
 /** What may stand beside how many there are. */
 const besideNumber =
@@ -197,7 +201,7 @@ function chainSum(plain: string, all: readonly Link[][]): Measure | null {
     const first = chain[beginOf(chain)];
     if (sum === null || !first || isDenied(plain, first.start)) return [];
     const end = chain.findLast(({ sort }) => sort !== 'number' && sort !== 'join')?.end ?? first.end;
-    if (drinksNone.test(plain.slice(end, end + 24)) || isPriced(plain, end)) return [];
+    if (drinksNone.test(plain.slice(end, end + 24)) || isPriced(plain, first.start, end)) return [];
     return [people1(joinsMe.test(plain.slice(end, end + 24)) ? sum + 1 : sum, first.start, end)];
   });
   return sums.find(({ start }) => changedTo.test(before(plain, start))) ?? sums[0] ?? null;

@@ -6,7 +6,7 @@ import type { Cues } from './cues.ts';
 import { tellsOfTools } from './facts.ts';
 import { readTaste, type Kind } from './kind.ts';
 import type { Observation } from './observation.ts';
-import { isPlanQuestion } from './plan-questions.ts';
+import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { readTurn } from './turns.ts';
 import { readWare } from './ware.ts';
 import { tellsLiking } from './wishes.ts';
@@ -16,6 +16,7 @@ interface Weighing {
   /** Neither a tea nor a vessel nor an amount. */
   readonly namesNothing: boolean;
   readonly answerFor: AnswerFinder;
+  readonly isOfBrewing: (answer: string) => boolean;
 }
 
 /** "My father bought me a tin of dong ding": whoever asks the shop nothing about it wants to brew it. */
@@ -30,14 +31,18 @@ const tellsWhere = ({ plain, vessels, measures, quantities, cues, words }: Obser
   ((vessels.length > 0 && measures.length > 0) || (quantities.volumeMl.value !== null && cues.has('fridge', words))) &&
   !/[?？吗嗎呢]|\b(?:how|what|why|when|which|can|is|are|do|does|has|have)\b/.test(plain);
 
+/** 馬克杯泡龍井可以嗎: a tea to be brewed in a vessel, whatever is asked of it. */
+const brewsIn = ({ teas, vessels, words }: Observation): boolean =>
+  teas.length > 0 && vessels.length > 0 && /[泡冲沏]|\b(?:brew|steep|infuse)/.test(words);
+
 export function tellsOfABrew(
   seen: Observation,
   asks: Asks | null,
-  { weighed, namesNothing, answerFor }: Weighing,
+  { weighed, namesNothing, answerFor, isOfBrewing }: Weighing,
 ): boolean {
   const { cues, words } = seen;
   // A word nobody explains is one of the plan's, unless an answer is for it: "what do the numbers on the cake mean".
-  if (asks === 'unclear') return weighed === 'care' && answerFor(words, 'care') === null;
+  if (asks === 'unclear') return (weighed === 'care' || weighed === 'shop') && answerFor(words, weighed) === null;
   if (weighed === 'greeting') return seen.teas.length > 0 && (tellsAll(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
@@ -46,7 +51,12 @@ export function tellsOfABrew(
   if (namesNothing && (tellsOfTools(cues, words) || halves(cues, words))) return true;
   if (dosesLeaf(seen)) return true;
   if (weighed === 'shop') return hasGotTea(seen) && (seen.vessels.length > 0 || answerFor(words, 'shop') === null);
-  if (weighed === 'care') return hasGotTea(seen) && answerFor(words, null) === null;
+  // Two lines of the plan, asked at once.
+  if (asks === 'whole' && namesNothing && readPlanQuestion(words, cues) !== null) return true;
+  if (weighed === 'care') return (hasGotTea(seen) || brewsIn(seen)) && answerFor(words, null) === null;
+  // 茶葉放多了會不會苦: harm is asked of, but of no body.
+  if (weighed === 'safety' && !cues.has('safety', words) && isOfBrewing(answerFor(words, 'care')?.id ?? ''))
+    return true;
   if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
   return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
 }

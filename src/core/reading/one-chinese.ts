@@ -1,4 +1,4 @@
-/** Cantonese and Mandarin words of one meaning brought together, so that what is learnt from one serves the other. */
+/** Cantonese, northern and Mandarin words of one meaning brought together, so that what is learnt from one serves the other. */
 
 /** In the folded script of plainText. */
 const sameWords: { readonly [word: string]: string } = {
@@ -19,6 +19,9 @@ const sameWords: { readonly [word: string]: string } = {
   星期: '周',
   礼拜: '周',
   点解: '为什么',
+  点算: '怎么办',
+  咋办: '怎么办',
+  咋整: '怎么办',
   点样: '怎么',
   怎样: '怎么',
   边度: '哪里',
@@ -58,6 +61,11 @@ const sameWords: { readonly [word: string]: string } = {
   返: '回',
   靓: '好',
   啰: '了',
+  咋: '怎么',
+  啥: '什么',
+  沏: '泡',
+  搁: '放',
+  俺: '我',
   囉: '了',
   嘍: '了',
   囖: '了',

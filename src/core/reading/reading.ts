@@ -12,6 +12,7 @@ import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
 import { dangers } from './cue-names.ts';
 import type { ReadingWords } from './reading-words.ts';
+import { besideName } from './beside-name.ts';
 import { settleKind } from './settle-kind.ts';
 import { isAtHand, isFaint, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
@@ -109,6 +110,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
   const evidenceOnce = lazily(() => makeEvidenceFinder(subjectsOf(), data.worlds));
   const answersOnce = lazily(() => makeAnswerFinder(answers, subjectsOf()));
   const explainOnce = lazily(() => makeExplainer(answers));
+  const ofBrewing = new Set(answers.filter((answer) => answer.ofBrewing).map(({ id }) => id));
+  const isOfBrewing = (answer: string): boolean => ofBrewing.has(answer);
   const answerFor: AnswerFinder = (asked, kind) => answersOnce()(asked, kind);
 
   const standing = makeStanding(answers, answerFor);
@@ -134,7 +137,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const mayBeBrew =
       told === null &&
       weighed !== 'brew' &&
-      tellsOfABrew(seen, asks, { weighed, namesNothing: namesNothing(seen), answerFor });
+      tellsOfABrew(seen, asks, { weighed, namesNothing: namesNothing(seen), answerFor, isOfBrewing });
     const isOfABrew = mayBeBrew && (weighed !== 'safety' || isHarmless());
     const settled = isOfABrew ? 'brew' : weighed;
     const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
@@ -142,7 +145,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const heard = turn === null ? settled : 'brew';
     const isWhy = heard === 'brew' && asksWhy(seen);
     const isPlanned = heard === 'brew' && !isWhy && (asks !== null || turn !== null || !namesNothing(seen, isFaint));
-    const found = isPlanned || danger !== null ? noAnswer : standing(heard, seen);
+    const isQuestion = heard === 'brew' && !isWhy && danger === null && asks === null && turn === null;
+    const ofIt = isQuestion ? besideName(seen, answerFor, isOfBrewing) : noAnswer;
+    const isSettled = isPlanned || danger !== null || ofIt.answer !== null;
+    const found = isSettled ? ofIt : standing(heard, seen);
     const kind = isWhy && found.answer !== null ? 'care' : heard;
     return readingOf(seen, {
       act: actIn(kind, act, seen) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),

@@ -21,7 +21,7 @@ const patterns: { readonly [word in SizeWord]: readonly RegExp[] } = {
     // Who leaves it to us.
     /^(?:whatever(?: size)?|whichever(?: size)?|any(?: size| one)?(?: will do)?|you (?:choose|decide|say|pick)|up to you|you tell me|what(?: size)? (?:is|would be) (?:best|right|good|usual))(?: then| please)?[ ?.!]*$/,
     inHan('普通|一般|正常|标准|平常|中等?|中间', hanThing),
-    /^(?:那|就|都)?(?:随便|你定|你说|你话|你拣|你决定|都行|都得|都可以|多大(?:比较|最)?(?:合适|好|适合)|几大(?:先)?(?:啱|好)|哪个(?:比较)?(?:合适|好)|边个好)[吧啦呀啊嘛?？。]*$/,
+    /^(?:那|就|都)?(?:随便(?:吧|啦|都行|都得)?[，, ]*(?:有(?:什么|啥|乜|咩)(?:就)?用(?:什么|啥|乜|咩))?|有(?:什么|啥|乜|咩)(?:就)?用(?:什么|啥|乜|咩)|你定|你说|你话|你拣|你决定|都行|都得|都可以|多大(?:比较|最)?(?:合适|好|适合)|几大(?:先)?(?:啱|好)|哪个(?:比较)?(?:合适|好)|边个好)[吧啦呀啊嘛?？。]*$/,
   ],
   other: [inEnglish('other|different'), inHan('另一|另外|第二|第个')],
 };

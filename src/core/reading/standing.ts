@@ -6,7 +6,7 @@ import type { Observation } from './observation.ts';
 /** So alike, what is heard as brewing and tells nothing for a plan is that answer's question. Judgement. */
 const sureOfBrewing = 0.6;
 
-interface FoundStanding {
+export interface FoundStanding {
   readonly answer: string | null;
   /** Where nothing else is understood. */
   readonly near: string | null;

@@ -39,6 +39,13 @@ export function makeVesselFinder(
   return (plain) => index.mentions(plain);
 }
 
+/** 大概四個小杯的量: how much a pot holds, in cups. */
+const isCounted = (plain: string, { start, end, meaning }: VesselMention): boolean =>
+  meaning.is === 'vessel' &&
+  meaning.faint &&
+  /(?:[二两三四五六七八九十几]|\d)(?:个|只)?小?$/.test(before(plain, start)) &&
+  /^(?:的?[分容]?量|多|左右|份)/.test(plain.slice(end, end + 3));
+
 /** 平時用玻璃杯，今次想試蓋碗: of two, the one they want now. */
 const isWished =
   /(?:[这今]次(?:想|要|就)?(?:用|试|改用)?|想(?:试|改|换)(?:下|一下|试)?(?:用)?|改用|改成|换成|转用|改做)(?:个|只|把|隻)?\s?$/;
@@ -55,6 +62,7 @@ export function concludeVessel(plain: string, mentions: readonly VesselMention[]
       m.meaning.is === 'vessel' &&
       !isLacking(plain, m.start) &&
       !saidToLack.test(plain.slice(m.end, m.end + 20)) &&
+      !isCounted(plain, m) &&
       !/\binto (?:an?|the|my|your)? ?$/.test(before(plain, m.start)),
   );
   const wished = meant.filter((m) => isWished.test(before(plain, m.start)));

@@ -124,7 +124,7 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
   if (
     vessels.length > 0 &&
     measure.value >= 50 &&
-    /(?:大概|大约|约|差不多|碗有|壶有|杯有)$/.test(before(plain, measure.start))
+    /(?:大概|大约|约|差不多|也就|顶多|其实才|其实只有|碗有|壶有|杯有)$/.test(before(plain, measure.start))
   )
     return true;
   // "my gaiwan leaks, so about 90"

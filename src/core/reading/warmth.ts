@@ -13,6 +13,9 @@ const weather =
 const printed =
   /\b(?:box|bag|label|packet|pack|package|tin|instructions?) (?:says?|said|reads)\b.{0,12}$|(?:包装|盒上|袋上|说明|标签)(?:上)?(?:写|说|标|话)(?:著|着|住|的|嘅)?$/;
 
+/** 水燒不到一百度: how hot it does not get. A size or a weight 不到 so much is a little less than that. */
+const fallsShort = /(?:不到|未到|唔到)$/;
+
 /** As hot as it gets; where water boils cooler, the plan says so. */
 export const boilingC = 100;
 const boiling: Measure = { dimension: 'temperature', value: boilingC, start: 0, end: 0, digits: false };
@@ -21,7 +24,7 @@ export function readTemperature(scene: QuantityScene, cues: Cues, words: string)
   const found = scene.measures.flatMap((m) => {
     const degrees = degreesOf(scene, m);
     if (degrees === null || isDenied(scene.plain, m.start) || weather.test(after(scene.plain, m.end, 12))) return [];
-    if (printed.test(before(scene.plain, m.start))) return [];
+    if (printed.test(before(scene.plain, m.start)) || fallsShort.test(before(scene.plain, m.start))) return [];
     return [{ ...m, dimension: 'temperature' as const, value: degrees }];
   });
   const boils = cues.has('used-boiling', words) || (scene.asked === 'tempC' && cues.has('boiling', words));

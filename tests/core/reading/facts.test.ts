@@ -71,6 +71,8 @@ describe('volume', () => {
     ['还是90的那个', 90],
     ['three mugs, 300 each', 300],
     ['the 2015 one', null],
+    ['盖碗不到100毫升 泡单丛', 100],
+    ['杯子没那么大 也就二百', 200],
   ])('%s: %s ml', (text, ml) => {
     expect(said(text).volumeMl).toBe(ml);
   });
@@ -96,6 +98,9 @@ describe('guests', () => {
   test.each([
     ['we are four for tea', 4],
     ['me plus one', 2],
+    ['兩公婆飲 正山小種', 2],
+    ['上課幾錢一位', null],
+    ['500元一個人嗎', null],
     ['me and two friends', 3],
     ['for my parents and me', 3],
     ['six of us', 6],
@@ -128,6 +133,7 @@ describe('degrees, feet and metres', () => {
     ['water at 185F', { tempC: 85, elevationM: null }],
     ['185 degrees', { tempC: 85, elevationM: null }],
     ['水溫九十度', { tempC: 90, elevationM: null }],
+    ['水烧不到一百度', { tempC: null, elevationM: null }],
     ['水燒到八十', { tempC: 80, elevationM: null }],
     ['the kettle gives up at 96', { tempC: 96, elevationM: null }],
     ['it never gets past 94', { tempC: 94, elevationM: null }],
@@ -158,6 +164,9 @@ describe('vessel', () => {
     ['焗盅', 'gaiwan'],
     ['保溫杯', 'thermos'],
     ['公道杯', null],
+    ['蓋腕', 'gaiwan'],
+    ['只有一個小茶壺 大概四個小杯的量', 'porcelain-pot'],
+    ['我家只有碗公', 'mug'],
   ])('%s: %s', (text, vessel) => {
     expect(said(`tieguanyin, ${text}`).vessel).toBe(vessel);
   });

@@ -1,0 +1,25 @@
+/** Which answer a question of brewing gets where a tea or a vessel is named in it. It settles no kind, and words nothing. */
+import type { AnswerFinder } from './answers.ts';
+import { cueText } from './cues.ts';
+import type { Observation } from './observation.ts';
+import { noAnswer, type FoundStanding } from './standing.ts';
+
+/** Asks whether, which of two, or what comes of it. */
+const asksOfIt =
+  /还是|定系|[吗嘛咩]|可以|可不可|可唔可|能不能|会不会|会唔会|要不要|使唔使|好不好|怎么样|怎么着|怎样|会怎|会点|影响|多大|几大|[?？]|^ ?(?:do|does|should|shall|can|may|is|are|will)\b|\b(?:first or|or not|(?:what|which) size|how (?:big|large)|what (?:happens|if))\b/;
+
+/** 泡龍井先放水還是先放茶葉: a question of brewing that has an answer, the same for every tea and vessel named in it. */
+export function besideName(
+  { plain, words, teas, vessels, quantities }: Observation,
+  answerFor: AnswerFinder,
+  isOfBrewing: (answer: string) => boolean,
+): FoundStanding {
+  const { volumeMl, leafG, tempC } = quantities;
+  if ([volumeMl, leafG, tempC].some(({ value }) => value !== null)) return noAnswer;
+  const named = [...teas, ...vessels].toSorted((a, b) => b.start - a.start);
+  const rest = named.reduce((text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`, plain);
+  if (!asksOfIt.test(rest)) return noAnswer;
+  // How big a pot should be is asked of the pot.
+  const found = [words, cueText(rest)].map((asked) => answerFor(asked, 'care')?.id ?? '').find(isOfBrewing);
+  return found === undefined ? noAnswer : { answer: found, near: null };
+}
