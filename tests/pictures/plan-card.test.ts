@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { languages, type Language } from '../../src/core/units.ts';
 import type { Ladder } from '../../src/messages.ts';
-import { drawPicture, planCardPng, planCardSvg } from '../../src/pictures/plan-card.ts';
+import { drawPicture, planCardSvg } from '../../src/pictures/plan-card.ts';
 
 const titles: { readonly [language in Language]: string } = {
   en: 'Tieguanyin · <Gaiwan> & 110 ml',
@@ -22,16 +22,18 @@ const strokes = (svg: string) => [...svg.matchAll(/d="([^"]+)" fill="#8a4312" fi
 const width = (png: Uint8Array): number => new DataView(png.buffer, png.byteOffset).getUint32(16);
 const height = (png: Uint8Array): number => new DataView(png.buffer, png.byteOffset).getUint32(20);
 
+const entitled = (title: string, language: Language) => drawPicture({ ...ladder(language), title }, language);
+
 describe('the card', () => {
   it.each(languages)('has a stroke for each infusion, inked by strength, in %s', async (language) => {
-    const drawn = strokes(await planCardSvg({ ladder: ladder(language), language }));
+    const drawn = strokes(await planCardSvg(ladder(language), language));
     expect(drawn.map(([, , opacity]) => Number(opacity))).toEqual([1, 0.83, 0.66]);
     const ends = drawn.map(([, outline]) => Number(/L([\d.]+)/.exec(outline ?? '')?.[1]));
     expect(ends).toEqual(ends.toSorted((a, b) => a - b));
   });
 
   it('needs no font and lets no markup through: all letters are outlines', async () => {
-    const svg = await planCardSvg({ ladder: ladder('en'), language: 'en' });
+    const svg = await planCardSvg(ladder('en'), 'en');
     expect(svg).not.toMatch(/<text|font-family|Gaiwan/);
   });
 
@@ -42,10 +44,10 @@ describe('the card', () => {
     expect(png.length).toBeLessThan(300_000);
   });
 
-  it('breaks a line too long, at spaces and within Chinese, and grows by it', async () => {
-    const one = await planCardPng({ ladder: ladder('en'), language: 'en', lines: ['Leaf: 7.9 g'] });
-    const long = await planCardPng({ ladder: ladder('en'), language: 'en', lines: ['Leaf and water '.repeat(12)] });
-    const han = await planCardPng({ ladder: ladder('zh-Hant'), language: 'zh-Hant', lines: ['茶葉與水'.repeat(15)] });
+  it('breaks a title too long, at spaces and within Chinese, and grows by it', async () => {
+    const one = await entitled('Tieguanyin', 'en');
+    const long = await entitled('Tieguanyin and water '.repeat(12), 'en');
+    const han = await entitled('鐵觀音與水'.repeat(15), 'zh-Hant');
     expect(height(one)).toBeLessThan(height(long));
     expect(height(one)).toBeLessThan(height(han));
   });

@@ -1,4 +1,4 @@
-/** One sentence of a shopkeeper becomes a lesson, or says what is missing. It guesses no half of a day and no number. */
+/** What one sentence of a shopkeeper says of a lesson, and what in it cannot be read. It guesses no half of a day and no number. */
 import type { Instant, Mistake } from '../../units.ts';
 import { addDays, dateOf, timeOf, wallAt, zoneNamed, type WallDate, type WallTime } from '../calendar.ts';
 import { mistake, type Level } from '../lesson.ts';
