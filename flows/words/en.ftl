@@ -528,6 +528,7 @@ mistake-lesson-cancelled = This lesson has been cancelled.
 mistake-lesson-over = This lesson is over.
 mistake-lesson-started = This lesson has begun already.
 mistake-lesson-already-booked = You have a booking for this lesson already.
+mistake-lesson-already-back = They have a booking for it again already.
 mistake-lesson-booking-unknown = There is no such booking.
 mistake-lesson-booking-left = This booking has been given back already.
 mistake-lesson-booking-not-seated = This booking has no seat yet.
@@ -1074,6 +1075,8 @@ lesson-subject = { $what ->
     [changed] Something has changed
     [recomputed] Please look at your calendar
     [did-leave] Given back
+    [taken-off] Given back
+    [put-back] Your seat
     [written] A word from the shop
     [written-down] Your seat
     [written-down-waiting] On the waiting list
@@ -1171,6 +1174,11 @@ lesson-told-reseated = { $state ->
    *[seated] You now have { lesson-told-seats }
  }: { lesson-told-head }.
 lesson-told-did-leave = Given back: { lesson-told-head }.
+lesson-told-taken-off = The shop has taken you off the list: { lesson-told-head }. If you would like to come after all, or it is a mistake, just write here.
+lesson-told-put-back = { $standing ->
+    [waiting] The shop has put you back on the waiting list, in the place you had: { lesson-told-head }.
+   *[seated] The shop has put you back on the list: { lesson-told-head }. { lesson-told-your-seats }
+ }
 lesson-told-mine = { $n }. { lesson-told-head } – { $state ->
     [cancelled] does not take place
     [waiting] number { $number } on the waiting list
@@ -1270,6 +1278,8 @@ choice-desk-tick = { $mark ->
 choice-desk-release = Give back: { $n }
 choice-desk-release-yes = Yes, give it back
     .typed = yes
+choice-desk-undo = Put them back
+    .typed = undo / undo that / undo it / put them back / put her back / put him back / that was wrong / a mistake / oops
 choice-desk-guest-yes = Yes, write them down
     .typed = yes
 choice-desk-move-yes = Yes, move it
@@ -1445,7 +1455,6 @@ desk-found-none = I find nobody of that name on the lists.
 desk-found-one = On the lists:
 desk-found-some = That fits more than one:
 desk-found-which = That fits more than one. Who is it?
-desk-found-own-chat = Who booked in a chat of their own gives the seat back there: please ask them to write that they can't come.
 desk-told-found = { $n }. { $name } – “{ $title }”, { WHEN($starts) }, { $seats ->
     [1] one seat
    *[other] { $seats } seats
@@ -1468,9 +1477,12 @@ desk-told-release = { $name } gives back { $standing ->
      }
  } in “{ $title }”, { WHEN($starts) }.{ $reach ->
     [mail] {" "}They get a letter.
+    [chat] {" "}They are told in their chat.
    *[other] { "" }
  } Shall I give it back?
 desk-released = Given back; who waits is offered what is free.
+desk-put-back = Put back on the list; whom a message reaches is told.
+desk-gone-on = That seat has gone on already, so it can't be undone from here.
 desk-guest-down = Written down; the letter is on its way.
 desk-guest-down-untold = Written down. In the list it says that there is no way to remind them.
 desk-ask-move = To when? A day keeps the hour, an hour keeps the day.

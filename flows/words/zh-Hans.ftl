@@ -512,6 +512,7 @@ mistake-lesson-cancelled = 这节课已经取消了。
 mistake-lesson-over = 这节课已经结束了。
 mistake-lesson-started = 这节课已经开始了。
 mistake-lesson-already-booked = 您已经报名这节课了。
+mistake-lesson-already-back = 对方已经又订了这堂课。
 mistake-lesson-booking-unknown = 没有找到这个报名。
 mistake-lesson-booking-left = 这个报名已经退掉了。
 mistake-lesson-booking-not-seated = 这个报名还没有座位。
@@ -1028,6 +1029,8 @@ lesson-subject = { $what ->
     [changed] 课程有变动
     [recomputed] 请核对日历
     [did-leave] 退掉了
+    [taken-off] 退掉了
+    [put-back] 您的座位
     [written] 店里的话
     [written-down] 您的座位
     [written-down-waiting] 候补名单
@@ -1095,6 +1098,11 @@ lesson-told-reseated = 改好了，{ $state ->
    *[seated] 您现在有 { $seats } 个座位
  }：{ lesson-told-head }。
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
+lesson-told-taken-off = 店里已把您从名单上拿掉：{ lesson-told-head }。如果您还是想来，或是弄错了，写在这里就行。
+lesson-told-put-back = { $standing ->
+    [waiting] 店里已把您放回候补名单，还是原来的顺位：{ lesson-told-head }。
+   *[seated] 店里已把您放回名单：{ lesson-told-head }。{ lesson-told-your-seats }
+ }
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
     [cancelled] 取消了
     [waiting] 候补第 { $number } 位
@@ -1191,6 +1199,8 @@ choice-desk-tick = { $mark ->
 choice-desk-release = 退位：{ $n }
 choice-desk-release-yes = 好，退掉
     .typed = 好 / 是
+choice-desk-undo = 放回名单
+    .typed = 撤销 / 恢复 / 取消刚才的 / 放回去 / 弄错了 / 搞错了
 choice-desk-guest-yes = 好，记下来
     .typed = 好
 choice-desk-move-yes = 好，改过去
@@ -1349,7 +1359,6 @@ desk-found-none = 名单上找不到叫这个名字的人。
 desk-found-one = 名单上有：
 desk-found-some = 不止一位符合：
 desk-found-which = 不止一位符合，是哪一位？
-desk-found-own-chat = 自己在对话里订位的人，要在那里把座位还回来：请对方写“我不能来”。
 desk-told-found = { $n }. { $name }：“{ $title }”{ WHEN($starts) }，{ $seats } 个座位{ $state ->
     [coming] ，会来
     [here] ，到了
@@ -1366,9 +1375,12 @@ desk-told-release = { $name }退掉“{ $title }”（{ WHEN($starts) }）的{ $
    *[other] {" "}{ $count } 个座位
  }{ $reach ->
     [mail] ，并会收到一封邮件
+    [chat] ，对方会在对话里收到通知
    *[other] { "" }
  }。要退吗？
 desk-released = 退掉了；有空位就会问候补的人。
+desk-put-back = 放回名单了；通知得到的话，也会告诉对方。
+desk-gone-on = 那个位子已经给了候补的人，这里没办法撤回。
 desk-guest-down = 记下来了，邮件在路上。
 desk-guest-down-untold = 记下来了。名单上会注明这位没办法提醒。
 desk-ask-move = 改到什么时候？只说日子，时间不变；只说几点，日子不变。

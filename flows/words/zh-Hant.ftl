@@ -512,6 +512,7 @@ mistake-lesson-cancelled = 這堂課已經取消了。
 mistake-lesson-over = 這堂課已經結束了。
 mistake-lesson-started = 這堂課已經開始了。
 mistake-lesson-already-booked = 您已經報名這堂課了。
+mistake-lesson-already-back = 對方已經又訂了這堂課。
 mistake-lesson-booking-unknown = 沒有找到這筆報名。
 mistake-lesson-booking-left = 這筆報名已經退掉了。
 mistake-lesson-booking-not-seated = 這筆報名還沒有座位。
@@ -1028,6 +1029,8 @@ lesson-subject = { $what ->
     [changed] 課程有變動
     [recomputed] 請核對行事曆
     [did-leave] 退掉了
+    [taken-off] 退掉了
+    [put-back] 您的座位
     [written] 店裡的話
     [written-down] 您的座位
     [written-down-waiting] 候補名單
@@ -1095,6 +1098,11 @@ lesson-told-reseated = 改好了，{ $state ->
    *[seated] 您現在有 { $seats } 個座位
  }：{ lesson-told-head }。
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
+lesson-told-taken-off = 店家已把您從名單上拿掉：{ lesson-told-head }。如果您還是想來，或是弄錯了，寫在這裡就行。
+lesson-told-put-back = { $standing ->
+    [waiting] 店家已把您放回候補名單，還是原來的順位：{ lesson-told-head }。
+   *[seated] 店家已把您放回名單：{ lesson-told-head }。{ lesson-told-your-seats }
+ }
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
     [cancelled] 停開了
     [waiting] 候補第 { $number } 位
@@ -1191,6 +1199,8 @@ choice-desk-tick = { $mark ->
 choice-desk-release = 退位：{ $n }
 choice-desk-release-yes = 好，退掉
     .typed = 好 / 是
+choice-desk-undo = 放回名單
+    .typed = 復原 / 撤銷 / 取消剛才的 / 放回去 / 弄錯了 / 搞錯了
 choice-desk-guest-yes = 好，記下來
     .typed = 好
 choice-desk-move-yes = 好，改過去
@@ -1349,7 +1359,6 @@ desk-found-none = 名單上找不到叫這個名字的人。
 desk-found-one = 名單上有：
 desk-found-some = 不只一位符合：
 desk-found-which = 不只一位符合，是哪一位？
-desk-found-own-chat = 自己在對話裡訂位的人，要在那裡把座位還回來：請對方寫「我不能來」。
 desk-told-found = { $n }. { $name }：「{ $title }」{ WHEN($starts) }，{ $seats } 個座位{ $state ->
     [coming] ，會來
     [here] ，到了
@@ -1366,9 +1375,12 @@ desk-told-release = { $name }退掉「{ $title }」（{ WHEN($starts) }）的{ $
    *[other] {" "}{ $count } 個座位
  }{ $reach ->
     [mail] ，並會收到一封信
+    [chat] ，對方會在對話裡收到通知
    *[other] { "" }
  }。要退嗎？
 desk-released = 退掉了；有空位就會問候補的人。
+desk-put-back = 放回名單了；通知得到的話，也會告訴對方。
+desk-gone-on = 那個位子已經給了候補的人，這裡沒辦法復原。
 desk-guest-down = 記下來了，信在路上。
 desk-guest-down-untold = 記下來了。名單上會註明這位沒辦法提醒。
 desk-ask-move = 改到什麼時候？只說日子，時間不變；只說幾點，日子不變。

@@ -38,6 +38,13 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn, language: L
     booking: textOf(values, 'booking'),
     at: whenDone(turn),
   }),
+  'put-back-guest': (values, turn) => ({
+    do: 'put-back-guest',
+    booking: textOf(values, 'booking'),
+    id: bookingId(turn),
+    to: oneOf(values, 'to', ['seated', 'waiting']),
+    at: whenDone(turn),
+  }),
   'offer-code': (values, turn) => ({
     do: 'offer-code',
     code: textOf(values, 'code'),

@@ -203,6 +203,7 @@ const followed: ReadonlySet<Change['do']> = new Set([
   'enrol',
   'enrol-guest',
   'release-guest',
+  'put-back-guest',
   'reseat',
   'booking',
   'change-lesson',

@@ -89,8 +89,17 @@ export type DeskChange =
       readonly language: Language;
       readonly at: Instant;
     }
-  /** For someone without a chat: what they have goes back, and they are told where they can be. */
+  /** What someone has goes back, and they are told where they can be. */
   | { readonly do: 'release-guest'; readonly booking: string; readonly at: Instant }
+  /** … and is theirs again, if nobody has it yet. */
+  | {
+      readonly do: 'put-back-guest';
+      readonly booking: string;
+      /** The id of the booking made in its place. */
+      readonly id: string;
+      readonly to: 'seated' | 'waiting';
+      readonly at: Instant;
+    }
   /** Opens a one-time code for a colleague, in the place of any earlier one. */
   | { readonly do: 'offer-code'; readonly code: string; readonly until: Instant }
   /** These are seen, and need not be told again. */

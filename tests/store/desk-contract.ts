@@ -1,7 +1,21 @@
 /** What every store must do for the shopkeeper's own side; called, like the rest of the contract, with a way to make an empty one. */
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Change, Owed, Store, Turn } from '../../src/store/contract.ts';
-import { bookingOf, boardOf, day, denverAt, does, enrols, starts, turnOf, withLesson } from './lesson-samples.ts';
+import {
+  act,
+  bookingOf,
+  boardOf,
+  day,
+  denverAt,
+  does,
+  enrols,
+  sent,
+  starts,
+  tendAll,
+  told as toldTo,
+  turnOf,
+  withLesson,
+} from './lesson-samples.ts';
 import { claimAt, commitOf, exchange, incoming, say } from './samples.ts';
 
 const guest = (turn: Turn, more: { seats?: number; to?: 'seated' | 'waiting'; mail?: null } = {}): Change => ({
@@ -16,6 +30,9 @@ const guest = (turn: Turn, more: { seats?: number; to?: 'seated' | 'waiting'; ma
   at: day,
   ...more,
 });
+const putBack =
+  (booking: string, to: 'seated' | 'waiting' = 'seated') =>
+  (turn: Turn): Change => ({ do: 'put-back-guest', booking, id: bookingOf(turn), to, at: day });
 const moving = (seen: number): Change => ({
   do: 'move-lesson',
   lesson: 'white-evening',
@@ -121,10 +138,50 @@ export function deskContract(name: string, make: () => Promise<Store>): void {
         expect((await letters(store)).map(({ saying }) => saying.phrases[0]?.key)).toEqual(['lesson-told-did-leave']);
         const [door] = (await boardOf(store, 'mei')).doors;
         expect(door?.bookings.map(({ standing }) => standing)).toEqual(['left', 'offered']);
-        // What is gone is gone once, and whoever has a chat gives back there.
+        // What is gone is gone once.
         expect((await does(store, 'mei', () => release)).outcome).toBe('moved');
         const own = { ...release, booking: door?.bookings[1]?.id ?? '' };
-        expect((await does(store, 'mei', () => own)).outcome).toBe('moved');
+        expect((await does(store, 'mei', () => own)).outcome).toBe('done');
+      });
+
+      test('takes someone with a chat off: told once, who waits is offered the seat, and it is not put back then', async () => {
+        await withLesson(store, { seats: 1 });
+        const ann = await enrols(store, 'ann');
+        await enrols(store, 'ben', { to: 'waiting' });
+        const release = { do: 'release-guest', booking: ann, at: day } as const;
+        expect((await does(store, 'ben', () => release)).outcome).toBe('moved');
+        expect((await does(store, 'mei', () => release)).outcome).toBe('done');
+        expect((await does(store, 'mei', () => release)).outcome).toBe('moved');
+        expect(toldTo(await sent(store, day)).toSorted()).toEqual(['ann taken-off', 'ben offer']);
+        expect((await does(store, 'mei', putBack(ann))).outcome).toBe('moved');
+        await tendAll(store, denverAt('2026-12-04T18:00'));
+        expect(toldTo(await sent(store, denverAt('2026-12-04T18:00')))).not.toContain('ann evening-before');
+      });
+
+      test('puts them back while nobody else has the seat: told once, and reminded as before', async () => {
+        await withLesson(store, { seats: 1 });
+        const ann = await enrols(store, 'ann');
+        await does(store, 'mei', () => ({ do: 'release-guest', booking: ann, at: day }));
+        expect((await does(store, 'ann', putBack(ann))).outcome).toBe('moved');
+        expect((await does(store, 'mei', putBack(ann))).outcome).toBe('done');
+        expect((await does(store, 'mei', putBack(ann))).outcome).toBe('moved');
+        expect(toldTo(await sent(store, day))).toEqual(['ann taken-off', 'ann put-back']);
+        const [door] = (await boardOf(store, 'mei')).doors;
+        expect(door?.bookings.map(({ standing }) => standing)).toEqual(['left', 'seated']);
+        await tendAll(store, denverAt('2026-12-04T18:00'));
+        expect(toldTo(await sent(store, denverAt('2026-12-04T18:00')))).toEqual(['ann evening-before']);
+      });
+
+      test('puts who waited back in the place they had', async () => {
+        await withLesson(store, { seats: 1 });
+        const ann = await enrols(store, 'ann');
+        const ben = await enrols(store, 'ben', { to: 'waiting' });
+        await enrols(store, 'cho', { to: 'waiting' });
+        await does(store, 'mei', () => ({ do: 'release-guest', booking: ben, at: day }));
+        expect((await does(store, 'mei', putBack(ben, 'waiting'))).outcome).toBe('done');
+        expect(toldTo(await sent(store, day))).toEqual(['ben taken-off', 'ben put-back']);
+        await does(store, 'ann', () => act(ann, 'leave'));
+        expect(toldTo(await sent(store, day))).toEqual(['ben offer']);
       });
 
       test('may share an address with another', async () => {

@@ -80,8 +80,7 @@ export function peopleFacts(door: Door): Facts {
     items: people.flatMap(({ n, booking: { id, standing, came } }) =>
       standing === 'seated' ? [{ n, booking: id, ...markOf({ came }) }] : [],
     ),
-    // Whoever has a chat gives back there, themselves.
-    elsewhere: people.flatMap(({ n, booking: { id, reach } }) => (reach === 'chat' ? [] : [{ n, booking: id }])),
+    everybody: people.map(({ n, booking: { id } }) => ({ n, booking: id })),
     told: peoplePhrases(door),
     title: { ...door.lesson.title },
   };

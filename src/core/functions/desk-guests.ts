@@ -45,13 +45,11 @@ function guests(text: string, lesson: Json, act: Json, around: Around): Facts {
     booking: one.id,
     ...markOf(one),
   }));
-  const free = items.filter((_, i) => found[i]?.one.reach !== 'chat');
   return {
     count: found.length,
     first: items[0] ?? null,
-    isFree: free.length === found.length,
     told: found.map((guest, i) => guestPhrase(guest, i + 1)),
-    free: act === 'tick' ? [] : free,
+    free: act === 'tick' ? [] : items,
     ticks: act === 'tick' ? items : [],
   };
 }

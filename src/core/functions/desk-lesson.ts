@@ -14,7 +14,8 @@ import {
 import { doorValues, peopleOf, reachOf, type Door } from '../lessons/door-list.ts';
 import { saidInstants } from '../lessons/tidings.ts';
 import { hearGuest } from '../lessons/mail-guest.ts';
-import { seatsFree } from '../lessons/roster.ts';
+import { putBack } from '../lessons/put-back.ts';
+import { seatsFree, type Turn } from '../lessons/roster.ts';
 import { enrol, giveBack, resizeLesson, tickOff } from '../lessons/seats.ts';
 import { inItsHalf } from '../lessons/spoken/correction.ts';
 import type { Listen, Sentence } from '../lessons/spoken/sentence.ts';
@@ -38,6 +39,7 @@ export const deskLessonCallNames = [
   'deskRepeat',
   'deskGuest',
   'deskRelease',
+  'deskPutBack',
 ] as const;
 
 /** Where it is said, and how people here say it. */
@@ -55,6 +57,7 @@ const acts: { readonly [name in (typeof deskLessonCallNames)[number]]: Act } = {
   deskRepeat,
   deskGuest,
   deskRelease,
+  deskPutBack,
 };
 
 export const deskLessonCalls = ({ listen }: Pick<CoreContent, 'listen'>): Calls =>
@@ -196,14 +199,26 @@ function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
   return { gives: { name, mail, seats, to, told: hasPhone ? [phrase('desk-told-no-phone', {}), told] : [told] } };
 }
 
-/** For someone without a chat, who has told the shop. */
+/** For someone who has told the shop that they can't come. */
 function deskRelease(door: Door, { booking }: Facts, { nowMs }: Around): Outcome {
   const id = textOf(booking);
   const turn = giveBack(rosterOf(door), id, nowMs);
   const one = door.bookings.find((other) => other.id === id);
   if ('mistakes' in turn || !one) return refusedBy('mistakes' in turn ? turn.mistakes : []);
   const { name, seats, standing, reach } = one;
+  const to = standing === 'seated' ? 'seated' : 'waiting';
   return {
-    gives: { told: phrase('desk-told-release', { ...doorValues(door), name, count: seats, standing, reach }) },
+    gives: { to, told: phrase('desk-told-release', { ...doorValues(door), name, count: seats, standing, reach }) },
   };
 }
+
+function deskPutBack(door: Door, { booking, to }: Facts, { nowMs, house }: Here): Outcome {
+  const wish = {
+    booking: textOf(booking),
+    id: textOf(house?.['event']),
+    to: to === 'seated' ? to : 'waiting',
+  } as const;
+  return allowedTurn(putBack(rosterOf(door), wish, nowMs), { to: wish.to });
+}
+
+const allowedTurn = (turn: Turn, gives: Facts): Outcome => ('mistakes' in turn ? refusedBy(turn.mistakes) : { gives });

@@ -162,9 +162,20 @@ function told(name: string, values: Values): Pick<Tidings, 'phrases' | 'subject'
 }
 
 /** To someone whose seat the shop has given back for them. */
-export function givenBackTidings(lesson: Lesson, booking: Booking, hadSeat: boolean): Tidings {
+export function givenBackTidings(
+  lesson: Lesson,
+  booking: Booking,
+  { key, hadSeat }: { readonly key: 'did-leave' | 'taken-off'; readonly hadSeat: boolean },
+): Tidings {
   const entry = { show: { kind: 'calendar', entry: calendarEntry(lesson, booking) } };
-  return { ...told('did-leave', lessonValues(lesson)), choices: [], ...(hadSeat ? entry : {}) };
+  return { ...told(key, lessonValues(lesson)), choices: [], ...(hadSeat ? entry : {}) };
+}
+
+/** … and who has it again. */
+export function putBackTidings(lesson: Lesson, booking: Booking): Tidings {
+  const { standing, seats } = booking;
+  const values = { ...lessonValues(lesson), standing, seats };
+  return { ...told('put-back', values), choices: [], ...entryIfSeated(lesson, booking) };
 }
 
 /** To someone who was written down by the shop, and was not there. */

@@ -90,6 +90,7 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
     case 'count':
     case 'enrol-guest':
     case 'release-guest':
+    case 'put-back-guest':
     case 'offer-code':
     case 'seen-undelivered':
       if (!applyDeskChange(rows, commit, change)) throw new Moved();

@@ -1,6 +1,7 @@
 /** The part of a commit that is about the shopkeeper's own side; rights and seats are looked up again in the same transaction. */
 import { enrol, giveBack } from '../../core/lessons/seats.ts';
-import { enrolledTidings, givenBackTidings } from '../../core/lessons/tidings.ts';
+import { putBack } from '../../core/lessons/put-back.ts';
+import { enrolledTidings, givenBackTidings, putBackTidings } from '../../core/lessons/tidings.ts';
 import type { Commit } from '../contract.ts';
 import type { DeskChange } from '../desk-contract.ts';
 import type { makeGuests } from './guests.ts';
@@ -29,6 +30,8 @@ export function applyDeskChange(rows: DeskRows, { person, now }: Commit, change:
       return enrolGuest(rows, change, now);
     case 'release-guest':
       return releaseGuest(rows, change, now);
+    case 'put-back-guest':
+      return putBackGuest(rows, change, now);
     case 'offer-code':
       rows.shopkeepers.openCode(change.code, change.until);
       return true;
@@ -59,7 +62,6 @@ function enrolGuest(
   return true;
 }
 
-/** Whoever has a chat gives back there, themselves. */
 function releaseGuest(
   rows: RosterRows,
   { booking: id, at }: Extract<DeskChange, { readonly do: 'release-guest' }>,
@@ -68,11 +70,31 @@ function releaseGuest(
   const booked = rows.bookings.of(id);
   const before = booked && rosterOf(rows, booked.lesson);
   const reach = booked && rows.bookings.reachOfLesson(booked.lesson)(id);
-  if (!before || reach === 'chat') return false;
+  if (!before) return false;
   const turn = giveBack(before, id, at);
   if ('mistakes' in turn || !keepTurn(rows, turn, { before, now })) return false;
   const gone = turn.roster.bookings.find((one) => one.id === id);
-  const tidings = gone && givenBackTidings(before.lesson, gone, booked.booking.standing === 'seated');
-  if (tidings && reach === 'mail') tell(rows, gone, { tidings, now });
+  if (gone && reach !== 'none') {
+    const key = reach === 'chat' ? 'taken-off' : 'did-leave';
+    const hadSeat = booked.booking.standing === 'seated';
+    tell(rows, gone, { tidings: givenBackTidings(before.lesson, gone, { key, hadSeat }), now });
+  }
+  return true;
+}
+
+function putBackGuest(
+  rows: RosterRows,
+  { at, ...wish }: Omit<Extract<DeskChange, { readonly do: 'put-back-guest' }>, 'do'>,
+  now: number,
+): boolean {
+  const booked = rows.bookings.of(wish.booking);
+  const before = booked && rosterOf(rows, booked.lesson);
+  if (!before) return false;
+  const turn = putBack(before, wish, at);
+  if ('mistakes' in turn || !keepTurn(rows, turn, { before, now, address: booked.address })) return false;
+  const back = turn.roster.bookings.find(({ id }) => id === (wish.to === 'seated' ? wish.id : wish.booking));
+  // Who was offered a seat thereby hears of that.
+  const isTold = back && back.standing === wish.to && booked.address.chat !== nowhere;
+  if (isTold) tell(rows, back, { tidings: putBackTidings(before.lesson, back), now });
   return true;
 }

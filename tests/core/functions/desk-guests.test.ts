@@ -107,8 +107,8 @@ test('where two fit, both are shown and none is chosen', () => {
   });
 });
 
-test('who has a chat gives back there, and who has given back is on no list', () => {
-  expect(found('take Rosa off', 'release')).toMatchObject({ count: 1, isFree: false, free: [] });
+test('who has a chat can be taken off as well, and who has given back is on no list', () => {
+  expect(found('take Rosa off', 'release')).toMatchObject({ count: 1, free: [{ n: 1 }] });
   expect(found('take 小明 off', 'release')).toMatchObject({ count: 0, first: null });
 });
 
