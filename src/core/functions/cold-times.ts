@@ -14,15 +14,16 @@ import { brewOf } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
 import { phrase, textOf } from './values.ts';
 
-const names = ['coldAnswer'] as const;
-export const coldCallNames: readonly string[] = names;
+export const coldCallNames = ['coldAnswer'] as const;
 
 const secondMs = 1000;
 const hourMs = 3_600_000;
 /** A cold infusion is drunk within a day (caution-keep-cold). */
 const mostH = 24;
 
-export const coldCalls = (content: CoreContent): { readonly [name in (typeof names)[number]]: Calls[string] } => ({
+export const coldCalls = (
+  content: CoreContent,
+): { readonly [name in (typeof coldCallNames)[number]]: Calls[string] } => ({
   coldAnswer: (given, around) => ({ gives: answerTo(given['ask'] as ColdAsk, content, given, around) }),
 });
 

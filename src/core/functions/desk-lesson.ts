@@ -49,25 +49,24 @@ interface Here extends Around {
 
 type Act = (door: Door, given: Facts, here: Here) => Outcome;
 
-const acts: { readonly [name in (typeof deskLessonCallNames)[number]]: Act } = {
-  deskTick,
-  deskMove,
-  deskCancel,
-  deskChange,
-  deskRepeat,
-  deskGuest,
-  deskRelease,
-  deskPutBack,
-};
-
-export const deskLessonCalls = ({ listen }: Pick<CoreContent, 'listen'>): Calls =>
-  Object.fromEntries(
-    deskLessonCallNames.map((name): [string, Calls[string]] => [
-      name,
-      (given, around) =>
-        onDoor(given['lesson'] ?? null, around, (door) => acts[name](door, given, { ...around, listen })),
-    ]),
-  );
+export function deskLessonCalls({ listen }: Pick<CoreContent, 'listen'>): {
+  readonly [name in (typeof deskLessonCallNames)[number]]: Calls[string];
+} {
+  const at =
+    (act: Act): Calls[string] =>
+    (given, around) =>
+      onDoor(given['lesson'] ?? null, around, (door) => act(door, given, { ...around, listen }));
+  return {
+    deskTick: at(deskTick),
+    deskMove: at(deskMove),
+    deskCancel: at(deskCancel),
+    deskChange: at(deskChange),
+    deskRepeat: at(deskRepeat),
+    deskGuest: at(deskGuest),
+    deskRelease: at(deskRelease),
+    deskPutBack: at(deskPutBack),
+  };
+}
 
 const todayIn = ({ nowMs, house }: Around): Today => ({ now: nowMs, tzVersion: textOf(house?.['tzVersion']) });
 

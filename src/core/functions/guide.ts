@@ -23,7 +23,7 @@ import { beginning, boardOf, groundOf, told, type Board } from './guide-board.ts
 import { kindHour } from './kind-hour.ts';
 import { changeOfPace, changeOfPour, changeOfTaste, moreOfRequest, now as nowPhrase } from './guide-phrases.ts';
 
-const names = [
+export const guideCallNames = [
   'beginGuide',
   'noteGuide',
   'fillGuide',
@@ -37,11 +37,10 @@ const names = [
   'nowGuide',
   'endGuide',
 ] as const;
-export const guideCallNames: readonly string[] = names;
 
 type GuideCall = Calls[string];
 
-export function guideCalls(content: CoreContent): { readonly [name in (typeof names)[number]]: GuideCall } {
+export function guideCalls(content: CoreContent): { readonly [name in (typeof guideCallNames)[number]]: GuideCall } {
   const moving =
     (move: (board: Board, given: Facts, around: Around) => Board): GuideCall =>
     (given, around) => ({ gives: told(content, move(boardOf(given['brew'] as Facts), given, around), given, around) });

@@ -4,10 +4,11 @@ import type { Facts, Json } from '../flow/flow.ts';
 import type { Tea } from '../teas/tea.ts';
 import { listOf } from './values.ts';
 
-const names = ['sizeMeant', 'familyOfAll'] as const;
-export const meantCallNames: readonly string[] = names;
+export const meantCallNames = ['sizeMeant', 'familyOfAll'] as const;
 
-export const meantCalls = (teas: readonly Tea[]): { readonly [name in (typeof names)[number]]: Calls[string] } => ({
+export const meantCalls = (
+  teas: readonly Tea[],
+): { readonly [name in (typeof meantCallNames)[number]]: Calls[string] } => ({
   sizeMeant: ({ word = null, vessel = null, volumeMl = null, sizes = null }, { memory }) => {
     const own = ownMeant(listOf(memory['vessels']), { word, vessel, volumeMl });
     if (own) return { gives: { vessel: own['vessel'] ?? null, volumeMl: own['volumeMl'] ?? null, isOwn: true } };

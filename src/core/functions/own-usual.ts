@@ -3,8 +3,7 @@ import type { Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
 import { listOf, phrase } from './values.ts';
 
-const names = ['keepUsual', 'usualFor', 'dropUsual', 'ownUsuals'] as const;
-export const ownUsualCallNames: readonly string[] = names;
+export const ownUsualCallNames = ['keepUsual', 'usualFor', 'dropUsual', 'ownUsuals'] as const;
 
 /** More teas than anyone has open at a time. */
 const mostUsuals = 30;
@@ -14,7 +13,7 @@ const isOf =
   (one: Facts): boolean =>
     tea === null ? one['tea'] === null && one['family'] === family : one['tea'] === tea;
 
-export const ownUsualCalls: { readonly [name in (typeof names)[number]]: Calls[string] } = {
+export const ownUsualCalls: { readonly [name in (typeof ownUsualCallNames)[number]]: Calls[string] } = {
   /** As it is planned; what is put in and how hot is kept, and the times follow again. */
   keepUsual: ({ tea = null, family = null, volumeMl = null, strength = null, plan }, { memory }) => {
     const { vessel = null, leafG = null, waterC = null, style = null } = plan as Facts;

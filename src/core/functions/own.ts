@@ -8,8 +8,15 @@ import { nameAlone, nameGiven } from '../lessons/spoken/name.ts';
 import type { Talk } from '../talk/scene.ts';
 import { usualTaste, type Taste } from '../brewing/taste.ts';
 
-const names = ['keepVessel', 'nameVessel', 'dropVessel', 'keepBrew', 'ownTea', 'dropTaste', 'nameSaid'] as const;
-export const ownCallNames: readonly string[] = names;
+export const ownCallNames = [
+  'keepVessel',
+  'nameVessel',
+  'dropVessel',
+  'keepBrew',
+  'ownTea',
+  'dropTaste',
+  'nameSaid',
+] as const;
 
 /** The last used first. */
 const mostVessels = 8;
@@ -22,7 +29,7 @@ const longestName = 60;
 
 const isSameVessel = (a: Facts, b: Facts): boolean => a['vessel'] === b['vessel'] && a['volumeMl'] === b['volumeMl'];
 
-export const ownCalls: { readonly [name in (typeof names)[number]]: Calls[string] } = {
+export const ownCalls: { readonly [name in (typeof ownCallNames)[number]]: Calls[string] } = {
   keepVessel: ({ vessel = null, volumeMl = null }, { memory }) => {
     const all = listOf(memory['vessels']);
     const before = all.find((one) => isSameVessel(one, { vessel, volumeMl }));

@@ -18,8 +18,8 @@ function aroundWith(...doors: readonly object[]): Around {
 }
 const around = aroundWith({ lesson, bookings: [booked] });
 const lessonCalls = deskLessonCalls({ listen });
-const call = (name: string, given: Facts, where = around) =>
-  lessonCalls[name]?.({ lesson: lesson.id, ...given }, where);
+const call = (name: keyof typeof lessonCalls, given: Facts, where = around) =>
+  lessonCalls[name]({ lesson: lesson.id, ...given }, where);
 
 it.each([
   ['seats', '10'],
