@@ -11,9 +11,13 @@ async function converse(config: Config, language: string | null): Promise<void> 
   const prompt = createInterface({ input: process.stdin, output: process.stdout, prompt: '> ' });
   // Taken before anything is waited for: lines piped in would be over by then.
   const typed = prompt[Symbol.asyncIterator]();
+  let isOpen = true;
+  prompt.once('close', () => (isOpen = false));
   const show = (lines: readonly string[]): void => {
     process.stdout.write(`\r${lines.join('\n')}\n\n`);
-    prompt.prompt();
+    // From Node 24 on a prompt whose input is over throws.
+    if (isOpen) prompt.prompt();
+    else process.stdout.write(prompt.getPrompt());
   };
   const chat = makeChat({ config, content, deviceLanguage: language ?? config.deviceLanguage, show });
   await chat.start();
