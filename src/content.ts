@@ -5,7 +5,7 @@ import { makeBook, readFlows } from './content/book.ts';
 import { readAnswers } from './content/answers.ts';
 import { readBrewingData } from './content/brewing-data.ts';
 import type { Ids } from './content/flow-ids.ts';
-import { readLessonCues } from './content/lesson-cues.ts';
+import { readLessonCues } from './content/cue-file.ts';
 import { readReadingWords } from './content/reading-words.ts';
 import { readTalkPhrases } from './content/talk-phrases.ts';
 import { readTeaNames, readTeas } from './content/tea-data.ts';

@@ -1,5 +1,10 @@
-/** Reads a file of cues (data/reading/cues.yaml tells how they are written): every cue the program knows, and no other. */
+/**
+ * Reads files of cues that are written as patterns (data/reading/cues.yaml tells how): every cue the program knows, and no
+ * other. Those that are plain words, each under the place where it must stand, are read by talk-phrases.ts.
+ */
+import { join } from 'node:path';
 import { z } from 'zod';
+import { deskCueNames, lessonCueNames, type LessonCue } from '../core/lessons/spoken/sentence.ts';
 import { sourceOf } from '../core/reading/cue-set.ts';
 import { readYaml } from './yaml-file.ts';
 
@@ -14,6 +19,15 @@ export function readCues<Name extends string>(
   const inFull = (lines: readonly string[]): readonly string[] => lines.map((line) => spelledOut(line, words));
   return Object.fromEntries(Object.entries(cues).map(([cue, lines]) => [cue, inFull(lines)])) as {
     [cue in Name]: readonly string[];
+  };
+}
+
+/** How lessons are spoken of, by the students and by the shopkeeper. Throws ContentMistake. */
+export function readLessonCues(dataDir: string): { readonly [cue in LessonCue]: readonly string[] } {
+  const folder = join(dataDir, 'reading');
+  return {
+    ...readCues(join(folder, 'lesson-cues.yaml'), lessonCueNames),
+    ...readCues(join(folder, 'desk-cues.yaml'), deskCueNames),
   };
 }
 

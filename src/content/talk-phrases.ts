@@ -1,4 +1,4 @@
-/** Reads data/reading/talk: the turns of phrase that mean something only in the talk they stand in. */
+/** Reads data/reading/talk: cues that are plain words, each under the place where it must stand; patterns are read by cue-file.ts. */
 import { join } from 'node:path';
 import { z } from 'zod';
 import { cuePlaces, phraseSource, type TalkPhrases } from '../core/talk/talk-cues.ts';

@@ -1,6 +1,6 @@
 /** A turn of phrase a shop adds to its data is heard, in either script and however it is written; what is left out of it is not. */
 import { expect, it } from 'vitest';
-import { readLessonCues } from '../../../src/content/lesson-cues.ts';
+import { readLessonCues } from '../../../src/content/cue-file.ts';
 import { makeListen } from '../../../src/core/functions/listen.ts';
 import { hearWish } from '../../../src/core/lessons/spoken/wish.ts';
 import { denver, denverAt } from '../lessons/lesson-drafts.ts';
