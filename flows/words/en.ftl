@@ -266,6 +266,9 @@ brew-rinse-water = Pour it away; over the cups it warms them at least. There is 
 brew-no-rinse = Without a rinse, as you wish.
 brew-fill-up = About { ML($plan-waterMl) } of water each time; with the leaf it stands a little below the rim.
 brew-fill-part = About { ML($plan-waterMl) } of water each time, and no more: for so little leaf the vessel isn't filled.
+brew-any-vessel = Anything that bears boiling water and can be poured from, or drunk from with the leaf in it; the numbers follow the vessel.
+brew-size-to-the-brim = All it holds, to the brim, without leaf. The room for leaf and rim I leave myself.
+brew-size-any-unit = Millilitres, fluid ounces, cups or pints, as you like.
 brew-for-whole = { $plan-count ->
     [1] For all of it: { GRAMS($plan-leafG) } of leaf, once, however many drink of it.
    *[other] For all of it: { GRAMS($plan-leafG) } of leaf go in once and stay in for all { $plan-count } infusions. Each pours about { ML($plan-pouredMl) }, to share among those who drink.

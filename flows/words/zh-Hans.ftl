@@ -263,6 +263,9 @@ brew-rinse-water = 倒掉就好，淋在杯子上还能温杯。里面有茶尘�
 brew-no-rinse = 照您的意思，不洗茶。
 brew-fill-up = 每次约 { ML($plan-waterMl) }水，加上茶叶，离杯口还差一点点。
 brew-fill-part = 每次约 { ML($plan-waterMl) }水，不用加满：茶叶少，水也少放。
+brew-any-vessel = 耐沸水、倒得出茶汤的，或能连茶叶一起喝的，都可以；数字跟着器具算。
+brew-size-to-the-brim = 不放茶叶、装到满是多少。茶叶和碗口该留的空间我会算进去。
+brew-size-any-unit = 毫升、盎司、几杯都可以。
 brew-for-whole = 是全部的量：{ GRAMS($plan-leafG) } 茶叶一次放进去，{ $plan-count } 泡都用它，几个人喝都一样。每泡约出汤 { ML($plan-pouredMl) }，大家分。
 brew-ounces = 茶叶 { NUMBER($leafOz, maximumFractionDigits: 2) } 盎司，每泡水 { NUMBER($waterOz, maximumFractionDigits: 1) } 液量盎司（美制）：1 盎司是 28.35 克，1 液量盎司是 29.57 毫升。
 # Common practice, no source

@@ -263,6 +263,9 @@ brew-rinse-water = 倒掉就好，淋在杯子上還能溫杯。裡面有茶塵�
 brew-no-rinse = 照您的意思，不洗茶。
 brew-fill-up = 每次約 { ML($plan-waterMl) }水，加上茶葉，離杯口還差一點點。
 brew-fill-part = 每次約 { ML($plan-waterMl) }水，不用加滿：茶葉少，水也少放。
+brew-any-vessel = 耐沸水、倒得出茶湯的，或能連茶葉一起喝的，都可以；數字跟著器具算。
+brew-size-to-the-brim = 不放茶葉、裝到滿是多少。茶葉和碗口該留的空間我會算進去。
+brew-size-any-unit = 毫升、盎司、幾杯都可以。
 brew-for-whole = 是全部的量：{ GRAMS($plan-leafG) } 茶葉一次放進去，{ $plan-count } 泡都用它，幾個人喝都一樣。每泡約出湯 { ML($plan-pouredMl) }，大家分。
 brew-ounces = 茶葉 { NUMBER($leafOz, maximumFractionDigits: 2) } 盎司，每泡水 { NUMBER($waterOz, maximumFractionDigits: 1) } 液量盎司（美制）：1 盎司是 28.35 克，1 液量盎司是 29.57 毫升。
 # Common practice, no source

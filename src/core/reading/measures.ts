@@ -63,7 +63,13 @@ const units: readonly Unit[] = [
     pattern:
       '(?:full |big |normal |coffee )?mugs?(?! of)(?<=\\b(?:size|big|holds?|fits?|takes?|capacity|makes?|fills?|does)\\b.{0,30}\\b(?:\\d{1,2}|two|three|four|five|six) ?(?:full |big |normal |coffee )?mugs?)',
   },
-  { dimension: 'volume', factor: 473.176, pattern: 'pints?' },
+  // The kingdom's own, where that is said.
+  {
+    dimension: 'volume',
+    factor: 568.261,
+    pattern: '(?:uk|imperial|british|english) pints?|pints? ?(?:,|\\()? ?(?:uk|imperial|british)\\b\\)?',
+  },
+  { dimension: 'volume', factor: 473.176, pattern: '(?:us |american )?pints?' },
   { dimension: 'volume', factor: 3785.41, pattern: 'gallons?|gals?' },
   { dimension: 'volume', factor: 946.353, pattern: 'quarts?|qts?' },
   // "holds four cups", 三杯水: the kitchen's cup too. Eight cups drunk are none to brew.

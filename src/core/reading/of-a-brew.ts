@@ -42,7 +42,8 @@ export function tellsOfABrew(
 ): boolean {
   const { cues, words } = seen;
   // A word nobody explains is one of the plan's, unless an answer is for it: "what do the numbers on the cake mean".
-  if (asks === 'unclear') return (weighed === 'care' || weighed === 'shop') && answerFor(words, weighed) === null;
+  if (asks === 'unclear')
+    return (weighed === 'care' || weighed === 'shop') && (ofOurWords.test(words) || answerFor(words, weighed) === null);
   if (weighed === 'greeting') return seen.teas.length > 0 && (tellsAll(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
@@ -80,6 +81,8 @@ const leafDosed =
   /(?:放|落|投|下|加)(?:了|咗)?[^喝饮吃食]{0,10}(?:多|少|够|可以|得|行|啱|合适)|^(?:so |and |but )*(?:is|isnt|are|arent|would|will) (?:the )?[\d.]+ ?(?:g|gr|grams?|tsps?|teaspoons?|spoons?)(?: of (?:leaf|tea|leaves|it))? (?:be )?(?:not |really |way |far |a bit |quite )*(?:a lot|loads|too much|too little|too many|enough|ok|okay|fine|much|plenty|right)(?: of (?:leaf|tea|leaves))?(?: (?:for|in) .{2,30})?[?.! ]*$/;
 const swallows =
   /喝|饮|吃|食|吞|天|日|孕|药|岁|孩|\b(?:day|daily|drink|caffeine|pregnan\w*|child\w*|kids?|year|old|baby)\b/;
+
+const ofOurWords = /\bwhat (?:do|did) (?:you|u|ya) mean\b/;
 
 const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words) ?? 'right') !== 'right';
 

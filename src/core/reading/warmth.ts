@@ -15,6 +15,11 @@ const printed =
 
 /** 水燒不到一百度: how hot it does not get. A size or a weight 不到 so much is a little less than that. */
 const fallsShort = /(?:不到|未到|唔到)$/;
+/** How hot water boils up there is no wish. */
+const boilsThere =
+  /\b(?:boils|boiling point(?: is)?)(?: here| up here| there)? (?:at|is)(?: only| like| about| around| just)* $/;
+/** A kettle that only boils is like any other, and what it boils is let stand. */
+const onlyBoils = /\bkettle (?:only |just )(?:does|has|goes to|gets to|makes) (?:to )?$/;
 
 /** As hot as it gets; where water boils cooler, the plan says so. */
 export const boilingC = 100;
@@ -24,7 +29,9 @@ export function readTemperature(scene: QuantityScene, cues: Cues, words: string)
   const found = scene.measures.flatMap((m) => {
     const degrees = degreesOf(scene, m);
     if (degrees === null || isDenied(scene.plain, m.start) || weather.test(after(scene.plain, m.end, 12))) return [];
-    if (printed.test(before(scene.plain, m.start)) || fallsShort.test(before(scene.plain, m.start))) return [];
+    const ahead = before(scene.plain, m.start);
+    if ([printed, fallsShort, boilsThere].some((pattern) => pattern.test(ahead))) return [];
+    if (m.value > 98 && onlyBoils.test(ahead)) return [];
     return [{ ...m, dimension: 'temperature' as const, value: degrees }];
   });
   const boils = cues.has('used-boiling', words) || (scene.asked === 'tempC' && cues.has('boiling', words));

@@ -36,27 +36,39 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
   const begun = text.slice(0, longestRead);
   const scene: Scene = { ...talk, heard, words: talkWords(begun), cues };
   const waits = isWaiting(scene);
+  const ofThatVessel = isVesselAtHand(scene);
+  const asksAnyVessel = talk.flow === 'brew' && heard['kind'] !== 'safety' && says('asks-any-vessel')(scene);
   // So many names spread into one another take ten times as long.
   const marked: Facts = Object.assign({}, heard, atTheBrew(scene), {
     waits: waits || null,
     grumbles: (!waits && isGrumbling(scene)) || null,
     languageAlone: says('language-alone')(scene),
     unit: degrees(scene),
-    vessel: isVesselAtHand(scene) ? null : (heard['vessel'] ?? null),
+    vessel: ofThatVessel || asksAnyVessel ? null : (heard['vessel'] ?? null),
+    tellsNothing: heard['tellsNothing'] === true || (ofThatVessel && !facts.some((name) => isTold(heard, name))),
+    anyVessel: asksAnyVessel || null,
   });
   const marking: Scene = { ...scene, heard: marked };
   const rule = rules.find(({ when }) => when(marking));
   if (rule !== undefined) return { ...marked, ...rule.means };
-  const named = heard['kind'] !== 'safety' && namesIt(scene) ? teaByName(marked, begun, cues) : null;
+  // "The tin says keemun 2021, is that too old?"
+  const isAnswered = heard['kind'] === 'safety' || (heard['kind'] === 'care' && (heard['answer'] ?? null) !== null);
+  const named = !isAnswered && namesIt(scene) ? teaByName(marked, begun, cues) : null;
   return Object.assign(marked, named ?? byItsLook(marking));
 }
+
+const isTold = (heard: Facts, name: string): boolean => (heard[name] ?? null) !== null;
+
+/** What a plan is changed by, beside its tea and its vessel. */
+const facts = ['leafG', 'leafSpoons', 'tempC', 'guests', 'style', 'strength', 'turn', 'warmed', 'infusion'];
 
 /** "What if I forget it in the pot", beside the plan for a gaiwan, asks for no other pot. */
 function isVesselAtHand(scene: Scene): boolean {
   const { heard, flow, asked = null } = scene;
   const ofThePlan = flow === 'guide' || (flow === 'brew' && asked === null);
-  const isAsked = (heard['asks'] ?? heard['infusion'] ?? heard['drawnS'] ?? null) !== null;
-  const names = ['tea', 'family', 'volumeMl'].some((name) => (heard[name] ?? null) !== null);
+  const ofALine = (heard['asks'] ?? heard['infusion'] ?? heard['drawnS'] ?? null) !== null;
+  const isAsked = ofALine || says('asked-of-it')(scene);
+  const names = ['tea', 'family', 'volumeMl'].some((name) => isTold(heard, name));
   return ofThePlan && heard['vesselFaint'] === true && isAsked && !names && says('vessel-at-hand')(scene);
 }
 

@@ -14,6 +14,8 @@ export const talkCueFiles = {
     'saves',
     'asks-yield',
     'vessel-at-hand',
+    'asked-of-it',
+    'asks-any-vessel',
     'undo',
     'label-says',
     'is-called',

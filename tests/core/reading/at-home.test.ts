@@ -48,8 +48,9 @@ test.each([
   ['silver needle grandpa style 350', 350],
   ['yunnan black, 2 cups worth in a pyrex jug', 480],
   ['jasmine, my cafetiere does about 3 mugs', 900],
+  ['a teapot of about a pint (uk), assam', 568],
 ])('how much water in "%s"', (text, ml) => {
-  expect(read(text, nothing).volumeMl).toBe(ml);
+  expect(read(text, nothing).volumeMl).toBeCloseTo(ml, 0);
 });
 
 test.each([
@@ -64,7 +65,30 @@ test.each([
 test.each([
   ['left wet leaf in the gaiwan all weekend, its furry now', 'mould'],
   ['my teapot lid is stuck', 'lid-stuck'],
+  ['the tin says keemun 2021 is that too old', 'old-tea'],
   ['除垢劑要放多少', null],
 ])('what is told of "%s"', (text, answer) => {
   expect(read(text, nothing)).toMatchObject({ kind: 'care', answer });
+});
+
+test.each([
+  ['roughly 2/3 of a mug', 200],
+  ["I'm not sure, I'd say a cup", 240],
+  ['its a 3 cup one', 720],
+  ['half a mug', 150],
+])('asked how much it holds: "%s"', (text, ml) => {
+  expect(read(text, { language: null, asked: 'volumeMl' }).volumeMl).toBe(ml);
+});
+
+test.each([
+  ['at 7000 feet so boils at 199f. english breakfast, mug 12oz', null],
+  ['my kettle only does 100, gyokuro', null],
+  ['my kettle only does 85, sencha', 85],
+])('how hot in "%s"', (text, tempC) => {
+  expect(read(text, nothing).tempC).toBe(tempC);
+});
+
+test('who reacted to a flower asks of safety', () => {
+  const text = 'my partner reacted to chamomile last year, is chrysanthemum the same thing';
+  expect(read(text, nothing)).toMatchObject({ kind: 'safety', answer: 'allergy-flowers' });
 });
