@@ -1028,6 +1028,15 @@ lesson-more = { $count ->
 lesson-none = No lessons are planned at the moment. Ask again, or let the shop know what you would like to learn.
 lesson-past-then = That day is past already.
 lesson-none-such = There is no such lesson.
+lesson-none-on = { $weekday ->
+    [1] There is no lesson on Mondays.
+    [2] There is no lesson on Tuesdays.
+    [3] There is no lesson on Wednesdays.
+    [4] There is no lesson on Thursdays.
+    [5] There is no lesson on Fridays.
+    [6] There is no lesson on Saturdays.
+   *[7] There is no lesson on Sundays.
+ }
 lesson-which = Which of these shall it be?
 lesson-detail-which = Each lesson has its own answer to that: choose one, and I tell you all of it.
 lesson-none-then = There is no lesson on that day.

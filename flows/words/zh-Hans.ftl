@@ -982,6 +982,15 @@ lesson-more = 后面还有 { $count } 节。
 lesson-none = 目前没有安排课。过一阵再问，或者告诉店家您想学什么。
 lesson-past-then = 那天已经过了。
 lesson-none-such = 没有这样的课。
+lesson-none-on = { $weekday ->
+    [1] 周一没有课。
+    [2] 周二没有课。
+    [3] 周三没有课。
+    [4] 周四没有课。
+    [5] 周五没有课。
+    [6] 周六没有课。
+   *[7] 周日没有课。
+ }
 lesson-which = 是哪一节呢？
 lesson-detail-which = 每节不一样：选一节，我把详情告诉您。
 lesson-none-then = 那天没有课。

@@ -982,6 +982,15 @@ lesson-more = 之後還有 { $count } 堂。
 lesson-none = 目前沒有排課。過一陣子再問，或告訴店家您想學什麼。
 lesson-past-then = 那一天已經過了。
 lesson-none-such = 沒有這樣的課。
+lesson-none-on = { $weekday ->
+    [1] 星期一沒有課。
+    [2] 星期二沒有課。
+    [3] 星期三沒有課。
+    [4] 星期四沒有課。
+    [5] 星期五沒有課。
+    [6] 星期六沒有課。
+   *[7] 星期日沒有課。
+ }
 lesson-which = 是哪一堂呢？
 lesson-detail-which = 每堂不一樣：選一堂，我把詳情告訴您。
 lesson-none-then = 那一天沒有課。

@@ -100,11 +100,15 @@ function fewerOf({ sentence, isOnTopic }: Asked, wish: Wish, around: Around): Fa
   const [upcoming, shown] = [upcomingIn(around), shownIn(around)];
   const narrowing = hearNarrowing(sentence);
   const isOpen = ['list', 'question', 'enrol'].includes(wish.want) && wish.date === undefined && !wish.dayWrong;
-  if (!isOpen || (narrowing === null && isOnTopic === null) || titledLessons(shown, wish).length > 0) return null;
+  const { weekday = null } = wish;
+  const isNarrow = narrowing !== null || isOnTopic !== null || weekday !== null;
+  if (!isOpen || !isNarrow || isTitled(sentence, wish, shown)) return null;
   // "Not at the weekend" names no days but those it is not.
   const asked = narrowing?.onWorkdays === undefined ? wish : withoutDays(wish);
   const open = upcoming.filter((one) => isSuch(one, asked) && (isOnTopic?.(one) ?? true));
   const these = narrowing === null ? open : narrowed(open, narrowing);
+  const isNone = these.length === 0 && upcoming.length > 0;
+  const isWeekdayAlone = weekday !== null && !upcoming.some((one) => isSuch(one, { weekday }));
   const levels = new Set(these.map(({ level }) => level));
   return {
     want: wish.want === 'enrol' && these.length > 0 ? 'enrol' : 'list',
@@ -112,9 +116,17 @@ function fewerOf({ sentence, isOnTopic }: Asked, wish: Wish, around: Around): Fa
     seats: wish.seats ?? null,
     lesson: null,
     ids: these.length === 0 ? null : these.map(({ id }) => id),
-    noneSuch: these.length === 0 && upcoming.length > 0,
+    noneSuch: isNone && !isWeekdayAlone,
+    noneOn: isNone && isWeekdayAlone ? weekday : null,
     level: narrowing?.end === undefined || levels.size !== 1 ? null : [...levels][0]!,
   };
+}
+
+/** "In the evening" is not "An evening with the gaiwan". */
+function isTitled(sentence: Sentence, wish: Wish, shown: readonly Lesson[]): boolean {
+  const parts = ['morning', 'afternoon', 'evening'] as const;
+  const rest = parts.reduce((words, cue) => words.without(cue), sentence.part(wish.rest)).text;
+  return titledLessons(shown, { rest }).length > 0;
 }
 
 function withoutDays(wish: Wish): Pick<Wish, 'level'> {

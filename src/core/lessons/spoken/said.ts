@@ -9,7 +9,7 @@ import type { Sentence } from './sentence.ts';
 import type { SeatChange } from './seat-change.ts';
 import { onMeantDay } from './meant-day.ts';
 import { hearWish, lessonElsewhen, meantLessons, type Wanted, type Wish } from './wish.ts';
-import { isTitledAlone, shownLikeness } from './titles.ts';
+import { isTitledAlone, likeness, shownLikeness, sureLikeness } from './titles.ts';
 
 export interface Said {
   readonly want: Wanted;
@@ -86,6 +86,8 @@ const longest = 200;
 /** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
 function isNamed(spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): boolean {
   if (wish.span !== undefined && (wish.want === 'list' || wish.rest.length <= longestDays)) return true;
+  // 我要報名第一杯茶: the whole title, among other words.
+  if (wish.want === 'enrol' && lessons.some((one) => likeness(one, wish.rest, 2) >= sureLikeness)) return true;
   const isBare = !/[\p{L}\p{N}]/u.test(spoken.part(wish.rest).without('beside-day').text);
   return isTitledAlone(lessons, wish) || (wish.date !== undefined && (wish.want !== 'question' || isBare));
 }

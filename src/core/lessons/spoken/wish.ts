@@ -1,15 +1,16 @@
 /** What a student wants of lessons in a sentence of theirs, and which lesson they mean. Enrols nobody, and guesses no number. */
-import { dateOf, wallAt, type WallDate } from '../calendar.ts';
+import { dateOf, wallAt, weekdayOf, type WallDate } from '../calendar.ts';
 import type { Lesson, Level } from '../lesson.ts';
 import type { Instant, Mistake } from '../../units.ts';
 import { readSeats, type Amount } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
-import { readDay } from './day.ts';
+import { readDay, type Day } from './day.ts';
 import { asksDetail, asksForRoom } from './detail.ts';
 import { levelWished } from './level.ts';
 import { number, readNumber } from './numeral.ts';
 import { firstSaid, type LessonCue, type Sentence } from './sentence.ts';
 import { readSpan, type Span } from './span.ts';
+import { weekdayMeant } from './weekdays.ts';
 import { enoughLikeness, likeness, sureLikeness, titledLessons } from './titles.ts';
 
 /** `detail`: what is told of a lesson anyway; `remind`: what the house does by itself; `question`: none of the others, for a person to answer. */
@@ -24,6 +25,8 @@ export interface Wish {
   readonly isLater?: true;
   /** A day that cannot be, or can be two. */
   readonly dayWrong?: Mistake;
+  /** "On Sundays", 週日有課嗎: all of them, no single one. */
+  readonly weekday?: number;
   /** Days named together, when no single one is. */
   readonly span?: Span;
   readonly level?: Level;
@@ -51,13 +54,16 @@ export const asksForNext = (sentence: Sentence): boolean => sentence.says('next-
 export function hearWish(sentence: Sentence, now: Instant, zone: string): Wish {
   const text = cleared(sentence.text);
   const today = dateOf(wallAt(now, zone));
-  const day = readDay(text, today);
+  const want = wantIn(sentence);
+  const weekday = want === 'list' ? weekdayMeant(text) : undefined;
+  const day: Day = weekday === undefined ? readDay(text, today) : { mayBeNextWeek: false, mistakes: [], rest: text };
   const seats = seatsIn(day.rest);
   const [dayWrong] = day.mistakes;
   const span = day.date === undefined ? readSpan(text, today) : undefined;
   const level = levelWished(sentence);
   return {
-    want: wantIn(sentence),
+    want,
+    ...(weekday === undefined ? {} : { weekday }),
     ...(day.date === undefined ? {} : { date: day.date }),
     ...(day.byWeekday ? { byWeekday: true } : {}),
     ...(dayWrong ? { dayWrong } : {}),
@@ -95,9 +101,10 @@ const ofSeveral = ['asks-for-lessons', 'next-lesson', 'asks-which'] as const;
 const plainWant = (sentence: Sentence): Wanted | undefined => wants.find(([cue]) => sentence.says(cue))?.[1];
 
 /** Whether a lesson is for whom, and in the days, that were named. */
-export const isSuch = ({ level, starts }: Lesson, wish: Pick<Wish, 'span' | 'level'>): boolean =>
+export const isSuch = ({ level, starts }: Lesson, wish: Pick<Wish, 'span' | 'level' | 'weekday'>): boolean =>
   (wish.level === undefined || wish.level === level) &&
-  (wish.span === undefined || (dateOf(starts) >= wish.span.from && dateOf(starts) <= wish.span.to));
+  (wish.span === undefined || (dateOf(starts) >= wish.span.from && dateOf(starts) <= wish.span.to)) &&
+  (wish.weekday === undefined || weekdayOf(dateOf(starts)) === wish.weekday);
 
 /** The lessons a sentence can mean, by day and by the words of their titles; all of them when it names neither. */
 export function meantLessons<Kind extends Lesson>(

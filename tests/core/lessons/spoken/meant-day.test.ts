@@ -24,7 +24,7 @@ describe.each([
     'Is there a lesson on Saturday?',
     'a seat on Saturday please',
     "I can't come on Saturday",
-    '星期六有什么课',
+    '星期六报两个人',
   ])('%s', (sentence) => {
     expect(onMeantDay(hearWish(listen(sentence), now, denver), lessons, now).date).toBe(meant);
   });

@@ -154,3 +154,24 @@ it.each([
 ])('%s calls for a lesson that is none of these: %s', (sentence, isOther) => {
   expect(callsAnother(lessons, hear(sentence))).toBe(isOther);
 });
+
+describe('which weekday is asked for', () => {
+  test.each<[string, number | undefined]>([
+    ['which lessons on Sundays', 7],
+    ['any classes on Thursdays in January?', 4],
+    ['any lessons on Saturday afternoons?', 6],
+    ['週日有課嗎', 7],
+    ['星期六有什么课', 6],
+    ['禮拜日有冇堂上', 7],
+    // A single day.
+    ['is there a lesson on Saturday?', undefined],
+    ['下週六有課嗎', undefined],
+    ['這個星期六有課嗎', undefined],
+    ['two seats for Saturdays', undefined],
+    ['星期六報兩個人', undefined],
+  ])('%s', (text, weekday) => {
+    const { weekday: heard, date } = hear(text);
+    expect(heard).toBe(weekday);
+    if (weekday !== undefined) expect(date).toBeUndefined();
+  });
+});
