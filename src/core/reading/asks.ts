@@ -27,7 +27,7 @@ const ofOneLine: {
   count:
     /\bhow (?:many|often) (?:more )?(?:times|infusions?|steeps?|brews?|rounds?)\b|\bhow (?:often|many more)\b|几泡|几多泡|多少泡|几次|几多次|多少次|几回|几冲|几道|续(?:几|多少)/,
   'leaf-out':
-    /\b(?:take|fish|pull|lift|get|scoop) (?:the )?(?:leaf|leaves|basket|them|it)? ?(?:back )?out\b|\b(?:leave|keep) (?:the )?(?:leaf|leaves|them|it|basket) in\b|茶叶.{0,6}(?:拿|捞|取|揿|攞|隔)(?:出|走|起|掉)|(?:拿|捞|取|攞)(?:出|走|起)(?:来|嚟)?茶叶|茶叶.{0,4}(?:留|摆)(?:在|喺)|叶子?.{0,4}一直(?:泡|浸|放|留)|一直(?:泡|浸|放|留|闷|焗)(?:着|住)?(?:在|喺)?(?:里|里面|入面|水里)?(?:行|可以|得|会|吗|呢|咩|没关系|冇事)|(?:要|需要|使唔使|都要|要不要|一定要)(?:全部|全)?(?:倒|沥|滴|斟)(?:到)?(?:干|光|完|晒|尽)(?:净)?(?:吗|嘛|咩|呀|[?？])*$|\b(?:leave|stay|sit)s? in (?:it |there )?(?:all the time|the whole time)/,
+    /\b(?:take|fish|pull|lift|get|scoop) (?:the )?(?:leaf|leaves|basket|them|it)? ?(?:back )?out\b|\b(?:leave|keep) (?:the )?(?:leaf|leaves|them|it|basket) in\b|茶叶.{0,6}(?:拿|捞|取|揿|攞|隔)(?:出|走|起|掉)|(?:拿|捞|取|攞)(?:出|走|起)(?:来|嚟)?茶叶|茶叶.{0,4}(?:留|摆)(?:在|喺)|叶子?.{0,4}一直(?:泡|浸|放|留)|一直(?:泡|浸|放|留|闷|焗)(?:着|住)?(?:在|喺)?(?:里|里面|入面|水里)?(?:行|可以|得|会|吗|呢|咩|没关系|冇事)|(?:要|需要|使唔使|都要|要不要|一定要)(?:全部|全|一次|一下子)?(?:倒|沥|滴|斟)(?:到)?(?:干|光|完|晒|尽)(?:净)?(?:吗|嘛|咩|呀|[?？])*(?:$| ?(?:还是|定系))|\b(?:leave|stay|sit)s? in (?:it |there )?(?:all the time|the whole time)/,
   'bitter-ahead':
     /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|(?<!(?:放|落|下|加|搁|抓)(?:得|了|咗)?太?(?:多|少)(?:了|咗|点|啲)?.{0,3})会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
   'too-much':
@@ -68,7 +68,7 @@ export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不�
 
 /** Not what a word means, but what all of it does. */
 const unclear =
-  /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{1,24}) (?:mean|stand for)\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow) (?:it|that|this|you|a word|a thing|any of (?:it|that|this))\b.{0,40}$|\b(?:say|tell|put|explain|give)\b.{0,12}\b(?:simpler|simple|simply|plainly|in (?:plain|simple) (?:words|english|terms))\b|\bdumb it down\b|\b(?:too|so|very) (?:complicated|technical|confusing)\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:简单|直接|白话)(?:啲|点|一点|些)?(?:讲|说)|(?:讲|说)(?:得)?(?:简单|白话|重点|人话)|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
+  /\bwhat (?:do|does|did) (?:you|u|ya|it|that|this|[a-z' -]{1,24}) (?:mean|stand for)\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow) (?:it|that|this|you|a word|a thing|any of (?:it|that|this))\b.{0,40}$|\b(?:say|tell|put|explain|give)\b.{0,12}\b(?:simpler|simple|simply|plainly|in (?:plain|simple) (?:words|english|terms))\b|\bdumb it down\b|\b(?:too|so|very) (?:complicated|technical|confusing)\b|\b(?:dont|do not|didnt|cant) (?:get|understand|follow)(?: (?:it|that|this|you|a word|any of (?:it|that)))?[ .!?]*$|^(?:huh|eh|come again|in english please|pardon)[ .!?]*$|什么意思|啥意思|咩意思|乜意思|(?:简单|直接|白话)(?:啲|点|一点|些)?(?:讲|说)|(?:讲|说)(?:得)?(?:简单|白话|重点|人话)|(?:更|再|比较|有没有|有冇|有无)(?:简单|容易|省事|方便)(?:一?点|啲|些)?(?:的|嘅)?(?:法子|办法|方法|泡法|冲法|做法|方式)|(?:听|看|睇|完全)?(?:不懂|唔明|不明白|唔识睇)(?:啊|呀|耶|欸|吗|喎|了|[。.!！? ])*$/;
 
 /** Longer texts say more than that. */
 const longestAsked = 40;
@@ -93,7 +93,8 @@ interface ReadAsks {
 export function readAsks(words: string, { named, tea, explain, danger, planQuestion }: AsksScene): ReadAsks {
   if (tea && danger === null && words.length <= longestAsked && asksWhatTea.test(words))
     return { asks: 'what-tea', explained: null };
-  const question = named || danger !== null ? null : planQuestion();
+  const mayAsk = danger === null && (!named || dryOrWet.test(words));
+  const question = mayAsk ? planQuestion() : null;
   if (question !== null && asksMore(words)) return { asks: 'whole', explained: null };
   const isWord = question !== null && asksForMeaning.test(words) && explain(words) !== null;
   const asks = (isWord ? null : question) ?? asksIn(words, named);
@@ -101,6 +102,9 @@ export function readAsks(words: string, { named, tea, explain, danger, planQuest
   const explained = danger === null ? explain(words) : null;
   return { asks: explained === null ? (unclear.test(words) ? 'unclear' : null) : asks, explained };
 }
+
+/** 7克是乾的還是濕的: of the plan's own weight. */
+const dryOrWet = /(?:干|湿)(?:的|嘅|茶|叶)*(?:还是|定系|抑或|定)(?:湿|干)|\b(?:dry or wet|wet or dry)\b/;
 
 /** 要洗茶嗎 然後可以泡幾次: another line of the plan, asked apart from the first. */
 const asksMore = (words: string): boolean => {

@@ -35,7 +35,8 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     material: vessel.material,
     ware: concluded.ware,
     vesselFaint: vessel.faint && vessel.vessel !== null && vessel.material === null && !ofAnother.test(words),
-    leafG: kind === 'shop' && !saysDose(seen.plain) ? null : quantities.leafG.value,
+    // 7克是乾的還是濕的: the plan's own grams.
+    leafG: concluded.asks === 'dry' || (kind === 'shop' && !saysDose(seen.plain)) ? null : quantities.leafG.value,
     leafSpoons: seen.leafSpoons,
     guests: seen.onlyGuests || countsGuests(kind, seen) ? quantities.guests.value : null,
     onlyGuests: seen.onlyGuests,

@@ -7,7 +7,7 @@ import { seatsFor, sumOf, type Link, type Sort } from './people-sum.ts';
 import type { PeopleWords } from './reading-words.ts';
 
 const alone =
-  /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bon my own\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:cup|mug|pot|glass|gaiwan|litre|liter|more|minute|second|hour|infusion|person more))|(?<![同另换多加第每])一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
+  /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bon my own\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:cup|mug|pot|glass|gaiwan|litre|liter|more|minute|second|hour|infusion|person more))|(?<![同另换多加第每])一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|剩(?:下|返)?我(?:自己|一个|一人)|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
 const inAll =
   /\b(?:for|family of|party of|group of|table of|(?:shower|crowd|gathering|meeting|dinner|lunch|team|bunch|household|wedding|class|circle|club) of|me plus|me and|myself and|us plus|we are|we're|we will be|we'll be|people are|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家|(?:连|加|加埋|包括|连埋|连同|算上)我|夫妻|两公婆|公婆|母女|母子|父子|父女|姐妹|姊妹|兄弟|情侣|人数|客人|人客|宾客|来宾)(?:有|系|是|共|:|：| )?$/;
 /** "for two" is people unless something countable follows; "我們三個" likewise. */

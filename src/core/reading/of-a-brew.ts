@@ -46,6 +46,7 @@ export function tellsOfABrew(
     return (weighed === 'care' || weighed === 'shop') && (ofOurWords.test(words) || answerFor(words, weighed) === null);
   if (weighed === 'greeting') return seen.teas.length > 0 && (tellsAll(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
+  if (asks === 'dry') return true;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
   if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;
   if ((weighed === 'care' || weighed === 'offtopic') && brewsInWare(seen)) return true;

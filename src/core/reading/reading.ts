@@ -204,7 +204,7 @@ function styleFor(kind: Kind, { cues, words }: Observation): ReadStyle | null {
 
 /** Asked in return, it answers nothing. */
 const asksBack =
-  /^(?:which|what|do you|have you|can you|are you|where|when|who)\b|边只|边款|哪款|哪种|推荐|推介|有什么|有咩|有乜|几钱|多少钱/;
+  /^(?:which|what|do you|have you|can you|are you|where|when|who)\b|边只|边款|哪款|哪种|推荐|推介|有什么|有咩|有乜|几钱|多少钱|几点|营业|开门|关门|打烊|地址/;
 /** So short a text is an answer, whatever it says. */
 const shortAnswer = 30;
 

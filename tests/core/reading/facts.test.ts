@@ -100,6 +100,7 @@ describe('guests', () => {
     ['me plus one', 2],
     ['兩公婆飲 正山小種', 2],
     ['上課幾錢一位', null],
+    ['客人走了就剩我一个', 1],
     ['500元一個人嗎', null],
     ['me and two friends', 3],
     ['for my parents and me', 3],
@@ -165,6 +166,7 @@ describe('vessel', () => {
     ['保溫杯', 'thermos'],
     ['公道杯', null],
     ['蓋腕', 'gaiwan'],
+    ['葉子塞不進蓋碗 能用玻璃杯嗎', 'tumbler'],
     ['只有一個小茶壺 大概四個小杯的量', 'porcelain-pot'],
     ['我家只有碗公', 'mug'],
   ])('%s: %s', (text, vessel) => {

@@ -20,6 +20,7 @@ describe('a step that hands have done', () => {
     ['茶葉放進去了', 'leaf-in'],
     ['rinsed', 'rinsed'],
     ['洗过了', 'rinsed'],
+    ['已經沖過一次了', 'rinsed'],
     ['filled', 'filled'],
     ['water is in', 'filled'],
     ['I poured the hot water in', 'filled'],
