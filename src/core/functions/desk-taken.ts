@@ -90,7 +90,7 @@ export function seatsTaken(text: string): Facts {
 /** "Tell everyone that we begin at eleven", "tell them to bring a cup", 通知大家，請帶杯子. */
 const words = [
   /\b(?:all|everyone|everybody|students|them|coming)\b(?: know)?(?:,? (?:that|please)|:)\s*(?<words>.{6,})$/iu,
-  /\b(?:all|everyone|everybody|students|them)\b to (?<words>.{6,})$/iu,
+  /\b(?:all|everyone|everybody|students|them)\b(?: (?:who|on|in|at|of|from|coming)\b[^:,.]{1,40}?)? to (?<words>.{6,})$/iu,
   /\b(?:all|everyone|everybody|students|them|who(?:ever)? (?:is |are )?com(?:es|ing))\b[^:]{1,40}: ?(?<words>.{6,})$/iu,
   /(?:大家|所有人|[學学][員员生]|的人).{0,8}?(?:[說说：:，,\s]|(?=[請请]))(?<words>.{3,})$/u,
 ];

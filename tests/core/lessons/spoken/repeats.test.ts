@@ -98,6 +98,7 @@ describe('a lesson that repeats', () => {
       '2026-12-04T18:00',
       { ...weekly, until: '2026-12-31' },
     ],
+    ['announce a sencha night every Friday 6pm', 'sencha night', '2026-12-04T18:00', weekly],
     ['sencha every Friday 6pm for two months', 'sencha', '2026-12-04T18:00', { ...weekly, until: '2027-02-03' }],
     [
       'sencha every other Friday 6pm for six weeks',
