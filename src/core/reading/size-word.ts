@@ -37,7 +37,7 @@ function readSizeWord(words: string): SizeWord | null {
 
 /** Beside a vessel that is named: "a mug with a basket, normal size". */
 const ordinarySize =
-  /\b(?:normal|usual|regular|standard|average|ordinary|medium)[ -]?(?:size[ds]?|mug|cup|glass|teapot|pot)\b|(?:普通|一般|正常|标准|平常)(?:的|嘅)?(?:大小|尺寸|玻璃杯|马克杯|茶杯|保温杯|茶壶)/;
+  /\b(?:normal|usual|regular|standard|average|ordinary|medium)[ -]?(?:size[ds]?|kind|sort|one|mug|cup|glass|gaiwan|teapot|pot)\b|(?:普通|一般|正常|标准|平常)(?:的|嘅)?(?:大小|尺寸|玻璃杯|马克杯|茶杯|保温杯|茶壶)/;
 
 export function sizeWordIn(words: string, namesVessel: boolean): SizeWord | null {
   return readSizeWord(words) ?? (namesVessel && ordinarySize.test(words) ? 'middle' : null);

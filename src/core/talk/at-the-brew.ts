@@ -17,8 +17,11 @@ export function atTheBrew(scene: Scene): Facts {
   const few = fewEnough(scene);
   const guestsMore = brewing.has(flow) ? moreGuests(scene, isDrawing) : null;
   const unknownTea = hands === null ? (heard['unknownTea'] ?? null) : null;
-  if (asked !== null && !isDrawing) return { unknownTea, pouredAgo, guestsMore };
   const steers = steered(words, cues);
+  if (asked !== null && !isDrawing) {
+    // "Let's start", said to a question, wishes for no more of them.
+    return { unknownTea, pouredAgo, guestsMore, steers: flow === 'brew' && steers === 'begin' ? steers : null };
+  }
   const late = lateBy(words, cues);
   return {
     unknownTea,
