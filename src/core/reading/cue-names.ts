@@ -43,6 +43,8 @@ export const cueNames = [
   'lost-scent',
   'right',
   'complaint',
+  'asks-remedy',
+  'liked-so',
   'prefer',
   'strong',
   'light',

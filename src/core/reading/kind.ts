@@ -8,8 +8,10 @@ export type Taste = (typeof tastes)[number];
 
 /** What a text of kind taste complains of, or praises. */
 export function readTaste(cues: Cues, text: string): Taste | null {
+  // "A bit bitter, but I like that."
+  if (cues.has('liked-so', text)) return 'right';
   const complaint = (['lost-scent', 'bitter', 'weak', 'sour', 'flat'] as const).find((taste) => cues.has(taste, text));
-  return complaint ?? (cues.has('right', text) ? 'right' : null);
+  return complaint ?? (cues.has('right', text) && !cues.has('asks-remedy', text) ? 'right' : null);
 }
 
 /** Latin words, and two Han characters for a word. */

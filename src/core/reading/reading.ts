@@ -130,7 +130,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       planQuestion: () => readPlanQuestion(words, cues),
     });
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
-    const told = danger === null ? toldKind(seen, explained) : null;
+    const asksRemedy = danger === null && !warned && cues.has('asks-remedy', words);
+    const told = asksRemedy ? 'taste' : danger === null ? toldKind(seen, explained) : null;
     const weighed = told ?? settleKind(scene, data.weights(), answerFor);
     const isHarmless = (): boolean =>
       !warned && danger === null && (dosesLeaf(seen) || answerFor(words, 'safety') === null);
@@ -147,11 +148,11 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const isPlanned = heard === 'brew' && !isWhy && (asks !== null || turn !== null || !namesNothing(seen, isFaint));
     const isQuestion = heard === 'brew' && !isWhy && danger === null && asks === null && turn === null;
     const ofIt = isQuestion ? besideName(seen, answerFor, isOfBrewing) : noAnswer;
-    const isSettled = isPlanned || danger !== null || ofIt.answer !== null;
+    const isSettled = isPlanned || danger !== null || asksRemedy || ofIt.answer !== null;
     const found = isSettled ? ofIt : standing(heard, seen);
     const kind = isWhy && found.answer !== null ? 'care' : heard;
     return readingOf(seen, {
-      act: actIn(kind, act, seen) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null),
+      act: asksRemedy ? null : (actIn(kind, act, seen) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null)),
       kind,
       style: styleFor(kind, seen),
       strength: kind === 'brew' && turn === null && !asksOnly(asks) ? readStrength(cues, words) : null,

@@ -1,0 +1,40 @@
+/** What to do better is asked before anything is said of the cup; and what is not as usual may be liked. */
+import { expect, test } from 'vitest';
+import { read } from '../../reading/content.ts';
+
+const nothing = { language: null, asked: null };
+
+test.each([
+  'what should I change',
+  'what should I do differently next time?',
+  'so what am I doing wrong',
+  'how can I improve it',
+  'how do I make it taste better',
+  '我哪里做错了',
+  '下次要怎么改进',
+  '點樣先會好飲啲',
+])('%s', (text) => {
+  expect(read(text, nothing)).toMatchObject({ kind: 'taste', taste: null, act: null, answer: null });
+});
+
+test.each([
+  ['bit bitter but I like that', 'right'],
+  ['it is strong but in a good way', 'right'],
+  ['有點苦不過我喜歡', 'right'],
+  ['太淡了，但我就喜歡這樣', 'right'],
+  ['I like it, but it is too bitter', 'bitter'],
+  ['too bitter, but I like it when it is cold', 'bitter'],
+  ['有點苦，我不喜歡', 'bitter'],
+  ['有點苦，但我喜歡淡的', 'bitter'],
+])('%s is %s', (text, taste) => {
+  expect(read(text, nothing)).toMatchObject({ kind: 'taste', taste });
+});
+
+test.each([
+  ['what should I change if I feel sick from it', 'safety'],
+  ['how do I make a better cup of tieguanyin in a gaiwan', 'brew'],
+  ['鐵觀音怎麼泡才好喝', 'brew'],
+  ['我想改上課的時間，要怎麼改', 'lesson'],
+])('%s is of the %s', (text, kind) => {
+  expect(read(text, nothing).kind).toBe(kind);
+});
