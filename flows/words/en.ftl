@@ -80,6 +80,9 @@ said-around-labels = ok
 # Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
 said-at-any-step = done
     .typed = done / next / go / full / in / late / too late / too long / more / other / here / continue / wait / hold on / a moment / stop / end / enough / no more / that is enough / again / why / pause / finish / skip
+# Said of the one that is chosen from a list: “I'll take the first”.
+said-around-the-chosen = I'll take
+    .typed = I'll take / I'll have / I'll do / we'll take / we'll do / I take / we take / I want / we want / I would like / I'd like / we'd like / let's take / let's do / let's go for / let's go with / give me / give us / book me for / book us for / book me on / book / put me down for / put us down for / sign me up for / sign us up for / make it / maybe / please / then / for me / for us / that is / it is
 # Said of a list that is shown: the last of it, the first, the second.
 said-for-last = the last
     .typed = the last / the last one / last one / the latest
@@ -453,6 +456,7 @@ choice-flat = Flat
 choice-sour = Sour
 choice-lost-scent = No scent
 choice-right = Just right
+    .typed = just right / nice / very nice / nice one / good / very good / great / lovely / perfect / delicious / tasty / yum / wonderful / that is nice / that is good / thats nice / thats good / its nice / its good
 taste-cause-bitter = Bitter mostly means that it drew too hot or too long.
 taste-cause-weak = Weak mostly means that it had too little time, or too little leaf.
 taste-cause-sour = Sour mostly means that it stood too long on the leaf.

@@ -80,6 +80,9 @@ said-around-labels = 好
 # Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
 said-at-any-step = 好了
     .typed = 好了 / 都好了 / 下一步 / 下一个 / 太久了 / 迟了 / 更多 / 其他 / 等等 / 等一下 / 暂停 / 跳过 / 继续 / 回来了 / 结束 / 停 / 够了 / 到此为止 / 再来 / 为什么 / 放好了 / 做好了
+# 说要列出的哪一个：“那就第一个”。
+said-around-the-chosen = 那就
+    .typed = 那就 / 那 / 就 / 我要 / 我们要 / 我选 / 我想要 / 我想报 / 我想上 / 我报 / 我们报 / 帮我报 / 帮我选 / 要 / 选 / 报 / 来 / 还是 / 好了 / 就好 / 就好了 / 好啦 / 吧 / 可以吗 / 好吗 / 谢谢 / 那个 / 的课
 # 说的是列出的哪一个：最后一个、第一个、第二个。
 said-for-last = 最后一个
     .typed = 最后一个 / 最后一节 / 最后那节 / 最后那个 / 最后一堂
@@ -437,6 +440,7 @@ choice-flat = 平淡
 choice-sour = 发酸
 choice-lost-scent = 没香气
 choice-right = 刚好
+    .typed = 刚好 / 刚刚好 / 好喝 / 很好喝 / 不错 / 很不错 / 赞 / 很好 / 很赞 / 正好 / 完美
 taste-cause-bitter = 苦涩多半是水太热，或泡太久。
 taste-cause-weak = 太淡多半是时间不够，或茶叶太少。
 taste-cause-sour = 发酸多半是泡得太久、闷着了。

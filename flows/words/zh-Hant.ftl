@@ -80,6 +80,9 @@ said-around-labels = 好
 # Said at any step and of anything: “done”. Where something else was asked, it answers that, and not the brew that goes on meanwhile.
 said-at-any-step = 好了
     .typed = 好了 / 好喇 / 都好了 / 下一步 / 下一個 / 太久了 / 遲了 / 更多 / 其他 / 等等 / 等一下 / 暫停 / 跳過 / 繼續 / 回來了 / 結束 / 停 / 夠了 / 到此為止 / 再來 / 為什麼 / 放好了 / 做好了
+# 說要列出的哪一個：「那就第一個」。
+said-around-the-chosen = 那就
+    .typed = 那就 / 那 / 就 / 我要 / 我們要 / 我選 / 我想要 / 我想報 / 我想上 / 我報 / 我們報 / 幫我報 / 幫我選 / 要 / 選 / 報 / 來 / 揀 / 我揀 / 還是 / 好了 / 就好 / 就好了 / 好啦 / 吧 / 可以嗎 / 好嗎 / 謝謝 / 那個 / 的課
 # 說的是列出的哪一個：最後一個、第一個、第二個。
 said-for-last = 最後一個
     .typed = 最後一個 / 最後一堂 / 最後那堂 / 最後那個 / 最尾嗰個
@@ -437,6 +440,7 @@ choice-flat = 平淡
 choice-sour = 發酸
 choice-lost-scent = 沒香氣
 choice-right = 剛好
+    .typed = 剛好 / 剛剛好 / 好喝 / 很好喝 / 不錯 / 很不錯 / 讚 / 很好 / 很讚 / 好飲 / 幾好飲 / 啱啱好 / 正好 / 完美
 taste-cause-bitter = 苦澀多半是水太熱，或泡太久。
 taste-cause-weak = 太淡多半是時間不夠，或茶葉太少。
 taste-cause-sour = 發酸多半是泡得太久、悶著了。

@@ -2,7 +2,7 @@
 import type { ChoiceLine, FlowWords, Place } from './book.ts';
 import { evaluate, factsOf, holds, type Lookup } from './evaluate.ts';
 import type { Facts, Json, SayingChoice, Spot } from './flow.ts';
-import { foldedText, labelNames, ordinals, typedWays, type NamedBy } from './label-names.ts';
+import { chosenWays, foldedText, labelNames, ordinals, typedWays, type NamedBy } from './label-names.ts';
 import { phraseOf } from './phrases.ts';
 
 export interface OpenChoice {
@@ -82,7 +82,7 @@ export const shownChoices = (open: readonly OpenChoice[]): readonly SayingChoice
 export function choiceByOrdinal(open: readonly OpenChoice[], text: string, words: FlowWords): OpenChoice | null {
   const listed = open.filter(({ line }) => line.each !== null && !line.isUnseen);
   if (listed.length === 0) return null;
-  const ways = typedWays(words, text);
+  const ways = chosenWays(words, text);
   const isSaid = (key: string): boolean =>
     words.languages.some((language) => words.typed(language, key).some((one) => ways.includes(foldedText(one))));
   const at = ordinals.findIndex(isSaid);

@@ -43,6 +43,9 @@ export const ordinals = [
   'said-for-5',
 ] as const;
 
+/** The sentence whose other words are said before or behind the one that is chosen: "I'll take the first". */
+export const aroundChosen = 'said-around-the-chosen';
+
 /** Said behind anything in Chinese, and meaning nothing by itself: "帶我泡吧". */
 const particles = /(?<=\p{Script=Han}{2})[吧啦喔哦呀啊囉啰咯嘍喽嘛]+$/u;
 
@@ -57,4 +60,17 @@ export function typedWays(words: FlowWords, text: string): readonly string[] {
   const to = parts.findLastIndex((part) => !around.has(part));
   const pared = from < 0 ? '' : parts.slice(from, to + 1).join('');
   return [foldedText(text), pared, pared.replace(particles, '')].filter((way) => way !== '');
+}
+
+/** The same for one of a list, without what is said of choosing it. */
+export function chosenWays(words: FlowWords, text: string): readonly string[] {
+  const around = words.languages.flatMap((language) => words.typed(language, aroundChosen)).map(foldedText);
+  const pared = (way: string): string => {
+    const ahead = around.find((one) => way.startsWith(one) && way.length > one.length);
+    if (ahead !== undefined) return pared(way.slice(ahead.length));
+    const behind = around.find((one) => way.endsWith(one) && way.length > one.length);
+    return behind === undefined ? way : pared(way.slice(0, -behind.length));
+  };
+  const ways = typedWays(words, text);
+  return [...ways, ...ways.map(pared)];
 }

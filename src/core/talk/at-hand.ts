@@ -20,6 +20,7 @@ const rules: readonly Rule[] = [
   { when: ({ heard }) => heard['steers'] === 'remind', means: { kind: 'brew', act: null, answer: null } },
   { when: isOfTheBrewAtHand, means: { kind: 'brew', answer: null } },
   { when: wishesBoiling, means: { ...ofTheBrew, tempC: boilingC } },
+  { when: praisesTheCup, means: { kind: 'taste', act: null, taste: 'right', answer: null } },
   { when: says('saves'), means: { ...ofTheBrew, saves: true } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
   { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
@@ -106,6 +107,11 @@ function wishesBoiling(scene: Scene): boolean {
   const { flow, asked = null, words } = scene;
   const mayBe = flow === 'brew' && asked === null && words.length <= longestWish;
   return mayBe && says('boiling-water')(scene) && says('wishes-boiling')(scene);
+}
+
+/** "Nice", beside a plan, is said of the plan. */
+function praisesTheCup(scene: Scene): boolean {
+  return scene.flow === 'guide' && scene.heard['taste'] === null && says('praises')(scene);
 }
 
 function asksYield(scene: Scene): boolean {

@@ -12,6 +12,7 @@ export const talkCueFiles = {
     'few-enough',
     'last-one',
     'saves',
+    'praises',
     'asks-yield',
     'vessel-at-hand',
     'asked-of-it',

@@ -3,7 +3,7 @@ import { plain } from './cut.ts';
 import type { Sentence } from './sentence.ts';
 
 const ofCapitals = "\\p{Lu}[\\p{L}'’-]*(?: \\p{Lu}[\\p{L}'’.-]*){0,3}";
-const before = "my name(?:'s| is)|under(?: the)?(?: name)?(?: of)?|in the name of|call me|i'?m|i am";
+const before = "[Mm]y name(?:'s| is)|[Uu]nder(?: the)?(?: name)?(?: of)?|[Ii]n the name of|[Cc]all me|[Ii]'?m|[Ii] am";
 const beforeHan = '我叫|名字(?:是|叫|寫|写)?|姓名[是:：]?|(?:^|[\\s,，。])叫|叫我|寫|写';
 const given = [
   new RegExp(`\\b(?:${before})\\s+(?<name>${ofCapitals})(?=[\\s,.!]*$|[,.;!] )`, 'u'),

@@ -44,6 +44,7 @@ export const lessonCueNames = [
   'to-buy',
   'brew-talk',
   'beside-day',
+  'only-so-many',
   'only-me',
   'level-alone',
   'free',

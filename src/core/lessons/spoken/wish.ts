@@ -89,6 +89,7 @@ function seatsIn(text: string): Amount {
 
 function wantIn(sentence: Sentence): Wanted {
   if (asksForRoom(sentence)) return 'detail';
+  if (sentence.says('only-so-many')) return 'question';
   const want = plainWant(sentence);
   if (want !== undefined) return want;
   // "How long is the course?" lists nothing; "What is there next week?" asks for a list, whatever else it asks.

@@ -10,6 +10,8 @@ it.each<[string, string | null]>([
   ['一個人，叫李雷', '李雷'],
   ['兩位，名字寫陳小明', '陳小明'],
   ['我叫小美', '小美'],
+  ["I'm Wren", 'Wren'],
+  ['Under Finch, please', 'Finch'],
   ['two of us', null],
   ["it's Saturday", null],
   ['我是新手', null],
