@@ -47,6 +47,8 @@ describe('what is asked in the talk at hand', () => {
     ['how many cups does that make', { asksYield: true, kind: 'brew' }],
     ['可以泡幾杯', { asksYield: true }],
     ['能泡几杯', { asksYield: true }],
+    ['第一泡出汤后每人分多少', { asksYield: true }],
+    ['how much does each of us get', { asksYield: true, kind: 'brew' }],
   ])('%s', (text, told) => {
     expect(inTalk(heard, text, { house: {}, flow: 'brew' }, talkCues)).toMatchObject(told);
   });
