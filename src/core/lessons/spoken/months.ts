@@ -7,6 +7,9 @@ const months = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
 export const monthName =
   'jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?';
 
+/** After the name of a month whose lessons are meant: "the January ones". */
+export const itsLessons = `(?:'?s)? (?:ones|lessons|classes|courses|dates|evenings|sessions|workshops)\\b`;
+
 /** By its name or its number; undefined when the words are neither. */
 export function readMonth(words: string): number | undefined {
   const named = months.indexOf(words.toLowerCase().slice(0, 3));

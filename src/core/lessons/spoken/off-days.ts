@@ -4,7 +4,7 @@ import type { OffDays } from '../calling-off.ts';
 import { plain } from './cut.ts';
 import { readDay } from './day.ts';
 import { feastDay, feastName, hanFeastName } from './feasts.ts';
-import { monthName } from './months.ts';
+import { itsLessons, monthName } from './months.ts';
 import { readEnd, readOpening } from './repeat-end.ts';
 import { readSpan } from './span.ts';
 import { fullWeekdays, hanWeekdays, weekdayIn } from './weekdays.ts';
@@ -208,6 +208,6 @@ function months(text: string, today: WallDate): Bounds | undefined {
 }
 
 const spanWords = new RegExp(
-  `\\b(?:after |in |over |during )?(?:this|next|the whole) (?:week(?:end)?|month)\\b|\\b(?:in|over|during|for) (?:${monthName})\\b|[下這这本](?:個|个|一)*(?:週末|周末|週|周|星期|禮拜|礼拜|月)|(?:1[0-2]|[1-9]|十[一二]?|[一二三四五六七八九])月(?:份)?`,
+  `\\b(?:after |in |over |during )?(?:this|next|the whole) (?:week(?:end)?|month)\\b|\\b(?:in|over|during|for) (?:${monthName})\\b|\\b(?:${monthName})(?=${itsLessons})|[下這这本](?:個|个|一)*(?:週末|周末|週|周|星期|禮拜|礼拜|月)|(?:1[0-2]|[1-9]|十[一二]?|[一二三四五六七八九])月(?:份)?`,
   'giu',
 );
