@@ -140,6 +140,10 @@ test.each([
   ['少放点', 'less-leaf'],
   ['落少啲', 'less-leaf'],
   ['再多放一點', 'more-leaf'],
+  ['ok weak then', 'lighter'],
+  ['make it weak please', 'lighter'],
+  ['so weak', null],
+  ['那少泡一会儿', 'shorter'],
 ])('%s is a turn: %s', (text, turn) => {
   expect(read(text, nothing).turn).toBe(turn);
 });
@@ -183,3 +187,10 @@ test.each([
 ])('%s is of kind %s', (text, kind) => {
   expect(read(text, nothing).kind).toBe(kind);
 });
+
+test.each(["what's that in spoons", 'how much is that in teaspoons', 'and in grams?'])(
+  '%s asks for the leaf',
+  (text) => {
+    expect(read(text, nothing).asks).toBe('leaf');
+  },
+);
