@@ -37,6 +37,7 @@ describe('a tea without a name', () => {
     "no idea what it's called",
     "I can't remember which one it is",
     'there is no label on the tin',
+    'a bag with no label, in a gaiwan',
     '標籤掉了',
     '不知道是啥茶',
     '忘記是哪一款了',
