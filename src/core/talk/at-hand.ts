@@ -5,7 +5,7 @@ import { atTheBrew } from './at-the-brew.ts';
 import { isHarmless } from './harmless.ts';
 import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
-import { says, type Scene, type Talk } from './scene.ts';
+import { isTold, says, type Scene, type Talk } from './scene.ts';
 import { talkWords, type TalkCues } from './talk-cues.ts';
 
 interface Rule {
@@ -58,8 +58,6 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
   return Object.assign(marked, named ?? byItsLook(marking));
 }
 
-const isTold = (heard: Facts, name: string): boolean => (heard[name] ?? null) !== null;
-
 /** What a plan is changed by, beside its tea and its vessel. */
 const facts = ['leafG', 'leafSpoons', 'tempC', 'guests', 'style', 'strength', 'turn', 'warmed', 'infusion'];
 
@@ -89,9 +87,7 @@ const isGrumbling = (scene: Scene): boolean =>
 
 /** A tea, a vessel or an amount. */
 const tellsOfABrew = (heard: Facts): boolean =>
-  ['tea', 'family', 'vessel', 'volumeMl', 'leafG', 'tempC', 'taste', 'turn'].some(
-    (name) => (heard[name] ?? null) !== null,
-  );
+  ['tea', 'family', 'vessel', 'volumeMl', 'leafG', 'tempC', 'taste', 'turn'].some((name) => isTold(heard, name));
 
 const isCare = ({ kind = null }: Facts): boolean => kind === 'safety' || kind === 'lesson';
 

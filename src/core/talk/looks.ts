@@ -1,6 +1,6 @@
 /** A tea nobody can name: whether its name is lost, and which family it mostly is by how the leaf looks. */
 import type { Facts } from '../flow/flow.ts';
-import { says, type Scene } from './scene.ts';
+import { isTold, says, type Scene } from './scene.ts';
 import type { TalkCueName } from './talk-cue-names.ts';
 
 /** Of two that fit the first is meant: little green balls are oolong before they are green. */
@@ -30,7 +30,8 @@ export function byItsLook(scene: Scene): Facts {
 
 /** A colour is no family, and what was taken for a name nobody knows may be a description: 有白毫. */
 function isNamed(scene: Scene): boolean {
-  const told = (name: string): boolean => (scene.heard[name] ?? null) !== null;
-  if (told('tea') || told('teas')) return true;
-  return told('family') ? says('family-named')(scene) : told('unknownTea') && !says('looks-told')(scene);
+  const { heard } = scene;
+  if (isTold(heard, 'tea') || isTold(heard, 'teas')) return true;
+  if (isTold(heard, 'family')) return says('family-named')(scene);
+  return isTold(heard, 'unknownTea') && !says('looks-told')(scene);
 }

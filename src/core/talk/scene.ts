@@ -21,3 +21,6 @@ export const says =
   (cue: TalkCueName) =>
   ({ words, cues }: Scene): boolean =>
     cues.says(cue, words);
+
+/** Whether the message told this. */
+export const isTold = (heard: Facts, name: string): boolean => (heard[name] ?? null) !== null;
