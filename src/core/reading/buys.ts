@@ -3,7 +3,7 @@ import { after, before } from './nearby.ts';
 import type { Measure } from './measures.ts';
 import type { Observation } from './observation.ts';
 
-/** So much goes into no pot. */
+/** So much goes into no pot: judgement. */
 const leastG = 25;
 const isStock = ({ dimension, value }: Measure): boolean =>
   (dimension === 'mass' && value >= leastG) || dimension === 'ounce';
