@@ -532,6 +532,7 @@ mistake-lesson-sentence-too-long = Please say it in one sentence of at most { $m
 mistake-lesson-there-already = It is { WHEN($starts) } already. To when shall it move?
 mistake-lesson-changed-meanwhile = Somebody has just changed this lesson; it begins { WHEN($starts) } now. Please look again.
 mistake-lesson-cancelled = This lesson has been cancelled.
+mistake-lesson-not-cancelled = This lesson has not been called off.
 mistake-lesson-over = This lesson is over.
 mistake-lesson-started = This lesson has begun already.
 mistake-lesson-already-booked = You have a booking for this lesson already.
@@ -1016,6 +1017,14 @@ lesson-told-changed = Something has changed about your lesson. This is how it is
  }. { lesson-told-to-bring }
 lesson-told-recomputed = The rules for the clocks have changed. Your lesson keeps its time at the shop: { lesson-told-head }. This puts your calendar right.
 lesson-told-written = The shop writes about “{ $title }”, { WHEN($starts) }: { $text }
+lesson-told-resumed = { $standing ->
+    [waiting] This lesson takes place after all: { lesson-told-head }. You are on the waiting list as before.
+   *[seated] Your lesson takes place after all: { lesson-told-head }. { $seats ->
+        [1] Your seat is still yours; if the day no longer suits you, you may give it back.
+       *[other] Your { $seats } seats are still yours; if the day no longer suits you, you may give them back.
+     }
+ }
+lesson-told-written-to-all = The shop writes to everybody who is coming to its lessons: { $text }
 lesson-told-nameless = no name given
 choice-lesson-coming = I'm coming
 choice-lesson-absent = I can't come
@@ -1092,6 +1101,7 @@ lesson-subject = { $what ->
     [recomputed] Please look at your calendar
     [did-leave] Given back
     [taken-off] Given back
+    [resumed] Takes place after all
     [put-back] Your seat
     [written] A word from the shop
     [written-down] Your seat
@@ -1100,6 +1110,7 @@ lesson-subject = { $what ->
     [thanks-only] Thank you for coming
    *[other] A reminder
  }: “{ $title }”, { WHEN($starts) }
+lesson-subject-all = A word from the shop
 lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head } – { lesson-told-state-short }
 lesson-told-state-short = { $state ->
@@ -1310,6 +1321,15 @@ choice-desk-cancel-yes = Yes, cancel it
     .typed = yes
 choice-desk-write-yes = Yes, send it
     .typed = yes / send / send it / go ahead
+choice-desk-door = Tick off who was here
+    .typed = tick off / tick them off / who was here
+choice-desk-resume = It takes place after all
+    .typed = undo / undo that / undo it / put it back / put them back / that was wrong / the wrong one / wrong one / a mistake / oops / it is on after all
+choice-desk-resume-yes = Yes, put it back
+    .typed = yes / yes please / do it / go ahead / put it back / put them back
+choice-desk-resume-only = Only { $n }
+choice-desk-resume-one = Put back { $n }
+choice-desk-write-only = Only to those of { $n }
 choice-desk-every-week = Every week
 choice-desk-every-other-week = Every other week
 choice-desk-every-month = Every month
@@ -1450,6 +1470,25 @@ desk-told-person = { $n }. { $name }, { $seats ->
  }
 desk-told-person-untold = { desk-told-person } – no way to remind them
 desk-tick = Tap a number when they are here. Whoever is here already has another button: stayed away after all.
+desk-attended-never = No lesson has been given in the last weeks.
+desk-attended-none = No lesson was given then.
+desk-told-attended = “{ $title }”, { WHEN($starts) }: { $booked ->
+    [0] nobody had booked.
+   *[other] { $here } here, { $away } stayed away{ $unsaid ->
+        [0] .
+       *[other] , { $unsaid } not ticked off.
+     }
+ }
+desk-told-attended-line = { $n }. { $name }, { $seats ->
+    [1] one seat
+   *[other] { $seats } seats
+ } – { desk-told-came }
+desk-told-came = { $state ->
+    [here] was here
+    [away] stayed away
+   *[unsaid] not ticked off
+ }
+desk-told-attended-one = { $name } – “{ $title }”, { WHEN($starts) }: { desk-told-came }.
 desk-told-ticked = { $n }. { $name } – { $mark ->
     [here] is here.
     [away] stayed away.
@@ -1545,16 +1584,40 @@ desk-told-off-people = { desk-told-reach }{ $people ->
  }
 desk-told-off-reason = With this reason, word for word: “{ $reason }”
 desk-off-put = Called off, and everybody who booked is being told.
+desk-off-put-quietly = Called off; nobody had booked.
 desk-off-put-some = Called off. Whom no message reaches is listed under “What could not be delivered”; please tell them yourself.
 desk-off-put-later = Done: they will not come onto the list.
+desk-resume-sure = { $count ->
+    [0] Nothing of it was on the list yet. Shall I undo it?
+    [1] This lesson would take place after all. Shall I put it back?
+   *[other] These { $count } lessons would take place after all. Shall I put them back?
+ }
+desk-resume-seats = The seats are as they were; whoever can't come any more may give theirs back.
+desk-told-series-back = “{ $title }” goes on as before.
+desk-resume-none = No lesson to come is called off.
+desk-resumed = Back on the list, and everybody who booked is being told.
+desk-resumed-some = Back on the list. Whom no message reaches is listed under “What could not be delivered”; please tell them yourself.
+desk-resumed-quietly = Back on the list.
+desk-off-listed = Called off:
 desk-ask-alter = What shall be different?
 desk-altered = Changed. Those who booked are told if it concerns them.
 desk-ask-repeat = How often?
 desk-ask-write = What shall I tell them? It goes out word for word.
-desk-write-sure = “{ $text }” goes to { $reached ->
+desk-write-sure = To those of “{ $title }”, { WHEN($starts) }: “{ $text }”. { $reached ->
+    [0] It reaches nobody from here.
+    [1] It reaches one booking.
+   *[other] It reaches { $reached } bookings.
+ }{ desk-told-unreached } Shall I send it?
+desk-untold = No message reaches { LIST($names) }.
+desk-told-name = { $name }
+desk-write-nobody = Nobody has booked, so there is nobody to write to.
+desk-write-all-sure = “{ $text }” goes to { $reached ->
     [0] nobody from here
-    [1] one booking
-   *[other] { $reached } bookings
+    [1] one person
+   *[other] { $reached } people
+ }{ $count ->
+    [1] { "" }
+   *[other] {" "}in { $count } lessons, once to each
  }.{ desk-told-unreached } Shall I send it?
 desk-written = It is on its way.
 desk-written-some = It goes to whom it reaches. The others are listed under “What could not be delivered”; please tell them yourself.

@@ -516,6 +516,7 @@ mistake-lesson-sentence-too-long = 请用一句话说，最多 { $most } 个字�
 mistake-lesson-there-already = 现在就是 { WHEN($starts) }。要改到什么时候？
 mistake-lesson-changed-meanwhile = 刚才有人改了这节课，现在是 { WHEN($starts) } 开始。请再看一次。
 mistake-lesson-cancelled = 这节课已经取消了。
+mistake-lesson-not-cancelled = 这节课没有停开。
 mistake-lesson-over = 这节课已经结束了。
 mistake-lesson-started = 这节课已经开始了。
 mistake-lesson-already-booked = 您已经报名这节课了。
@@ -973,6 +974,11 @@ lesson-told-changed = 您的课有些变动，现在是：{ lesson-told-head }{ 
  }。{ lesson-told-to-bring }
 lesson-told-recomputed = 时钟的规定变了。您的课在店里的时间不变：{ lesson-told-head }。这样您的日历就对了。
 lesson-told-written = 店家关于“{ $title }”（{ WHEN($starts) }）的消息：{ $text }
+lesson-told-resumed = { $standing ->
+    [waiting] 这节课还是会上：{ lesson-told-head }。您仍在候补名单上，顺位不变。
+   *[seated] 这节课还是会上：{ lesson-told-head }。您的 { $seats } 个座位仍为您留着；若那天已经不方便，可以退掉。
+ }
+lesson-told-written-to-all = 店家写给所有报名的人：{ $text }
 lesson-told-nameless = 没有留名
 choice-lesson-coming = 我会来
 choice-lesson-absent = 我不能来
@@ -1046,6 +1052,7 @@ lesson-subject = { $what ->
     [recomputed] 请核对日历
     [did-leave] 退掉了
     [taken-off] 退掉了
+    [resumed] 照常上课
     [put-back] 您的座位
     [written] 店里的话
     [written-down] 您的座位
@@ -1054,6 +1061,7 @@ lesson-subject = { $what ->
     [thanks-only] 谢谢您来上课
    *[other] 上课提醒
  }：“{ $title }”，{ WHEN($starts) }
+lesson-subject-all = 店里的话
 lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head }：{ lesson-told-state-short }
 lesson-told-state-short = { $state ->
@@ -1231,6 +1239,15 @@ choice-desk-cancel-yes = 好，取消
     .typed = 好
 choice-desk-write-yes = 好，发出
     .typed = 好 / 发 / 发出 / 送出 / 发吧 / 发送
+choice-desk-door = 点名
+    .typed = 点名 / 补点名
+choice-desk-resume = 还是照常上课
+    .typed = 复原 / 撤销 / 还原 / 照常上课 / 放回去 / 弄错了 / 搞错了 / 取消错了
+choice-desk-resume-yes = 对，恢复
+    .typed = 对 / 好 / 好的 / 是 / 是的 / 恢复 / 全部恢复 / 可以
+choice-desk-resume-only = 只有 { $n }
+choice-desk-resume-one = 恢复 { $n }
+choice-desk-write-only = 只给 { $n } 的人
 choice-desk-every-week = 每周
 choice-desk-every-other-week = 隔周
 choice-desk-every-month = 每月
@@ -1360,6 +1377,22 @@ desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
  }
 desk-told-person-untold = { desk-told-person }（没办法提醒）
 desk-tick = 人到了就点号码。已经到的，按钮会换成“没来”，可以更正。
+desk-attended-never = 最近几周没有上过课。
+desk-attended-none = 那时候没有上课。
+desk-told-attended = “{ $title }”{ WHEN($starts) }：{ $booked ->
+    [0] 没有人订位。
+   *[other] 到 { $here } 位，没来 { $away } 位{ $unsaid ->
+        [0] 。
+       *[other] ，没点到 { $unsaid } 位。
+     }
+ }
+desk-told-attended-line = { $n }. { $name }，{ $seats } 位：{ desk-told-came }
+desk-told-came = { $state ->
+    [here] 到了
+    [away] 没来
+   *[unsaid] 没点到
+ }
+desk-told-attended-one = { $name }，“{ $title }”{ WHEN($starts) }：{ desk-told-came }。
 desk-told-ticked = { $n }. { $name }：{ $mark ->
     [here] 到了。
     [away] 没来。
@@ -1436,15 +1469,38 @@ desk-told-off-people = { desk-told-reach }{ $people ->
  }
 desk-told-off-reason = 附上原因，一字不改：“{ $reason }”
 desk-off-put = 已取消，正在通知每一位订位的人。
+desk-off-put-quietly = 已取消，没有人预订。
 desk-off-put-some = 已取消。消息到不了的人列在“没送到的消息”里，请您自己告诉他们。
 desk-off-put-later = 好了，这些课不会再排进课程表。
+desk-resume-sure = { $count ->
+    [0] 那些课还没排进课程表。要恢复吗？
+    [1] 这一节课会照常上。要恢复吗？
+   *[other] 这 { $count } 节课会照常上。要全部恢复吗？
+ }
+desk-resume-seats = 座位照原来的；不能再来的人可以退。
+desk-told-series-back = “{ $title }”照原来的排下去。
+desk-resume-none = 接下来的课没有停开的。
+desk-resumed = 恢复了，正在通知每一位订位的人。
+desk-resumed-some = 恢复了。消息发不到的人列在“没送到的消息”里，请您自己告诉他们。
+desk-resumed-quietly = 恢复了。
+desk-off-listed = 停开的课：
 desk-ask-alter = 要改哪一项？
 desk-altered = 改好了。跟预订的人有关的，会通知他们。
 desk-ask-repeat = 多久一次？
 desk-ask-write = 要告诉他们什么？会一字不改地发出。
 desk-write-sure = { $reached ->
+    [0] “{ $title }”（{ WHEN($starts) }）：“{ $text }”从这里谁也发不到。
+   *[other] “{ $title }”（{ WHEN($starts) }）：“{ $text }”会发给 { $reached } 个预订。
+ }{ desk-told-unreached }要发出吗？
+desk-untold = 通知不到的有：{ LIST($names) }。
+desk-told-name = { $name }
+desk-write-nobody = 还没有人订位，没有对象可以通知。
+desk-write-all-sure = { $reached ->
     [0] “{ $text }”从这里谁也发不到。
-   *[other] “{ $text }”会发给 { $reached } 个预订。
+   *[other] “{ $text }”会发给 { $reached } 位{ $count ->
+        [1] 。
+       *[other] （{ $count } 节课，每人一次）。
+     }
  }{ desk-told-unreached }要发出吗？
 desk-written = 在路上了。
 desk-written-some = 发得到的，已经在路上了。其他人列在“没送到的消息”里，请您自己告诉他们。

@@ -516,6 +516,7 @@ mistake-lesson-sentence-too-long = 請用一句話說，最多 { $most } 個字�
 mistake-lesson-there-already = 現在就是 { WHEN($starts) }。要改到什麼時候？
 mistake-lesson-changed-meanwhile = 剛才有人改了這堂課，現在是 { WHEN($starts) } 開始。請再看一次。
 mistake-lesson-cancelled = 這堂課已經取消了。
+mistake-lesson-not-cancelled = 這堂課沒有停開。
 mistake-lesson-over = 這堂課已經結束了。
 mistake-lesson-started = 這堂課已經開始了。
 mistake-lesson-already-booked = 您已經報名這堂課了。
@@ -973,6 +974,11 @@ lesson-told-changed = 您的課有些變動，現在是：{ lesson-told-head }{ 
  }。{ lesson-told-to-bring }
 lesson-told-recomputed = 時鐘的規定變了。您的課在店裡的時間不變：{ lesson-told-head }。這樣您的行事曆就對了。
 lesson-told-written = 店家關於「{ $title }」（{ WHEN($starts) }）的訊息：{ $text }
+lesson-told-resumed = { $standing ->
+    [waiting] 這堂課還是會上：{ lesson-told-head }。您仍在候補名單上，順位不變。
+   *[seated] 這堂課還是會上：{ lesson-told-head }。您的 { $seats } 個座位仍為您留著；若那天已經不方便，可以退掉。
+ }
+lesson-told-written-to-all = 店家寫給所有報名的人：{ $text }
 lesson-told-nameless = 沒有留名
 choice-lesson-coming = 我會來
 choice-lesson-absent = 我不能來
@@ -1046,6 +1052,7 @@ lesson-subject = { $what ->
     [recomputed] 請核對行事曆
     [did-leave] 退掉了
     [taken-off] 退掉了
+    [resumed] 照常上課
     [put-back] 您的座位
     [written] 店裡的話
     [written-down] 您的座位
@@ -1054,6 +1061,7 @@ lesson-subject = { $what ->
     [thanks-only] 謝謝您來上課
    *[other] 上課提醒
  }：「{ $title }」，{ WHEN($starts) }
+lesson-subject-all = 店裡的話
 lesson-when = { WHEN($starts) }
 lesson-told-line = { $n }. { lesson-told-head }：{ lesson-told-state-short }
 lesson-told-state-short = { $state ->
@@ -1231,6 +1239,15 @@ choice-desk-cancel-yes = 好，取消
     .typed = 好
 choice-desk-write-yes = 好，送出
     .typed = 好 / 發 / 發出 / 送出 / 發吧 / 傳
+choice-desk-door = 點名
+    .typed = 點名 / 補點名
+choice-desk-resume = 還是照常上課
+    .typed = 復原 / 撤銷 / 還原 / 照常上課 / 放回去 / 弄錯了 / 搞錯了 / 取消錯了
+choice-desk-resume-yes = 對，恢復
+    .typed = 對 / 好 / 好的 / 是 / 是的 / 恢復 / 全部恢復 / 可以
+choice-desk-resume-only = 只有 { $n }
+choice-desk-resume-one = 恢復 { $n }
+choice-desk-write-only = 只給 { $n } 的人
 choice-desk-every-week = 每週
 choice-desk-every-other-week = 隔週
 choice-desk-every-month = 每月
@@ -1360,6 +1377,22 @@ desk-told-person = { $n }. { $name }，{ $seats } 位{ $state ->
  }
 desk-told-person-untold = { desk-told-person }（沒辦法提醒）
 desk-tick = 人到了就按號碼。已經到的，按鈕會換成「沒來」，可以更正。
+desk-attended-never = 最近幾週沒有上過課。
+desk-attended-none = 那時候沒有上課。
+desk-told-attended = 「{ $title }」{ WHEN($starts) }：{ $booked ->
+    [0] 沒有人訂位。
+   *[other] 到 { $here } 位，沒來 { $away } 位{ $unsaid ->
+        [0] 。
+       *[other] ，沒點到 { $unsaid } 位。
+     }
+ }
+desk-told-attended-line = { $n }. { $name }，{ $seats } 位：{ desk-told-came }
+desk-told-came = { $state ->
+    [here] 到了
+    [away] 沒來
+   *[unsaid] 沒點到
+ }
+desk-told-attended-one = { $name }，「{ $title }」{ WHEN($starts) }：{ desk-told-came }。
 desk-told-ticked = { $n }. { $name }：{ $mark ->
     [here] 到了。
     [away] 沒來。
@@ -1436,15 +1469,38 @@ desk-told-off-people = { desk-told-reach }{ $people ->
  }
 desk-told-off-reason = 附上原因，一字不改：「{ $reason }」
 desk-off-put = 已取消，正在通知每一位訂位的人。
+desk-off-put-quietly = 取消了，沒有人訂位。
 desk-off-put-some = 已取消。訊息到不了的人列在「沒送到的訊息」裡，請您自己告訴他們。
 desk-off-put-later = 好了，這些課不會再排進課程表。
+desk-resume-sure = { $count ->
+    [0] 那些課還沒排進課程表。要恢復嗎？
+    [1] 這一堂課會照常上。要恢復嗎？
+   *[other] 這 { $count } 堂課會照常上。要全部恢復嗎？
+ }
+desk-resume-seats = 座位照原來的；不能再來的人可以退。
+desk-told-series-back = 「{ $title }」照原來的排下去。
+desk-resume-none = 接下來的課沒有停開的。
+desk-resumed = 恢復了，正在通知每一位訂位的人。
+desk-resumed-some = 恢復了。訊息送不到的人列在「沒送到的訊息」裡，請您自己告訴他們。
+desk-resumed-quietly = 恢復了。
+desk-off-listed = 停開的課：
 desk-ask-alter = 要改哪一項？
 desk-altered = 改好了。跟訂位的人有關的，會通知他們。
 desk-ask-repeat = 多久一次？
 desk-ask-write = 要告訴他們什麼？會一字不改地送出。
 desk-write-sure = { $reached ->
+    [0] 「{ $title }」（{ WHEN($starts) }）：「{ $text }」從這裡誰也送不到。
+   *[other] 「{ $title }」（{ WHEN($starts) }）：「{ $text }」會送給 { $reached } 筆訂位。
+ }{ desk-told-unreached }要送出嗎？
+desk-untold = 通知不到的有：{ LIST($names) }。
+desk-told-name = { $name }
+desk-write-nobody = 還沒有人訂位，沒有對象可以通知。
+desk-write-all-sure = { $reached ->
     [0] 「{ $text }」從這裡誰也送不到。
-   *[other] 「{ $text }」會送給 { $reached } 筆訂位。
+   *[other] 「{ $text }」會送給 { $reached } 位{ $count ->
+        [1] 。
+       *[other] （{ $count } 堂課，每人一次）。
+     }
  }{ desk-told-unreached }要送出嗎？
 desk-written = 在路上了。
 desk-written-some = 送得到的，已經在路上了。其他人列在「沒送到的訊息」裡，請您自己告訴他們。

@@ -210,6 +210,7 @@ const followed: ReadonlySet<Change['do']> = new Set([
   'move-lesson',
   'cancel-lesson',
   'cancel-lessons',
+  'resume-lessons',
   'forget',
 ]);
 

@@ -46,6 +46,7 @@ export function houseFacts(
     gone: lessons.gone as unknown as Json,
     bookings: lessons.own as unknown as Json,
     doors: lessons.doors.map((door) => namedDoor(door, mail)) as unknown as Json,
+    past: lessons.past.map((door) => namedDoor(door, mail)) as unknown as Json,
     names: lessons.names.map((one) => ({ ...one })),
     series: lessons.series as unknown as Json,
     tzVersion: lessons.tzVersion,

@@ -73,9 +73,20 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn) => LessonCh
     days: values['days'] as unknown as OffDays,
     reason: optionalText(values, 'reason') ?? '',
   }),
+  'resume-lessons': (values) => ({
+    do: 'resume-lessons',
+    lessons: (values['lessons'] ?? []) as unknown as Extract<LessonChange, { do: 'resume-lessons' }>['lessons'],
+    series: (values['series'] ?? []) as unknown as readonly Series[],
+    days: (values['days'] ?? null) as unknown as OffDays | null,
+  }),
   'write-to-lesson': (values) => ({
     do: 'write-to-lesson',
     lesson: textOf(values, 'lesson'),
+    text: textOf(values, 'text'),
+  }),
+  'write-to-lessons': (values) => ({
+    do: 'write-to-lessons',
+    lessons: (values['lessons'] ?? []) as unknown as readonly string[],
     text: textOf(values, 'text'),
   }),
 };

@@ -3,11 +3,14 @@ import type { Calls } from './flow/book.ts';
 import type { Facts } from './flow/flow.ts';
 import { coldCallNames, coldCalls } from './functions/cold-times.ts';
 import type { CoreContent } from './functions/core-content.ts';
+import { deskAttendedCallNames, deskAttendedCalls } from './functions/desk-attended.ts';
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
 import { deskCallOffCallNames, deskCallOffCalls } from './functions/desk-call-off.ts';
 import { deskGuestCallNames, deskGuestCalls } from './functions/desk-guests.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
+import { deskResumeCallNames, deskResumeCalls } from './functions/desk-resume.ts';
+import { deskWriteAllCallNames, deskWriteAllCalls } from './functions/desk-write-all.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { heardLabel } from './functions/label.ts';
@@ -40,11 +43,14 @@ const allNames = [
   ...ownCallNames,
   ...ownUsualCallNames,
   ...lessonCallNames,
+  ...deskAttendedCallNames,
   ...deskBoardCallNames,
   ...deskCallOffCallNames,
   ...deskGuestCallNames,
   ...deskLessonCallNames,
   ...deskPlanCallNames,
+  ...deskResumeCallNames,
+  ...deskWriteAllCallNames,
   ...meantCallNames,
   ...coldCallNames,
 ] as const;
@@ -75,10 +81,13 @@ export function makeCalls(content: CoreContent): AllCalls {
     ...meantCalls(content.teas),
     ...coldCalls(content),
     ...lessonCalls(content),
+    ...deskAttendedCalls(content),
     ...deskBoardCalls(content.zone),
     ...deskCallOffCalls(content),
     ...deskGuestCalls,
     ...deskLessonCalls(content),
     ...deskPlanCalls(content),
+    ...deskResumeCalls(content),
+    ...deskWriteAllCalls(content),
   };
 }

@@ -71,6 +71,8 @@ export interface LessonBoard {
   readonly own: readonly OwnBooking[];
   /** For a shopkeeper: over since less than a day, or to come; cancelled ones too. The same list until something changes. */
   readonly doors: readonly DoorList[];
+  /** For a shopkeeper: over for longer than that, for as long as it is still asked who came, the latest first. */
+  readonly past: readonly DoorList[];
   /** For a shopkeeper: the names given by those on these lists, by their bookings. */
   readonly names: readonly { readonly booking: string; readonly name: string }[];
   /** For a shopkeeper: what lessons come onto the list from. */
@@ -120,5 +122,17 @@ export type LessonChange =
       readonly days: OffDays;
       readonly reason: string;
     }
+  /**
+   * Called off, and they take place after all: together, or not at all. The series are as they were; they have meanwhile
+   * left out those days and nothing else.
+   */
+  | {
+      readonly do: 'resume-lessons';
+      readonly lessons: readonly { readonly lesson: string; readonly seen: number }[];
+      readonly series: readonly Series[];
+      readonly days: OffDays | null;
+    }
   /** Said to everybody who has a seat. */
-  | { readonly do: 'write-to-lesson'; readonly lesson: string; readonly text: string };
+  | { readonly do: 'write-to-lesson'; readonly lesson: string; readonly text: string }
+  /** … in any of these, once to each person. */
+  | { readonly do: 'write-to-lessons'; readonly lessons: readonly string[]; readonly text: string };

@@ -72,5 +72,6 @@ test('a guest put on the list, and seats asked for anew, are looked for at once 
 test('a lesson written to is looked for at once, and one cancelled for what follows as well', async () => {
   const lesson = 'white-evening';
   expect(await announced('write-to-lesson', { lesson, text: 'Bring a towel.' })).toEqual([starts]);
+  expect(await announced('write-to-lessons', { lessons: [lesson], text: 'Bring a towel.' })).toEqual([starts]);
   expect(await announced('cancel-lesson', { lesson, seen: 0 })).toEqual([starts, starts + 1]);
 });

@@ -60,5 +60,15 @@ export const keeper = {
   tallies: [{ what: 'tea-asked', item: 'longjing', count: 3 }],
   names: [{ booking: '70', name: 'Ann' }],
   series: [{ draft: weekly, repeats: { every: 'week', step: 1 } }],
+  past: [{ lesson: yesterday, bookings: [{ ...booked, came: true, name: 'Ann' }] }],
   doors: lessons.map((lesson, n) => ({ lesson, bookings: n === 2 ? [{ ...booked, name: 'Ann' }] : [] })),
+} as unknown as Facts;
+
+/** … who has called two of them off. */
+export const afterCallingOff = {
+  ...keeper,
+  doors: lessons.map((lesson, n) => ({
+    lesson: n === 2 ? lesson : { ...lesson, status: 'cancelled' },
+    bookings: [{ ...booked, id: String(n), name: 'Ann', reach: 'none' }],
+  })),
 } as unknown as Facts;

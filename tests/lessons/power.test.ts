@@ -77,6 +77,7 @@ test('every step of a lesson is whole or not at all, wherever the power goes', a
   const weekly = { draft: lessonOf({ id: 'weekly' }), repeats: { every: 'week', step: 1, times: 2 } } as const;
   const days = { from: '2026-12-05', to: null, weekday: null, only: null };
   const together = { lessons: ['weekly-2026-12-05', 'weekly-2026-12-12'].map((lesson) => ({ lesson, seen: 0 })) };
+  const backAgain = { lessons: together.lessons.map((one) => ({ ...one, seen: 1 })) };
   const steps: readonly (() => Promise<unknown>)[] = [
     async () => (ann = await enrols(store, 'ann')),
     async () => (ben = await enrols(store, 'ben', { to: 'waiting' })),
@@ -86,10 +87,19 @@ test('every step of a lesson is whole or not at all, wherever the power goes', a
     () => tendAll(store, denverAt('2026-11-28T19:00')),
     () => does(store, 'mei', () => ({ do: 'move-lesson', ...change, starts: '2026-12-12T19:00', minutes: null })),
     () => does(store, 'mei', () => ({ do: 'cancel-lesson', ...change, seen: 1, reason: 'snow' })),
+    () =>
+      does(store, 'mei', () => ({ do: 'resume-lessons', lessons: [{ ...change, seen: 2 }], series: [], days: null })),
     () => does(store, 'mei', () => ({ do: 'add-lessons', drafts: [], series: weekly })),
     () => enrols(store, 'ann', { lesson: 'weekly-2026-12-05' }),
     () => enrols(store, 'ben', { lesson: 'weekly-2026-12-12' }),
+    () =>
+      does(store, 'mei', () => ({
+        do: 'write-to-lessons',
+        lessons: ['weekly-2026-12-05', 'weekly-2026-12-12'],
+        text: 'a coat',
+      })),
     () => does(store, 'mei', () => ({ do: 'cancel-lessons', ...together, series: ['weekly'], days, reason: '' })),
+    () => does(store, 'mei', () => ({ do: 'resume-lessons', ...backAgain, series: [weekly], days })),
   ];
   const now = (): string => stateOf(copied(file, join(folder, 'now.sqlite')));
   states.push(now());

@@ -264,6 +264,7 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
           days: { from: '2026-12-01', to: null, weekday: null, only: null },
           reason: '',
         },
+        { do: 'write-to-lessons', lessons: ['white-evening'], text: 'bring a coat' },
         { do: 'add-lessons', drafts: [lessonOf({ id: 'another' })], series: null },
       ];
 

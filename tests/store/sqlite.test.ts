@@ -25,6 +25,7 @@ import { lessonContract } from './lesson-contract.ts';
 import { nightContract } from './night-contract.ts';
 import { commitOf, exchange, incoming, loaded, noon, say } from './samples.ts';
 import { shopContract } from './shop-contract.ts';
+import { resumedContract } from './resumed-contract.ts';
 import { unheardContract } from './unheard-contract.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'tea-store-'));
@@ -37,6 +38,7 @@ atOnceContract('SQLite', async () => openSqliteStore(fresh()));
 shopContract('SQLite', async () => openSqliteStore(fresh()));
 lessonContract('SQLite', async () => openSqliteStore(fresh()));
 nightContract('SQLite', async () => openSqliteStore(fresh()));
+resumedContract('SQLite', async () => openSqliteStore(fresh()));
 unheardContract('SQLite', async () => openSqliteStore(fresh()));
 deskContract('SQLite', async () => openSqliteStore(fresh()));
 bookingContract('SQLite', async () => openSqliteStore(fresh()));

@@ -7,6 +7,7 @@ import { statusAt } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import type { Booking, Roster } from '../lessons/roster.ts';
 import { doorOpensMs } from '../lessons/seats.ts';
+import { untoldNames } from './desk-named.ts';
 import { phrase } from './values.ts';
 
 export const deskBoardCallNames = [
@@ -63,13 +64,17 @@ function lessonFacts(door: Door, { nowMs }: Around): Facts {
     seen: lesson.revision,
     isOpen: lesson.status !== 'cancelled' && !isOver,
     isDoorOpen: lesson.status !== 'cancelled' && nowMs >= lesson.startsAt - doorOpensMs,
+    isOff: lesson.status === 'cancelled' && lesson.startsAt > nowMs,
     isAlone: lesson.series === undefined,
     told: [
       phrase('desk-told-lesson', { ...lessonValues(lesson), ...doorValues(door) }),
       ...(lesson.status === 'cancelled' ? [phrase('desk-told-off', { reason: lesson.reason || null })] : []),
     ],
     people: seated.length,
+    title: { ...lesson.title },
+    starts: wallAt(lesson.startsAt, lesson.zone),
     ...reachOf(seated),
+    untold: untoldNames(seated),
   };
 }
 

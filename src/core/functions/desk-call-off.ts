@@ -130,10 +130,13 @@ function offFacts({ doors, series }: Found, { days, seen, words }: Told): Facts 
     isNothing: doors.length === 0 && series.length === 0,
     count: doors.length,
     lessons: sorted.map(({ lesson }) => ({ lesson: lesson.id, seen: lesson.revision })),
+    called: sorted.map(({ lesson }) => lesson.id),
     days: asFacts(days),
     series: series.map(({ draft }) => draft.id),
+    before: series as unknown as Json,
     seen,
     groups: groups.length > 1 ? groups : [],
+    booked: concerned.reached + concerned.unreached,
     unreached: concerned.unreached,
     told: [
       ...sorted.slice(0, mostShown).map((door, i) => phrase('desk-told-line', { n: i + 1, ...doorValues(door) })),

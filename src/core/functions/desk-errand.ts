@@ -8,9 +8,11 @@ import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { hearWish, lessonsOn } from '../lessons/spoken/wish.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
 import { readOffDays } from '../lessons/spoken/off-days.ts';
+import { readPastDays } from '../lessons/spoken/past-days.ts';
 import { readSpan } from '../lessons/spoken/span.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { withoutRepeats } from '../lessons/spoken/repeat-change.ts';
+import { doorOpensMs } from '../lessons/seats.ts';
 import { doorsIn } from './desk-board.ts';
 import { guestErrand } from './desk-guests.ts';
 import {
@@ -23,13 +25,18 @@ import {
   wordsTaken,
   type Take,
 } from './desk-taken.ts';
+import { calledOffIn } from './desk-resume.ts';
 import { ownBooking } from './lessons-in-house.ts';
+import { textOf } from './values.ts';
 
 type Errand =
   | 'people'
   | 'move'
   | 'cancel'
   | 'call-off'
+  | 'resume'
+  | 'off-listed'
+  | 'attended'
   | 'write'
   | 'seats'
   | 'guest'
@@ -76,19 +83,46 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   const isKeeper = around.house?.['keeper'] === true;
   if (!isKeeper || sentence.text.length > 200) return null;
   // "My answer" is one the shop gave.
-  const isOff = callsOff(sentence, around, zone);
+  const back = ofWhatWas(sentence, around, zone);
+  const isOff = back === null && callsOff(sentence, around, zone);
   if (!isOff && !sentence.says('desk-correct') && sentence.says('desk-of-theirs')) return null;
   const found = isOff
     ? { act: 'call-off' as const, taken: {} }
-    : (errandWithGuest(sentence, around, zone) ?? firstErrand(sentence));
+    : (back ?? errandWithGuest(sentence, around, zone) ?? firstErrand(sentence));
   if (found === null) return null;
   const { act, taken } = found;
-  const lesson: Json = meant(namedIn(sentence, act), act, around, zone)?.id ?? null;
+  const naming = namingIn(sentence, found);
+  const lesson: Json = found.lesson ?? meant(naming, act, around, zone)?.id ?? null;
   // Who has a seat in it themselves may mean that.
   if (act === 'cancel' && typeof lesson === 'string' && ownBooking(lesson, around)) return null;
-  const isDated = act !== 'move' && act !== 'repeat' && namesDays(sentence, around.nowMs, zone);
-  const isAll = act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text);
+  const isDated = act !== 'move' && act !== 'repeat' && namesDays(naming, around.nowMs, zone);
+  const isAll =
+    (act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text)) ||
+    (act === 'write' && naming.says('desk-write-all'));
   return { act, lesson, isDated, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
+}
+
+/** What was called off, and who came: of lessons that are not to be changed. */
+function ofWhatWas(sentence: Sentence, around: Around, zone: string): Found | null {
+  if (sentence.says('desk-off-listed')) return { act: 'off-listed', taken: {} };
+  const isBack = sentence.says('desk-resume') || (sentence.says('desk-undo') && calledOffIn(around).length > 0);
+  if (isBack) return { act: 'resume', taken: {} };
+  if (!sentence.says('desk-attended')) return null;
+  const door = namesPast(sentence, around, zone) ? undefined : doorOpenIn(around);
+  return door ? { act: 'people', taken: {}, lesson: door } : { act: 'attended', taken: {} };
+}
+
+/** The lesson at whose door people are ticked off just now. */
+const doorOpenIn = (around: Around): string | undefined =>
+  doorsIn(around).find(
+    ({ lesson: { status, startsAt, endsAt } }) =>
+      status !== 'cancelled' && around.nowMs >= startsAt - doorOpensMs && around.nowMs < endsAt,
+  )?.lesson.id;
+
+/** "Today" is not over. */
+function namesPast({ text }: Sentence, { nowMs }: Around, zone: string): boolean {
+  const today = dateOf(wallAt(nowMs, zone));
+  return (readPastDays(text, today, [])?.to ?? today) < today;
 }
 
 /** More than one, or days. A lesson to plan tells its hour; "are we closed on Monday?" only asks. */
@@ -122,6 +156,8 @@ function errandWithGuest(sentence: Sentence, around: Around, zone: string): Foun
 interface Found {
   readonly act: Errand;
   readonly taken: Facts;
+  /** Where it is none that is named. */
+  readonly lesson?: string;
 }
 
 function firstErrand(sentence: Sentence): Found | null {
@@ -132,9 +168,11 @@ function firstErrand(sentence: Sentence): Found | null {
   return null;
 }
 
-/** "On the first Saturday of each month" names no lesson. */
-const namedIn = (sentence: Sentence, act: Errand): Sentence =>
-  act === 'repeat' ? sentence.part(withoutRepeats(sentence.text)) : sentence;
+/** "On the first Saturday of each month" names no lesson, and neither does what a letter says. */
+function namingIn(sentence: Sentence, { act, taken }: Found): Sentence {
+  if (act === 'repeat') return sentence.part(withoutRepeats(sentence.text));
+  return act === 'write' ? sentence.part(textOf(taken['value'])) : sentence;
+}
 
 /** By its title; by its day only where the day is not the new one. */
 function meant(sentence: Sentence, act: Errand, around: Around, zone: string): Lesson | undefined {

@@ -88,15 +88,21 @@ export function seatsTaken(text: string): Facts {
 }
 
 /** "Tell everyone that we begin at eleven", "tell them to bring a cup", 通知大家，請帶杯子. */
+const toAll = 'all|everyone|everybody|students|them|coming|people|guests|folks|lot|group|class|whoever|anyone|anybody';
 const words = [
-  /\b(?:all|everyone|everybody|students|them|coming)\b(?: know)?(?:,? (?:that|please)|:)\s*(?<words>.{6,})$/iu,
-  /\b(?:all|everyone|everybody|students|them)\b(?: (?:who|on|in|at|of|from|coming)\b[^:,.]{1,40}?)? to (?<words>.{6,})$/iu,
-  /\b(?:all|everyone|everybody|students|them|who(?:ever)? (?:is |are )?com(?:es|ing))\b[^:]{1,40}: ?(?<words>.{6,})$/iu,
-  /(?:大家|所有人|[學学][員员生]|的人).{0,8}?(?:[說说：:，,\s]|(?=[請请]))(?<words>.{3,})$/u,
+  new RegExp(`\\b(?:${toAll})\\b(?: know)?(?:,? (?:that|please)|:)\\s*(?<words>.{6,})$`, 'isu'),
+  /\b(?:let) [^:]{2,40}? know:? (?<words>.{6,})$/isu,
+  new RegExp(`\\b(?:${toAll})\\b(?: (?:who|on|in|at|of|from|coming|for)\\b[^:,.]{1,40}?)? to (?<words>.{6,})$`, 'isu'),
+  new RegExp(`\\b(?:${toAll})\\b[^:,.]{1,40}? that (?<words>.{6,})$`, 'isu'),
+  new RegExp(`\\b(?:${toAll}|who(?:ever)? (?:is |are )?com(?:es|ing))\\b[^:]{1,40}: ?(?<words>.{6,})$`, 'isu'),
+  /(?:大家|所有人|全[體体]|[學学][員员生]|[學学]生[們们]|各位|的人|客人)(?:[們们])?(?:[發发傳传](?:一?[個个條条則则封])?(?:[訊讯消]息|信|通知|短信|簡訊))?(?:[說说][一聲声]*|一[聲声])?[：:，,\s]*(?<words>.{3,})$/su,
 ];
 
-/** What is to be told to all, where the sentence says it. It is asked before it goes out. */
-export const wordsTaken = (text: string): Facts => ({ words: groupsIn(text, words)?.['words']?.trim() ?? null });
+/** What is to be told to all, where the sentence says it; it is asked before it goes out. `value`: what stands before it. */
+export function wordsTaken(text: string): Facts {
+  const said = groupsIn(text, words)?.['words'];
+  return { words: said?.trim() ?? null, value: said === undefined ? text : text.slice(0, text.length - said.length) };
+}
 
 /** "Correct my last answer: we close at nine", 把剛才的回答改成：九點. */
 const corrections = [

@@ -32,9 +32,9 @@ function fit(name: string, { plain, said }: { readonly plain: string; readonly s
 
 /** "Rosa's" is Rosa. */
 const latinIn = (plain: string): readonly string[] =>
-  (plain.match(/\p{L}[\p{L}'’.-]*/gu) ?? [])
+  (plain.match(/[^\P{L}\p{Script=Han}](?:[^\P{L}\p{Script=Han}]|['’.-])*/gu) ?? [])
     .map((word) => word.replace(/'s$/u, '').replace(/[.'-]+$/u, ''))
-    .filter((word) => !/\p{Script=Han}/u.test(word) && word.length > 1 && !besides.has(word));
+    .filter((word) => word.length > 1 && !besides.has(word));
 
 /** 陳大文 is called 大文 as well. */
 function hanIn(name: string): readonly string[] {

@@ -27,6 +27,7 @@ export const houseNames = [
   'gone',
   'bookings',
   'doors',
+  'past',
   'names',
   'series',
   'tzVersion',

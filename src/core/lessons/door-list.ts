@@ -28,6 +28,13 @@ export function reachOf(bookings: Door['bookings']): { readonly reached: number;
   return { reached: there.length - unreached, unreached };
 }
 
+/** Of those who come to several lessons the first booking: a letter to all reaches each once. */
+export function lettersTo<Kind extends Pick<Booking, 'person'>>(lists: readonly (readonly Kind[])[]): readonly Kind[] {
+  const first = new Map<string, Kind>();
+  for (const one of lists.flat()) if (!first.has(one.person)) first.set(one.person, one);
+  return [...first.values()];
+}
+
 export function doorValues({ lesson, bookings }: Door): Values {
   const roster = { lesson, bookings };
   return {

@@ -112,6 +112,16 @@ export function cancelledTidings(lesson: Lesson, booking: Booking): Tidings {
   };
 }
 
+/** … which takes place after all. */
+export function resumedTidings(lesson: Lesson, booking: Booking): Tidings {
+  const { standing, seats } = booking;
+  return {
+    ...told('resumed', { ...lessonValues(lesson), standing, seats }),
+    choices: standing === 'seated' ? comingChoices(booking) : [],
+    ...entryIfSeated(lesson, booking),
+  };
+}
+
 export function changedTidings(lesson: Lesson, booking: Booking): Tidings {
   return { ...told('changed', lessonValues(lesson)), choices: [], ...entryIfSeated(lesson, booking) };
 }
@@ -124,6 +134,13 @@ export function recomputedTidings(lesson: Lesson, booking: Booking): Tidings {
 export function writtenTidings(lesson: Lesson, text: string): Tidings {
   return { ...told('written', { ...lessonValues(lesson), text }), choices: [] };
 }
+
+/** … to all who come to lessons, whichever. */
+export const writtenToAllTidings = (text: string): Tidings => ({
+  subject: { key: 'lesson-subject-all', values: {} },
+  phrases: [{ key: 'lesson-told-written-to-all', values: { text } }],
+  choices: [],
+});
 
 export function reminderTidings(lesson: Lesson, booking: Booking, purpose: Exclude<Purpose, ListPurpose>): Tidings {
   if (purpose === 'thanks') {

@@ -84,7 +84,9 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
     case 'move-lesson':
     case 'cancel-lesson':
     case 'cancel-lessons':
+    case 'resume-lessons':
     case 'write-to-lesson':
+    case 'write-to-lessons':
       if (!applyLessonChange(rows, commit, change)) throw new Moved();
       return;
     case 'count':

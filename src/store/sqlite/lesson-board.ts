@@ -37,9 +37,33 @@ interface Gathered {
 
 /** The shopkeeper may still tick off who came when the lesson is over. */
 const doorMs = 24 * 60 * 60_000;
+/** Judgement: who came is asked for the last month and a little. */
+const pastMs = 35 * doorMs;
+
+/** Older ones are read only for a shopkeeper, whose turns are few. */
+interface Past {
+  readonly latest: string;
+  readonly from: Instant;
+  readonly doors: readonly DoorList[];
+}
 
 export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardParts) {
   let kept: Gathered | null = null;
+  let keptPast: Past | null = null;
+
+  const doorOf = (roster: Roster): DoorList => {
+    const reach = bookings.reachOfLesson(roster.lesson.id);
+    return { lesson: listed(roster), bookings: roster.bookings.map((one) => ({ ...one, reach: reach(one.id) })) };
+  };
+  const past = (now: Instant): readonly DoorList[] => {
+    const from = now - (now % 3_600_000);
+    if (keptPast?.latest !== news.latest() || keptPast.from !== from) {
+      const over = lessons.endedWithin(from - pastMs, now - doorMs).filter(({ status }) => status !== 'cancelled');
+      const doors = over.map((lesson) => doorOf({ lesson, bookings: bookings.ofLesson(lesson.id) }));
+      keptPast = { latest: news.latest(), from, doors };
+    }
+    return keptPast.doors;
+  };
 
   const gather = (now: Instant): Gathered => {
     const rosters = lessons.endingAfter(now - doorMs).map((lesson): Roster => {
@@ -47,10 +71,7 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
       // As it will be once the house has looked: an offer whose time is up holds no seat.
       return lapseOffers(roster, now).roster;
     });
-    const doors = rosters.map((roster) => {
-      const reach = bookings.reachOfLesson(roster.lesson.id);
-      return { lesson: listed(roster), bookings: roster.bookings.map((one) => ({ ...one, reach: reach(one.id) })) };
-    });
+    const doors = rosters.map(doorOf);
     const known = doors.map(({ lesson }) => lesson);
     const turns = rosters.flatMap((roster) => [roster.lesson.startsAt, nextOfferEnd(roster) ?? Infinity]);
     return {
@@ -76,13 +97,16 @@ export function makeLessonBoard({ lessons, bookings, news, tzVersion }: BoardPar
   };
   return (person: PersonId, isKeeper: boolean, now: Instant): LessonBoard => {
     const gathered = current(now);
+    const over = isKeeper ? past(now) : [];
+    const named = isKeeper ? [...gathered.doors, ...over] : [];
     return {
       upcoming: gathered.upcoming,
       gone: gathered.gone,
       own: bookings.ofPerson(person, now).flatMap((booked) => own(booked, gathered, now)),
       doors: isKeeper ? gathered.doors : [],
+      past: over,
       // Names change without a word to the lists.
-      names: isKeeper ? gathered.doors.flatMap(({ lesson }) => bookings.namesOfLesson(lesson.id)) : [],
+      names: named.flatMap(({ lesson }) => bookings.namesOfLesson(lesson.id)),
       series: isKeeper ? gathered.series : [],
       tzVersion,
     };

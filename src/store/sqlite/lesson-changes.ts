@@ -7,7 +7,7 @@ import { lessonsOfSeries } from '../../core/lessons/series.ts';
 import type { Instant } from '../../core/units.ts';
 import type { Commit, PersonId } from '../contract.ts';
 import type { LessonChange } from '../lesson-contract.ts';
-import { cancel, move, retell, write } from './lesson-keeping.ts';
+import { cancel, move, resume, retell, write, writeToAll } from './lesson-keeping.ts';
 import { horizonOf } from './lesson-planning.ts';
 import { keepRoster, keepTurn, rosterOf } from './rosters.ts';
 import type { Shopkeepers } from './shopkeepers.ts';
@@ -38,7 +38,9 @@ export function applyLessonChange(rows: LessonChangeRows, commit: Commit, change
     case 'move-lesson':
     case 'cancel-lesson':
     case 'cancel-lessons':
+    case 'resume-lessons':
     case 'write-to-lesson':
+    case 'write-to-lessons':
       return rows.shopkeepers.has(commit.person) && applyByKeeper(rows, change, commit.now);
     default:
       return change satisfies never;
@@ -65,12 +67,14 @@ function onBooking(rows: RosterRows, id: string, now: Instant, act: (roster: Ros
 
 function applyByKeeper(
   rows: LessonChangeRows,
-  change: Do<'tick-off' | 'add-lessons' | 'cancel-lessons'> | OnLesson,
+  change: Do<'tick-off' | 'add-lessons' | 'cancel-lessons' | 'resume-lessons' | 'write-to-lessons'> | OnLesson,
   now: Instant,
 ): boolean {
   const today = { now, tzVersion: rows.tzVersion };
   if (change.do === 'add-lessons') return addLessons(rows, change, today);
   if (change.do === 'cancel-lessons') return cancelLessons(rows, change, now);
+  if (change.do === 'resume-lessons') return resumeLessons(rows, change, now);
+  if (change.do === 'write-to-lessons') return writeToLessons(rows, change, now);
   if (change.do === 'tick-off') {
     return onBooking(rows, change.booking, now, (roster) => tickOff(roster, change.booking, change.came, change.at));
   }
@@ -117,6 +121,26 @@ function cancelLessons(
   for (const one of rows.lessons.series().filter(({ draft }) => series.includes(draft.id)))
     rows.lessons.putSeries(withoutDays(one, days));
   return isDone;
+}
+
+/** What came to a series meanwhile is not undone with it. */
+function resumeLessons(rows: RosterRows, { lessons, series, days }: Do<'resume-lessons'>, now: Instant): boolean {
+  const kept = rows.lessons.series();
+  const isAsLeft = series.every((one) => {
+    const there = kept.find(({ draft }) => draft.id === one.draft.id);
+    return days !== null && JSON.stringify(there) === JSON.stringify(withoutDays(one, days));
+  });
+  if (!isAsLeft) return false;
+  for (const one of series) rows.lessons.putSeries(one);
+  return lessons.every(({ lesson, seen }) => {
+    const before = rosterOf(rows, lesson);
+    return before !== undefined && resume(rows, before, seen, now).length === 0;
+  });
+}
+
+function writeToLessons(rows: RosterRows, { lessons, text }: Do<'write-to-lessons'>, now: Instant): boolean {
+  const rosters = lessons.map((lesson) => rosterOf(rows, lesson)).filter((one) => one !== undefined);
+  return rosters.length === lessons.length && writeToAll(rows, rosters, text, now).length === 0;
 }
 
 /** All seats of a person are given back, whatever the time for leaving. */

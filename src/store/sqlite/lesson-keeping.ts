@@ -11,13 +11,17 @@ import {
   type Retold,
   type Today,
 } from '../../core/lessons/lesson.ts';
+import { lettersTo } from '../../core/lessons/door-list.ts';
+import { resumeLesson } from '../../core/lessons/resuming.ts';
 import { closedMistakes, onList, toBeTold, type Booking, type Roster } from '../../core/lessons/roster.ts';
 import { resizeLesson } from '../../core/lessons/seats.ts';
 import {
   cancelledTidings,
   changedTidings,
   movedTidings,
+  resumedTidings,
   writtenTidings,
+  writtenToAllTidings,
   type Tidings,
 } from '../../core/lessons/tidings.ts';
 import type { Instant, Mistake } from '../../core/units.ts';
@@ -54,6 +58,17 @@ export function cancel(
   return done;
 }
 
+/** Whom a seat is offered hears of that, and so that it takes place. */
+export function resume(rows: RosterRows, before: Roster, seen: number, now: Instant): Hindered {
+  const turn = resumeLesson(before, seen, now);
+  if ('mistakes' in turn) return turn.mistakes;
+  keepRoster(rows, turn, { before, now });
+  const { lesson } = turn.roster;
+  const concerned = onList(turn.roster).filter(({ standing }) => standing !== 'offered');
+  tellAll(rows, concerned, now, (booking) => resumedTidings(lesson, booking));
+  return done;
+}
+
 export interface Retelling {
   readonly retold: Retold;
   /** Null leaves them as they are. */
@@ -85,6 +100,17 @@ export function write(rows: RosterRows, { lesson, bookings }: Roster, text: stri
   if (cancelled.length > 0) return cancelled;
   const seated = bookings.filter((one) => one.standing === 'seated');
   tellAll(rows, seated, now, () => writtenTidings(lesson, text));
+  return done;
+}
+
+/** Once to each person, however many of the lessons they come to. */
+export function writeToAll(rows: RosterRows, rosters: readonly Roster[], text: string, now: Instant): Hindered {
+  const [only] = rosters;
+  if (rosters.length === 1 && only) return write(rows, only, text, now);
+  const cancelled = rosters.filter(({ lesson }) => lesson.status === 'cancelled');
+  if (cancelled.length > 0) return cancelled.flatMap(({ lesson }) => closedMistakes(lesson, now));
+  const seated = rosters.map(({ bookings }) => bookings.filter(({ standing }) => standing === 'seated'));
+  tellAll(rows, lettersTo(seated), now, () => writtenToAllTidings(text));
   return done;
 }
 

@@ -9,6 +9,8 @@ export interface LessonRows {
   of(id: string): Lesson | undefined;
   /** Those that end after this instant, by their start. */
   endingAfter(since: Instant): readonly Lesson[];
+  /** Those that ended within these, the latest first. */
+  endedWithin(from: Instant, to: Instant): readonly Lesson[];
   /** Those to come whose times were worked out under other rules. */
   underOtherRules(tzVersion: string, now: Instant): readonly Lesson[];
   /** False when the id is taken. */
@@ -49,6 +51,9 @@ export function makeLessonRows(db: Database, news: News): LessonRows {
   const endingAfter = db.prepare<[number], LessonRow>(
     `SELECT ${read}, words FROM lesson WHERE ends_at > ? ORDER BY starts_at, id`,
   );
+  const endedWithin = db.prepare<[number, number], LessonRow>(
+    `SELECT ${read}, words FROM lesson WHERE ends_at > ? AND ends_at <= ? ORDER BY starts_at DESC, id`,
+  );
   const underOtherRules = db.prepare<[string, number], LessonRow>(
     `SELECT ${read}, words FROM lesson WHERE tz_version <> ? AND ends_at > ? ORDER BY id`,
   );
@@ -66,6 +71,7 @@ export function makeLessonRows(db: Database, news: News): LessonRows {
       return row && toLesson(row);
     },
     endingAfter: (since) => endingAfter.all(since).map(toLesson),
+    endedWithin: (from, to) => endedWithin.all(from, to).map(toLesson),
     underOtherRules: (tzVersion, now) => underOtherRules.all(tzVersion, now).map(toLesson),
     add(lesson) {
       news.tell();

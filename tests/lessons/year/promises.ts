@@ -29,6 +29,8 @@ export interface Promises {
   asked(person: string, lesson: string, at: Instant): void;
   seated(person: string, lesson: string, at: Instant): void;
   moved(lesson: string, at: Instant): void;
+  /** Called off, and it takes place after all: offers begin anew. */
+  resumed(roster: Roster, at: Instant): void;
   stood(down: Down): void;
   /** The lists as they are now; called often. */
   lists(rosters: readonly Roster[], now: Instant): void;
@@ -129,6 +131,10 @@ export function makePromises(zone: string, span: { readonly from: Instant; reado
     asked: (person, lesson, at) => void askedAt.set(`${person} ${lesson}`, at),
     seated: (person, lesson, at) => void seatedAt.set(`${person} ${lesson}`, at),
     moved: (lesson, at) => void movedAt.set(lesson, at),
+    resumed({ lesson, bookings }, at) {
+      movedAt.set(lesson.id, at);
+      for (const { id } of bookings) heardOf.offer.delete(id);
+    },
     stood: (down) => void downs.push(down),
     lists(rosters, now) {
       for (const { lesson, bookings } of rosters) {

@@ -33,6 +33,8 @@ export interface YearReport {
   readonly bookings: number;
   readonly moves: number;
   readonly cancellations: number;
+  readonly resumed: number;
+  readonly letters: number;
   readonly standstills: number;
   readonly floods: number;
   readonly tables: number;
@@ -74,6 +76,7 @@ class Year {
   readonly #dice: Dice;
   /** Its own, so that the rest of a seed's year stays as it was. */
   readonly #networkDice: Dice;
+  readonly #keeperDice: Dice;
   readonly #shop: Shop;
   readonly #promises: Promises;
   readonly #start: Instant;
@@ -88,6 +91,8 @@ class Year {
     messagesOut: 0,
     moves: 0,
     cancellations: 0,
+    resumed: 0,
+    letters: 0,
     standstills: 0,
     floods: 0,
     tables: 0,
@@ -103,6 +108,7 @@ class Year {
     this.#wish = wish;
     this.#dice = diceOf(wish.seed);
     this.#networkDice = diceOf(-1 - wish.seed);
+    this.#keeperDice = diceOf(1_000_003 + wish.seed);
     this.#start = instantOf(`${beginnings[wish.seed % beginnings.length]}T00:00`, zone);
     this.#shop = makeShop(folder, this.#start);
     this.#promises = makePromises(zone, { from: this.#start, until: this.#start + wish.days * dayMs });
@@ -146,6 +152,8 @@ class Year {
     if (this.#dice.chance() < 0.15) this.#plan(at(), () => this.#takeTable());
     if (this.#dice.chance() < 0.06) this.#plan(at(), () => this.#standStill());
     if (this.#dice.chance() < 0.5) this.#plan(at(), async () => this.#shop.stumble());
+    if (this.#keeperDice.chance() < 0.1)
+      this.#plan(from + this.#keeperDice.whole(9, 22) * hour, () => this.#writeToAll());
     // So far apart that nothing fails for longer than a day, after which it is given up.
     if (day % 3 === 0 && this.#networkDice.chance() < 0.25) this.#cutOff(from);
   }
@@ -293,6 +301,44 @@ class Year {
     if (!(await this.#keeperDoes({ do: 'cancel-lesson', lesson, seen, reason: '' }))) return;
     this.#counts.cancellations += 1;
     await this.#everyoneWasTold(roster, 'lesson-told-cancelled');
+    const later = this.#shop.clock.now() + this.#keeperDice.whole(1, 72 * 60) * minute;
+    if (this.#keeperDice.chance() < 0.7) this.#plan(later, () => this.#resume(lesson));
+  }
+
+  async #rosterNow(id: string): Promise<Roster | undefined> {
+    const rosters = await this.#shop.store().rosters(this.#shop.clock.now());
+    return rosters.find(({ lesson }) => lesson.id === id);
+  }
+
+  /** It takes place after all. */
+  async #resume(id: string): Promise<void> {
+    const before = await this.#rosterNow(id);
+    if (!before) return;
+    const lessons = [{ lesson: id, seen: before.lesson.revision }];
+    if (!(await this.#keeperDoes({ do: 'resume-lessons', lessons, series: [], days: null }))) return;
+    this.#counts.resumed += 1;
+    this.#promises.resumed(before, this.#shop.clock.now());
+    const { lesson, bookings } = (await this.#rosterNow(id)) ?? before;
+    const concerned = bookings.filter(({ standing }) => standing !== 'offered');
+    await this.#everyoneWasTold({ lesson, bookings: concerned }, 'lesson-told-resumed');
+  }
+
+  /** To everybody with a seat in any of three lessons: each hears it once. */
+  async #writeToAll(): Promise<void> {
+    const now = this.#shop.clock.now();
+    const rosters = (await this.#shop.store().rosters(now)).filter(({ lesson }) => lesson.status !== 'cancelled');
+    const some = rosters.slice(0, 3);
+    const lessons = some.map(({ lesson }) => lesson.id);
+    if (some.length < 2 || !(await this.#keeperDoes({ do: 'write-to-lessons', lessons, text: 'a word' }))) return;
+    this.#counts.letters += 1;
+    await this.#shop.clock.pass(2 * minute, this.#shop.settled);
+    const heard = (await this.#listen()).filter(({ keys }) => keys.includes('lesson-told-written-to-all'));
+    const seated = some.flatMap(({ bookings }) => bookings.filter(({ standing }) => standing === 'seated'));
+    const isBlocked = this.#shop.clock.now() < this.#blockedUntil;
+    for (const person of new Set(seated.filter((one) => !isOfTable(one)).map((one) => one.person))) {
+      const times = heard.filter(({ chat }) => this.#persons.get(chat) === person).length;
+      if (times !== 1 && !(isBlocked && times === 0)) this.#broken.push(`${person} heard the letter ${times} times`);
+    }
   }
 
   /** Bookings a seat is kept for that are not told so yet. */
