@@ -39,10 +39,11 @@ function told(text: string, around = at()): Facts {
   return outcome.gives as Facts;
 }
 const lines = ({ told: phrases }: Facts): readonly string[] =>
-  (phrases as readonly { key: string; values: { [name: string]: Json } }[]).map(({ key, values }) =>
-    [key.replace('desk-told-attended', ''), values['name'] ?? (values['title'] as Facts)['en'], values['state']]
-      .filter((one) => one !== undefined && one !== '')
-      .join(' '),
+  (phrases as readonly { key: string; values: { name?: string; state?: string; title: { en: string } } }[]).map(
+    ({ key, values }) =>
+      [key.replace('desk-told-attended', ''), values.name ?? values.title.en, values.state]
+        .filter((one) => one !== undefined && one !== '')
+        .join(' '),
   );
 
 describe('who came', () => {
