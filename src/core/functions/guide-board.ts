@@ -129,6 +129,7 @@ export function told(content: CoreContent, before: Board, given: Facts, around: 
     lastN: board.lastN,
     lastS: board.lastS,
     pouredAtMs: brew.pouredAt,
+    pastAtMs: pastAt(board, plan.style === 'cold'),
     amendsUntilMs: amendsUntil(board),
     change: board.change,
     tastes: board.tastes,
@@ -173,6 +174,11 @@ function asksAgainAt(
 ): Instant {
   return afterQuiet(Math.max(nowMs, hold?.endsAt ?? 0) + (isCold ? 3 : 1) * hourMs, zone);
 }
+
+/** From then on nobody goes on with it of themselves: wet leaf keeps four hours (as in guide.yaml), a cold infusion a day. */
+const keepsHours = { warm: 4, cold: 24 } as const;
+const pastAt = ({ brew: { hold, pouredAt }, startedAtMs }: Board, isCold: boolean): Instant =>
+  (hold?.endsAt ?? pouredAt ?? startedAtMs) + (isCold ? keepsHours.cold : keepsHours.warm) * hourMs;
 
 function holdFacts({ callAtMs, movedFromMs }: Board, { filledAt, endsAt }: Hold, zone: string): Facts {
   const clock = (instantMs: Instant) =>
