@@ -472,7 +472,14 @@ taste-leaf-up = Next time take about { PERCENT($share) } more leaf.
 taste-stays = Then it stays as it is.
 taste-far-enough = I have moved it as far as is sensible; another leaf may suit you better.
 taste-remembered = Remembered, for this family of tea.
-taste-kept = (With your own taste for { FAMILY($family) }.)
+taste-kept = (As you like { FAMILY($family) }: { LIST($parts) }.)
+taste-mended = (For the cup that { $taste ->
+    [bitter] was bitter
+    [weak] was weak
+    [flat] was flat
+    [sour] was sour
+   *[other] had no scent
+ }: { LIST($parts) }, this once. “Save this” keeps it.)
 brew-unknown-tea = I don't know “{ $unknownTea }” itself, so this is for its family.
 mistake-number-in-words = I need a number there, for example 150.
 
@@ -904,6 +911,7 @@ choice-my-brew-again = { $item-tea ->
    *[other] { TEA($item-tea) }
 } again, { VESSEL($item-vessel) } { ML($item-volumeMl) }
 choice-my-taste-reset = { FAMILY($item) } as usual again
+    .typed = as usual again / the usual way again / the usual way / forget that / forget my taste / forget that taste / without my taste / not like that / like everybody / put it back to normal / back to normal
 my-nothing-yet = I remember nothing of your tea yet.
 my-told-taste = { FAMILY($family) }: { LIST($parts) }.
 my-told-usual = as usual

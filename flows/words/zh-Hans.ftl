@@ -456,7 +456,14 @@ taste-leaf-up = 下次茶叶多放约 { PERCENT($share) }。
 taste-stays = 那就照这样。
 taste-far-enough = 能调的都调了，也许换一种茶更合您口味。
 taste-remembered = 记住了，这一类茶都照这样。
-taste-kept = （已按您对{ FAMILY($family) }的口味调整。）
+taste-kept = （照您对{ FAMILY($family) }的口味：{ LIST($parts) }。）
+taste-mended = （上一杯{ $taste ->
+    [bitter] 苦涩
+    [weak] 太淡
+    [flat] 平淡
+    [sour] 发酸
+   *[other] 没香气
+ }，这次{ LIST($parts) }。说“记下来”就留着。）
 brew-unknown-tea = “{ $unknownTea }”我不认得，这是按它那一类算的。
 mistake-number-in-words = 这里需要一个数字，例如 150。
 
@@ -874,6 +881,7 @@ choice-my-brew-again = 再泡{ $item-tea ->
    *[other] { TEA($item-tea) }
 }，{ VESSEL($item-vessel) } { ML($item-volumeMl) }
 choice-my-taste-reset = { FAMILY($item) }恢复平常
+    .typed = 恢复平常 / 恢复原来的 / 恢复原样 / 照平常 / 照原来的 / 照一般的 / 忘掉口味 / 忘掉这个 / 不用照我的口味 / 不要记住
 my-nothing-yet = 您的茶我还没记下什么。
 my-told-taste = { FAMILY($family) }：{ LIST($parts) }。
 my-told-usual = 照平常

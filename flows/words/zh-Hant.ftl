@@ -456,7 +456,14 @@ taste-leaf-up = 下次茶葉多放約 { PERCENT($share) }。
 taste-stays = 那就照這樣。
 taste-far-enough = 能調的都調了，也許換一種茶更合您口味。
 taste-remembered = 記住了，這一類茶都照這樣。
-taste-kept = （已按您對{ FAMILY($family) }的口味調整。）
+taste-kept = （照您對{ FAMILY($family) }的口味：{ LIST($parts) }。）
+taste-mended = （上一杯{ $taste ->
+    [bitter] 苦澀
+    [weak] 太淡
+    [flat] 平淡
+    [sour] 發酸
+   *[other] 沒香氣
+ }，這次{ LIST($parts) }。說「記下來」就留著。）
 brew-unknown-tea = 「{ $unknownTea }」我不認得，這是按它那一類算的。
 mistake-number-in-words = 這裡需要一個數字，例如 150。
 
@@ -874,6 +881,7 @@ choice-my-brew-again = 再泡{ $item-tea ->
    *[other] { TEA($item-tea) }
 }，{ VESSEL($item-vessel) } { ML($item-volumeMl) }
 choice-my-taste-reset = { FAMILY($item) }恢復平常
+    .typed = 恢復平常 / 恢復原來的 / 恢復原樣 / 照平常 / 照原來的 / 照一般的 / 忘掉口味 / 忘掉這個 / 不用照我的口味 / 不要記住
 my-nothing-yet = 您的茶我還沒記下什麼。
 my-told-taste = { FAMILY($family) }：{ LIST($parts) }。
 my-told-usual = 照平常

@@ -133,19 +133,21 @@ function isFirstOfItsKind(brew: Facts, at: number, all: readonly Facts[]): boole
   );
 }
 
-function tasteLines(family: string, taste: Taste): readonly Json[] {
-  const { waterC, strength, leaf } = taste;
-  const isUsual = waterC === usualTaste.waterC && strength === usualTaste.strength && leaf === usualTaste.leaf;
-  const parts = [
-    ...(waterC === 0 ? [] : [phrase(waterC < 0 ? 'my-told-cooler' : 'my-told-hotter', { degrees: Math.abs(waterC) })]),
-    ...(strength === 1
-      ? []
-      : [phrase(strength < 1 ? 'my-told-lighter' : 'my-told-stronger', { share: Math.abs(strength - 1) })]),
-    ...(leaf === 1
-      ? []
-      : [phrase(leaf < 1 ? 'my-told-less-leaf' : 'my-told-more-leaf', { share: Math.abs(leaf - 1) })]),
+/** How it differs from what the trade does: no part of it where it does not. */
+export function tasteParts({ waterC, strength, leaf }: Taste): readonly Json[] {
+  return [
+    ...tastePart(waterC - usualTaste.waterC, 'hotter', 'cooler', { degrees: Math.abs(waterC) }),
+    ...tastePart(strength - usualTaste.strength, 'stronger', 'lighter', { share: Math.abs(strength - 1) }),
+    ...tastePart(leaf - usualTaste.leaf, 'more-leaf', 'less-leaf', { share: Math.abs(leaf - 1) }),
   ];
-  return [phrase('my-told-taste', { family, parts: isUsual ? [phrase('my-told-usual')] : parts })];
+}
+
+const tastePart = (by: number, up: string, down: string, values: Facts): readonly Json[] =>
+  by === 0 ? [] : [phrase(`my-told-${by > 0 ? up : down}`, values)];
+
+function tasteLines(family: string, taste: Taste): readonly Json[] {
+  const parts = tasteParts(taste);
+  return [phrase('my-told-taste', { family, parts: parts.length === 0 ? [phrase('my-told-usual')] : parts })];
 }
 
 function brewLine({ atMs, tea, family, vessel, volumeMl, times, taste }: Facts, nowMs: number): Json {

@@ -4,16 +4,18 @@ import { caffeineSpread } from '../brewing/cautions.ts';
 import { shareIfDrawn } from '../brewing/drawn.ts';
 import { kettleWays } from '../brewing/kettle.ts';
 import { leafAmount, type LeafAmount } from '../brewing/leaf-amount.ts';
-import type { Plan } from '../brewing/plan.ts';
+import type { Family, Plan } from '../brewing/plan.ts';
 import { rounded } from '../brewing/rounding.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import { fillOf, spoonfulG, spoonsOf } from '../brewing/spoons.ts';
+import type { Taste } from '../brewing/taste.ts';
 import { reasonsFor } from '../brewing/why.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { brewOf, leafFor, tastesOf, type Brew } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
 import { sharedAmong } from './guide-phrases.ts';
+import { tasteParts } from './own.ts';
 import { asFacts, numberOf, phrase, refused } from './values.ts';
 
 export function planned(content: CoreContent, given: Facts, around: Around): Outcome {
@@ -59,9 +61,15 @@ function planFacts(brewing: BrewingData, { leaf, request, plan }: Brew, { memory
     strengthTold: strengthTold(plan, request.strength ?? 1),
     leafAfterwards: leafAfterwards(plan),
     caution: plan.cautions[0] === undefined ? null : phrase(`caution-${plan.cautions[0]}`),
-    likes: taste ? phrase('taste-kept', { family: leaf.family }) : null,
+    likes: likesTold(leaf.family, taste),
     rungs: plan.infusions.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
   };
+}
+
+/** As this person likes it; null where that is as everybody does. */
+function likesTold(family: Family, taste: Taste | undefined): Json {
+  const parts = taste ? tasteParts(taste) : [];
+  return parts.length === 0 ? null : phrase('taste-kept', { family, parts });
 }
 
 /** Little or much leaf: what comes of it, and what to do. */

@@ -1,9 +1,10 @@
 /** A word on how the cup tasted, as a change of the next one. */
-import { adjust, usualTaste, type TasteChange } from '../brewing/taste.ts';
+import { adjust, usualTaste, type Taste, type TasteChange } from '../brewing/taste.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { complaintOf, leafFor, tastesOf } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
+import { tasteParts } from './own.ts';
 import { asFacts, numberOf, phrase, textOf } from './values.ts';
 
 /** The cause, the change in numbers, and the tastes to remember if it is wished. */
@@ -25,10 +26,18 @@ export function tasteAdjusted(content: CoreContent, given: Facts, { memory }: Ar
       isChanged: change !== null,
       tempC: change?.field === 'waterC' ? waterC + change.to - change.from : null,
       strength: change?.field === 'strength' ? change.to / change.from : null,
+      leaf: change?.field === 'leaf' ? change.to / change.from : null,
+      mended: change && phrase('taste-mended', { taste: said, parts: tasteParts(alone(change)) }),
       tastes: { ...asFacts(tastes), [leaf.family]: asFacts(taste) },
     },
   };
 }
+
+/** What this change alone makes of a usual taste. */
+const alone = ({ field, from, to }: TasteChange): Taste => ({
+  ...usualTaste,
+  [field]: field === 'waterC' ? to - from : to / from,
+});
 
 function changePhrase(
   change: TasteChange | null,
