@@ -197,6 +197,10 @@ brew-title-bowl = { $tea ->
 brew-as-last-time = (Your vessel from last time. Tell me if it is another.)
 brew-as-in-the-shop = (As the shop brews it. Tell me your own vessel below.)
 brew-leaf = Leaf: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp; dry, { $plan-fill }.
+brew-bags = { $plan-bags ->
+    [1] One tea bag
+   *[other] { $plan-bags } tea bags
+ }: about { GRAMS($plan-leafG) } of small leaf, which gives quickly.
 brew-no-scale = Without a scale: fill the teaspoon and strike it off level with a knife; that is near enough.
 brew-leaf-powder = Powder: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp, sieved, with { ML($plan-waterMl) } of water; whisk until it foams.
 brew-leaf-little = That is little leaf for this vessel ({ GRAMS($usualG) } is usual): the cups come out at about { PERCENT($strength) } of the usual strength.
@@ -222,9 +226,12 @@ brew-time-once = Time: { DURATION($plan-firstS) }, once.
 brew-times = Times: { DURATIONS($plan-times) }. That is { $plan-count } infusions.
 brew-yield = Each infusion pours about { ML($plan-pouredMl) }, { ML($plan-pouredInAllMl) } in all.
 brew-leaf-stays = The leaf stays in: drink down to a third, then fill up again.
+brew-leaf-stays-hot = The leaf stays in, in water that stays hot: drink down to a third, then fill up again. Carried about for hours it comes to about { NUMBER($share, maximumFractionDigits: 1) } times the strength: then { GRAMS($lessG) } of leaf is enough, or pour the tea off into the flask.
+brew-leaf-stays-hours = The leaf stays in: with so little of it the flask may be carried about for hours.
 choice-leave-leaf-in = Leave the leaf in
     .typed = leaves stay in / leave the leaves in / leave it in / leaves in
 brew-leaf-out = Nothing holds the leaf back in a mug: when the time is up, pour the tea off into another cup. If you have no other, leave the leaf in and drink down to it.
+brew-leaf-bag-out = When the time is up, take the bag out and let it drip, without squeezing. A bag gives one cup.
 brew-caffeine = Your plan as it stands: about { NUMBER($usualMg, maximumFractionDigits: 0) } mg of caffeine in all ({ NUMBER($leastMg, maximumFractionDigits: 0) } to { NUMBER($mostMg, maximumFractionDigits: 0) }, as leaves differ).
 brew-no-shorter = Shorter can't be poured with this leaf; take less leaf, or cooler water.
 brew-comes-with-it = That comes with the numbers, once I know this.
@@ -749,7 +756,7 @@ choice-guide-skip = Leave this infusion out
 choice-guide-cooler = The water has cooled
     .typed = the water is cold / water has cooled / my water cooled down / the water went cold / kettle went cold
 choice-guide-new-kettle = Fresh hot water
-    .typed = fresh water / new water / i boiled it again / boiled again / hot water again
+    .typed = fresh water / new water / reheated / reheated it / boiled it again / i reheated it / the kettle is hot again / i boiled it again / boiled again / hot water again
 choice-guide-guests = More guests, or fewer
     .typed = more guests / someone came / more people / fewer people
 choice-guide-go-on = Go on
@@ -774,6 +781,10 @@ choice-guide-brew-again = The same once more
     .typed = again
 guide-two-brews = Your { $name } is still under way, at infusion { $n }. One pot at a time is easier to keep in mind.
 guide-set-out = { VESSEL($brew-vessel) }, { GRAMS($brew-leafG) } of leaf (about { SPOONS($brew-spoons) } level tsp): set them out. Heat { ML($brew-kettleMl) } of water to { DEGREES($brew-waterC, $memory-unit) }.
+guide-set-out-bags = { VESSEL($brew-vessel) } and { $brew-bags ->
+    [1] one tea bag
+   *[other] { $brew-bags } tea bags
+ }: set them out. Heat { ML($brew-kettleMl) } of water to { DEGREES($brew-waterC, $memory-unit) }.
 guide-set-out-powder = Set out: a bowl, a whisk, a fine sieve, { GRAMS($brew-leafG) } of powder. Heat a little water to { DEGREES($brew-waterC, $memory-unit) }.
 guide-set-out-cold = { VESSEL($brew-vessel) }, clean, { GRAMS($brew-leafG) } of leaf (about { SPOONS($brew-spoons) } level tsp), { ML($brew-waterMl) } of cold water: set them out.
 guide-set-out-pitcher = A pitcher beside it to pour into, so that all cups are alike.
@@ -782,6 +793,10 @@ guide-care-table = Stand the kettle well back from the edge, its cord too, and s
 guide-care-lid = Hold it by the rim and the knob of the lid: the steam leaves where the lid is ajar, so tilt it away from you.
 guide-warm = Warm vessel and cups with hot water, then pour it away.
 guide-measure = Put in { GRAMS($brew-leafG) } of leaf: about { SPOONS($brew-spoons) } level tsp.
+guide-measure-bags = Hang { $brew-bags ->
+    [1] the bag
+   *[other] all { $brew-bags } bags
+ } in, the string over the rim.
 guide-smell = Close the lid for a breath and smell the warm leaf.
 guide-rinse = Fill with { DEGREES($brew-waterC, $memory-unit) } water, count to { $brew-rinseS }, pour off. Don't drink this one.
 guide-count = Infusion { $brew-n }: fill from high, count to { $brew-seconds }, pour off low, to the last drop.
@@ -887,6 +902,7 @@ guide-finish-early = Then not today. Nothing was brewed.
 guide-finished-already = This brew is finished.
 guide-care-clay = Rinse the pot with hot water only, no soap, and let it dry open.
 guide-care-pot = Rinse the pot and the cups with hot water and let them dry open.
+guide-finish-bags = That was it: a bag gives one cup. Enjoy it.
 guide-why-set-out = Why: once the leaf is wet it doesn't wait, so everything stands within reach first.
 guide-why-warm = Why: a cold wall takes several degrees from the first infusion, just when the leaf should open.
 guide-why-measure = Why: { GRAMS($brew-leafG) } for { ML($brew-waterMl) } is what the times are worked out for; more leaf would want shorter ones.

@@ -91,8 +91,8 @@ describe('one slip, one sentence', { timeout: 120_000 }, () => {
     [
       'a style a flow asks about',
       'flows/brew.yaml',
-      /is 'guide' and plan\.style is not 'cupping'/,
-      "is 'guide' and plan.style is not 'copping'",
+      /is known\) and plan\.style is not 'cupping'/,
+      "is known) and plan.style is not 'copping'",
       /expected a style of data .*, not "copping"$/,
     ],
     [

@@ -23,6 +23,8 @@ export interface BrewRequest {
   readonly warmed?: boolean;
   /** False where the leaf is not to be rinsed first, though it would be. */
   readonly rinsed?: boolean;
+  /** So many tea bags instead of loose leaf: they are drawn once. */
+  readonly bags?: number;
   /** The person's wish, 1 as the trade brews it; 0.6 (light) … 1.5 (strong). */
   readonly strength?: number;
 }

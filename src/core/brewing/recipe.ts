@@ -22,6 +22,8 @@ export interface Recipe {
   readonly rinseSeconds: number | null;
   readonly guests: number;
   readonly strength: number;
+  /** Nothing of the leaf is kept for a second infusion. */
+  readonly isOnce: boolean;
 }
 
 /** Density of the leaf's own matter, g/ml: judgement. */
@@ -34,7 +36,8 @@ export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
   const leaf = makeLeaf(data, profile);
   const style = styleOf(vessel, profile, request);
   const family = data.families[profile.family];
-  const target = family.styles[brewedStyle(style)];
+  const usual = family.styles[brewedStyle(style)];
+  const target = request.bags === undefined ? usual : { ...usual, infusions: 1 };
   const boilsAtC = rounded(boilingPointC(request.elevationM ?? 0), 2);
   const asked = askedWaterC(request.waterC, style) ?? usualWaterC(data, profile, { style, boilsAtC });
   const strength = request.strength ?? 1;
@@ -55,6 +58,7 @@ export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
     rinseSeconds: family.rinsed && style === 'gongfu' && request.rinsed !== false ? leaf.form.rinseSeconds : null,
     guests: request.guests ?? 1,
     strength,
+    isOnce: request.bags !== undefined,
   };
 }
 
@@ -66,8 +70,9 @@ function styleOf(vessel: VesselData, profile: LeafProfile, request: BrewRequest)
   if (profile.family === 'matcha') return 'whisked';
   if (request.style !== undefined) return request.style;
   if (request.waterC !== undefined && request.waterC <= ranges.coldWaterC.most) return 'cold';
+  const isBagged = request.bags !== undefined && vessel.style === 'gongfu';
   const tooLarge = vessel.westernFromMl !== undefined && request.volumeMl >= vessel.westernFromMl;
-  return tooLarge || (vessel.style === 'gongfu' && profile.family === 'herbal') ? 'western' : vessel.style;
+  return isBagged || tooLarge || (vessel.style === 'gongfu' && profile.family === 'herbal') ? 'western' : vessel.style;
 }
 
 /** What was said of hot water for another vessel is none for a jar in the refrigerator. */

@@ -43,6 +43,9 @@ export const rhythms: { readonly [style in BrewedStyle]: Rhythm } = {
   cold: { leastS: 3600, longestS: 43200, restS: 1800, even: 1, ease: 0.7, thinnest: 0.5, firstShare: 0.75, kept: 0 },
 };
 
+/** Of what is drawn but once; a lighter cup takes less of it. Judgement: a bag comes near the minutes of common practice. */
+const onceShare = 0.55;
+
 /** What a way of brewing settles beyond the recipe. */
 export interface Series {
   readonly infusions: readonly PlannedInfusion[];
@@ -121,7 +124,9 @@ export function solveInfusion({ recipe, setup }: Vesselful, state: BrewState, st
 export function firstAim(recipe: Recipe): number {
   const rhythm = rhythms[brewedStyle(recipe.style)];
   const holdsMgPerG = recipe.leaf.contentMgPerG.reduce((sum, mg) => sum + mg, 0);
-  const most = (holdsMgPerG * recipe.leafG * rhythm.firstShare) / recipe.waterMl;
+  const once = Math.max(onceShare, rhythm.firstShare) * Math.min(1, recipe.strength);
+  const share = recipe.isOnce ? once : rhythm.firstShare;
+  const most = (holdsMgPerG * recipe.leafG * share) / recipe.waterMl;
   return Math.min(recipe.target.strengthMgPerMl * recipe.strength, most);
 }
 

@@ -12,11 +12,26 @@ import { numberOf, textOf } from './values.ts';
 
 export function leafFor({ teas, brewing }: CoreContent, given: Facts): LeafProfile {
   const found = teas.find(({ id }) => id === given['tea']);
-  if (found) return leafOfTea(brewing, found);
+  if (found) return asBagged(leafOfTea(brewing, found), given);
   const family = textOf(given['family']);
-  if (isFamily(family)) return leafOfFamily(brewing, family);
+  if (isFamily(family)) return asBagged(leafOfFamily(brewing, family), given);
   throw new Error(`neither a tea nor a family: ${JSON.stringify({ tea: given['tea'], family })}`);
 }
+
+/** What a bag holds, the leaf that is in it, and for how much water it is meant: common practice, no source. */
+const bag = { leafG: 2, form: 'granule', waterMl: 250 } as const;
+
+const isBagged = ({ family }: Pick<LeafProfile, 'family'>, given: Facts): boolean =>
+  numberOf(given['bags']) !== null && family !== 'matcha';
+
+function asBagged(leaf: LeafProfile, given: Facts): LeafProfile {
+  const { bulkGPerMl: _, ...rest } = leaf;
+  return isBagged(leaf, given) ? { ...rest, form: bag.form } : leaf;
+}
+
+/** As many as were told, or as the vessel wants. */
+const bagsOf = (given: Facts): number =>
+  numberOf(given['bags']) || Math.max(1, Math.round((numberOf(given['volumeMl']) ?? 0) / bag.waterMl));
 
 export interface Brew {
   readonly leaf: LeafProfile;
@@ -37,8 +52,10 @@ export function brewOf(content: CoreContent, given: Facts, around: Around): Brew
 }
 
 function requestOf(given: Facts, family: Family, memory: Facts): BrewRequest {
+  const bags = isBagged({ family }, given) ? bagsOf(given) : null;
   const optional = {
-    leafG: given['leafG'],
+    bags,
+    leafG: given['leafG'] ?? (bags === null ? null : bags * bag.leafG),
     waterC: given['tempC'],
     elevationM: given['elevationM'] ?? memory['elevationM'],
     style: given['style'],

@@ -1,6 +1,7 @@
 /** What a flow knows of a guided brew: the brew itself, the message it is written on, and what sentences tell of it. */
 import { countedBelowS, type Ground, type GuidedBrew, type Hold } from '../brewing/guided-brew.ts';
 import { caffeineSpread } from '../brewing/cautions.ts';
+import type { LeafProfile } from '../brewing/brewing-data.ts';
 import type { Plan } from '../brewing/plan.ts';
 import { isMistake, planBrew } from '../brewing/schedule.ts';
 import { spoonsOf } from '../brewing/spoons.ts';
@@ -44,8 +45,11 @@ export interface Board {
 }
 
 export function groundOf(content: CoreContent, { request }: GuidedBrew): Ground {
-  return { data: content.brewing, leaf: leafFor(content, { tea: request.tea, family: request.family }) };
+  return { data: content.brewing, leaf: leafOf(content, request) };
 }
+
+const leafOf = (content: CoreContent, { tea, family, bags }: GuidedBrew['request']): LeafProfile =>
+  leafFor(content, { tea, family, bags: bags ?? null });
 
 export function beginning(brew: GuidedBrew, nowMs: number): Board {
   return {
@@ -222,7 +226,8 @@ function setOut(content: CoreContent, plan: Plan, { request, coming }: GuidedBre
     volumeMl: request.volumeMl,
     style: plan.style,
     leafG: plan.leafG,
-    spoons: spoonsOf(content.brewing, leafFor(content, { tea: request.tea, family: request.family }), plan.leafG),
+    bags: request.bags ?? null,
+    spoons: spoonsOf(content.brewing, leafOf(content, request), plan.leafG),
     waterMl: plan.waterMl,
     waterC: plan.waterC,
     boilsAtC: plan.boilsAtC,

@@ -9,6 +9,8 @@ import { rounded } from '../brewing/rounding.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import { fillOf, spoonfulG, spoonsOf } from '../brewing/spoons.ts';
 import type { Taste } from '../brewing/taste.ts';
+import { makeRecipe } from '../brewing/recipe.ts';
+import type { Brewing } from '../brewing/request.ts';
 import { reasonsFor } from '../brewing/why.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
@@ -22,7 +24,9 @@ export function planned(content: CoreContent, given: Facts, around: Around): Out
   const brew = brewOf(content, given, around);
   if (isMistake(brew)) return refused(brew);
   const amount = numberOf(given['leafG']) === null ? null : leafAmount({ data: content.brewing, ...brew }, brew.plan);
-  return { gives: { ...planFacts(content.brewing, brew, around), ...amountTold(amount) } };
+  const facts = planFacts(content.brewing, brew, around);
+  const isForTheRoad = (facts['leafAfterwards'] as Facts | null)?.['key'] === 'brew-leaf-stays-hours';
+  return { gives: { ...facts, ...amountTold(isForTheRoad ? null : amount) } };
 }
 
 export function explained(content: CoreContent, given: Facts, around: Around): Outcome {
@@ -59,7 +63,8 @@ function planFacts(brewing: BrewingData, { leaf, request, plan }: Brew, { memory
     allS: times.reduce((sum, seconds) => sum + seconds, 0),
     caffeine: caffeineOf(plan),
     strengthTold: strengthTold(plan, request.strength ?? 1),
-    leafAfterwards: leafAfterwards(plan),
+    bags: request.bags ?? null,
+    leafAfterwards: leafAfterwards({ data: brewing, leaf, request }, plan),
     caution: plan.cautions[0] === undefined ? null : phrase(`caution-${plan.cautions[0]}`),
     likes: likesTold(leaf.family, taste),
     rungs: plan.infusions.map(({ n, seconds, strengthMgPerMl }) => ({ n, seconds, strengthMgPerMl })),
@@ -135,9 +140,25 @@ function caffeineOf(plan: Plan): Json {
 }
 
 /** What becomes of the leaf where nothing holds it back: it stays, or the tea is poured off it. */
-function leafAfterwards({ style, vessel }: Plan): Json {
+function leafAfterwards(brewing: Brewing, plan: Plan): Json {
+  const { style, vessel } = plan;
+  if (brewing.request.bags !== undefined) return style === 'western' ? phrase('brew-leaf-bag-out') : null;
+  if (style === 'grandpa' && vessel === 'thermos') return stayingHot(brewing, plan);
   if (style === 'grandpa') return phrase('brew-leaf-stays');
   return style === 'western' && vessel === 'mug' ? phrase('brew-leaf-out') : null;
+}
+
+/** So long a flask is carried about: judgement. Its leaf has given nearly all by then. */
+const onTheRoadS = 14_400;
+/** With no more than this share of the usual leaf it comes out as usual by then. */
+const littleForTheRoad = 0.6;
+
+function stayingHot(brewing: Brewing, plan: Plan): Json {
+  const { leafG: _, ...usual } = brewing.request;
+  const usualG = makeRecipe({ ...brewing, request: usual }).leafG;
+  if (plan.leafG <= usualG * littleForTheRoad) return phrase('brew-leaf-stays-hours');
+  const share = shareIfDrawn(brewing, plan, onTheRoadS) ?? 1;
+  return phrase('brew-leaf-stays-hot', { share, lessG: plan.leafG / share });
 }
 
 /** How many ways without one are told to who has a thermometer, said nothing of it, has none. */

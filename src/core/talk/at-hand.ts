@@ -20,6 +20,8 @@ const rules: readonly Rule[] = [
   { when: ({ heard }) => heard['steers'] === 'remind', means: { kind: 'brew', act: null, answer: null } },
   { when: isOfTheBrewAtHand, means: { kind: 'brew', answer: null } },
   { when: wishesBoiling, means: { ...ofTheBrew, tempC: boilingC } },
+  { when: says('drinks-now'), means: { kind: 'greeting', act: 'thanks', taste: null, answer: null, hands: null } },
+  { when: tellsHowMany, means: { kind: 'brew', answer: null } },
   { when: praisesTheCup, means: { kind: 'taste', act: null, taste: 'right', answer: null } },
   { when: says('saves'), means: { ...ofTheBrew, saves: true } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
@@ -38,6 +40,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
   const scene: Scene = { ...talk, heard, words: talkWords(begun), cues };
   const waits = isWaiting(scene);
   const ofThatVessel = isVesselAtHand(scene);
+  const bags = says('tea-bags')(scene) ? (cues.numberIn('tea-bags', scene.words) ?? 0) : null;
   const asksAnyVessel = talk.flow === 'brew' && heard['kind'] !== 'safety' && says('asks-any-vessel')(scene);
   // So many names spread into one another take ten times as long.
   const marked: Facts = Object.assign({}, heard, atTheBrew(scene), {
@@ -46,7 +49,9 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     languageAlone: says('language-alone')(scene),
     unit: degrees(scene),
     vessel: ofThatVessel || asksAnyVessel ? null : (heard['vessel'] ?? null),
-    tellsNothing: heard['tellsNothing'] === true || (ofThatVessel && !facts.some((name) => isTold(heard, name))),
+    bags,
+    tellsNothing:
+      (heard['tellsNothing'] === true && bags === null) || (ofThatVessel && !facts.some((name) => isTold(heard, name))),
     anyVessel: asksAnyVessel || null,
   });
   const marking: Scene = { ...scene, heard: marked };
@@ -108,6 +113,12 @@ function wishesBoiling(scene: Scene): boolean {
 /** "Nice", beside a plan, is said of the plan. */
 function praisesTheCup(scene: Scene): boolean {
   return scene.flow === 'guide' && scene.heard['taste'] === null && says('praises')(scene);
+}
+
+/** "Seven guests", beside a plan. */
+function tellsHowMany({ heard, flow }: Scene): boolean {
+  const { kind, onlyGuests, taste } = heard;
+  return flow === 'brew' && onlyGuests === true && taste === null && (kind === 'taste' || kind === 'offtopic');
 }
 
 function asksYield(scene: Scene): boolean {

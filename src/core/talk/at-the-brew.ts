@@ -36,6 +36,7 @@ export function atTheBrew(scene: Scene): Facts {
     coldAsk: mayBeCold(heard) ? coldAsked(words, cues) : null,
     asksRefill: asks('asks-refill', words, cues) || null,
     asksOwnBrews: asks('asks-own-brews', words, cues) || null,
+    asksOwnTaste: asks('asks-own-taste', words, cues) || null,
     asksWhere: asks('where-it-stands', words, cues) || null,
     skipTo: steers === 'skip' ? skippedTo(words, cues) : null,
   };

@@ -30,6 +30,8 @@ export const talkCueFiles = {
     'language-alone',
     'fahrenheit',
     'celsius',
+    'tea-bags',
+    'drinks-now',
   ],
   steering: [
     'begin',
@@ -43,6 +45,7 @@ export const talkCueFiles = {
     'where-it-stands',
     'asks-refill',
     'asks-own-brews',
+    'asks-own-taste',
   ],
   steps: [
     'filled',
