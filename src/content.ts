@@ -23,6 +23,7 @@ import { makeListen } from './core/functions/listen.ts';
 import { keepingCalls, usualKeeping, type Keeping } from './core/functions/keeping.ts';
 import type { StandingAnswer } from './core/reading/answers.ts';
 import { makeSeatChange, type Kin } from './core/lessons/spoken/seat-change.ts';
+import { makeWithoutCourtesies } from './core/reading/courtesies.ts';
 import { makeReader, type Reader } from './core/reading/reading.ts';
 import type { PeopleWords } from './core/reading/reading-words.ts';
 import { makeTalkCues } from './core/talk/talk-cues.ts';
@@ -99,11 +100,12 @@ export function readContent({ flowsDir, dataDir, shopDir, keeping = usualKeeping
   const words = makeWords(wordFiles.sources, (kind, id, language) => nameOf({ teas, answers }, { kind, id, language }));
   const finder = makeTeaFinder(teas, names);
   const read = makeReader({ finder, words: readingWords, ordinary: names.ordinary, answers });
+  const withoutCourtesies = makeWithoutCourtesies(readingWords.courtesies);
   const seatChange = makeSeatChange(kinOf(readingWords.people));
   const listen = makeListen(lessonCues);
   const talkCues = makeTalkCues(talkPhrases);
   const calls = {
-    ...makeCalls({ teas, brewing, read, zone: shop.zone, seatChange, listen, talkCues }),
+    ...makeCalls({ teas, brewing, read, withoutCourtesies, zone: shop.zone, seatChange, listen, talkCues }),
     ...keepingCalls(keeping),
   };
   const book = makeBook(flows, calls, words);

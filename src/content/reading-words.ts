@@ -21,6 +21,14 @@ const vesselRow = z.union([
 
 const peopleSchema = z.strictObject({ me: words, one: words, two: words, many: words, joins: words });
 
+const courtesiesSchema = z.strictObject({
+  ahead: words.min(1),
+  aheadOfAMark: words.min(1),
+  behind: words.min(1),
+  thanks: words.min(1),
+  withThanks: words.min(1),
+});
+
 const placesSchema = z.strictObject({
   living: words.min(1),
   places: z.array(z.strictObject({ elevationM: z.number().min(500).max(5200), names: words.min(1) })).min(1),
@@ -76,6 +84,7 @@ export function readReadingWords(dataDir: string): ReadingWords {
     materials: rows.flatMap((row) => ('pot' in row ? [row] : [])),
     notVessels: rows.flatMap((row) => ('nothing' in row ? row.nothing : [])),
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
+    courtesies: readYaml(join(dataDir, 'reading', 'courtesies.yaml'), courtesiesSchema).value,
     places: readYaml(join(dataDir, 'reading', 'places.yaml'), placesSchema).value,
     subjects: { ...elsewhere, ...home },
     worlds: {

@@ -31,7 +31,7 @@ export function readMessage(
   around: Around,
 ): Facts {
   const { house, memory } = around;
-  const said = textOf(text);
+  const said = content.withoutCourtesies(textOf(text));
   const sentence = content.listen(said);
   const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
   const talk = { house, flow, asked: asked ?? null };
@@ -71,5 +71,5 @@ const wordForWord: ReadonlySet<Json> = new Set(['reply', 'question', 'name']);
 export function partsOfMessage(content: CoreContent, given: Facts, around: Around): Json {
   if (wordForWord.has(given['asked'] ?? null)) return null;
   const hear = (text: string): Facts => readMessage(content, { ...given, text, asked: null }, around);
-  return twoAsked(textOf(given['text']), hear, content.talkCues);
+  return twoAsked(content.withoutCourtesies(textOf(given['text'])), hear, content.talkCues);
 }

@@ -4,6 +4,7 @@ import type { Found, Meaning, TeaFinder } from '../teas/find.ts';
 import type { Mention } from '../teas/name-index.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { readAct, readWantedLanguage, type Act } from './acts.ts';
+import { makeWithoutCourtesies } from './courtesies.ts';
 import { cueText, makeCues, type Cues } from './cues.ts';
 import { saysOnlyHowMany, makeGuestReader } from './guests.ts';
 import { lazily } from '../lazily.ts';
@@ -73,13 +74,14 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
   const mendOnce = lazily(() => makeMender(words.common, everyday()));
   const placesIn = lazily(() => makePlaceFinder(words.places));
   const guestsIn = lazily(() => makeGuestReader(words.people));
+  const withoutCourtesies = makeWithoutCourtesies(words.courtesies);
   const everyday = lazily(() => new Set([...ordinary, ...cueWords(words)]));
 
-  return (text, { language: before, asked }) => {
+  return (written, { language: before, asked }) => {
     const cues = cuesOnce();
-    const { shown, plain } = plainText(text);
+    const { shown, plain } = plainText(withoutCourtesies(written));
     const said = cues.mended(cueText(plain.slice(0, longestCued)));
-    const { language, sure } = readLanguage(shown, before);
+    const { language, sure } = readLanguage(plainText(written).shown, before);
     const wants = readWantedLanguage(said, cues, language);
     const act = readAct(said, cues, wants);
     const mentions = stillMeant(

@@ -1,4 +1,5 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
+import type { CourtesyWords } from './courtesies.ts';
 import type { Subjects } from './subjects.ts';
 import type { Worlds } from './evidence.ts';
 import type { CueName } from './cue-names.ts';
@@ -41,6 +42,7 @@ export interface ReadingWords {
   /** Phrases that look like a vessel and are none to brew in. */
   readonly notVessels: readonly string[];
   readonly people: PeopleWords;
+  readonly courtesies: CourtesyWords;
   /** Places that tell how high someone lives. */
   readonly places: PlaceWords;
   /** Groups of Han characters one of which is often written for another. */

@@ -28,6 +28,7 @@ function madePlain(text: string): PlainText {
     .replace(/(\d)(?=[¼½¾⅓⅔⅛])/g, '$1 ')
     .normalize('NFKC')
     .replace(invisible, '')
+    .replace(/[ \t]{2,}/g, ' ')
     .slice(0, readCharacters);
   let plain = '';
   for (let i = 0; i < shown.length; i++) plain += plainCharacter(shown.charAt(i));
