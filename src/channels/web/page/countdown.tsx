@@ -3,6 +3,7 @@ import type { JSX } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { setAlarm } from './alarm.ts';
 import { buzz, setBell } from './bell.ts';
+import { keepCalled, wasCalled } from './kept.ts';
 import { houseNow, onThisDevice } from './server-clock.ts';
 import type { PageWords, Said } from './wire.ts';
 
@@ -122,7 +123,7 @@ function useHouseNow(of: Countdown): number {
 function useCall({ id, of, words, ring, call }: Props): void {
   useEffect(() => {
     const key = `called.${id}.${of.endsAt}`;
-    const isDone = (): boolean => sessionStorage.getItem(key) !== null;
+    const isDone = (): boolean => wasCalled(key);
     if (isDone() || houseNow() - of.endsAt > lateCallMs) return undefined;
     const stopBell = ring ? setBell(onThisDevice(of.endsAt)) : () => undefined;
     let callOff = (): void => undefined;
@@ -131,7 +132,7 @@ function useCall({ id, of, words, ring, call }: Props): void {
       // A timer may come early, and the house's time may have been measured anew: look again.
       if (left > 0) callOff = setAlarm(Math.min(left, 60_000), look);
       else if (!isDone() && left > -staleMs) {
-        sessionStorage.setItem(key, '');
+        keepCalled(key);
         call(words['page-pour-now']);
         if (ring) buzz();
       }

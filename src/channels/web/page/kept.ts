@@ -28,6 +28,15 @@ export const keepMayRing = (may: boolean): void => write('ring', may);
 export const keptOffset = (): number => Number(read('ahead') ?? 0);
 export const keepOffset = (ms: number): void => write('ahead', ms);
 
+/** Of the holds that have ended here, those whose call was made; in this tab alone, for another may lie in another room. */
+const calledHere = new Set<string>();
+export const wasCalled = (hold: string): boolean =>
+  calledHere.has(hold) || attempt(() => sessionStorage.getItem(hold) !== null, false);
+export const keepCalled = (hold: string): void => {
+  calledHere.add(hold);
+  attempt(() => sessionStorage.setItem(hold, ''), undefined);
+};
+
 export async function forgetEverything(): Promise<void> {
   for (const key of storedKeys()) drop(key);
   await forgetShell().catch(() => undefined);
