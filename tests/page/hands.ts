@@ -21,7 +21,7 @@ const stop = (page: Page): Promise<Stop> =>
     const box = at.getBoundingClientRect();
     const open = [...document.querySelectorAll('.choices')].at(-1);
     const isOutlined = getComputedStyle(at).outlineStyle !== 'none';
-    const isUnderlined = getComputedStyle(at.parentElement ?? at).boxShadow !== 'none';
+    const isUnderlined = getComputedStyle(at.closest('.writing') ?? at).boxShadow !== 'none';
     const onTop = document.elementFromPoint(box.x + box.width / 2, box.y + box.height / 2);
     const isInView = onTop !== null && (at.contains(onTop) || onTop.contains(at));
     return {

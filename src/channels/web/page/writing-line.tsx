@@ -29,24 +29,33 @@ export function WritingLine({ words, hasBegun, write }: Props): JSX.Element {
       <label class="unseen" for="next-line">
         {words['page-write-label']}
       </label>
-      <textarea
-        id="next-line"
-        ref={field}
-        rows={1}
-        maxLength={longestText}
-        placeholder={words[hasBegun ? 'page-write-on' : 'page-write-hint']}
-        enterkeyhint="send"
-        autocomplete="off"
-        value={text}
-        onInput={(event) => setText(event.currentTarget.value)}
-        onKeyDown={(event) => {
-          // While a Chinese word is being composed, Enter belongs to the input method.
-          if (event.key !== 'Enter' || event.shiftKey || event.isComposing) return;
-          event.preventDefault();
-          send();
-        }}
-      />
+      <div class="growing">
+        {/* A line that has just ended has no height of its own. */}
+        <span aria-hidden="true">{`${text} `}</span>
+        <textarea
+          id="next-line"
+          ref={field}
+          rows={1}
+          maxLength={longestText}
+          placeholder={words[hasBegun ? 'page-write-on' : 'page-write-hint']}
+          enterkeyhint="send"
+          autocomplete="off"
+          value={text}
+          onInput={(event) => setText(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            if (event.key !== 'Enter' || event.shiftKey || isComposing(event)) return;
+            event.preventDefault();
+            send();
+          }}
+        />
+      </div>
       <button type="submit">{words['page-write']}</button>
     </form>
   );
 }
+
+/** In Safari's order of events the Enter that takes a word comes when its composing is over, and bears this code alone. */
+const takenByInputMethod = 229;
+
+/** While a Chinese word is being composed, Enter belongs to the input method. */
+const isComposing = (event: KeyboardEvent): boolean => event.isComposing || event.keyCode === takenByInputMethod;
