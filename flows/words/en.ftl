@@ -32,6 +32,7 @@ page-elsewhere-wrong = No sheet opens with that. The code may be used up or too 
 page-elsewhere-slow = Too many codes were tried. Please wait a minute.
 page-from-label = From the label
 page-no-script = To write here, please allow scripts for this page.
+page-no-cookie = This page keeps your sheet by one cookie. Please allow it, and open the page again.
 page-not-found = There is no such sheet here. The label or the link may be an old one.
 page-failed = Something went wrong on our side. Please try again in a moment.
 page-too-fast = That was a little too fast. Please wait a few seconds.

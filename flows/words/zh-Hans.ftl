@@ -32,6 +32,7 @@ page-elsewhere-wrong = 这组号码打不开小笺，可能用过了或过期了
 page-elsewhere-slow = 试的次数太多了，请等一分钟。
 page-from-label = 茶标上的冲泡法
 page-no-script = 要在这里书写，请允许本页运行脚本。
+page-no-cookie = 本页要用一个 cookie 认得您的小笺，请允许后重新打开本页。
 page-not-found = 这里没有这一张，茶标或链接可能是旧的。
 page-failed = 我们这边出了点问题，请稍后再试。
 page-too-fast = 有点太快了，请等几秒再试。

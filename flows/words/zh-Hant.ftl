@@ -32,6 +32,7 @@ page-elsewhere-wrong = 這組號碼打不開小箋，可能用過了或過了時
 page-elsewhere-slow = 試得太多次了，請等一分鐘。
 page-from-label = 茶標上的沖泡法
 page-no-script = 要在這裡書寫，請允許本頁執行程式。
+page-no-cookie = 本頁要用一個 cookie 認得您的小箋，請允許後重新打開本頁。
 page-not-found = 這裡沒有這一張，茶標或連結可能是舊的。
 page-failed = 我們這邊出了點問題，請稍後再試。
 page-too-fast = 有點太快了，請等幾秒再試。

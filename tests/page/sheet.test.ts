@@ -4,6 +4,7 @@ import { browserPath, patienceMs } from './browser.ts';
 import { choosing } from './choosing.ts';
 import { theLine } from './line.ts';
 import { withoutConnection } from './offline.ts';
+import { otherBrowsers } from './other-browsers.ts';
 import { thePage } from './page.ts';
 import { openGenerousHouse } from './sheet.ts';
 import { sideBySide } from './side-by-side.ts';
@@ -14,5 +15,6 @@ describe.skipIf(browserPath === null)('a sheet', { timeout: patienceMs }, () => 
   describe('the page', () => thePage(at));
   describe('what is chosen', () => choosing(at));
   describe('the line', () => theLine(at));
+  describe('in another browser', () => otherBrowsers(at));
   describe('without a connection', () => withoutConnection(at));
 });

@@ -2,11 +2,18 @@
 
 let audio: AudioContext | null = null;
 
-/** Must be called from a touch or a key: browsers let nothing sound before. */
-export async function wakeBell(): Promise<boolean> {
-  audio ??= new AudioContext();
+/**
+ * Must be called from a touch or a key: browsers let nothing sound before. `told` hears whether it can sound now, and
+ * again whenever that changes: a telephone takes the sound away for a call, and Safari also while its screen is locked.
+ */
+export async function wakeBell(told: (isAwake: boolean) => void): Promise<void> {
+  const tell = (): void => told(audio?.state === 'running');
+  if (audio === null) {
+    audio = new AudioContext();
+    audio.addEventListener('statechange', tell);
+  }
   await audio.resume();
-  return audio.state === 'running';
+  tell();
 }
 
 /** Common practice, no source: two partials of a small bowl, soft enough for a kitchen. */

@@ -14,7 +14,7 @@ import type { Entry, Sheet } from './sheet-state.ts';
 import { useSheet } from './use-sheet.ts';
 import { useWakeLock } from './wake-lock.ts';
 import { WritingLine } from './writing-line.tsx';
-import type { Boot } from './wire.ts';
+import type { Boot, PageWordKey } from './wire.ts';
 
 export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
   const desk = useSheet(boot);
@@ -33,6 +33,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
   const calledFrom = placeOfCalled(sheet);
   const callId = useCallId(sheet);
   const label = boot.label !== null && !isAnswered(sheet, boot) ? boot.label : null;
+  const ofLine = lineWord(sheet, label !== null);
 
   return (
     <>
@@ -79,7 +80,7 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
           </ol>
         </div>
         <p class="quiet" role="status">
-          {sheet.line === 'lost' ? words['page-lost'] : !sheet.caughtUp && label === null ? words['page-opening'] : ''}
+          {ofLine === null ? '' : words[ofLine]}
         </p>
         <WritingLine
           words={words}
@@ -93,6 +94,12 @@ export function BrewSheet({ boot }: { readonly boot: Boot }): JSX.Element {
       </p>
     </>
   );
+}
+
+/** What there is to say of the line to the house. */
+function lineWord({ line, caughtUp }: Sheet, hasLabel: boolean): PageWordKey | null {
+  if (line === 'lost') return navigator.cookieEnabled ? 'page-lost' : 'page-no-cookie';
+  return caughtUp || hasLabel ? null : 'page-opening';
 }
 
 function isHolding({ said }: Entry): boolean {
@@ -139,13 +146,9 @@ export interface BellState {
 function useBell(): BellState {
   const [wanted, setWanted] = useState(mayRing);
   const [awake, setAwake] = useState(false);
+  const wake = (): void => void wakeBell(setAwake).catch(() => undefined);
   useEffect(() => {
     if (!wanted || awake) return undefined;
-    const wake = (): void => {
-      wakeBell()
-        .then(setAwake)
-        .catch(() => undefined);
-    };
     const touches = ['pointerup', 'keydown'] as const;
     for (const touch of touches) window.addEventListener(touch, wake);
     return () => touches.forEach((touch) => window.removeEventListener(touch, wake));
@@ -156,11 +159,7 @@ function useBell(): BellState {
     want(value) {
       keepMayRing(value);
       setWanted(value);
-      if (value) {
-        wakeBell()
-          .then(setAwake)
-          .catch(() => undefined);
-      }
+      if (value) wake();
     },
   };
 }

@@ -32,7 +32,8 @@ export function makePostbox(waiting: readonly Act[], sender: Sender): Postbox {
     clearTimeout(timer);
     const { status, line } = await post(act);
     busy = false;
-    if (status === 401) return sender.expired();
+    // Where no cookie is allowed, a new page is as little known.
+    if (status === 401 && navigator.cookieEnabled) return sender.expired();
     if (isLater(status)) {
       timer = setTimeout(() => void run(), Math.min(longestWaitMs, 1000 * 2 ** failures++));
       return;

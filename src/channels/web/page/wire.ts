@@ -92,6 +92,7 @@ export const pageWordKeys = [
   'page-telegram',
   'page-from-label',
   'page-no-script',
+  'page-no-cookie',
   'page-not-found',
   'page-failed',
   'page-too-fast',
