@@ -215,7 +215,7 @@ brew-fill-third = 约占三分之一
 brew-fill-half = 约占一半
 brew-fill-more = 超过一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；总共烧 { ML($kettleMl) }。
-brew-water-usual = 一般用 { DEGREES($waterC, $unit) }左右的水；其余要看用什么来泡。
+brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其余要看用什么来泡。
 brew-water-boiling = 水：刚烧开（您那里是 { DEGREES($waterC, $unit) }）；总共烧 { ML($kettleMl) }。
 brew-water-cold = 水：冷水，{ DEGREES($waterC, $unit) }，{ ML($waterMl) }；全程放冰箱。
 brew-warm = 先用热水温器具，再把水倒掉。
@@ -426,9 +426,9 @@ plan-chart-left = 叶中所余
 
 # 为什么这样泡
 why-leaf = { GRAMS($leafG) }茶叶配 { ML($waterMl) }水，每克 { NUMBER($mlPerG) } 毫升；干叶占茶器的 { PERCENT($fill) }，有舒展的空间。
-why-water-warmed = { DEGREES($waterC) }的水（您那里 { DEGREES($boilsAtC) }沸腾）碰到茶叶和器壁后是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，温器多得 { NUMBER($costC) } 度。
-why-water-unwarmed = { DEGREES($waterC) }的水（您那里 { DEGREES($boilsAtC) }沸腾）在冷的茶器里降到 { DEGREES($coldC) }；不温器少了 { NUMBER($costC) } 度，时间已为此加长。
-why-water-cold = { DEGREES($waterC) }的水带出甜味，把大部分苦味留在叶里，只是要用小时来算。
+why-water-warmed = { DEGREES($waterC) } 的水（您那里 { DEGREES($boilsAtC) } 沸腾）碰到茶叶和器壁后是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，温器多得 { NUMBER($costC) } 度。
+why-water-unwarmed = { DEGREES($waterC) } 的水（您那里 { DEGREES($boilsAtC) } 沸腾）在冷的茶器里降到 { DEGREES($coldC) }；不温器少了 { NUMBER($costC) } 度，时间已为此加长。
+why-water-cold = { DEGREES($waterC) } 的水带出甜味，把大部分苦味留在叶里，只是要用小时来算。
 why-times = { DURATION($firstS) }让第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡里的最后一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
 why-time = { DURATION($firstS) }让茶汤到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；这些茶叶能给的，{ NUMBER($count) } 泡就给完了。
 

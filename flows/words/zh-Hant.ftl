@@ -215,7 +215,7 @@ brew-fill-third = 約佔三分之一
 brew-fill-half = 約佔一半
 brew-fill-more = 超過一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；總共燒 { ML($kettleMl) }。
-brew-water-usual = 一般用 { DEGREES($waterC, $unit) }左右的水；其餘要看用什麼來泡。
+brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其餘要看用什麼來泡。
 brew-water-boiling = 水：剛燒開（您那裡是 { DEGREES($waterC, $unit) }）；總共燒 { ML($kettleMl) }。
 brew-water-cold = 水：冷水，{ DEGREES($waterC, $unit) }，{ ML($waterMl) }；全程放冰箱。
 brew-warm = 先用熱水溫器具，再把水倒掉。
@@ -426,9 +426,9 @@ plan-chart-left = 葉中所餘
 
 # 為什麼這樣泡
 why-leaf = { GRAMS($leafG) }茶葉配 { ML($waterMl) }水，每克 { NUMBER($mlPerG) } 毫升；乾葉佔茶器的 { PERCENT($fill) }，有舒展的空間。
-why-water-warmed = { DEGREES($waterC) }的水（您那裡 { DEGREES($boilsAtC) }沸騰）碰到茶葉和器壁後是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，溫器多得 { NUMBER($costC) } 度。
-why-water-unwarmed = { DEGREES($waterC) }的水（您那裡 { DEGREES($boilsAtC) }沸騰）在冷的茶器裡降到 { DEGREES($coldC) }；不溫器少了 { NUMBER($costC) } 度，時間已為此加長。
-why-water-cold = { DEGREES($waterC) }的水帶出甜味，把大部分苦味留在葉裡，只是要用小時來算。
+why-water-warmed = { DEGREES($waterC) } 的水（您那裡 { DEGREES($boilsAtC) } 沸騰）碰到茶葉和器壁後是 { DEGREES($warmC) }；茶器若是冷的只有 { DEGREES($coldC) }，溫器多得 { NUMBER($costC) } 度。
+why-water-unwarmed = { DEGREES($waterC) } 的水（您那裡 { DEGREES($boilsAtC) } 沸騰）在冷的茶器裡降到 { DEGREES($coldC) }；不溫器少了 { NUMBER($costC) } 度，時間已為此加長。
+why-water-cold = { DEGREES($waterC) } 的水帶出甜味，把大部分苦味留在葉裡，只是要用小時來算。
 why-times = { DURATION($firstS) }讓第一杯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；剩下的出得慢，所以 { NUMBER($count) } 泡裡的最後一泡要 { DURATION($lastS) }，有 { NUMBER($lastStrength, maximumFractionDigits: 1) } 毫克/毫升。
 why-time = { DURATION($firstS) }讓茶湯到 { NUMBER($strength, maximumFractionDigits: 1) } 毫克/毫升；這些茶葉能給的，{ NUMBER($count) } 泡就給完了。
 
