@@ -123,6 +123,28 @@ describe.skipIf(browserPath === null)('a hold', { timeout: patienceMs }, () => {
     },
   );
 
+  it.concurrent.each([
+    ['a telephone on its side', 844, 390],
+    ['a small one on its side', 667, 320],
+    ['a page at 200 %', 640, 450],
+    ['a page at 400 %', 320, 225],
+  ])('on %s leaves half of the screen to read above it', async (_, width, height) => {
+    const sitting = await sit((page) => page.setViewportSize({ width, height }));
+    const { page } = sitting;
+    await sitting.say({ paragraphs: ['A word more.\n'.repeat(40)] });
+    await begin(sitting, 600_000);
+    await page.waitForSelector('.digits');
+    await page.evaluate(() => window.scrollTo(0, 300));
+    const covered = await page.locator('.holding').evaluate((one) => innerHeight - one.getBoundingClientRect().top);
+    expect(covered).toBeLessThan(0.6 * height);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    const boxes = await page.$$eval('.hold, .holding .choices', (all) =>
+      all.map((one) => one.scrollWidth - one.clientWidth),
+    );
+    expect(boxes).toEqual([0, 0]);
+    await page.context().close();
+  });
+
   it.concurrent('rings and buzzes only after consent, and at the end', async () => {
     const sitting = await sit((page) =>
       page.addInitScript(() => {
