@@ -2,16 +2,16 @@
 import type { Said } from './wire.ts';
 
 const number = String.raw`\d(?:[\d.,:]*\d)?[½¼¾⅓⅔]?`;
-const counted = String.raw`(?: ?°[CF]?| ?%| ?(?:[分小毫][鐘钟時时升]|\p{Script=Han})| \p{Script=Latin}{1,3}(?!\p{L}))`;
+const counted = String.raw`(?: ?°[CF]?| ?%| ?(?:[分小毫][鐘钟時时升克](?:/毫升)?|\p{Script=Han})| \p{Script=Latin}{1,3}(?:/\p{Script=Latin}{1,2})?(?!\p{L}))`;
 /** A day with what it is called: "12月5日（星期六）", "December 5", and so "Infusion 3". */
 const day = String.raw`\d{1,2}月\d{1,2}日（\p{Script=Han}{2,3}）|\p{Lu}\p{Ll}{2,8} \d{1,2}(?![\d\p{L}]|[.:]\d)`;
 /** A few words that end a text are not torn apart, nor left alone by half: "慢慢倒。", "– 8 seats free", "：還有 8 個座位". */
 const lastWords = String.raw`(?<=[，；：、])\p{Script=Han}{2,4}。$|(?<=– )[^–]{1,16}$|(?<=：)[\p{Script=Han}\d ]{2,10}$`;
 /** A number with its unit or the Han character after it, and such pairs in a row: "1 min 40 s", "第 3 泡", "± 1 °C". */
 const pairs = String.raw`(?:[第±] ?)?${number}${counted}(?: ?${number}${counted}){0,2}`;
-/** What parts the name of a plan ends a line, and begins none: "Porcelain pot ·". */
-const parted = String.raw`[^\s·]+ ·(?= )`;
-const together = new RegExp(`${day}|${pairs}(?: ·(?= ))?|${lastWords}|${parted}`, 'gu');
+/** What parts a text ends a line, and begins none: "Porcelain pot ·", "the long table –". */
+const parted = String.raw`[^\s·]{1,24} [·–](?= )`;
+const together = new RegExp(`${day}|${pairs}(?: [·–](?= ))?|${lastWords}|${parted}`, 'gu');
 
 /** The parts of a text in order; every second one must stay on one line. */
 export function wholes(text: string): readonly string[] {
