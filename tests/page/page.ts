@@ -122,8 +122,37 @@ export function thePage(at: SideBySide<FakeHouse>): void {
 
   it.concurrent('follows the conversation into another language', async () => {
     const { page, say } = await withPlan();
+    const hand = () =>
+      page
+        .locator('.entry[lang=en] p')
+        .last()
+        .evaluate((one) => {
+          const { fontFamily, lineHeight } = getComputedStyle(one);
+          return { fontFamily, lineHeight };
+        });
+    const before = await hand();
     await say({ language: 'zh-Hans', ...plan['zh-Hans'] });
     await eventually(() => page.title(), pageWords('zh-Hans')['page-title']);
+    // What was said in English stays as it was set.
+    expect(await hand()).toEqual(before);
+    const chinese = page.locator('.entry[lang=zh-Hans] p').first();
+    expect(await chinese.evaluate((one) => getComputedStyle(one).fontFamily)).toContain('Songti SC');
+    await page.context().close();
+  });
+
+  it.concurrent('sets what is written from right to left in its own direction', async () => {
+    const { page } = await withPlan();
+    const direction = (of: string): Promise<string> =>
+      page
+        .locator(of)
+        .last()
+        .evaluate((one) => getComputedStyle(one).direction);
+    expect(await direction('textarea')).toBe('ltr');
+    await page.fill('textarea', 'شاي أخضر؟');
+    expect(await direction('textarea')).toBe('rtl');
+    await page.press('textarea', 'Enter');
+    await page.getByText('شاي أخضر؟').waitFor();
+    expect(await direction('.own bdi')).toBe('rtl');
     await page.context().close();
   });
 

@@ -10,7 +10,7 @@ export function OwnLine({ act, words }: { readonly act: Act; readonly words: Pag
         <span class="unseen" lang={document.documentElement.lang}>
           {words['page-you-wrote']}{' '}
         </span>
-        {act.shown}
+        <bdi>{act.shown}</bdi>
       </p>
       {act.state === 'waiting' && <p class="quiet late-shown">{words['page-waiting']}</p>}
       {act.state === 'refused' && <p class="quiet">{words['page-refused']}</p>}

@@ -34,6 +34,7 @@ export function WritingLine({ words, hasBegun, write }: Props): JSX.Element {
         <span aria-hidden="true">{`${text} `}</span>
         <textarea
           id="next-line"
+          dir="auto"
           ref={field}
           rows={1}
           maxLength={longestText}
