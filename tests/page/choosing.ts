@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { expect, it } from 'vitest';
 import { barriers, eventually } from './browser.ts';
 import type { SideBySide } from './side-by-side.ts';
-import { pageWords, type FakeHouse } from './fake-house.ts';
+import { hold, pageWords, type FakeHouse } from './fake-house.ts';
 import { planOn, sitDown, write } from './sheet.ts';
 
 const words = pageWords('en');
@@ -117,7 +117,7 @@ export function choosing(at: SideBySide<FakeHouse>): void {
   });
 
   it.concurrent('in colours of the person’s own every choice has an edge', async () => {
-    const { page } = await planOn(at.browser, at.house, { options: { forcedColors: 'active' } });
+    const { page, say } = await planOn(at.browser, at.house, { options: { forcedColors: 'active' } });
     await eventually(
       () =>
         page
@@ -126,6 +126,13 @@ export function choosing(at: SideBySide<FakeHouse>): void {
           .evaluate((one) => getComputedStyle(one).borderTopWidth),
       '1px',
     );
+    await say(hold('en', 60_000));
+    await page.waitForSelector('.hold-rung');
+    // What is past of a hold is filled, what is left is not.
+    const [left, past] = await page.$$eval('.hold-rung rect', (all) => all.map((one) => getComputedStyle(one).fill));
+    const paper = await page.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
+    expect(left).toBe(paper);
+    expect(past).not.toBe(paper);
     expect(await barriers(page)).toEqual([]);
     await page.context().close();
   });
