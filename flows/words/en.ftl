@@ -7,6 +7,7 @@ page-write-label = The next line
 page-write-hint = Tea, vessel, size
 page-write-on = In your own words
 page-write = Write
+page-write-full = One line holds no more than this; what was pasted may have been cut off.
 page-choices = Choose
 page-opening = Opening the sheet …
 page-lost = No connection. What you write is kept and goes out when it is back.

@@ -7,6 +7,7 @@ page-write-label = 下一行
 page-write-hint = 茶、器皿、容量
 page-write-on = 也可以自己写
 page-write = 写下
+page-write-full = 一行最多写到这里，粘贴的内容可能没有全部放进来。
 page-choices = 请选
 page-opening = 正在铺开小笺……
 page-lost = 暂时连不上。您写的会先留着，连上后自动送出。

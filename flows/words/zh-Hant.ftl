@@ -7,6 +7,7 @@ page-write-label = 下一行
 page-write-hint = 茶、器皿、容量
 page-write-on = 也可以自己寫
 page-write = 寫下
+page-write-full = 一行最多寫到這裡，貼上的內容可能沒有全部放進來。
 page-choices = 請選
 page-opening = 正在鋪開小箋……
 page-lost = 暫時連不上。您寫的會先留著，連上後自動送出。

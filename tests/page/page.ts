@@ -156,6 +156,28 @@ export function thePage(at: SideBySide<FakeHouse>): void {
     await page.context().close();
   });
 
+  it.concurrent('says so when more is pasted than a line holds', async () => {
+    const { page } = await withPlan({ options: { viewport: { width: 320, height: 640 } } });
+    const full = page.getByText(pageWords('en')['page-write-full'] ?? '-');
+    const paste = (text: string): Promise<unknown> =>
+      page.locator('textarea').evaluate((field, pasted) => {
+        field.focus();
+        document.execCommand('insertText', false, pasted);
+      }, text);
+    await paste('sencha '.repeat(20));
+    expect(await full.count()).toBe(0);
+    await paste('sencha '.repeat(3_000));
+    await full.waitFor();
+    expect(await barriers(page)).toEqual([]);
+    await page.press('textarea', 'Enter');
+    await full.waitFor({ state: 'detached' });
+    const sides = await page.$$eval('.growing, .writing button', (all) =>
+      all.map((one) => one.getBoundingClientRect().bottom),
+    );
+    expect(sides[0]).toBeCloseTo(sides[1] ?? 0, 0);
+    await page.context().close();
+  });
+
   it.concurrent('a fresh sheet shows nothing of the last person, and is another chat', async () => {
     const { page, chat: before } = await withPlan();
     const { 'page-fresh': fresh = '', 'page-fresh-confirm': confirm = '' } = pageWords('en');

@@ -67,6 +67,7 @@ export const pageWordKeys = [
   'page-write-hint',
   'page-write-on',
   'page-write',
+  'page-write-full',
   'page-choices',
   'page-opening',
   'page-lost',

@@ -51,6 +51,9 @@ export function WritingLine({ words, hasBegun, write }: Props): JSX.Element {
         />
       </div>
       <button type="submit">{words['page-write']}</button>
+      <p class="quiet full" role="status">
+        {text.length >= longestText && words['page-write-full']}
+      </p>
     </form>
   );
 }
