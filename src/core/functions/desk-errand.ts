@@ -20,6 +20,8 @@ import {
   correctionTaken,
   guestTaken,
   guestSeatsTaken,
+  moveTaken,
+  reasonTaken,
   repeatTaken,
   seatsTaken,
   wordsTaken,
@@ -37,6 +39,9 @@ type Errand =
   | 'resume'
   | 'off-listed'
   | 'attended'
+  | 'phone'
+  | 'code'
+  | 'asked'
   | 'write'
   | 'seats'
   | 'guest'
@@ -57,6 +62,9 @@ type Errand =
 /** Errand, the cue that tells it, and what is taken from the sentence; null where it must hold something and does not. The first that fits. */
 const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['correct', 'desk-correct', correctionTaken],
+  ['asked', 'desk-asked'],
+  ['code', 'desk-code'],
+  ['phone', 'desk-phone'],
   ['questions', 'desk-first-question', () => ({ value: 'first' })],
   ['questions', 'desk-questions'],
   ['undelivered', 'desk-undelivered'],
@@ -71,8 +79,8 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['seats', 'desk-seats', seatsTaken],
   ['guest', 'desk-guest', guestTaken],
   ['write', 'desk-write', wordsTaken],
-  ['move', 'desk-move'],
-  ['cancel', 'desk-cancel'],
+  ['move', 'desk-move', moveTaken],
+  ['cancel', 'desk-cancel', reasonTaken],
   ['people', 'desk-people'],
 ];
 
@@ -92,10 +100,13 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   if (found === null) return null;
   const { act, taken } = found;
   const naming = namingIn(sentence, found);
-  const lesson: Json = found.lesson ?? meant(naming, act, around, zone)?.id ?? null;
+  const named =
+    meant(naming, act, around, zone) ??
+    (saysDay(found) && !naming.says('desk-write-all') ? meant(sentence, act, around, zone) : undefined);
+  const lesson: Json = found.lesson ?? named?.id ?? null;
   // Who has a seat in it themselves may mean that.
   if (act === 'cancel' && typeof lesson === 'string' && ownBooking(lesson, around)) return null;
-  const isDated = act !== 'move' && act !== 'repeat' && namesDays(naming, around.nowMs, zone);
+  const isDated = act !== 'repeat' && namesDays(naming, around.nowMs, zone);
   const isAll =
     (act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text)) ||
     (act === 'write' && naming.says('desk-write-all'));
@@ -130,8 +141,10 @@ function callsOff(sentence: Sentence, around: Around, zone: string): boolean {
   if (sentence.says('desk-write') || hearLesson(sentence, around.nowMs, zone).said.starts !== undefined) return false;
   if (sentence.says('desk-call-off')) return true;
   if (isQuestion.test(sentence.text)) return false;
-  if (sentence.says('desk-call-off-told')) return true;
   const { isTold, rest } = readOffDays(sentence.text, dateOf(wallAt(around.nowMs, zone)));
+  // 週六的課不上了 is of one day.
+  const isOneDay = !isTold && hearWish(sentence, around.nowMs, zone).date !== undefined;
+  if (sentence.says('desk-call-off-told')) return !isOneDay;
   const lessons = doorsIn(around).map(({ lesson }) => lesson);
   const isNamed = (): boolean => titledLessons(lessons, { rest }).length > 0;
   return isTold && (sentence.says('desk-call-off-days') || (sentence.says('desk-stops') && isNamed()));
@@ -171,16 +184,22 @@ function firstErrand(sentence: Sentence): Found | null {
 /** "On the first Saturday of each month" names no lesson, and neither does what a letter says. */
 function namingIn(sentence: Sentence, { act, taken }: Found): Sentence {
   if (act === 'repeat') return sentence.part(withoutRepeats(sentence.text));
-  return act === 'write' ? sentence.part(textOf(taken['value'])) : sentence;
+  return act === 'write' || act === 'move' ? sentence.part(textOf(taken['value'])) : sentence;
 }
 
-/** By its title; by its day only where the day is not the new one. */
+/** "Let everyone know the street is closed on Saturday": one day, to those of that day. Of days together it says nothing. */
+const saysDay = ({ act, taken }: Found): boolean => {
+  const words = textOf(taken['words']);
+  return act === 'write' && words !== '' && !/\b(?:from|until|till|between|through|to \d)|[到至]/iu.test(words);
+};
+
+/** By its title, or by its day: of a move the day it is moved from. */
 function meant(sentence: Sentence, act: Errand, around: Around, zone: string): Lesson | undefined {
   const lessons = doorsIn(around)
     .map(({ lesson }) => lesson)
     .filter(({ status }) => status !== 'cancelled');
   const wish = onMeantDay(hearWish(sentence, around.nowMs, zone), lessons, around.nowMs);
-  const onDay = act === 'move' || act === 'repeat' || wish.date === undefined ? [] : lessonsOn(lessons, wish);
+  const onDay = act === 'repeat' || wish.date === undefined ? [] : lessonsOn(lessons, wish);
   const titled = titledLessons(onDay.length > 0 ? onDay : lessons, wish);
   const found = titled.length > 0 ? titled : onDay;
   return found.length === 1 ? found[0] : undefined;

@@ -32,6 +32,7 @@ export function guestErrand(sentence: Sentence, lesson: string | null, around: A
 const acts: readonly (readonly [GuestAct, readonly DeskCue[]])[] = [
   ['tick', ['desk-here', 'desk-away']],
   ['release', ['desk-release']],
+  ['find', ['desk-guest-change']],
 ];
 
 /** So many fit a screen. */

@@ -1,7 +1,16 @@
 /** What a shopkeeper does with one lesson: tried by the core first, so that what is wrong is told before anything is done. */
 import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import { addDays, dateOf, instantOf, timeOf, wallAt, weekdayOf, type WallTime } from '../lessons/calendar.ts';
+import {
+  addDays,
+  dateOf,
+  instantOf,
+  plusMinutes,
+  timeOf,
+  wallAt,
+  weekdayOf,
+  type WallTime,
+} from '../lessons/calendar.ts';
 import {
   cancelLesson,
   mistake,
@@ -22,6 +31,8 @@ import type { Listen, Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readSeats } from '../lessons/spoken/amounts.ts';
+import { seatsWanted } from '../lessons/spoken/seats-wanted.ts';
+import { readShift } from '../lessons/spoken/shift.ts';
 import { readLevel } from '../lessons/spoken/level.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
@@ -92,7 +103,7 @@ function deskTick(door: Door, { booking, mark }: Facts, { nowMs }: Around): Outc
 /** "Sunday" keeps the hour, "8 pm" the day. */
 function deskMove(door: Door, { seen, text }: Facts, here: Here): Outcome {
   const { lesson } = door;
-  const heard = heardTime(here.listen(textOf(text).replace(movesTo, 'at ')), lesson, here.nowMs);
+  const heard = shifted(textOf(text), lesson) ?? heardTime(here.listen(timeSaid(textOf(text))), lesson, here.nowMs);
   if ('mistakes' in heard) return refusedBy(heard.mistakes);
   const { starts, minutes } = heard;
   const move = { starts, seen: Number(seen), ...(minutes === null ? {} : { minutes }) };
@@ -108,9 +119,16 @@ function deskMove(door: Door, { seen, text }: Facts, here: Here): Outcome {
   return { gives: { starts, minutes, unreached, told: phrase('desk-told-move', { ...told, ...concerned }) } };
 }
 
-/** "Move it to 11": a bare number is an hour. */
+/** "Move it to 11", "to 11": a bare number is an hour. */
+const timeSaid = (text: string): string => text.replace(movesTo, 'at ').replace(/^(?:to )?(?=\d{1,2}[.!]?$)/u, 'at ');
 const movesTo =
   /^(?:please )?(?:move|shift|push|postpone|reschedule|make) it (?:back |forward )?(?:to |until |till )?(?=\d{1,2}[.!]?$)/iu;
+
+/** "Half an hour later", 延後半小時. */
+function shifted(text: string, { starts }: Lesson): HeardTime | null {
+  const minutes = readShift(text);
+  return minutes === undefined ? null : { starts: plusMinutes(starts, minutes), minutes: null };
+}
 
 interface HeardTime {
   readonly starts: WallTime;
@@ -140,7 +158,10 @@ function deskCancel(door: Door, { seen, reason = null }: Facts, { nowMs }: Aroun
   if (words.length > mostWritten) return refused(mistake('words-too-long', 'reason', { most: mostWritten }));
   const planned = cancelLesson(lesson, { reason: words, seen: Number(seen) }, nowMs);
   const concerned = reachOf(door.bookings);
-  const told = phrase('desk-told-cancel', { ...doorValues(door), ...concerned });
+  const told = [
+    phrase('desk-told-cancel', { ...doorValues(door), ...concerned }),
+    ...(words === '' ? [] : [phrase('desk-told-off-reason', { reason: words })]),
+  ];
   return allowed(planned, { reason: words, unreached: concerned.unreached, told });
 }
 
@@ -160,13 +181,16 @@ function deskChange(door: Door, { seen, field, text }: Facts, here: Here): Outco
   const name = field as Worded | 'teacher';
   const value = name === 'teacher' ? words : { en: words, 'zh-Hant': words, 'zh-Hans': words };
   const planned = retellLesson(lesson, { [name]: value }, Number(seen), here.nowMs);
-  return allowed(planned, { retold: { [name]: asJson(value) }, seats: null });
+  const values = { ...doorValues(door), ...reachOf(door.bookings), field: name, words };
+  // Of a price nobody is told.
+  const told = name === 'price' ? null : phrase('desk-told-alter', values);
+  return allowed(planned, { retold: { [name]: asJson(value) }, seats: null, told });
 }
 
 function relevelled(lesson: Lesson, words: Sentence, { seen, now }: { seen: number; now: number }): Outcome {
   const level = readLevel(words);
   if (level === undefined) return refused(mistake('level-unclear', 'level'));
-  return allowed(retellLesson(lesson, { level }, seen, now), { retold: { level }, seats: null });
+  return allowed(retellLesson(lesson, { level }, seen, now), { retold: { level }, seats: null, told: null });
 }
 
 const asJson = (value: object | string): Json => (typeof value === 'string' ? value : { ...value });
@@ -175,10 +199,10 @@ function resized(door: Door, { words, seen }: { words: string; seen: number }, {
   const planned = retellLesson(door.lesson, {}, seen, nowMs);
   if ('mistakes' in planned) return refusedBy(planned.mistakes);
   const text = plain(words);
-  const seats = readSeats(text).amount ?? readNumber(text);
+  const seats = seatsWanted(text, rosterOf(door)) ?? readSeats(text).amount ?? readNumber(text);
   if (seats === undefined) return refused(mistake('seats-missing', 'seats'));
   const turn = resizeLesson(rosterOf(door), seats, nowMs);
-  return 'mistakes' in turn ? refusedBy(turn.mistakes) : { gives: { retold: {}, seats } };
+  return 'mistakes' in turn ? refusedBy(turn.mistakes) : { gives: { retold: {}, seats, told: null } };
 }
 
 function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {

@@ -13,12 +13,14 @@ import {
 import { lessonsOfSeries } from '../lessons/series.ts';
 import { addDays, dateOf, wallAt } from '../lessons/calendar.ts';
 import { corrected } from '../lessons/spoken/correction.ts';
+import { isAsking } from '../lessons/spoken/name.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import type { Mistake } from '../units.ts';
 import type { CoreContent } from './core-content.ts';
 import { asFacts, phrase, textOf } from './values.ts';
 import { doorsIn } from './desk-board.ts';
+import { namedDoors } from './desk-named.ts';
 import { firstOf, notesAheadDays, repeatPhrases } from './desk-repeat.ts';
 import { hear, tellsNothing, withPiece, type Said, type Understood, type Worded } from './desk-plan-heard.ts';
 
@@ -29,7 +31,7 @@ export function deskPlanCalls({ zone, listen }: Pick<CoreContent, 'zone' | 'list
 } {
   return {
     planning: (given, around) => ({ gives: planning(given, listen(textOf(given['text']).trim()), { around, zone }) }),
-    saidLesson: ({ text }, { nowMs }) => saidLesson(listen(textOf(text)), nowMs, zone),
+    saidLesson: ({ text }, around) => saidLesson(listen(textOf(text)), around, zone),
     correctedPlan: ({ said, text }, { nowMs }) => {
       const news = withPiece(said as Said, textOf(text)) ?? corrected(said as Said, listen(textOf(text)), nowMs, zone);
       return news === null ? { wrong: 'lesson-not-said', field: 'text', values: {} } : { gives: asFacts(news) };
@@ -39,14 +41,25 @@ export function deskPlanCalls({ zone, listen }: Pick<CoreContent, 'zone' | 'list
 }
 
 /** What names neither a day nor an hour is not taken for a lesson, unless one was asked for. */
-function saidLesson(sentence: Sentence, nowMs: number, zone: string): Outcome {
-  const { said, mistakes } = hearLesson(sentence, nowMs, zone);
+function saidLesson(sentence: Sentence, around: Around, zone: string): Outcome {
+  const { said, mistakes } = hearLesson(sentence, around.nowMs, zone);
   const namesNeither = ['lesson-day-missing', 'lesson-time-missing'].every((code) =>
     mistakes.some((one) => one.code === code),
   );
   if (said.starts === undefined && namesNeither) return { wrong: 'lesson-not-said', field: 'text', values: {} };
-  return { gives: true };
+  const { starts, seats, price, repeats, title = '' } = said;
+  const tellsMore = [starts, seats, price, repeats].some((one) => one !== undefined);
+  const isAbout = !tellsMore && (isAsking(sentence) || isMoreThanTitle(title));
+  const open = doorsIn(around).filter(
+    ({ lesson: { status, endsAt } }) => status !== 'cancelled' && endsAt > around.nowMs,
+  );
+  const named = isAbout ? namedDoors(sentence, open, { now: around.nowMs, zone }) : null;
+  return { gives: { isAbout, lesson: named?.length === 1 ? (named[0]?.lesson.id ?? null) : null } };
 }
+
+/** "Is Saturday full?", "no more bookings for Saturday": of a lesson there is. A new one tells its hour, or a short title. Judgement. */
+const isMoreThanTitle = (title: string): boolean =>
+  (title.match(/\p{Script=Han}/gu) ?? []).length > 8 || (title.match(/[\p{Script=Latin}'’]+/gu) ?? []).length > 4;
 
 /** The lesson that was put on the list a moment ago; of a series its first. */
 function justPut(drafts: Json, around: Around): Json {

@@ -2,6 +2,8 @@
 import type { Facts } from '../flow/flow.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readRepeats } from '../lessons/spoken/repeats.ts';
+import { readSeats } from '../lessons/spoken/amounts.ts';
+import { readShift } from '../lessons/spoken/shift.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
 
 /** Null where there is nothing to take, and so no such order. */
@@ -30,15 +32,19 @@ const ontoList = '(?:on|onto|down|in|into|to|for)\\b';
 const names = `\\p{Lu}[\\p{L}'’-]*(?:,? (?!${ontoList})[\\p{L}\\d'’-]+)*?`;
 const guests = [
   new RegExp(
-    `^(?:please )?(?:put|add|write|sign|book) (?:up )?(?<who>${names}(?:[ ,]+[^\\s,@]+@[^\\s,]+)?)[ ,]+(?:up |down )?${ontoList}`,
+    `^(?:please )?(?:put|add|write|sign|book) (?:up |down )?(?<who>${names}(?:[ ,]+[^\\s,@]+@[^\\s,]+)?)[ ,]+(?:up |down )?${ontoList}`,
     'u',
   ),
+  /^(?:請|请)?[幫帮替把](?<who>[^\s@,，]{1,12}[\s,，]*[^\s@,，]+@[\w.-]+)[\s,，]*(?:報名|报名|加[到進进入]|登[記记])/u,
   /^(?:請|请)?[幫帮替把](?<who>\p{Script=Han}{2,4}?(?:[一兩两三四五\d]+(?:位|個人|个人))?)(?:報名|报名|加[到進进入]|登[記记])/u,
 ];
 
 export function guestTaken(text: string): Facts | null {
   const who = groupsIn(begunSmall(text), guests)?.['who'];
-  return who === undefined ? null : { who: withSeats(who) };
+  if (who === undefined) return null;
+  // "Put Mei down for Saturday, 2 seats."
+  const seats = readSeats(plain(text.replace(who, ' '))).amount;
+  return { who: seats === undefined || withSeats(who) !== who ? withSeats(who) : `${who}, ${seats}` };
 }
 
 /** "Rosa and two friends", three seats. */
@@ -49,16 +55,51 @@ function withSeats(who: string): string {
   return seats === 1 ? who : `${who}, ${seats}`;
 }
 
+/** "Move Saturday to 11", 星期六改到八點: what is moved, and to when. */
+const moves = [
+  /^(?<what>.*?\p{L}.*?) (?<when>(?:to|until|till) .+)$/isu,
+  /^(?<what>.*?)(?:改(?:期)?|移|延|挪|換|换|調|调)(?:到|成|為|为|至)(?<when>.+)$/su,
+];
+
+/** By how much, where nothing tells to when; then the whole sentence names the lesson. */
+export function moveTaken(text: string): Facts {
+  const { what, when } = readShift(text) === undefined ? (groupsIn(text, moves) ?? {}) : {};
+  // "Make it 8 pm" tells only when; "push it to Sunday" has no day before it.
+  const isPart = what !== undefined && when !== undefined;
+  const isTime = !isPart && readShift(text) === undefined;
+  return { value: isTime ? '' : (what ?? text), words: when ?? text };
+}
+
+/** "Cancel Saturday, I'm ill": why. It is shown before it goes out. */
+const reasons = [
+  /[^,;:]{3,60}?(?:[,;:–-]| because| since)\s+(?!(?:please|pls|thanks?|thank you|and|ok|will you|would you|can you)\b)(?<words>.{4,})$/isu,
+  /^.{2,20}?[，,；：]\s*(?!謝|谢|麻煩|麻烦|請|请|好)(?<words>.{3,})$/su,
+];
+
+export const reasonTaken = (text: string): Facts => ({ words: groupsIn(text, reasons)?.['words']?.trim() ?? null });
+
 /** "Change the price to 20 dollars", 費用改成20美元: what is to be changed, and to what. */
 const changes = [
   /\b(?:change|set|make|put) (?:the |its )?(?<what>price|cost|fee|title|name|place|room|location|teacher) (?:to|into|at)? ?(?<value>.{1,80}?)[.!]*$/iu,
   /(?<what>[費费]用|[價价][格錢钱]|[學学][費费]|名[稱称字]|[課课]名|老[師师])(?:改成|改為|改为|[換换]成)(?<value>.{1,40}?)[。!！]*$/u,
 ];
-/** "Let Bram teach it", 讓羅莎教. */
+/** "Raise the price of Saturday to 20 dollars." */
+const prices = /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.{0,40}? to (?<value>.{1,40}?)[.!]*$/iu;
+/** "Saturday is going to be upstairs", 星期六改到樓上. */
+const places = [
+  /\b(?:is|are|be|takes place|meets?|moves?|moved)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
+  /(?:[改換换移搬]到|在)(?<value>[樓楼][上下]|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房))[。!！吧上課课了]*$/u,
+];
+/** "Let Bram teach it", "Bram teaches instead of Odalys", 讓羅莎教. */
 const teachers = [
+  /^(?:on \p{L}+,? )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:is teaching|teaches|will teach|is taking|takes|is doing|does|stands in)\b.{0,40}?\b(?:instead|for \p{Lu})/u,
   /\b(?:let|have) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
   /(?:改由|[讓让]|[換换])(?<value>\p{Script=Han}{2,4})[教帶带]/u,
 ];
+
+/** Counted beside those there are (spoken/seats-wanted.ts). */
+const saysHowMany =
+  /\b(?:\d+|one|two|three|four|five|six|a couple of) (?:more|extra|additional)\b|\bno (?:more|further)\b|\b(?:stop|close) |[加多]開?开?[\d一二兩两三四五六]|[收接]|[截停]止/iu;
 
 /** In the names of the fields of a lesson. */
 const fields: readonly (readonly [string, RegExp])[] = [
@@ -69,8 +110,12 @@ const fields: readonly (readonly [string, RegExp])[] = [
 ];
 
 export function changeTaken(text: string): Facts | null {
-  const teacher = groupsIn(begunSmall(text), teachers)?.['value'];
+  const teacher = groupsIn(begunSmall(text), teachers)?.['value'] ?? groupsIn(text, teachers.slice(0, 1))?.['value'];
   if (teacher !== undefined) return { field: 'teacher', value: teacher };
+  const place = groupsIn(text, places)?.['value'];
+  if (place !== undefined) return { field: 'place', value: place };
+  const price = groupsIn(text, [prices])?.['value'];
+  if (price !== undefined) return { field: 'price', value: price };
   const { what = '', value } = groupsIn(text, changes) ?? {};
   const field = fields.find(([, words]) => words.test(what))?.[0];
   return value === undefined || field === undefined ? null : { field, value: value.trim() };
@@ -78,13 +123,15 @@ export function changeTaken(text: string): Facts | null {
 
 /** "Make it 10 seats", 改成12位; "add some seats" says no number. */
 const counts = [
+  /\b(?:cap|limit)\b.{0,30}?\b(?:at|to) (?<count>\d{1,3})\b/iu,
   /\b(?:make (?:it|that)|change (?:it|that) to|let'?s have) (?<count>\d{1,3}) (?:seats?|places?|people)\b/iu,
   /^.{0,4}[改換换加](?:成|到|為|为)(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个)?(?:位子?|座位?|人|名)[。!！吧]*$/u,
 ];
 
 export function seatsTaken(text: string): Facts {
   const count = groupsIn(text, counts)?.['count'];
-  return count === undefined ? {} : { field: 'seats', value: count };
+  if (count !== undefined) return { field: 'seats', value: count };
+  return saysHowMany.test(text) ? { field: 'seats', value: text } : {};
 }
 
 /** "Tell everyone that we begin at eleven", "tell them to bring a cup", 通知大家，請帶杯子. */

@@ -4,6 +4,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import { declines } from '../lessons/spoken/declined.ts';
 import { asksDetailAlone } from '../lessons/spoken/detail.ts';
+import { isAsking } from '../lessons/spoken/name.ts';
 import { hearSaid, seatsAlone, seatsMeant } from '../lessons/spoken/said.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import type { SeatChange } from '../lessons/spoken/seat-change.ts';
@@ -101,7 +102,9 @@ export function plansLesson(sentence: Sentence, { house, nowMs }: Around, zone: 
   if (house?.['keeper'] !== true) return false;
   const { said, mistakes } = hearLesson(sentence, nowMs, zone);
   const isWhole = !mistakes.some(({ code }) => code === 'lesson-day-missing' || code === 'lesson-time-missing');
-  return said.seats !== undefined && isWhole && ['question', 'detail'].includes(hearWish(sentence, nowMs, zone).want);
+  const { want } = hearWish(sentence, nowMs, zone);
+  const isTold = want === 'question' || want === 'detail' || (want === 'list' && !isAsking(sentence));
+  return said.seats !== undefined && isWhole && isTold;
 }
 
 /** Where lessons are shown; a shopkeeper is shown those under way as well. Null elsewhere. */

@@ -61,6 +61,11 @@ export function timeOf(wall: WallTime): string {
   return wall.slice(11);
 }
 
+/** On the wall: a change of the clocks in between is not counted. */
+export function plusMinutes(wall: WallTime, minutes: number): WallTime {
+  return new Date(Date.parse(`${wall}:00Z`) + minutes * 60_000).toISOString().slice(0, 16);
+}
+
 export function addDays(date: WallDate, days: number): WallDate {
   return Temporal.PlainDate.from(date).add({ days }).toString();
 }

@@ -79,8 +79,12 @@ it.each([
 ])('before %j are told of a change, the shop hears how many are reached', (reaches, counts) => {
   const bookings = reaches.map((reach, n) => ({ ...booked, id: `b${n}`, reach }));
   const where = aroundWith({ lesson, bookings: [...bookings, { ...booked, id: 'left', standing: 'left' }] });
-  for (const made of [call('deskMove', { seen: 3, text: '8 pm' }, where), call('deskCancel', { seen: 3 }, where)])
-    expect(made).toMatchObject({ gives: { unreached: counts.unreached, told: { values: counts } } });
+  const { unreached } = counts;
+  const moved = call('deskMove', { seen: 3, text: '8 pm' }, where);
+  expect(moved).toMatchObject({ gives: { unreached, told: { values: counts } } });
+  const cancelled = call('deskCancel', { seen: 3, reason: 'snow' }, where);
+  const reason = { key: 'desk-told-off-reason', values: { reason: 'snow' } };
+  expect(cancelled).toMatchObject({ gives: { unreached, told: [{ values: counts }, reason] } });
 });
 
 it.each<[string, boolean, object]>([

@@ -37,11 +37,14 @@ const weekdays = [
     `(?<!\\b(?:this|next|last|coming) )\\b(?<weekday>${fullWeekdays}) (?=(?:[a-z]+ ){0,2}(?:${events})\\b)`,
     'iu',
   ),
-  new RegExp(`(?<![下上這这本](?:個|个|一)?)${hanWeek}(?<weekday>[${hanWeekdays}天])`, 'u'),
 ];
 
+/** 星期六的課不上了 is of one day; 逢星期六, 星期六都不上, 以後星期六不上 are of all of them. */
+const hanWeekday = new RegExp(`(?<![下上這这本](?:個|个|一)?)${hanWeek}(?<weekday>[${hanWeekdays}天])`, 'u');
+const hanEvery = /[逢每都]|所有|全部|一律|不再|再也|[後后](?!天)|起/u;
+
 function everyWeekday(text: string): { readonly weekday: number | null; readonly rest: string } {
-  for (const pattern of weekdays) {
+  for (const pattern of hanEvery.test(text) ? [...weekdays, hanWeekday] : weekdays) {
     const found = pattern.exec(text);
     if (found) return { weekday: weekdayIn(found.groups?.['weekday'] ?? ''), rest: text.replace(found[0], ' ') };
   }
