@@ -72,7 +72,7 @@ export function moveTaken(text: string): Facts {
 
 /** "Cancel Saturday, I'm ill": why. It is shown before it goes out. */
 const reasons = [
-  /[^,;:]{3,60}?(?:[,;:–-]| because| since)\s+(?!(?:please|pls|thanks?|thank you|and|ok|will you|would you|can you)\b)(?<words>.{4,})$/isu,
+  /\b(?:cancel\w*|call|off|happening|happen|place)\b[^,;:]{0,60}?(?:[,;:–-]| because| since)\s+(?!(?:please|pls|thanks?|thank you|and|ok|will you|would you|can you)\b)(?<words>.{4,})$/isu,
   /^.{2,20}?[，,；：]\s*(?!謝|谢|麻煩|麻烦|請|请|好)(?<words>.{3,})$/su,
 ];
 
@@ -142,7 +142,7 @@ const words = [
   new RegExp(`\\b(?:${toAll})\\b(?: (?:who|on|in|at|of|from|coming|for)\\b[^:,.]{1,40}?)? to (?<words>.{6,})$`, 'isu'),
   new RegExp(`\\b(?:${toAll})\\b[^:,.]{1,40}? that (?<words>.{6,})$`, 'isu'),
   new RegExp(`\\b(?:${toAll}|who(?:ever)? (?:is |are )?com(?:es|ing))\\b[^:]{1,40}: ?(?<words>.{6,})$`, 'isu'),
-  /(?:大家|所有人|全[體体]|[學学][員员生]|[學学]生[們们]|各位|的人|客人)(?:[們们])?(?:[發发傳传](?:一?[個个條条則则封])?(?:[訊讯消]息|信|通知|短信|簡訊))?(?:[說说][一聲声]*|一[聲声])?[：:，,\s]*(?<words>.{3,})$/su,
+  /(?:大家|所有人|全[體体]|[學学][員员生]|[學学]生[們们]|各位|的人|客人)(?:[們们])?(?:[發发傳传](?:一?[個个條条則则封])?(?:[訊讯消]息|信|通知|短信|簡訊))?(?:[說说講讲][一聲声下]*|一[聲声])?[：:，,\s]*(?<words>.{3,})$/su,
 ];
 
 /** What is to be told to all, where the sentence says it; it is asked before it goes out. `value`: what stands before it. */

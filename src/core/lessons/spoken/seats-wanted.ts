@@ -4,7 +4,7 @@ import { number, readNumber } from './numeral.ts';
 
 const more = [
   new RegExp(`\\b(?<n>${number}) (?:more|extra|additional|other) (?:seats?|places?|spots?)\\b`, 'iu'),
-  new RegExp(`(?:[加多]|多開|多开|增加)(?:了)?(?<n>${number})[個个]?(?:空|座)?位`, 'u'),
+  new RegExp(`(?:[加多]|多開|多开|增加)(?:了)?(?<n>${number})[個个]?(?:(?:空|座)?位|名[額额])`, 'u'),
 ];
 const noMore =
   /\bno (?:more|further) (?:bookings?|people|guests?|students?|sign-?ups?)\b|\b(?:stop|close|end) (?:taking )?(?:the )?(?:bookings?|sign-?ups?|enrol\w*)\b|(?:不|別|别|停止)再?(?:收人|收學生|收学生|接受?報名|接受?报名)|(?:截止|停止)(?:報名|报名)/iu;
