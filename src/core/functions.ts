@@ -18,7 +18,15 @@ import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { meantCallNames, meantCalls } from './functions/meant.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { ownCallNames, ownCalls } from './functions/own.ts';
-import { explained, ifDrawn, oneInfusion, planned, spoonsToGrams, usualWater } from './functions/plan-told.ts';
+import {
+  explained,
+  ifDrawn,
+  oneInfusion,
+  planned,
+  spoonsToGrams,
+  usualWater,
+  waterSoHot,
+} from './functions/plan-told.ts';
 import { partsOfMessage, readMessage } from './functions/read-message.ts';
 import { shopCallNames, shopCalls } from './functions/shop.ts';
 import { tasteAdjusted } from './functions/taste-adjusted.ts';
@@ -33,6 +41,7 @@ const callList = [
   'oneInfusion',
   'ifDrawn',
   'usualWater',
+  'waterSoHot',
   'spoonsToGrams',
   'adjustTaste',
 ] as const;
@@ -69,6 +78,9 @@ export function makeCalls(content: CoreContent): AllCalls {
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     ifDrawn: (given, around) => ifDrawn(content, given, around),
     usualWater: (given, around) => ({ gives: usualWater(content, given, around) }),
+    waterSoHot: ({ tempC, elevationM }, around) => ({
+      gives: waterSoHot(Number(tempC), Number(elevationM ?? 0), around),
+    }),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => tasteAdjusted(content, given, around),
   };

@@ -8,6 +8,7 @@ import type { Family, Plan } from '../brewing/plan.ts';
 import { rounded } from '../brewing/rounding.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import { fillOf, spoonfulG, spoonsOf } from '../brewing/spoons.ts';
+import { boilingPointC } from '../brewing/water.ts';
 import type { Taste } from '../brewing/taste.ts';
 import { makeRecipe } from '../brewing/recipe.ts';
 import type { Brewing } from '../brewing/request.ts';
@@ -17,6 +18,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { brewOf, leafFor, tastesOf, type Brew } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
 import { sharedAmong } from './guide-phrases.ts';
+import type { Celsius, Metres } from '../units.ts';
 import { tasteParts } from './own.ts';
 import { asFacts, numberOf, phrase, refused } from './values.ts';
 
@@ -111,6 +113,17 @@ export function usualWater(content: CoreContent, given: Facts, { memory }: Aroun
   const leaf = leafFor(content, given);
   const waterC = leaf.waterC ?? content.brewing.families[leaf.family].waterC;
   return phrase('brew-water-usual', { waterC, unit: memory['unit'] ?? null });
+}
+
+/** So much is boiled at a time, where nobody said how much: judgement. */
+const usualKettleMl = 1000;
+
+/** How a litre comes to be so hot without a thermometer, before it is known for what. */
+export function waterSoHot(waterC: Celsius, elevationM: Metres, { memory }: Around): Json {
+  const boilsAtC = boilingPointC(elevationM);
+  const ways = kettleWays({ waterC, waterMl: usualKettleMl, boilsAtC });
+  const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, nth: i + 1 }));
+  return [phrase('brew-water-so-hot', { waterC, waterMl: usualKettleMl, unit: memory['unit'] ?? null }), ...told];
 }
 
 /** A tenth of a gram is finer than a spoon is level. */

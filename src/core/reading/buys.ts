@@ -20,6 +20,22 @@ export function buysByWeight({ plain, words, teas, vessels, measures }: Observat
   );
 }
 
+/** 給我留二兩鐵觀音, 幫我秤半斤: one who asks to be given so much, and asks nothing of a brew. */
+export function buysInHan({ plain, teas, vessels, measures, quantities }: Observation): boolean {
+  if (teas.length === 0 || vessels.length > 0 || quantities.tempC.value !== null || plain.length > longest)
+    return false;
+  if (ofBrewingInHan.test(plain)) return false;
+  return (
+    asksForPacks.test(plain) || measures.some((measure) => isStock(measure) && takes.test(before(plain, measure.start)))
+  );
+}
+
+/** Ahead of a weight. */
+const takes = /(?:给我|帮我|替我|同我|麻烦|我?想?要)?(?:留|订|定|来|要|买|称|秤|装|包|拿|寄|带|加)(?:个|上|多)?$/;
+const asksForPacks =
+  /(?:给我|帮我|替我|同我|我想|我要|麻烦|想)(?:留|订|定|来|买|装|拿|寄|带)(?:个|上)?(?:[一二两三四五六七八九十半几]|\d{1,2})(?:包|罐|盒|饼|袋|份|斤|两)/;
+const ofBrewingInHan = /泡|冲|沏|喝|水|投|放|杯|壶|几克|多少克|怎么(?!卖|买|订|寄)/;
+
 const longest = 90;
 const asksAhead =
   /\b(?:(?:can|could|may) (?:i|we|you)(?: please| just)? (?:get|have|buy|take|order|send|put)|(?:i|we)(?:'?d| would|'?ll| will)? (?:like|love|want|take|need|have)|give me|put me down for|send me|another)(?: me| us| aside| by| a| an| another| just| about| some| the)* ?$/;

@@ -4,6 +4,7 @@ import { readInfusion } from './acts.ts';
 import type { Cues } from './cues.ts';
 import { readTaste, wordCount, type Kind } from './kind.ts';
 import { likeAnother, type Observation } from './observation.ts';
+import { sizeOfThing } from './known-sizes.ts';
 import type { Reading } from './reading.ts';
 import { readDrawn } from './drawn.ts';
 import { readWarmed } from './wishes.ts';
@@ -65,6 +66,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     turn: concluded.turn,
     asks: concluded.asks,
     sizeWord: concluded.sizeWord,
+    sizeLikened: seen.asked === 'volumeMl' && sizeOfThing(seen.plain) !== null,
     unsure: knowsNot.test(words),
     tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,
@@ -134,7 +136,7 @@ function saysDose(plain: string): boolean {
 }
 
 const knowsNot =
-  /\b(?:dont know|do not know|no idea|not sure|unsure|idk|dunno|how (?:do|can|should) i (?:measure|know|find|tell))\b|唔知|不知道|不清楚|唔清楚|不确定|怎么量|点量|点度/;
+  /\b(?:dont know|do not know|no idea|not sure|unsure|idk|dunno|how (?:do|can|should) i (?:measure|know|find|tell))\b|唔知|不知道|不清楚|唔清楚|不确定|不晓得|搞不清|不认得|看不出|怎么量|点量|点度/;
 
 const unitMissing = (words: string): Mistake => ({ code: 'unit-missing', field: 'amount', values: { said: words } });
 

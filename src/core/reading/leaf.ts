@@ -42,6 +42,7 @@ function isDose(scene: QuantityScene, m: Measure, cues: Cues): boolean {
     )
   )
     return true;
+  if (bagged.test(scene.plain) && m.value <= bagG) return true;
   if (cues.has('stock-before', ahead) || cues.has('stock-after', behind.slice(0, 14))) return false;
   if (
     /^\s?(?:of .{0,20})?\b(?:in|per|to|for)\b.{0,12}\d/.test(behind) ||
@@ -50,6 +51,10 @@ function isDose(scene: QuantityScene, m: Measure, cues: Cues): boolean {
     return true;
   return m.value < stockFromG || /(?:leaf|leaves|dose|茶叶|投茶)\s?:?\s?$/.test(ahead);
 }
+
+/** 茶包一包3克: what is in one bag is brewed with it. */
+const bagged = /茶包|袋泡|\btea ?bags?\b/;
+const bagG = 6;
 
 /** "50 g" and nothing else is said of the brew at hand. */
 function isAllThatIsSaid(plain: string, { start, end }: Measure): boolean {

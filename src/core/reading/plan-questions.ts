@@ -12,6 +12,8 @@ export const planQuestions = [
   'for-whole',
   'ounces',
   'ending',
+  'half-full',
+  'warm',
   'fill',
   'too-long',
   'strength',

@@ -17,11 +17,11 @@ import { settleKind } from './settle-kind.ts';
 import { isAtHand, isFaint, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { makeStanding, noAnswer } from './standing.ts';
-import { bringsAlong, saysWhoComes } from './visitors.ts';
-import { buysByWeight } from './buys.ts';
+import { toldKind } from './told-kind.ts';
+import { saysWhoComes } from './visitors.ts';
 import { sizeWordIn, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
-import { readWare, type Ware } from './ware.ts';
+import { wareBeside, type Ware } from './ware.ts';
 import { readTurn, type Turn } from './turns.ts';
 import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
 
@@ -73,6 +73,8 @@ export interface Reading {
   readonly asks: Asks | null;
   /** "the big one" */
   readonly sizeWord: SizeWord | null;
+  /** The size is only a guess: as big as something everybody knows. */
+  readonly sizeLikened: boolean;
   /** Neither a fact for a plan nor a change of one. */
   readonly tellsNothing: boolean;
   /** Who is asked doesn't know. */
@@ -159,20 +161,13 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       turn,
       asks,
       sizeWord: sizeWordIn(words, seen.vessel.vessel !== null),
-      ware: kind === 'brew' && seen.vessel.vessel === null ? readWare(cues, words) : null,
+      ware: kind === 'brew' ? wareBeside(seen.vessel.vessel, cues, words) : null,
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
       answer: explained ?? (danger === null ? found.answer : answerToDanger(answers, danger)),
       // What may be meant beside a pot that is named is too much of a guess.
       nearAnswer: namesNothing(seen) || kind !== 'brew' ? found.near : null,
     });
   };
-}
-
-/** What a message is by its shape, whatever its words weigh. */
-function toldKind(seen: Observation, explained: string | null): Kind | null {
-  if (explained !== null) return 'care';
-  if (bringsAlong(seen.words)) return 'lesson';
-  return buysByWeight(seen) ? 'shop' : null;
 }
 
 /** "Why not boiling for green?": the tea named in it is to be explained, not brewed. */

@@ -1,4 +1,5 @@
 /** What the vessel holds, from the measures of a text. The size of a kettle or a tasting cup is not it. */
+import { sizeOfThing } from './known-sizes.ts';
 import type { Measure } from './measures.ts';
 import { cupMl, flOzMl, mugMl } from './measures.ts';
 import { findNumbers } from './numbers.ts';
@@ -39,6 +40,8 @@ const isAnotherVessel =
   /\b(?:an?|the|my|one) (?:big |small |large |coffee )?mug\b(?! (?:worth|and a half))(?<!\b(?:holds|takes|makes|fills) .*)(?<!\b(?:of|half) an? (?:big |small |large |coffee )?mug)/;
 
 export function cupsTold(plain: string, asked: string | null): number | null {
+  const alike = asked === 'volumeMl' ? sizeOfThing(plain) : null;
+  if (alike !== null) return alike;
   const isTold = asked === 'volumeMl' && plain.length <= 80 && !isAnotherVessel.test(plain);
   const said = isTold ? plain.trim() : '';
   const told = inCups.exec(said) ?? inCupsOfHan.exec(said);
@@ -141,6 +144,8 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
   // 蓋碗怎麼泡，一百二的
   if (vessels.length > 0 && measure.value >= 50 && /^[的嘅](?:$|[\s,，.。?？!！])/.test(after(plain, measure.end)))
     return true;
+  // 三百五的保溫辦公杯
+  if (measure.value >= 50 && vessels.some((vessel) => isDescribed(plain.slice(measure.end, vessel.start)))) return true;
   // "three mugs, 300 each"
   if (vessels.length > 0 && measure.value >= 50 && /^ ?(?:ml )?each\b/.test(after(plain, measure.end))) return true;
   // 杯子裡300水
@@ -163,6 +168,9 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
     );
   });
 }
+
+/** What kind of cup it is may stand between its size and its name. */
+const isDescribed = (between: string): boolean => /^[的嘅](?!茶(?![壶杯碗])|水|课)\p{Script=Han}{0,8}$/u.test(between);
 
 /** A heat is told in such numbers as well. */
 const ofHeat = /\b(?:water|hot|heat|temp\w*|degrees?|boil\w*|cool\w*|kettle)\b|°/;

@@ -1,10 +1,18 @@
-/** What people brew in for want of anything else: a saucepan, an iron pot, a coffee maker. The flow tells what to take it for. */
+/** What people brew in for want of anything else: a saucepan, an iron pot, a coffee maker, a bowl. The flow tells what to take it for. */
 import type { Cues } from './cues.ts';
 
-export type Ware = 'saucepan' | 'iron-pot' | 'coffee-maker';
+export type Ware = 'saucepan' | 'iron-pot' | 'coffee-maker' | 'bowl';
 
 /** "No kettle, only a saucepan": the water is heated in it. */
-const forTheWater = /\bkettle\b|\b(?:boil|heat)(?:ing|ed)? (?:the |my |some |hot )*water\b/;
+const forTheWater =
+  /\bkettle\b|\b(?:boil|heat)(?:ing|ed)? (?:the |my |some |hot )*water\b|(?:煮|烧|煲|滚)(?:开|热|滚)?水/;
+
+/** A bowl without a lid, which is reckoned as a mug. */
+const bowl = /[大空饭汤面海]碗|碗公|(?:吃饭|食饭)[的嘅]碗|\bsoup bowl\b/;
+
+/** What is none of our vessels; a vessel that is named besides tells nothing of it, but that a bowl is named as a mug. */
+export const wareBeside = (vessel: string | null, cues: Cues, words: string): Ware | null =>
+  vessel === null ? readWare(cues, words) : vessel === 'mug' && bowl.test(words) ? 'bowl' : null;
 
 export function readWare(cues: Cues, words: string): Ware | null {
   if (cues.has('ware-coffee-maker', words)) return 'coffee-maker';

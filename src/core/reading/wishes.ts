@@ -23,7 +23,13 @@ export const tellsLiking = (cues: Cues, words: string): boolean =>
 
 const wasNotSo = /\b(?:too|came|turned|tast\w+|was|but)\b|太|[泡冲]出|但|可是/;
 
+/** 要用冷水還是熱水溫杯 has warmed nothing yet. */
+const asksOfWarming =
+  /(?:温|烫|暖|预热)(?:杯|壶|碗|盖碗|具).{0,8}(?:吗|嘛|呢|什么|怎么|多久|多热|几度)|(?:还是|要不要|需不需要|用不用|为什么|怎么|什么水|干嘛|一定要).{0,6}(?:温|烫|暖|预热)(?:杯|壶|碗|盖碗|具)/;
+const isDone = /(?:温|烫|暖|预热)(?:好|完)?(?:过|了|咗)|已经/;
+
 export function readWarmed(cues: Cues, words: string): boolean | null {
+  if (asksOfWarming.test(words) && !isDone.test(words)) return null;
   if (cues.has('not-warmed', words)) return false;
   return cues.has('warmed', words) ? true : null;
 }

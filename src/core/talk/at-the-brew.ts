@@ -3,7 +3,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import type { Scene } from './scene.ts';
 import { coldAsked } from './cold.ts';
 import { asks, skippedTo, steered } from './steering.ts';
-import { lateBy, pouredAgoS, stepDone } from './steps.ts';
+import { countedTo, lateBy, pouredAgoS, stepDone } from './steps.ts';
 
 /** In the midst of a brew, and before it, beside a plan. */
 const brewing: ReadonlySet<Json> = new Set(['guide', 'brew']);
@@ -32,6 +32,7 @@ export function atTheBrew(scene: Scene): Facts {
     hands,
     isLate: late === null ? null : true,
     lateS: late === 'unsaid' ? null : late,
+    countedTo: isDrawing ? countedTo(words, cues) : null,
     steers: steers === 'remind' && !brewing.has(flow) ? null : steers,
     coldAsk: mayBeCold(heard) ? coldAsked(words, cues) : null,
     asksRefill: asks('asks-refill', words, cues) || null,

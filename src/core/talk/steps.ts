@@ -35,6 +35,12 @@ export function lateBy(words: string, { says }: TalkCues): number | 'unsaid' | n
   return secondsSaid(words, shortTimes) ?? 'unsaid';
 }
 
+/** How long the last or the present infusion stood, counted aloud; null where nobody says how far. */
+export function countedTo(words: string, { says, numberIn }: TalkCues): number | null {
+  const isOfIt = words.length <= longestLate && !words.includes('?') && !says('of-what-comes', words);
+  return isOfIt && says('counted-to', words) ? numberIn('counted-to', words) : null;
+}
+
 /** Seconds since it was poured off, 0 where nothing is said of that; null where nothing was. */
 export function pouredAgoS(words: string, { says }: TalkCues): number | null {
   if (words.length > longest || words.includes('?') || !says('poured-off', words)) return null;

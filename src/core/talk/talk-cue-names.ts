@@ -60,6 +60,7 @@ export const talkCueFiles = {
     'poured-off',
     'ago',
     'late',
+    'counted-to',
     'of-what-comes',
   ],
   cold: [

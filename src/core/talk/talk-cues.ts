@@ -30,7 +30,9 @@ export interface TalkCues {
 }
 
 /** A plain text as the phrases are compared with it. */
-export const wordsOfPlain = (plain: string): string => oneChinese(cueText(plain));
+export const wordsOfPlain = (plain: string): string => oneChinese(cueText(plain)).replace(donePart, '了');
+/** 倒好啦 tells of the same as 倒好了; phrases are read so too. */
+const donePart = /[啦喇]/g;
 export const talkWords = (text: string): string => wordsOfPlain(plainText(text).plain);
 
 type Test = (words: string) => boolean;

@@ -55,7 +55,7 @@ const weekdayPatterns = [
   /(?<which>下下|下|上|每|隔|这|這|本)?\s*(?:个|個)?(?:周|週|星期|礼拜|禮拜)(?<weekday>[一二三四五六日天])/u,
 ];
 const relative = new RegExp(
-  `\\b(?<english>the day after tomorrow|the day before yesterday|tonight|today|tomorrow|yesterday)\\b${partOfDay}|(?<han>大后|大後|后|後|今|明|昨|前)(?:天|日|(?=[晚早]))`,
+  `\\b(?<english>the day after tomorrow|the day before yesterday|tonight|today|tomorrow|yesterday)\\b${partOfDay}|(?<han>大后|大後|后|後|今|明|(?:昨|前)(?!.{0,6}(?:报名|報名|订了|訂了|预约|預約|登记|登記|付[了过過款钱錢])))(?:天|日|(?=[晚早]))`,
   'iu',
 );
 

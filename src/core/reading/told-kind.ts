@@ -1,0 +1,17 @@
+/** What kind a message is by its shape alone: brought along, bought, pried from a cake. It weighs nothing. */
+import { buysByWeight, buysInHan } from './buys.ts';
+import type { Kind } from './kind.ts';
+import type { Observation } from './observation.ts';
+import { bringsAlong } from './visitors.ts';
+
+/** What a message is by its shape, whatever its words weigh. */
+export function toldKind(seen: Observation, explained: string | null): Kind | null {
+  if (explained !== null) return 'care';
+  if (bringsAlong(seen.words)) return 'lesson';
+  if (priesCake.test(seen.words)) return 'care';
+  return buysByWeight(seen) || buysInHan(seen) ? 'shop' : null;
+}
+
+/** 我有一餅生普，怎麼撬開: how a cake comes apart, and not yet how it is brewed. */
+const priesCake =
+  /(?:怎么|怎样|点样?|如何|咋|用什么|拿什么|从哪里?|哪里)(?:才|能|去|可以|会)*(?:撬|掰|敲开|敲碎|拆开|拆散|剥开|凿)(?!.*(?:泡|冲|几克|多少克|毫升))|\bhow (?:do|can|should|would) (?:i|you|we) (?:break|pry|prise|chip|loosen) .{0,20}\b(?:cake|brick|tuo|disc|beeng|bing)\b/;
