@@ -21,7 +21,7 @@ page-sound = 该出汤时响一声、震一下
 page-sound-wake = 请先轻触一下小笺，声音才能响。
 page-print = 印成茶卡
 page-fresh = 为下一位换一张新笺
-page-fresh-confirm = 从这台设备清去这张
+page-fresh-confirm = 从这台设备清除这张
 page-telegram = 到 Telegram 继续
 page-my-data = 存有我的什么
 page-elsewhere = 在另一台设备上看这张小笺
@@ -113,7 +113,7 @@ language-changed = 好，我们用简体中文。
 nothing-to-read = 这条消息里我看不到文字。
 not-understood = 这句我没看懂。
 off-topic = 这个不在我的茶桌上；我只懂泡茶、茶具保养和店里的事。
-about-me = 我是这家店的泡茶帮手，是程序，不是真人。告诉我什么茶、用什么泡，我就照您的壶杯算出茶叶、水温和时间，再一泡一泡陪您泡。我记得您的口味，也说课程的事；我答不了的，转给店家。
+about-me = 我是这家店的泡茶帮手，是程序，不是真人。告诉我什么茶、用什么泡，我就照您的壶杯算出茶叶、水温和时间，再一泡一泡陪您泡。您的口味我会记住，课程也可以问我；我答不了的，会转给店家。
 you-are-welcome = 不客气，请慢用。
 until-next-time = 下次见，慢慢喝。
 glad-it-tastes = 真好。告诉我是什么茶、用什么泡的，我把泡法记下来。
@@ -138,6 +138,7 @@ ask-which-of-these = 不止一种茶符合，您说的是哪一种？
 ask-family-of-unknown = 我不认得“{ $unknownTea }”。它属于哪一类？知道茶类我就能算。
 ask-family = 它属于哪一类茶？
 ask-vessel = 用什么来泡？
+ask-vessel-nearest = 这种器具我不认得。请选最接近的：看大小，看有没有盖子或滤网。
 ask-other-vessel = 是这里面的一种吗？直接描述也可以。
 ask-size = 装满是多少毫升？
 ask-change = 想改哪一项？
@@ -217,6 +218,9 @@ brew-fill-half = 约占一半
 brew-fill-more = 超过一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；总共烧 { ML($kettleMl) }。
 brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其余要看用什么来泡。
+brew-water-so-hot = { ML($waterMl) }的水要到 { DEGREES($waterC, $unit) }：
+brew-leaf-without = 没有秤也行，份量我也会用茶匙告诉您。
+brew-water-without = 没有温度计也行：水烧开后要放多久，或兑多少凉开水，我会照您的茶算好。
 brew-water-boiling = 水：刚烧开（您那里是 { DEGREES($waterC, $unit) }）；总共烧 { ML($kettleMl) }。
 brew-water-cold = 水：冷水，{ DEGREES($waterC, $unit) }，{ ML($waterMl) }；全程放冰箱。
 brew-warm = 先用热水温器具，再把水倒掉。
@@ -233,7 +237,8 @@ brew-leaf-out = 马克杯没有滤网：时间到了把茶汤倒进另一个杯�
 brew-leaf-bag-out = 时间到就把茶包提起来滴干，不要挤。一个茶包就泡这一次。
 brew-caffeine = 照现在这个泡法，一共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各种茶叶有差别）。
 brew-no-shorter = 这些茶叶没办法再短了，可以少放茶叶，或用凉一点的水。
-brew-comes-with-it = 等我知道这一样，就跟分量、时间一起告诉您。
+brew-why-asked = 放多少、水多热、泡多久，要看是什么茶、什么器具、多大，所以才问，只用来算这个。
+brew-comes-with-it = 这个等一下会和份量、时间一起告诉您。
 brew-size-taken = 我先当作 { ML($volumeMl) }；不是的话，写上单位告诉我，例如“120 毫升”。
 ask-tea-unsure = 没关系，看茶叶就知道大概：一粒粒或深色长条多半是乌龙，细而黑的是红茶，绿的是绿茶，带银毫的芽是白茶，压成饼的多半是普洱，有花的是花茶或花草茶。选最像的，或说说它的样子。
 brew-how-many = { $plan-count ->
@@ -252,17 +257,17 @@ brew-in-plain-stays = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙�
 brew-in-steps = 说“带我泡”，我一步一步陪您；哪个词不明白，随时可以问。
 brew-mug-taken = 我先用一般的 300 毫升马克杯来算，大家家里多半都有；想用别的，告诉我。
 brew-what-tea = { TEA($tea) }属于{ FAMILY($family) }。
-brew-not-followed = 这句我没有把握是什么意思。
+brew-not-followed = 这句我不太确定是什么意思。
 # Asked beside a plan. What the rinse is for, what there is when all has been poured, and too long: common practice, no source
-brew-strength-usual = 跟一般泡的一样浓：第一杯每毫升约 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶叶里的东西{ $count ->
+brew-strength-usual = 跟一般泡的一样浓：第一杯每毫升约 { NUMBER($first, maximumFractionDigits: 1) } 毫克泡出来的成分{ $count ->
     [1] 。
    *[other] ，最后一杯约 { NUMBER($last, maximumFractionDigits: 1) }。
  }说“浓一点”或“淡一点”，我重新算。
-brew-strength-more = 照您的意思比一般浓：第一杯每毫升约 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶叶里的东西{ $count ->
+brew-strength-more = 照您的意思比一般浓：第一杯每毫升约 { NUMBER($first, maximumFractionDigits: 1) } 毫克泡出来的成分{ $count ->
     [1] 。
    *[other] ，最后一杯约 { NUMBER($last, maximumFractionDigits: 1) }。
  }
-brew-strength-less = 照您的意思比一般淡：第一杯每毫升约 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶叶里的东西{ $count ->
+brew-strength-less = 照您的意思比一般淡：第一杯每毫升约 { NUMBER($first, maximumFractionDigits: 1) } 毫克泡出来的成分{ $count ->
     [1] 。
    *[other] ，最后一杯约 { NUMBER($last, maximumFractionDigits: 1) }。
  }
@@ -270,6 +275,9 @@ brew-rinse-why = 用热水冲 { DURATION($plan-rinseS) }就倒掉：洗去茶尘
 brew-rinse-may-skip = 可以不洗：第一杯会带一点茶尘，紧结的茶叶也晚一点才舒展。说“不洗茶”，我就照不洗的重新算。
 brew-rinse-water = 倒掉就好，淋在杯子上还能温杯。里面有茶尘。
 brew-no-rinse = 照您的意思，不洗茶。
+brew-half-full = 只泡一半的话：茶叶 { GRAMS($leafG) }、水 { ML($waterMl) }，时间差不多。
+brew-warm-why = 用热水烫一下，倒掉再放茶叶：茶具是冷的，第一泡就会降好几度。
+brew-warm-not-needed = 这样泡不必先温；想温的话，用热水烫一下再倒掉也可以。
 brew-fill-up = 每次约 { ML($plan-waterMl) }水，加上茶叶，离杯口还差一点点。
 brew-fill-part = 每次约 { ML($plan-waterMl) }水，不用加满：茶叶少，水也少放。
 brew-any-vessel = 耐沸水、倒得出茶汤的，或能连茶叶一起喝的，都可以；数字跟着器具算。
@@ -278,11 +286,12 @@ brew-size-any-unit = 毫升、盎司、几杯都可以。
 brew-for-whole = 是全部的量：{ GRAMS($plan-leafG) } 茶叶一次放进去，{ $plan-count } 泡都用它，几个人喝都一样。每泡约出汤 { ML($plan-pouredMl) }，大家分。
 brew-ounces = 茶叶 { NUMBER($leafOz, maximumFractionDigits: 2) } 盎司，每泡水 { NUMBER($waterOz, maximumFractionDigits: 1) } 液量盎司（美制）：1 盎司是 28.35 克，1 液量盎司是 29.57 毫升。
 # Common practice, no source
+brew-in-bowl = 碗没有盖子，我照马克杯来算。
 brew-in-saucepan = 小汤锅可以当壶用：水在锅里烧好，离火，再下茶叶、盖上盖，用滤网倒出来。倒多少水，就当它是多大。我照有盖的壶来算。
 brew-in-iron-pot = 铁壶我照一般有盖的壶来算。它很吃热，要先烫透；内壁上釉的不能放在炉上。
 brew-no-coffee-maker = 茶叶不要放进咖啡机或摩卡壶：茶叶会胀，可能堵住泄压的地方。最多拿它烧水，茶就泡在耐沸水的器具里：马克杯、壶或公道杯都行。
 brew-leaf-dry = 干茶，袋里拿出来什么样就称什么样，还没下水。湿叶要重好几倍。
-brew-in-all = { $plan-count } 泡浸泡的时间加起来 { DURATION($plan-allS) }，第一杯 { DURATION($plan-firstS) } 就有。烧水、倒茶和喝的工夫另算，喝到哪一杯都可以停。
+brew-in-all = { $plan-count } 泡的浸泡时间一共 { DURATION($plan-allS) }，第一杯只要 { DURATION($plan-firstS) }。烧水、倒茶和喝茶的时间另算，喝到哪一杯都可以停。
 brew-ending = { $plan-count } 泡以后茶叶里就所剩不多了。还喜欢就继续泡，每次泡久很多；喝起来像白开水，就结束了。
 brew-ending-once = 一次就好：冷泡第二次会很淡。
 brew-too-long = 只是越来越浓、越来越苦：一发现就倒出来，加热水调到顺口。下一泡照原来的时间就好。
@@ -295,16 +304,16 @@ brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }�
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：说“带我泡”，放进冰箱时告诉我一声，好了我在这里叫您，只是半夜不叫。
 brew-calls = 可以：说“带我泡”，水注好时告诉我一声，时间到我在这里叫您。
-brew-no-further = 这些茶叶、这个茶器，这样已经到头了。
+brew-no-further = 以这些茶叶和这个茶器，只能调到这里了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
 mistake-no-such-infusion = 这个泡法只有 { $most } 泡。
 standing-answer = { ANSWER($answer) }
-standing-answer-or-shop = 如果不是您要问的，请说“找店家”。
+standing-answer-or-shop = 如果这不是您要问的，请说“找店家”。
 safety-unknown = 健康和安全的事我不想乱猜；若与身体有关，请问医生或药师。
 answer-none-yet = 这个还没有常备回复；您就是店家，就不另外转了。
 ask-when-answered = 您的问题店家收着，有空就会回，我不能保证多快。回复会自己发到这里，不用守着。
 sorry-for-that = 抱歉让您不愉快。请说“找店家”，写下哪里不对，会由人来回复。
-ask-pass-on = 这个我答不好。要我转给店家吗？回复会发到这里。
+ask-pass-on = 这个我答不上来。要我转给店家吗？回复会发到这里。
 choice-pass-on = 转给店家
     .typed = 好 / 是 / 好的 / 问吧 / 帮我问 / 帮我问一下 / 问问看 / 帮我转 / 好 问吧
 choice-leave-it = 不用了
@@ -319,7 +328,7 @@ lesson-calendar = 加到日历
 lesson-calendar-cancelled = 从日历移除
 lesson-calendar-notes = { $teacher ->
     [none] { "" }
-   *[other] 带课：{ $teacher }。
+   *[other] 授课：{ $teacher }。
  }{ $bring ->
     [none] { "" }
    *[other] 请带：{ $bring }。
@@ -390,7 +399,7 @@ cold-stands = 在冰箱里多放几个小时没关系：会浓一点，兑冷水
 cold-stands-hours = 在冰箱里放 { DURATION($seconds) }，大约是原来的 { NUMBER($strength, maximumFractionDigits: 1) } 倍浓，兑冷水就好。一天内喝完。
 cold-stands-short = 不到它要的 { DURATION($seconds) }，会淡一点。
 cold-stands-too-long = 别放那么久：全程放冰箱，一天内喝完。
-cold-on-the-way = 要跟冰箱里一样冷才行：放保冷袋加冰袋，或装进用冰水涮过的保温瓶。停着的车里太热。在温热处放超过两小时的，请倒掉。
+cold-on-the-way = 要跟冰箱里一样冷才行：放保温袋加冰袋，或装进用冰水涮过的保温瓶。停着的车里太热。在温热处放超过两小时的，请倒掉。
 cold-strain = 用滤网或咖啡滤纸倒进干净的瓶子；都没有的话，用瓶盖挡住茶叶，慢慢倒。
 cold-taste-early = 随时可以用干净的勺子尝一口。味道合意就把茶叶拿出来；在那之前会慢慢变浓。
 cold-lid = 要盖好：茶会吸冰箱的味道，也要保持干净。
@@ -412,11 +421,11 @@ plan-rinse = 润茶  用同样的水 { DURATION($seconds) }；这道不喝
 plan-rung = { DURATION($seconds) }
 plan-caffeine = 咖啡因  总共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克（茶叶有别，{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }）
 plan-cup = { NUMBER($guests) } 杯，每杯约 { ML($cupMl) }
-plan-way-boil = 水刚离沸就用。
+plan-way-boil = 水一停止沸腾就用。
 plan-way-mix = { $nth ->
     [1] 没有温度计：
    *[other] 或用 {""}
-}{ ML($boilingMl) }沸水加 { ML($coolMl) }凉水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+}{ ML($boilingMl) }沸水加 { ML($coolMl) }凉开水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-wait = { $nth ->
     [1] 没有温度计：水烧开后
    *[other] 或水烧开后
@@ -449,12 +458,12 @@ choice-right = 刚好
     .typed = 刚好 / 刚刚好 / 好喝 / 很好喝 / 不错 / 很不错 / 赞 / 很好 / 很赞 / 正好 / 完美
 taste-cause-bitter = 苦涩多半是水太热，或泡太久。
 taste-cause-weak = 太淡多半是时间不够，或茶叶太少。
-taste-cause-sour = 发酸多半是泡得太久、闷着了。
+taste-cause-sour = 发酸或有闷味，多半是泡得太久、盖着闷了。
 taste-cause-flat = 平淡多半是水不够热，叶子没有舒展开。
 taste-cause-lost-scent = 水不够热，或出汤后还盖着盖子，香气就跑了。
 taste-cause-right = 那就好。
-taste-water-down = 下次水用 { DEGREES($waterC, $unit) }，不用 { DEGREES($fromC, $unit) }。
-taste-water-up = 下次水用 { DEGREES($waterC, $unit) }，不用 { DEGREES($fromC, $unit) }。
+taste-water-down = 下次水温降到 { DEGREES($waterC, $unit) }（这次是 { DEGREES($fromC, $unit) }）。
+taste-water-up = 下次水温升到 { DEGREES($waterC, $unit) }（这次是 { DEGREES($fromC, $unit) }）。
 taste-strength-down = 下次早点出汤，茶汤淡约 { PERCENT($share) }。
 taste-strength-up = 下次泡久一点，茶汤浓约 { PERCENT($share) }。
 taste-leaf-down = 下次茶叶少放约 { PERCENT($share) }。
@@ -513,14 +522,14 @@ mistake-lesson-seats = 座位不能是 { $seats } 个，{ $most ->
     [1] 最多 1 个
    *[other] 须为 1 到 { $most } 个
  }。
-mistake-lesson-minutes = 一堂课须为 1 到 { $most } 分钟，不能是 { $minutes } 分钟。
+mistake-lesson-minutes = 一节课须为 1 到 { $most } 分钟，不能是 { $minutes } 分钟。
 mistake-lesson-ends-before-start = 这样会在 { $starts } 开始、{ $ends } 结束。请把两个时间再说一次。
 mistake-lesson-time-unreadable = “{ $starts }”我读不出是哪一天几点。
 mistake-lesson-hour-unclear = “{ $words }”是早上还是晚上？
 mistake-lesson-hour-never = 那一天 { $zone } 的时钟往前拨，不会出现 { $starts }。请换一个时间。
 mistake-lesson-hour-twice = 那一天 { $zone } 的时钟往回拨，{ $starts } 会出现两次。请换一个时间。
-mistake-lesson-series-hour-never = { $zone } 的时钟不会出现 { $starts }，那堂课在 { $begins } 开始。
-mistake-lesson-series-hour-twice = { $zone } 的时钟会出现两次 { $starts }，那堂课在第一次时开始。
+mistake-lesson-series-hour-never = { $zone } 的时钟不会出现 { $starts }，那节课在 { $begins } 开始。
+mistake-lesson-series-hour-twice = { $zone } 的时钟会出现两次 { $starts }，那节课在第一次时开始。
 mistake-lesson-date-unreadable = 没有“{ $words }”这一天。
 mistake-lesson-date-unclear = “{ $words }”可以是两个不同的日子。请把月份写清楚，例如 12月5日。
 mistake-lesson-weekday-differs = { $date } 不是那个星期几。哪一个才对？
@@ -533,7 +542,7 @@ mistake-lesson-not-cancelled = 这节课没有停开。
 mistake-lesson-over = 这节课已经结束了。
 mistake-lesson-started = 这节课已经开始了。
 mistake-lesson-already-booked = 您已经报名这节课了。
-mistake-lesson-already-back = 对方已经又订了这堂课。
+mistake-lesson-already-back = 对方已经又订了这节课。
 mistake-lesson-booking-unknown = 没有找到这个报名。
 mistake-lesson-booking-left = 这个报名已经退掉了。
 mistake-lesson-booking-not-seated = 这个报名还没有座位。
@@ -551,35 +560,35 @@ mistake-lesson-door-closed = 开课前一小时起才能点名。
 lesson-table-place = 第 { $line } 行，{ $column }：{ $mistake }
 lesson-table-there = 已经有 { $file } 了，请换个文件名。
 lesson-table-past = 另有 { $count } 节已经过了，没有收进来。
-mistake-lesson-table-series = 定期课程请写在 data/shop/lessons.yaml 或在聊天里排；这里一堂一堂写。
-mistake-lesson-table-tea = 茶目里没有“{ $words }”。
-mistake-lesson-table-empty = 表格是空的；第一行须写栏位名称。
-mistake-lesson-table-column-missing = 缺少这一栏。
-mistake-lesson-table-column-unknown = 没有这一栏。
-mistake-lesson-table-column-twice = 这一栏出现两次。
-mistake-lesson-table-id = “{ $words }”不能用在链接里：最多 40 个字符，只用 A–Z、a–z、0–9、点、连字号、下划线。
+mistake-lesson-table-series = 定期课程请写在 data/shop/lessons.yaml 或在聊天里排；这里一节一节写。
+mistake-lesson-table-tea = 茶品目录里没有“{ $words }”。
+mistake-lesson-table-empty = 表格是空的；第一行须写列名。
+mistake-lesson-table-column-missing = 缺少这一列。
+mistake-lesson-table-column-unknown = 没有这一列。
+mistake-lesson-table-column-twice = 这一列出现两次。
+mistake-lesson-table-id = “{ $words }”不能用在链接里：最多 40 个字符，只用 A–Z、a–z、0–9、点、连字符、下划线。
 mistake-lesson-table-number = “{ $words }”不是整数。
 mistake-lesson-table-choice = “{ $words }”不是以下之一：{ $allowed }。
 mistake-lesson-table-instant = “{ $words }”不是 UTC 时间，写法像 2026-12-06T02:00Z。
 mistake-lesson-table-twice = “{ $words }”在第 { $earlier } 行已经有了。
 lesson-table-missing = 没有 { $file } 这个文件。
-mistake-lesson-table-cells = 这一行的格数太少或太多；每一行要和第一行的栏数一样。
+mistake-lesson-table-cells = 这一行的格数太少或太多；每一行要和第一行的列数一样。
 mistake-lesson-table-quote = 这里的引号夹在格子中间；请把整格放进引号，里面的引号写两次。
 mistake-lesson-table-quote-open = 这一行开了引号，后面一直没有关上。
 mistake-lesson-table-encoding = 这里有不是 UTF-8 的字符；请用 UTF-8 重新保存。
 mistake-lesson-table-no-yaml = 从这里起不是 YAML：请看看行首的空格、冒号和引号。
 mistake-lesson-table-no-list = 这里应该是一份清单：每一项以连字符开头。
-mistake-lesson-table-no-item = 这里应该写出各栏，像“seats: 2”。
+mistake-lesson-table-no-item = 这里应该写出各列，像“seats: 2”。
 mistake-lesson-table-no-text = 这里应该是文字或数字，不是清单。
 mistake-lesson-table-no-tea = 至少要有一款茶。
-mistake-lesson-table-tea-name = 茶目里这款茶叫“{ $words }”；名称请在 data/teas/catalogue.yaml 里改。
+mistake-lesson-table-tea-name = 茶品目录里这款茶叫“{ $words }”；名称请在 data/teas/catalogue.yaml 里改。
 mistake-lesson-row-no-lesson = 没有“{ $words }”这节课。
 mistake-lesson-row-nameless = 缺少名字。
 mistake-lesson-row-mail = “{ $words }”不是邮箱地址；没有地址的人请留空。
 mistake-lesson-row-there = { $name } 已经在这节课的名单上了。
 mistake-lesson-row-full = { $free ->
-    [0] 已经没有座位了；要候补请在 standing 栏写“waiting”。
-   *[other] 只剩 { $free } 个座位；要候补请在 standing 栏写“waiting”。
+    [0] 已经没有座位了；要候补请在 standing 列写“waiting”。
+   *[other] 只剩 { $free } 个座位；要候补请在 standing 列写“waiting”。
 }
 mistake-lesson-row-waits-untold = 候补的人是用邮件通知空位的，这里需要地址。
 mistake-lesson-row-new = 这一格由系统填写；新报名的人请留空。
@@ -587,7 +596,7 @@ mistake-lesson-row-unknown = 没有“{ $words }”这个报名；新报名的�
 mistake-lesson-row-edited = 这个报名现在不是这样（{ $seats } 个座位）；已有的报名请在聊天里改，不在这里改。
 
 # the hand-over to the shop
-ask-waits = 您的问题已留给店家。店里现在没有人在线上，回复会发到这里。
+ask-waits = 您的问题已留给店家。店里现在没有人在线，回复会发到这里。
 ask-enough = 您已有五个问题在等店家，请先等那些有了回复。
 ask-kept-answer = 店家说：{ $heard-kept-answer }
 shop-told-answer =
@@ -790,7 +799,7 @@ guide-pour-now = { $late ->
    *[long] { $style ->
         [cold] 第 { $n } 泡 { DURATION($lateS) }前就好了；抱歉，我刚才不在。现在滤掉茶叶，太浓就兑点凉开水。
         [grandpa] 第 { $n } 泡 { DURATION($lateS) }前就可以喝了；抱歉，我刚才不在。留三分之一在杯里再添水。
-       *[other] 第 { $n } 泡本该在 { DURATION($lateS) }前出汤；抱歉，我刚才不在。若还泡着，先尝再奉。
+       *[other] 第 { $n } 泡本该在 { DURATION($lateS) }前出汤；抱歉，我刚才不在。若还泡着，先尝一口再请客人喝。
     }
 }
 guide-told-poured = 第 { $n } 泡：{ DURATION($seconds) }。
@@ -806,7 +815,7 @@ guide-told-next-none = 茶味已经泡尽了
 guide-told-water = 之后用 { DEGREES($waterC, $unit) } 的水，{ $next }。
 guide-told-longer = 之后泡久一点，{ $next }。
 guide-told-shorter = 之后泡短一点，{ $next }。
-guide-told-pace-end = 这些茶叶、这个茶器，这样已经到头了。
+guide-told-pace-end = 以这些茶叶和这个茶器，只能调到这里了。
 guide-told-guests = { $guests } 位：每位约 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：两泡并在公道杯里再分。
 guide-told-now = 现在是第 { $n } 泡（大约共 { $ends } 泡）：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶叶 { GRAMS($leafG) }。
@@ -834,7 +843,7 @@ guide-ask-stood = { $style ->
     [cold] 第 { $n } 泡 { DURATION($sinceS) }前就好了。是一直泡着，还是只忘了按？
    *[other] 第 { $n } 泡本该在 { DURATION($sinceS) }前出汤。是一直泡着，还是只忘了按？
 }
-guide-stood-caution = 那先尝再分，会很浓。
+guide-stood-caution = 那先尝一口再分，会很浓。
 guide-ask-cold = 湿茶叶放了 { DURATION($awayS) }。是不是一开始就沥干、盖好、放进冰箱？
 guide-rinse-again = 那先用开水冲一次倒掉，今天喝完。
 guide-throw-away = 那还是丢掉吧：湿茶叶在室温会长细菌。
@@ -842,7 +851,7 @@ guide-kept = 记下来了，当作您泡这款茶的平常泡法：下次只写�
 guide-other-vessel = 现在这壶是照{ VESSEL($brew-vessel) } { ML($brew-volumeMl) }算的。要先把这壶泡完，还是换{ VESSEL($vessel) } { ML($volumeMl) }、用新茶叶重新泡？
 guide-caffeine = 这一壶到现在约出了 { NUMBER($mg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，茶叶各有不同）。
 guide-noted-already = 已经记下了。
-guide-not-followed-asked = 这句我没有把握是什么意思；说“找店家”就把问题转过去。
+guide-not-followed-asked = 这句我不太确定是什么意思；说“找店家”就把问题转过去。
 guide-calls-at = { $at } 我会在这里叫您，不用另外设置。
 guide-calls-when-filled = 时间到我会叫您：水一注好就说“注好水了”。
 guide-leaf-does-not-wait = 茶叶不等人：要走就先出汤再按。泡了多久我会算进去。
@@ -989,7 +998,7 @@ lesson-told-changed = 您的课有些变动，现在是：{ lesson-told-head }{ 
     [none] { "" }
    *[other] ，由 { $teacher } 授课
  }。{ lesson-told-to-bring }
-lesson-told-recomputed = 时钟的规定变了。您的课在店里的时间不变：{ lesson-told-head }。这样您的日历就对了。
+lesson-told-recomputed = 当地的时制变了。您的课在店里的时间不变：{ lesson-told-head }。这样您的日历就对了。
 lesson-told-written = 店家关于“{ $title }”（{ WHEN($starts) }）的消息：{ $text }
 lesson-told-resumed = { $standing ->
     [waiting] 这节课还是会上：{ lesson-told-head }。您仍在候补名单上，顺位不变。
@@ -1026,8 +1035,8 @@ lesson-told-elsewhen = { $moves ->
    *[other] “{ $title }”已改到{ WHEN($starts) }。
  }
 lesson-of-level = { $level ->
-    [advanced] 给懂得不少的人：
-    [intermediate] 给已经入门的人：
+    [advanced] 适合已经懂不少的人：
+    [intermediate] 适合已经入门的人：
    *[beginner] 这些不需要基础。
  }
 lesson-glad = 听您这么说真好。
@@ -1053,9 +1062,9 @@ lesson-past = 您上过：
 lesson-give-back = 要退掉吗？{ $what }
 lesson-swap-stays = 您原来的座位不变。
 lesson-swap-which = 您指的是哪一个预约？
-lesson-told-swap = 退掉{ $was }，改上这堂：{ lesson-told-head }，{ lesson-told-seats }，好吗？
-lesson-told-swap-full = 那堂的座位不够，您原来的座位不变：{ $was }。
-lesson-told-swapped = 改好了，{ lesson-told-seats }：{ lesson-told-head }。{ $was }的座位已退；日历里如果有，请自行删去。新的这堂 { WHEN($until) } 以前可以退。
+lesson-told-swap = 退掉{ $was }，改上这节：{ lesson-told-head }，{ lesson-told-seats }，好吗？
+lesson-told-swap-full = 那节的座位不够，您原来的座位不变：{ $was }。
+lesson-told-swapped = 改好了，{ lesson-told-seats }：{ lesson-told-head }。{ $was }的座位已退；日历里如果有，请自行删去。新的这节 { WHEN($until) } 以前可以退。
 choice-lesson-swap = 好，改过去
     .typed = 改 / 改吧 / 麻烦改
 lesson-kept-seat = 那就给您留着。
@@ -1141,7 +1150,7 @@ lesson-told-reseated = 改好了，{ $state ->
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-taken-off = 店里已把您从名单上拿掉：{ lesson-told-head }。如果您还是想来，或是弄错了，写在这里就行。
 lesson-told-put-back = { $standing ->
-    [waiting] 店里已把您放回候补名单，还是原来的顺位：{ lesson-told-head }。
+    [waiting] 店里已把您放回候补名单，还是原来的顺序：{ lesson-told-head }。
    *[seated] 店里已把您放回名单：{ lesson-told-head }。{ lesson-told-your-seats }
  }
 lesson-told-mine = { $n }. { lesson-told-head }：{ $state ->
@@ -1291,7 +1300,7 @@ desk-ask-field = { $field ->
     [title] 叫什么名字？
     [level] 给初学、有些基础，还是进阶的人？
     [place] 在哪里？
-    [teacher] 谁带课？
+    [teacher] 谁授课？
     [price] 费用多少，在哪里付？
    *[bring] 要请大家带什么？
  }
@@ -1310,7 +1319,7 @@ desk-told-draft = “{ $title }”{ WHEN($starts) }{ $year ->
    *[other] ，{ $place }
  }{ $teacher ->
     [none] { "" }
-   *[other] ，{ $teacher }带课
+   *[other] ，{ $teacher }授课
  }。{ $price ->
     [none] { "" }
    *[other] { $price }。
@@ -1377,7 +1386,7 @@ desk-told-lesson = “{ $title }”{ WHEN($starts) }，{ $minutes } 分钟，{ d
    *[other] ，{ $place }
  }{ $teacher ->
     [none] { "" }
-   *[other] ，{ $teacher }带课
+   *[other] ，{ $teacher }授课
  }。{ desk-told-taken }。
 desk-told-off = 这节课已取消。{ $reason ->
     [none] { "" }
@@ -1449,7 +1458,7 @@ desk-told-release = { $name }退掉“{ $title }”（{ WHEN($starts) }）的{ $
 desk-released = 退掉了；有空位就会问候补的人。
 desk-put-back = 放回名单了；通知得到的话，也会告诉对方。
 desk-gone-on = 那个位子已经给了候补的人，这里没办法撤回。
-desk-guest-down = 记下来了，邮件在路上。
+desk-guest-down = 记下来了，通知邮件正在发送。
 desk-guest-down-untold = 记下来了。名单上会注明这位没办法提醒。
 desk-ask-move = 改到什么时候？只说日子，时间不变；只说几点，日子不变。
 desk-told-move = “{ $title }”从 { WHEN($was) } 改到 { WHEN($starts) }。{ desk-told-reach }要改吗？
@@ -1474,20 +1483,20 @@ desk-off-which = 要结束哪一个系列？
 desk-off-none = 课程表上没有系列课。
 desk-off-nothing = 那些日子没有课，不用取消。
 desk-off-later = 这些课还没排进课程表，之后也不会排进去。
-desk-off-changed = 其中一堂刚才有了变动。现在是这样：
+desk-off-changed = 其中一节刚才有了变动。现在是这样：
 desk-off-sure = { $count ->
-    [1] 这一堂课将不开。要取消吗？
-   *[other] 这 { $count } 堂课将不开。要全部取消吗？
+    [1] 这一节课就不开了。要取消吗？
+   *[other] 这 { $count } 节课就不开了。要全部取消吗？
  }
-desk-told-off-more = 还有 { $more } 堂。
+desk-told-off-more = 还有 { $more } 节。
 desk-told-series-ends = “{ $title }”到此为止：{ DAY($starts) }之后不再排课。
 desk-told-series-skips = “{ $title }”还没排进课程表的这几天也会跳过：{ LIST($dates) }。
 desk-told-off-people = { desk-told-reach }{ $people ->
     [0] { "" }
-   *[other] 共 { $people } 位，每堂课各通知一次。
+   *[other] 共 { $people } 位，每节课各通知一次。
  }
 desk-told-off-reason = 附上原因，一字不改：“{ $reason }”
-desk-off-put = 已取消，正在通知每一位订位的人。
+desk-off-put = 已取消，正在通知每一位预订的人。
 desk-off-put-quietly = 已取消，没有人预订。
 desk-off-put-some = 已取消。消息到不了的人列在“没送到的消息”里，请您自己告诉他们。
 desk-off-put-later = 好了，这些课不会再排进课程表。
@@ -1523,14 +1532,14 @@ desk-write-all-sure = { $reached ->
        *[other] （{ $count } 节课，每人一次）。
      }
  }{ desk-told-unreached }要发出吗？
-desk-written = 在路上了。
-desk-written-some = 发得到的，已经在路上了。其他人列在“没送到的消息”里，请您自己告诉他们。
+desk-written = 正在发送。
+desk-written-some = 发得到的，正在发送。其他人列在“没送到的消息”里，请您自己告诉他们。
 desk-nothing-today = 今天没有课。
 desk-told-day = 今天：“{ $title }”{ WHEN($starts) }，{ desk-told-taken }
 desk-told-morning = 早上好。今天的安排：
 desk-told-waiting = 有 { $count } 个问题等着回答。
 desk-nothing-asked = 最近 30 天没有人问茶。
-desk-asked = 最近 30 天最多人问的：
+desk-asked = 最近 30 天问得最多的：
 desk-bitter = 有人说“太苦”的：
 desk-told-tally = { $n }. { TEA($tea) }：{ $count } 次
 desk-all-delivered = 就目前所知，全都送到了。

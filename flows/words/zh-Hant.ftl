@@ -21,13 +21,13 @@ page-sound = 該出湯時響一聲、震一下
 page-sound-wake = 請先輕觸一下小箋，聲音才能響。
 page-print = 印成茶卡
 page-fresh = 為下一位換一張新箋
-page-fresh-confirm = 從這部裝置清去這張
+page-fresh-confirm = 從這台裝置清除這張
 page-telegram = 到 Telegram 繼續
 page-my-data = 存有我的什麼
-page-elsewhere = 在另一部裝置上看這張小箋
-page-elsewhere-show = 顯示一組號碼給另一部裝置
-page-elsewhere-how = 在另一部裝置打開本頁，把號碼填在頁尾。五分鐘內有效，只能用一次。
-page-elsewhere-type = 另一部裝置上的號碼
+page-elsewhere = 在另一台裝置上看這張小箋
+page-elsewhere-show = 顯示一組號碼給另一台裝置
+page-elsewhere-how = 在另一台裝置打開本頁，把號碼填在頁尾。五分鐘內有效，只能用一次。
+page-elsewhere-type = 另一台裝置上的號碼
 page-elsewhere-join = 在這裡打開那張小箋
 page-elsewhere-wrong = 這組號碼打不開小箋，可能用過了或過了時效，請在那邊再取一組。
 page-elsewhere-slow = 試得太多次了，請等一分鐘。
@@ -113,7 +113,7 @@ language-changed = 好，我們用繁體中文。
 nothing-to-read = 這則訊息裡我看不到文字。
 not-understood = 這句我沒看懂。
 off-topic = 這個不在我的茶桌上；我只懂泡茶、茶具保養和店裡的事。
-about-me = 我是這家店的泡茶幫手，是程式，不是真人。告訴我什麼茶、用什麼泡，我就照您的壺杯算出茶葉、水溫和時間，再一泡一泡陪您泡。我記得您的口味，也說課程的事；我答不了的，轉給店家。
+about-me = 我是這家店的泡茶幫手，是程式，不是真人。告訴我什麼茶、用什麼泡，我就照您的壺杯算出茶葉、水溫和時間，再一泡一泡陪您泡。您的口味我會記住，課程也可以問我；我答不了的，會轉給店家。
 you-are-welcome = 不客氣，請慢用。
 until-next-time = 下次見，慢慢喝。
 glad-it-tastes = 真好。告訴我是什麼茶、用什麼泡的，我把泡法記下來。
@@ -138,6 +138,7 @@ ask-which-of-these = 有不只一種茶符合，您說的是哪一種？
 ask-family-of-unknown = 我不認得「{ $unknownTea }」。它屬於哪一類？知道茶類我就能算。
 ask-family = 它屬於哪一類茶？
 ask-vessel = 用什麼來泡？
+ask-vessel-nearest = 這種器具我不認得。請選最接近的：看大小，看有沒有蓋子或濾網。
 ask-other-vessel = 是這裡面的一種嗎？直接描述也可以。
 ask-size = 裝滿是多少毫升？
 ask-change = 想改哪一項？
@@ -217,6 +218,9 @@ brew-fill-half = 約佔一半
 brew-fill-more = 超過一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；總共燒 { ML($kettleMl) }。
 brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其餘要看用什麼來泡。
+brew-water-so-hot = { ML($waterMl) }的水要到 { DEGREES($waterC, $unit) }：
+brew-leaf-without = 沒有秤也行，份量我也會用茶匙告訴您。
+brew-water-without = 沒有溫度計也行：水燒開後要放多久，或加多少冷開水，我會照您的茶算好。
 brew-water-boiling = 水：剛燒開（您那裡是 { DEGREES($waterC, $unit) }）；總共燒 { ML($kettleMl) }。
 brew-water-cold = 水：冷水，{ DEGREES($waterC, $unit) }，{ ML($waterMl) }；全程放冰箱。
 brew-warm = 先用熱水溫器具，再把水倒掉。
@@ -233,7 +237,8 @@ brew-leaf-out = 馬克杯沒有濾網：時間到了把茶湯倒進另一個杯�
 brew-leaf-bag-out = 時間到就把茶包提起來滴乾，不要擠。一個茶包就泡這一次。
 brew-caffeine = 照現在這個泡法，一共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各種茶葉有差別）。
 brew-no-shorter = 這些茶葉沒辦法再短了，可以少放茶葉，或用涼一點的水。
-brew-comes-with-it = 等我知道這一樣，就跟分量、時間一起告訴您。
+brew-why-asked = 放多少、水多熱、泡多久，要看是什麼茶、什麼器具、多大，所以才問，只用來算這個。
+brew-comes-with-it = 這個等一下會和份量、時間一起告訴您。
 brew-size-taken = 我先當作 { ML($volumeMl) }；不是的話，寫上單位告訴我，例如「120 毫升」。
 ask-tea-unsure = 沒關係，看茶葉就知道大概：一粒粒或深色長條多半是烏龍，細而黑的是紅茶，綠的是綠茶，帶銀毫的芽是白茶，壓成餅的多半是普洱，有花的是花茶或花草茶。選最像的，或說說它的樣子。
 brew-how-many = { $plan-count ->
@@ -252,17 +257,17 @@ brew-in-plain-stays = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙�
 brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白，隨時可以問。
 brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多半都有；想用別的，告訴我。
 brew-what-tea = { TEA($tea) }屬於{ FAMILY($family) }。
-brew-not-followed = 這句我沒有把握是什麼意思。
+brew-not-followed = 這句我不太確定是什麼意思。
 # Asked beside a plan. What the rinse is for, what there is when all has been poured, and too long: common practice, no source
-brew-strength-usual = 跟一般泡的一樣濃：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶葉裡的東西{ $count ->
+brew-strength-usual = 跟一般泡的一樣濃：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克泡出來的成分{ $count ->
     [1] 。
    *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
  }說「濃一點」或「淡一點」，我重新算。
-brew-strength-more = 照您的意思比一般濃：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶葉裡的東西{ $count ->
+brew-strength-more = 照您的意思比一般濃：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克泡出來的成分{ $count ->
     [1] 。
    *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
  }
-brew-strength-less = 照您的意思比一般淡：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克茶葉裡的東西{ $count ->
+brew-strength-less = 照您的意思比一般淡：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克泡出來的成分{ $count ->
     [1] 。
    *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
  }
@@ -270,6 +275,9 @@ brew-rinse-why = 用熱水沖 { DURATION($plan-rinseS) }就倒掉：洗去茶塵
 brew-rinse-may-skip = 可以不洗：第一杯會帶一點茶塵，緊結的茶葉也晚一點才舒展。說「不洗茶」，我就照不洗的重新算。
 brew-rinse-water = 倒掉就好，淋在杯子上還能溫杯。裡面有茶塵。
 brew-no-rinse = 照您的意思，不洗茶。
+brew-half-full = 只泡一半的話：茶葉 { GRAMS($leafG) }、水 { ML($waterMl) }，時間差不多。
+brew-warm-why = 用熱水燙一下，倒掉再放茶葉：茶具是冷的，第一泡就會降好幾度。
+brew-warm-not-needed = 這樣泡不必先溫；想溫的話，用熱水燙一下再倒掉也可以。
 brew-fill-up = 每次約 { ML($plan-waterMl) }水，加上茶葉，離杯口還差一點點。
 brew-fill-part = 每次約 { ML($plan-waterMl) }水，不用加滿：茶葉少，水也少放。
 brew-any-vessel = 耐沸水、倒得出茶湯的，或能連茶葉一起喝的，都可以；數字跟著器具算。
@@ -278,11 +286,12 @@ brew-size-any-unit = 毫升、盎司、幾杯都可以。
 brew-for-whole = 是全部的量：{ GRAMS($plan-leafG) } 茶葉一次放進去，{ $plan-count } 泡都用它，幾個人喝都一樣。每泡約出湯 { ML($plan-pouredMl) }，大家分。
 brew-ounces = 茶葉 { NUMBER($leafOz, maximumFractionDigits: 2) } 盎司，每泡水 { NUMBER($waterOz, maximumFractionDigits: 1) } 液量盎司（美制）：1 盎司是 28.35 克，1 液量盎司是 29.57 毫升。
 # Common practice, no source
+brew-in-bowl = 碗沒有蓋子，我照馬克杯來算。
 brew-in-saucepan = 小湯鍋可以當壺用：水在鍋裡燒好，離火，再下茶葉、蓋上蓋，用濾網倒出來。倒多少水，就當它是多大。我照有蓋的壺來算。
 brew-in-iron-pot = 鐵壺我照一般有蓋的壺來算。它很吃熱，要先燙透；內壁上釉的不能放在爐上。
 brew-no-coffee-maker = 茶葉不要放進咖啡機或摩卡壺：茶葉會脹，可能堵住洩壓的地方。最多拿它燒水，茶就泡在耐沸水的器具裡：馬克杯、壺或公道杯都行。
 brew-leaf-dry = 乾茶，袋裡拿出來什麼樣就稱什麼樣，還沒下水。濕葉要重好幾倍。
-brew-in-all = { $plan-count } 泡浸泡的時間加起來 { DURATION($plan-allS) }，第一杯 { DURATION($plan-firstS) } 就有。燒水、倒茶和喝的工夫另算，喝到哪一杯都可以停。
+brew-in-all = { $plan-count } 泡的浸泡時間一共 { DURATION($plan-allS) }，第一杯只要 { DURATION($plan-firstS) }。燒水、倒茶和喝茶的時間另算，喝到哪一杯都可以停。
 brew-ending = { $plan-count } 泡以後茶葉裡就所剩不多了。還喜歡就繼續泡，每次泡久很多；喝起來像白開水，就結束了。
 brew-ending-once = 一次就好：冷泡第二次會很淡。
 brew-too-long = 只是越來越濃、越來越苦：一發現就倒出來，加熱水調到順口。下一泡照原來的時間就好。
@@ -295,16 +304,16 @@ brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }�
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：說「帶我泡」，放進冰箱時告訴我一聲，好了我在這裡叫您，只是半夜不叫。
 brew-calls = 可以：說「帶我泡」，水注好時告訴我一聲，時間到我在這裡叫您。
-brew-no-further = 這些茶葉、這個茶器，這樣已經到頭了。
+brew-no-further = 以這些茶葉和這個茶器，只能調到這裡了。
 infusion-time = 第 { $n } 泡：{ DURATION($infusion-seconds) }。
 mistake-no-such-infusion = 這個泡法只有 { $most } 泡。
 standing-answer = { ANSWER($answer) }
-standing-answer-or-shop = 如果不是您要問的，請說「找店家」。
+standing-answer-or-shop = 如果這不是您要問的，請說「找店家」。
 safety-unknown = 健康和安全的事我不想亂猜；若與身體有關，請問醫師或藥師。
 answer-none-yet = 這個還沒有常備回覆；您就是店家，就不另外轉了。
 ask-when-answered = 您的問題店家收著，有空就會回，我不能保證多快。回覆會自己傳到這裡，不用守著。
 sorry-for-that = 抱歉讓您不愉快。請說「找店家」，寫下哪裡不對，會由人來回覆。
-ask-pass-on = 這個我答不好。要我轉給店家嗎？回覆會傳到這裡。
+ask-pass-on = 這個我答不上來。要我轉給店家嗎？回覆會傳到這裡。
 choice-pass-on = 轉給店家
     .typed = 好 / 是 / 好的 / 問吧 / 幫我問 / 幫我問一下 / 問問看 / 幫我轉 / 好 問吧
 choice-leave-it = 不用了
@@ -364,7 +373,7 @@ style-western = 大壺或馬克杯
 style-grandpa = 杯中留葉續水
 style-cold = 冰箱冷泡
 style-whisked = 點茶
-style-cupping = 審評
+style-cupping = 評茶
 
 # cautions, by their id
 # 沖泡時的提醒。數值出處同英文檔
@@ -382,12 +391,12 @@ caution-medicines = 正在服藥的話，請問醫師或藥師這茶能不能一
 # 冷泡時會問的。室溫兩小時：FDA 給家庭的建議，憑記憶；冰塊、過濾、前一晚：一般做法，沒有出處
 cold-begin-before = 放在冰箱裡要 { DURATION($seconds) }：想喝之前這麼久放進去，或前一晚放，早上把茶葉拿出來。
 cold-begin-by = 要在{ $wanted }喝，最晚{ $by }放進冰箱，早一兩個小時也無妨。
-cold-begin-evening = 要在{ $wanted }喝，最晚{ $by }就要放進冰箱。前一晚放更省事，早上把茶葉拿出來；多泡幾個小時會濃一點，兌冷水就好。
+cold-begin-evening = 要在{ $wanted }喝，最晚{ $by }就要放進冰箱。前一晚放更省事，早上把茶葉拿出來；多泡幾個小時會濃一點，加冷水就好。
 cold-begin-late = 到那時只有 { DURATION($leftS) }，它要 { DURATION($seconds) }。現在放進去，會淡一點；或用熱水泡濃，倒在冰塊上。
 cold-ready-at = { $begun }開始，{ $ready }就好了。
-cold-ready-night = { $begun }開始，{ $ready }就好了。放到起床再把茶葉拿出來：會濃一點，兌冷水就好。
-cold-stands = 在冰箱裡多放幾個小時沒關係：會濃一點，兌冷水就好。一天內喝完。
-cold-stands-hours = 在冰箱裡放 { DURATION($seconds) }，大約是原本的 { NUMBER($strength, maximumFractionDigits: 1) } 倍濃，兌冷水就好。一天內喝完。
+cold-ready-night = { $begun }開始，{ $ready }就好了。放到起床再把茶葉拿出來：會濃一點，加冷水就好。
+cold-stands = 在冰箱裡多放幾個小時沒關係：會濃一點，加冷水就好。一天內喝完。
+cold-stands-hours = 在冰箱裡放 { DURATION($seconds) }，大約是原本的 { NUMBER($strength, maximumFractionDigits: 1) } 倍濃，加冷水就好。一天內喝完。
 cold-stands-short = 不到它要的 { DURATION($seconds) }，會淡一點。
 cold-stands-too-long = 別放那麼久：全程放冰箱，一天內喝完。
 cold-on-the-way = 要跟冰箱裡一樣冷才行：放保冷袋加冰磚，或裝進用冰水涮過的保溫瓶。停著的車裡太熱。在溫熱處放超過兩小時的，請倒掉。
@@ -412,11 +421,11 @@ plan-rinse = 潤茶  用同樣的水 { DURATION($seconds) }；這道不喝
 plan-rung = { DURATION($seconds) }
 plan-caffeine = 咖啡因  總共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克（茶葉有別，{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }）
 plan-cup = { NUMBER($guests) } 杯，每杯約 { ML($cupMl) }
-plan-way-boil = 水剛離沸就用。
+plan-way-boil = 水一停止沸騰就用。
 plan-way-mix = { $nth ->
     [1] 沒有溫度計：
    *[other] 或用 {""}
-}{ ML($boilingMl) }沸水加 { ML($coolMl) }涼水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+}{ ML($boilingMl) }沸水加 { ML($coolMl) }冷開水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
 plan-way-wait = { $nth ->
     [1] 沒有溫度計：水燒開後
    *[other] 或水燒開後
@@ -449,12 +458,12 @@ choice-right = 剛好
     .typed = 剛好 / 剛剛好 / 好喝 / 很好喝 / 不錯 / 很不錯 / 讚 / 很好 / 很讚 / 好飲 / 幾好飲 / 啱啱好 / 正好 / 完美
 taste-cause-bitter = 苦澀多半是水太熱，或泡太久。
 taste-cause-weak = 太淡多半是時間不夠，或茶葉太少。
-taste-cause-sour = 發酸多半是泡得太久、悶著了。
+taste-cause-sour = 發酸或有悶味，多半是泡得太久、蓋著悶了。
 taste-cause-flat = 平淡多半是水不夠熱，葉子沒有舒展開。
 taste-cause-lost-scent = 水不夠熱，或出湯後還蓋著蓋子，香氣就跑了。
 taste-cause-right = 那就好。
-taste-water-down = 下次水用 { DEGREES($waterC, $unit) }，不用 { DEGREES($fromC, $unit) }。
-taste-water-up = 下次水用 { DEGREES($waterC, $unit) }，不用 { DEGREES($fromC, $unit) }。
+taste-water-down = 下次水溫降到 { DEGREES($waterC, $unit) }（這次是 { DEGREES($fromC, $unit) }）。
+taste-water-up = 下次水溫升到 { DEGREES($waterC, $unit) }（這次是 { DEGREES($fromC, $unit) }）。
 taste-strength-down = 下次早點出湯，茶湯淡約 { PERCENT($share) }。
 taste-strength-up = 下次泡久一點，茶湯濃約 { PERCENT($share) }。
 taste-leaf-down = 下次茶葉少放約 { PERCENT($share) }。
@@ -552,7 +561,7 @@ lesson-table-place = 第 { $line } 行，{ $column }：{ $mistake }
 lesson-table-there = 已經有 { $file } 了，請換個檔名。
 lesson-table-past = 另有 { $count } 堂已經過了，沒有收進來。
 mistake-lesson-table-series = 定期課程請寫在 data/shop/lessons.yaml 或在聊天裡排；這裡一堂一堂寫。
-mistake-lesson-table-tea = 茶目裡沒有「{ $words }」。
+mistake-lesson-table-tea = 茶品目錄裡沒有「{ $words }」。
 mistake-lesson-table-empty = 表格是空的；第一行須寫欄位名稱。
 mistake-lesson-table-column-missing = 缺少這一欄。
 mistake-lesson-table-column-unknown = 沒有這一欄。
@@ -572,7 +581,7 @@ mistake-lesson-table-no-list = 這裡應該是一份清單：每一項以連字�
 mistake-lesson-table-no-item = 這裡應該寫出各欄，像「seats: 2」。
 mistake-lesson-table-no-text = 這裡應該是文字或數字，不是清單。
 mistake-lesson-table-no-tea = 至少要有一款茶。
-mistake-lesson-table-tea-name = 茶目裡這款茶叫「{ $words }」；名稱請在 data/teas/catalogue.yaml 裡改。
+mistake-lesson-table-tea-name = 茶品目錄裡這款茶叫「{ $words }」；名稱請在 data/teas/catalogue.yaml 裡改。
 mistake-lesson-row-no-lesson = 沒有「{ $words }」這堂課。
 mistake-lesson-row-nameless = 缺少名字。
 mistake-lesson-row-mail = 「{ $words }」不是電子郵件地址；沒有地址的人請留空。
@@ -604,7 +613,7 @@ shop-told-kept = { $n }. { $question } – { $reply }
 shop-told-earlier = 這位客人先前問：{ $question } – 當時的回覆：{ $answer }
 shop-told-same = 以前有人問：{ $question } – 當時的回覆：{ $answer }
 shop-told-gone = （已不再保存）
-shop-told-code = 還沒有店主。{ $minutes } 分鐘內把 { $code } 發給這裡的人，就成為店主。
+shop-told-code = 還沒有店主。{ $minutes } 分鐘內把 { $code } 傳到這裡的人，就成為店主。
 shop-welcome = 您現在是店主了。客人的問題會轉到這裡；寫「問題」就能看到還在等的。
 shop-code-wrong = 這個代碼無效，或已經失效。
 shop-not-yours = 這只限店主使用。
@@ -645,7 +654,7 @@ choice-shop-questions = 客人的問題
 choice-shop-question = 回覆 { $n }
     .typed = 第一個 / 第一題 / 第一條
 choice-shop-same = 再傳那個回覆
-choice-shop-send-it = 是，發給這位
+choice-shop-send-it = 是，傳給這位
 choice-shop-other = 不是，看看有哪些問題
 choice-shop-later = 先放著
 choice-shop-next = 下一個問題
@@ -677,9 +686,9 @@ my-data-why = 為什麼要留：您寫的和我答的，留 { $messageDays } 天
     }備份再過 { $backupDays } 天也會刪掉。
 my-data-here = 以下是這裡存有的關於您的一切：
     { $everything }
-other-device-page = 本頁最下方的「在另一部裝置上看這張小箋」會給一組號碼。在那部裝置打開本頁，把號碼填在頁尾，兩邊就都看得到。
+other-device-page = 本頁最下方的「在另一台裝置上看這張小箋」會給一組號碼。在那台裝置打開本頁，把號碼填在頁尾，兩邊就都看得到。
 other-device-telegram = 這段對話在您所有裝置的 Telegram 裡都有，在那邊打開就行。
-other-device-here = 這裡的對話帶不走。在店家的網頁上，頁尾可以取一組號碼，在另一部裝置上打開同一張小箋。
+other-device-here = 這裡的對話帶不走。在店家的網頁上，頁尾可以取一組號碼，在另一台裝置上打開同一張小箋。
 forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的「為下一位換一張新箋」就會清掉。
 # the guided brew
 choice-guide = 帶我泡
@@ -773,7 +782,7 @@ guide-cups = { $brew-guests } 位，每位約 { ML($brew-cupMl) }。
 guide-invite = 先請客人，手掌向上；主人陪飲。
 guide-holding = 第 { $brew-n } 泡：從您按下起 { DURATION($brew-seconds) }。到時我叫您。
 guide-holding-till-evening = 第 { $brew-n } 泡要到 { $from } 才好。為了不吵您休息，我 { $to } 就叫您，早一點，味道也差不多了。
-guide-holding-till-morning = 第 { $brew-n } 泡要到 { $from } 才好。冷泡不急，不吵您睡覺，我 { $to } 再叫您；到時若太濃，兌些冷開水就好。
+guide-holding-till-morning = 第 { $brew-n } 泡要到 { $from } 才好。冷泡不急，不吵您睡覺，我 { $to } 再叫您；到時若太濃，加些冷開水就好。
 guide-told-clock = { CLOCK($wall) }
 guide-told-until = 第 { $n } 泡，{ DURATION($seconds) }
 guide-pour-now = { $late ->
@@ -788,9 +797,9 @@ guide-pour-now = { $late ->
        *[other] 現在出湯，第 { $n } 泡。抱歉，我叫晚了 { DURATION($lateS) }。
     }
    *[long] { $style ->
-        [cold] 第 { $n } 泡 { DURATION($lateS) }前就好了；抱歉，我剛才不在。現在濾掉茶葉，太濃就兌些冷開水。
+        [cold] 第 { $n } 泡 { DURATION($lateS) }前就好了；抱歉，我剛才不在。現在濾掉茶葉，太濃就加些冷開水。
         [grandpa] 第 { $n } 泡 { DURATION($lateS) }前就可以喝了；抱歉，我剛才不在。留三分之一在杯裡再添水。
-       *[other] 第 { $n } 泡本該在 { DURATION($lateS) }前出湯；抱歉，我剛才不在。若還泡著，先嘗再奉。
+       *[other] 第 { $n } 泡本該在 { DURATION($lateS) }前出湯；抱歉，我剛才不在。若還泡著，先嚐一口再請客人喝。
     }
 }
 guide-told-poured = 第 { $n } 泡：{ DURATION($seconds) }。
@@ -806,7 +815,7 @@ guide-told-next-none = 茶味已經泡盡了
 guide-told-water = 之後用 { DEGREES($waterC, $unit) } 的水，{ $next }。
 guide-told-longer = 之後泡久一點，{ $next }。
 guide-told-shorter = 之後泡短一點，{ $next }。
-guide-told-pace-end = 這些茶葉、這個茶器，這樣已經到頭了。
+guide-told-pace-end = 以這些茶葉和這個茶器，只能調到這裡了。
 guide-told-guests = { $guests } 位：每位約 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：兩泡併在公道杯裡再分。
 guide-told-now = 現在是第 { $n } 泡（大約共 { $ends } 泡）：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶葉 { GRAMS($leafG) }。
@@ -834,7 +843,7 @@ guide-ask-stood = { $style ->
     [cold] 第 { $n } 泡 { DURATION($sinceS) }前就好了。是一直泡著，還是只忘了按？
    *[other] 第 { $n } 泡本該在 { DURATION($sinceS) }前出湯。是一直泡著，還是只忘了按？
 }
-guide-stood-caution = 那先嘗再分，會很濃。
+guide-stood-caution = 那先嚐一口再分，會很濃。
 guide-ask-cold = 濕茶葉放了 { DURATION($awayS) }。是不是一開始就瀝乾、蓋好、放進冰箱？
 guide-rinse-again = 那先用滾水沖一次倒掉，今天喝完。
 guide-throw-away = 那還是丟掉吧：濕茶葉在室溫會長細菌。
@@ -842,7 +851,7 @@ guide-kept = 記下來了，當作您泡這款茶的平常泡法：下次只寫�
 guide-other-vessel = 現在這壺是照{ VESSEL($brew-vessel) } { ML($brew-volumeMl) }算的。要先把這壺泡完，還是換{ VESSEL($vessel) } { ML($volumeMl) }、用新茶葉重新泡？
 guide-caffeine = 這一壺到現在約出了 { NUMBER($mg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，茶葉各有不同）。
 guide-noted-already = 已經記下了。
-guide-not-followed-asked = 這句我沒有把握是什麼意思；說「找店家」就把問題轉過去。
+guide-not-followed-asked = 這句我不太確定是什麼意思；說「找店家」就把問題轉過去。
 guide-calls-at = { $at } 我會在這裡叫您，不用另外設定。
 guide-calls-when-filled = 時間到我會叫您：水一注好就說「注好水了」。
 guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
@@ -947,7 +956,7 @@ label-plan = { GRAMS($leafG) } · { DEGREES($waterC) }{ $rinseS ->
     [one] ，泡一次
    *[other] { " " }· 共 { $count } 泡
 }
-label-scan = 掃碼看完整泡法與注意事項
+label-scan = 掃描看完整泡法與注意事項
 label-made = { $count } 張標籤，共 { $pages } 頁：{ $file }
 label-print-as-is = 請照原尺寸（100 %）列印，不要縮放。
 label-left-out-long = 沒有印 { TEA($tea) }：{ $size } 的標籤放不下「{ $text }」。
@@ -989,7 +998,7 @@ lesson-told-changed = 您的課有些變動，現在是：{ lesson-told-head }{ 
     [none] { "" }
    *[other] ，由 { $teacher } 帶課
  }。{ lesson-told-to-bring }
-lesson-told-recomputed = 時鐘的規定變了。您的課在店裡的時間不變：{ lesson-told-head }。這樣您的行事曆就對了。
+lesson-told-recomputed = 當地的時制變了。您的課在店裡的時間不變：{ lesson-told-head }。這樣您的行事曆就對了。
 lesson-told-written = 店家關於「{ $title }」（{ WHEN($starts) }）的訊息：{ $text }
 lesson-told-resumed = { $standing ->
     [waiting] 這堂課還是會上：{ lesson-told-head }。您仍在候補名單上，順位不變。
@@ -1026,8 +1035,8 @@ lesson-told-elsewhen = { $moves ->
    *[other] 「{ $title }」已改到{ WHEN($starts) }。
  }
 lesson-of-level = { $level ->
-    [advanced] 給懂得不少的人：
-    [intermediate] 給已經入門的人：
+    [advanced] 適合已經懂不少的人：
+    [intermediate] 適合已經入門的人：
    *[beginner] 這些不需要基礎。
  }
 lesson-glad = 聽您這麼說真好。
@@ -1449,7 +1458,7 @@ desk-told-release = { $name }退掉「{ $title }」（{ WHEN($starts) }）的{ $
 desk-released = 退掉了；有空位就會問候補的人。
 desk-put-back = 放回名單了；通知得到的話，也會告訴對方。
 desk-gone-on = 那個位子已經給了候補的人，這裡沒辦法復原。
-desk-guest-down = 記下來了，信在路上。
+desk-guest-down = 記下來了，通知信正在寄出。
 desk-guest-down-untold = 記下來了。名單上會註明這位沒辦法提醒。
 desk-ask-move = 改到什麼時候？只說日子，時間不變；只說幾點，日子不變。
 desk-told-move = 「{ $title }」從 { WHEN($was) } 改到 { WHEN($starts) }。{ desk-told-reach }要改嗎？
@@ -1476,8 +1485,8 @@ desk-off-nothing = 那些日子沒有課，不用取消。
 desk-off-later = 這些課還沒排進課程表，之後也不會排進去。
 desk-off-changed = 其中一堂剛才有了變動。現在是這樣：
 desk-off-sure = { $count ->
-    [1] 這一堂課將不開。要取消嗎？
-   *[other] 這 { $count } 堂課將不開。要全部取消嗎？
+    [1] 這一堂課就不開了。要取消嗎？
+   *[other] 這 { $count } 堂課就不開了。要全部取消嗎？
  }
 desk-told-off-more = 還有 { $more } 堂。
 desk-told-series-ends = 「{ $title }」到此為止：{ DAY($starts) }之後不再排課。
@@ -1523,8 +1532,8 @@ desk-write-all-sure = { $reached ->
        *[other] （{ $count } 堂課，每人一次）。
      }
  }{ desk-told-unreached }要送出嗎？
-desk-written = 在路上了。
-desk-written-some = 送得到的，已經在路上了。其他人列在「沒送到的訊息」裡，請您自己告訴他們。
+desk-written = 正在傳送。
+desk-written-some = 送得到的，正在傳送。其他人列在「沒送到的訊息」裡，請您自己告訴他們。
 desk-nothing-today = 今天沒有課。
 desk-told-day = 今天：「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
 desk-told-morning = 早安。今天的安排：
