@@ -1,0 +1,82 @@
+/** Chinese as it is typed and dictated in a hurry. */
+import { expect, test } from 'vitest';
+import { countedTo } from '../../../src/core/talk/steps.ts';
+import { talkWords } from '../../../src/core/talk/talk-cues.ts';
+import { read, talkCues } from '../../reading/content.ts';
+
+const alone = (text: string) => read(text, { language: null, asked: null });
+
+test.each([
+  ['大概一碗饭那么大', 250],
+  ['看起來跟可樂罐差不多', 330],
+  ['like a coke can', 330],
+  ['拳頭那麼大', 200],
+  ['比可樂罐大一點', null],
+  ['換成飯碗', null],
+])('%s is a size of %s ml, and only likened', (text, ml) => {
+  const heard = read(text, { language: null, asked: 'volumeMl' });
+  expect(heard.volumeMl).toBe(ml);
+  expect(heard.sizeLikened).toBe(ml !== null);
+});
+
+test.each([
+  ['三百五的保溫辦公杯泡鐵觀音', 350],
+  ['三百五的茶用蓋碗泡', null],
+])('%s: %s ml', (text, ml) => {
+  expect(alone(text).volumeMl).toBe(ml);
+});
+
+test.each([
+  ['还有没有铁观音 给我留二两', 'shop'],
+  ['幫我訂兩罐東方美人', 'shop'],
+  ['鐵觀音放二兩要多少水', 'brew'],
+  ['我有一饼生普，朋友送的，怎么撬开', 'care'],
+  ['生普撬好了，怎麼泡', 'brew'],
+  ['茶包泡幾分鐘', 'brew'],
+  ['紅茶茶包泡幾分鐘', 'brew'],
+  ['太濃了喝得心悸', 'safety'],
+])('%s is of %s', (text, kind) => {
+  expect(alone(text).kind).toBe(kind);
+});
+
+test.each([
+  ['要用冷水還是熱水先溫杯', null],
+  ['為什麼要溫杯', null],
+  ['溫過杯了', true],
+  ['不用溫壺', false],
+])('whether the vessel is warm in "%s"', (text, warmed) => {
+  expect(alone(text).warmed).toBe(warmed);
+});
+
+test.each([
+  ['蓋杯泡龍井', 'mug', null],
+  ['大碗公泡紅茶', 'mug', 'bowl'],
+  ['我只有一個鍋子', null, 'saucepan'],
+  ['沒有熱水壺 用鍋子燒水', null, null],
+  ['火鍋吃完喝什麼茶', null, null],
+])('what %s is brewed in', (text, vessel, ware) => {
+  expect(alone(text)).toMatchObject({ vessel, ware });
+});
+
+test('what a tea bag holds is brewed with it', () => {
+  expect(alone('茶包一包3克').leafG).toBe(3);
+});
+
+test('a stewed taste is mended as a sour one, and no hotter water', () => {
+  expect(alone('有一股悶味').taste).toBe('sour');
+  expect(alone('味道很悶 沒有層次').taste).toBe('flat');
+});
+
+test('more plainly is asked in no other script', () => {
+  expect(alone('可以讲白话一点吗')).toMatchObject({ wants: null, asks: 'unclear' });
+  expect(alone('可以用白話嗎').wants).toBe('zh-Hant');
+});
+
+test.each([
+  ['我刚数到十才倒', 10],
+  ['數到15才想起來', 15],
+  ['I counted to ten before I poured', 10],
+  ['要數到十再倒嗎', null],
+])('how long it stood in "%s"', (text, seconds) => {
+  expect(countedTo(talkWords(text), talkCues)).toBe(seconds);
+});
