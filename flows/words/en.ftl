@@ -497,7 +497,7 @@ taste-mended = (For the cup that { $taste ->
     [flat] was flat
     [sour] was sour
    *[other] had no scent
- }: { LIST($parts) }, this once. “Save this” keeps it.)
+ }: { LIST($parts) }. “Save this” keeps it, “as usual again” drops it.)
 brew-unknown-tea = I don't know “{ $unknownTea }” itself, so this is for its family.
 mistake-number-in-words = I need a number there, for example 150.
 

@@ -478,7 +478,7 @@ taste-mended = （上一杯{ $taste ->
     [flat] 平淡
     [sour] 发酸
    *[other] 没香气
- }，这次{ LIST($parts) }。说“记下来”就留着。）
+ }，这次{ LIST($parts) }。说“记下来”就留着，说“恢复平常”就不改。）
 brew-unknown-tea = “{ $unknownTea }”我不认得，这是按它那一类算的。
 mistake-number-in-words = 这里需要一个数字，例如 150。
 

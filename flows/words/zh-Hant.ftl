@@ -478,7 +478,7 @@ taste-mended = （上一杯{ $taste ->
     [flat] 平淡
     [sour] 發酸
    *[other] 沒香氣
- }，這次{ LIST($parts) }。說「記下來」就留著。）
+ }，這次{ LIST($parts) }。說「記下來」就留著，說「恢復平常」就不改。）
 brew-unknown-tea = 「{ $unknownTea }」我不認得，這是按它那一類算的。
 mistake-number-in-words = 這裡需要一個數字，例如 150。
 

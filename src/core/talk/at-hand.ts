@@ -18,6 +18,7 @@ const ofTheBrew: Facts = { kind: 'brew', act: null, taste: null, answer: null };
 /** The first that fits. */
 const rules: readonly Rule[] = [
   { when: ({ heard }) => heard['steers'] === 'remind', means: { kind: 'brew', act: null, answer: null } },
+  { when: isNoLesson, means: { kind: 'brew', answer: null } },
   { when: isOfTheBrewAtHand, means: { kind: 'brew', answer: null } },
   { when: wishesBoiling, means: { ...ofTheBrew, tempC: boilingC } },
   { when: says('drinks-now'), means: { kind: 'greeting', act: 'thanks', taste: null, answer: null, hands: null } },
@@ -101,6 +102,14 @@ function isOfTheBrewAtHand(scene: Scene): boolean {
   const { kind, steers, isLate, asksWhere } = scene.heard;
   const isOfSteps = steers === 'pause' || isLate === true || asksWhere === true;
   return (kind === 'lesson' || kind === 'shop') && scene.flow === 'guide' && isOfSteps && !says('of-lessons')(scene);
+}
+
+/** "Does that change anything?", beside a plan, by who has booked nothing and names nothing of a lesson. */
+function isNoLesson(scene: Scene): boolean {
+  const { heard, flow, words, house } = scene;
+  const isBrewing = (flow === 'brew' || flow === 'guide') && heard['kind'] === 'lesson' && words.length <= longestWish;
+  const hasBooked = Array.isArray(house?.['bookings']) && house['bookings'].length > 0;
+  return isBrewing && !hasBooked && !says('of-lessons')(scene) && !says('may-be-lesson')(scene);
 }
 
 /** Where the plan asks for nothing itself. */

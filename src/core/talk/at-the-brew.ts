@@ -2,6 +2,7 @@
 import type { Facts, Json } from '../flow/flow.ts';
 import type { Scene } from './scene.ts';
 import { coldAsked } from './cold.ts';
+import { numberPattern, readCount, secondsSaid, shortTimes } from './count.ts';
 import { asks, skippedTo, steered } from './steering.ts';
 import { countedTo, lateBy, pouredAgoS, stepDone } from './steps.ts';
 
@@ -26,6 +27,7 @@ export function atTheBrew(scene: Scene): Facts {
   return {
     unknownTea,
     pouredAgo,
+    heldS: asked === 'heldS' ? heldSaid(words) : null,
     guestsMore,
     few,
     isLastOne: isDrawing && cues.says('last-one', words) ? true : null,
@@ -51,6 +53,20 @@ const mayBeHurt = ({ heard, words }: Scene): boolean =>
 /** Where a word on safety is of the jar's own. */
 const ofTheJar: ReadonlySet<Json> = new Set(['safety-general', 'cold-brew-left-out', null]);
 const mayBeCold = ({ kind, answer = null }: Facts): boolean => kind !== 'safety' || ofTheJar.has(answer);
+
+const numberAlone = new RegExp(
+  `^(?:about|around|maybe|roughly|like|i think|大概|大约|差不多|可能|有)*\\s*(?<n>${numberPattern})[\\s.!。！]*$`,
+);
+/** A smaller one is the number of a choice. */
+const leastAlone = 7;
+
+/** How long it stood, where that is asked: in any unit, or a number of seconds. */
+function heldSaid(words: string): number | null {
+  const told = secondsSaid(words, shortTimes);
+  if (told !== null) return told;
+  const count = readCount(numberAlone.exec(words)?.groups?.['n'] ?? '');
+  return count !== null && count >= leastAlone ? count : null;
+}
 
 /** How many infusions will do. */
 const fewEnough = ({ words, cues }: Scene): Json =>

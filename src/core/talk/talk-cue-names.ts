@@ -32,6 +32,7 @@ export const talkCueFiles = {
     'celsius',
     'tea-bags',
     'drinks-now',
+    'may-be-lesson',
   ],
   steering: [
     'begin',
