@@ -24,6 +24,9 @@ const frames: readonly (readonly [name: string, isFor: (one: Sentence) => boolea
     ['a quick question', isEnglish, (text) => `Good evening! Quick question - ${text}`],
     ['um', isEnglish, (text) => `um so ${text}`],
     ['thanks', isEnglish, (text) => `${unended(text)} Thanks so much!`],
+    ['what came before', isEnglish, (text) => `I bought this from you last week. My name is Greta. ${text}`],
+    ['a beginner', isEnglish, (text) => `I have a question about this: ${text}`],
+    ['someone else', isEnglish, (text) => `my wife wants to know, ${text}`],
     ['a picture', () => true, (text) => `🍵 ${text} 🙏`],
     ['你好', isOfTaiwan, (text) => `老闆你好，不好意思請問一下，${text}`],
     ['谢谢', isOfTheMainland, (text) => `${unended(text)}，谢谢老板`],
@@ -40,6 +43,15 @@ describe('courtesies around a message change nothing of what is heard', () => {
     });
     expect(changed.map(({ frame: whole }) => whole)).toEqual([]);
   });
+});
+
+test.each([
+  ['the shop is not open today?', "the shop isn't open today?"],
+  ['I cannot taste anything', "I can't taste anything"],
+  ['my kettle does not show the temperature', "my kettle doesn't show the temperature"],
+  ['it will not sink', "it won't sink"],
+])('%s is heard as %s', (whole, short) => {
+  expect(heard(whole)).toEqual(heard(short));
 });
 
 describe('what is left of a message', () => {
@@ -61,6 +73,9 @@ describe('what is left of a message', () => {
     ['唔該晒，拜拜', '唔該晒，拜拜'],
     ['唔使喇', '唔使喇'],
     ['換蓋碗，謝謝', '換蓋碗'],
+    ['I bought some sencha from you', 'I bought some sencha from you'],
+    ['I am new to tea', 'I am new to tea'],
+    ['我是孕婦，可以喝嗎', '我是孕婦，可以喝嗎'],
   ])('%s', (text, left) => {
     expect(without(text)).toBe(left);
   });

@@ -59,11 +59,15 @@ export function readMessage(
     awaited: answersTidings(message, around),
     plans,
     errand: plans ? null : errandOf(sentence, around, content.zone),
-    named: flow === 'lesson' || heard['kind'] === 'lesson' ? nameGiven(said) : nameAlone(said),
+    named: nameIn(textOf(text), said, flow === 'lesson' || heard['kind'] === 'lesson'),
     isAsking: asks,
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
   });
 }
+
+/** A name may stand in what is only said around the message. */
+const nameIn = (written: string, said: string, isOfLesson: boolean): string | null =>
+  isOfLesson ? (nameGiven(written) ?? nameGiven(said)) : (nameAlone(written) ?? nameAlone(said));
 
 /** What is written there is taken as it stands. */
 const wordForWord: ReadonlySet<Json> = new Set(['reply', 'question', 'name']);

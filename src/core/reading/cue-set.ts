@@ -63,6 +63,14 @@ export function testOf(sources: readonly CueSource[]): (text: string) => boolean
 
 const hasHan = (text: string): boolean => /[\u3400-\u9fff]/.test(text);
 
+/** "does not" and "doesnt" are read as one. */
+export function contracted(plain: string): string {
+  return plain
+    .replace(/\b(do|does|did|is|are|was|were|has|have|had|would|could|should|need) not\b/g, '$1nt')
+    .replace(/\bcan ?not\b/g, 'cant')
+    .replace(/\bwill not\b/g, 'wont');
+}
+
 export interface CueSource {
   readonly latin: boolean;
   readonly source: string;
@@ -70,7 +78,7 @@ export interface CueSource {
 
 /** Throws SyntaxError for a pattern that is none; the loader tells where it stands. */
 export function sourceOf(pattern: string): CueSource {
-  const plain = plainText(pattern).plain;
+  const plain = contracted(plainText(pattern).plain);
   const latin = !/\p{Script=Han}/u.test(plain);
   const gap = latin ? ' (?:[^ .!?]+ ){0,6}?' : '[^.!?。!?\\n]{0,14}?';
   const gapUpTo = latin ? '[,;:]? (?:[^ .!?]+ ){0,$1}?' : '[^.!?。\\n]{0,$1}?';

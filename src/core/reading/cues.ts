@@ -1,5 +1,5 @@
 /** The cues of data/reading/cues.yaml, and words put right that are a letter away from one of theirs. Knows no cue by name. */
-import { makeCueSet, type CueSet } from './cue-set.ts';
+import { contracted, makeCueSet, type CueSet } from './cue-set.ts';
 import { editDistance, withOneLeftOut } from '../teas/spelling.ts';
 import type { CueName } from './cue-names.ts';
 import type { ReadingWords } from './reading-words.ts';
@@ -12,14 +12,15 @@ export interface Cues extends CueSet<CueName> {
 /** Shorter words are too near to others to be mended. */
 const shortestMended = 6;
 
-/** Plain text as cues are written: no apostrophes, a space for a hyphen, single spaces. */
+/** Plain text as cues are written: no apostrophes, a space for a hyphen, single spaces, "doesnt" for "does not". */
 export function cueText(plain: string): string {
-  return plain
+  const spaced = plain
     .replace(/'/g, '')
     .replace(/([a-z])\1{2,}/g, '$1$1')
     .replace(/[-_/]+/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();
+  return contracted(spaced);
 }
 
 /** `known` are words that stay as they are. */

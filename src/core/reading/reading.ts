@@ -159,7 +159,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       style: styleFor(kind, seen),
       strength: kind === 'brew' && turn === null && !asksOnly(asks) ? readStrength(cues, words) : null,
       turn,
-      asks,
+      // "Thank you so much" asks for nothing.
+      asks: kind === 'greeting' ? null : asks,
       sizeWord: sizeWordIn(words, seen.vessel.vessel !== null),
       ware: kind === 'brew' ? wareBeside(seen.vessel.vessel, cues, words) : null,
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
