@@ -179,7 +179,7 @@ const within = (path: string, folder: string): boolean =>
 
 function importsOf(file: string, text: string): Import[] {
   const statements = text.matchAll(
-    /^\s*(?:import|export)\s+(type\s)?[^'";]*?(?:from\s+)?'([^']+)'|\bimport\('([^']+)'\)/gm,
+    /^\s*(?:import|export(?=[^'";=]*?\bfrom\s+'))\s+(type\s)?[^'";]*?(?:from\s+)?'([^']+)'|\bimport\('([^']+)'\)/gm,
   );
   return [...statements]
     .filter((m) => !/^\s*export\s+(?:const|function|class|interface|type\s+\w+\s*=)/.test(m[0]))

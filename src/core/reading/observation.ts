@@ -40,6 +40,8 @@ export interface Quantities {
 export interface Observation {
   readonly shown: string;
   readonly plain: string;
+  /** The plain text with the courtesies around it. */
+  readonly written: string;
   /** cueText of the plain text, with slips in cue words put right. */
   readonly words: string;
   readonly asked: string | null;
@@ -79,9 +81,10 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
 
   return (written, { language: before, asked }) => {
     const cues = cuesOnce();
+    const whole = plainText(written);
     const { shown, plain } = plainText(withoutCourtesies(written));
     const said = cues.mended(cueText(plain.slice(0, longestCued)));
-    const { language, sure } = readLanguage(plainText(written).shown, before);
+    const { language, sure } = readLanguage(whole.shown, before);
     const wants = readWantedLanguage(said, cues, language);
     const act = readAct(said, cues, wants);
     const mentions = stillMeant(
@@ -110,6 +113,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
     return {
       shown,
       plain,
+      written: whole.plain,
       words: said,
       asked,
       language,
