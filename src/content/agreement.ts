@@ -6,6 +6,7 @@ import type { TeaNames } from '../core/teas/find.ts';
 import { plainText } from '../core/teas/plain-text.ts';
 import type { Tea } from '../core/teas/tea.ts';
 import type { ReadingWords } from '../core/reading/reading-words.ts';
+import { wares } from '../core/reading/ware.ts';
 import { noteTogether, rightTogether } from './kept.ts';
 import type { Shop } from './shop-data.ts';
 import { placeOfText, readText } from './yaml-file.ts';
@@ -98,12 +99,13 @@ function ofVessels(data: DataRead): readonly string[] {
   const { vessels, vesselWords, shop } = filesOf(data);
   const ids = Object.keys(data.brewing.vessels);
   const told = new Set(data.readingWords.vessels.flatMap((row) => row.vessel ?? []));
+  const heard = new Set<string>([...told, ...wares]);
   const named = [...told, ...data.readingWords.materials.map((row) => row.pot)];
   const what = 'a vessel of data/vessels.yaml';
   return [
     ...named.flatMap((id) => unknown(vesselWords, what, [id, ids])),
     ...ids
-      .filter((id) => !told.has(id))
+      .filter((id) => !heard.has(id))
       .map((id) => `${placeOfText(vessels, id)} expected what people call "${id}" in data/reading/vessels.yaml`),
     ...unknown(shop, what, [data.shop.usual.vessel, ids]),
   ];

@@ -31,6 +31,7 @@ import { partsOfMessage, readMessage } from './functions/read-message.ts';
 import { shopCallNames, shopCalls } from './functions/shop.ts';
 import { tasteAdjusted } from './functions/taste-adjusted.ts';
 import { textOf } from './functions/values.ts';
+import { vesselCallNames, vesselCalls } from './functions/vessel-told.ts';
 
 const callList = [
   'readMessage',
@@ -62,6 +63,7 @@ const allNames = [
   ...deskWriteAllCallNames,
   ...meantCallNames,
   ...coldCallNames,
+  ...vesselCallNames,
 ] as const;
 type AllCalls = { readonly [name in (typeof allNames)[number]]: Calls[string] };
 
@@ -92,6 +94,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     ...ownUsualCalls,
     ...meantCalls(content.teas),
     ...coldCalls(content),
+    ...vesselCalls(content),
     ...lessonCalls(content),
     ...deskAttendedCalls(content),
     ...deskBoardCalls(content.zone),

@@ -39,10 +39,14 @@ const goesOn =
 
 export const opensWithWhy = /^(?:(?:and|but|so) )?why\b|^(?:点解|为什么|为何|为啥|干嘛)/;
 
+/** "Whats your name are you a real person": asked of us, and no wish for one. */
+const asksWho =
+  /\b(?:are|r) (?:you|u|ya) (?:an? |even |some |like |actually |the )*(?:real |actual )*(?:person|human|human being|bot|robot|chatbot|machine|computer|ai)\b(?! (?:who|that|in charge))|\b(?:whats|what is) (?:your|ur) name\b|\bdo (?:you|u) have a name\b/;
+
 export function readAct(text: string, cues: Cues, wants: Language | null): Act | null {
   if (wants !== null) return 'language';
   // "Am I talking to a person?" is no wish for one yet.
-  if (cues.is('about', text)) return 'about';
+  if (cues.is('about', text) || (text.length <= 2 * shortText && asksWho.test(text))) return 'about';
   const act = anywhere.find((cue) => text.length <= 2 * shortText && cues.has(cue, text));
   if (act) return act;
   // Long texts stop here: none of what follows is looked for in them.
@@ -67,7 +71,9 @@ export function readWantedLanguage(text: string, cues: Cues, written: Language):
   if (short && cues.has('want-zh-Hans', text)) return 'zh-Hans';
   if (
     cues.is('want-en', text) ||
-    /\b(?:(?:in|to|about|use|try|speak) english(?! (?:breakfast|tea|style|rose|way)))\b/.test(text) ||
+    /\b(?<!\b(?:is|are|was|will|does) .{0,24})(?:(?:in|to|about|use|try|speak) english(?! (?:breakfast|tea|style|rose|way)))\b/.test(
+      text,
+    ) ||
     (short && /(?:用|讲|说|转|换|改)(?:成|做|回|为)?英/.test(text))
   )
     return 'en';

@@ -15,15 +15,16 @@ export type Asks =
   | 'whole'
   | 'meaning'
   | 'unclear'
+  | 'size'
   | PlanQuestion;
 
 /** One line of the plan is the answer to each of these. */
 const ofOneLine: {
   readonly [asks in 'heat' | 'time' | 'leaf' | 'count' | 'leaf-out' | 'bitter-ahead' | 'too-much']: RegExp;
 } = {
-  heat: /\bhow (?:do|will|would|can|should) (?:i|we|you) (?:know|tell|check|see|measure) (?:when |if |that |whether )?(?:its|it is|the waters?|the temp\w*|waters?)\b(?: is| s| at| about| around| reached| gets to)* ?(?:\d{2,3}|hot enough|that hot|the right temp\w*)|\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|(?:怎么|怎样|如何|点样?|咋)(?:才|会|能|可以|去|先)*(?:知道|晓得|判断|看|睇|量|测|估|抓)(?:得|出|到)?(?:到|是)?.{0,4}(?:水|温|度|热|滚)|(?:开|滚|沸|烧(?:开|好|滚)?的?)水?(?:可以|能|就)?直接(?:倒|冲|泡|浇|注|淋)(?:下去|进去|落去|上去|茶)?(?:可以|行|得|好|没问题|会不会|吗|嘛|不)|(?:\d{2,3}|[六七八九]十五?) ?(?:度|°c?)的?水?(?:要|该)?(?:怎么|怎样|点样?|如何|咋)(?:弄|得|来|做|调|整|搞|量|测|知|看|泡出)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|水(?:是|系|要|用|需要|得|一定要)*(?:很|好)?(?:滚|开|沸|热|烫)的(?:吗|嘛|咩|还是|定系)|(?:滚|开|沸|热|烫)的?水?(?:还是|定系|定)(?:放|凉|晾|摊|等|温|冷|凉|冻)|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|水(?:要不要|使唔使|是不是要|系咪要|要|需要|不用|唔使|不需要|一定要)(?:先)?(?:烧|煮|煲)(?:到|得)?(?:很|好)?(?:滚|开|沸)(?:吗|吧|嘛|咩|呀|先得|才行|[?？。])*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
-  time: /\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
-  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|\b(?:(?:how much|what) (?:is |s |would )?(?:that|this|it)(?: be)?|whats (?:that|this|it)|^(?:and |so )?(?:that|this|it)?) ?in (?:tea ?spoons?|tsps?|spoons?(?:fuls?)?|grams?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|(?:几|几多|多少)(?:茶|汤|大|小)?(?:勺|匙)|(?:冇|没有?|无)(?:茶匙|茶勺|匙羹|汤匙|勺子)|(?:手|用手)(?:抓|捏|拈)|一(?:小|大)?(?:把|撮|捏|抓)(?:大概|大约|差不多|等于|就|是|有|即系)*(?:多少|几多|几克|多重|几重)|抓一(?:把|撮)|(?:放|落|下)(?:几多|多少)/,
+  heat: /\bhow (?:do|will|would|can|should) (?:i|we|you) (?:know|tell|check|see|measure) (?:when |if |that |whether )?(?:its|it is|the waters?|the temp\w*|waters?)\b(?: is| s| at| about| around| reached| gets to)* ?(?:\d{2,3}|hot enough|that hot|the right temp\w*)|\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|(?:怎么|怎样|如何|点样?|咋)(?:才|会|能|可以|去|先)*(?:知道|晓得|判断|看|睇|量|测|估|抓)(?:得|出|到)?(?:到|是)?.{0,4}(?:水|温|度|热|滚)|(?:开|滚|沸|烧(?:开|好|滚)?的?)水?(?:可以|能|就)?直接(?:倒|冲|泡|浇|注|淋)(?:下去|进去|落去|上去|茶)?(?:可以|行|得|好|没问题|会不会|吗|嘛|不)|(?:\d{2,3}|[六七八九]十五?) ?(?:度|°c?)的?水?(?:要|该)?(?:怎么|怎样|点样?|如何|咋)(?:弄|得|来|做|调|整|搞|量|测|知|看|泡出)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwh?at(?:s| is)? (?:is |the |a |right |best |ideal |good |correct |water |brew\w* )*temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|水(?:是|系|要|用|需要|得|一定要)*(?:很|好)?(?:滚|开|沸|热|烫)的(?:吗|嘛|咩|还是|定系)|(?:滚|开|沸|热|烫)的?水?(?:还是|定系|定)(?:放|凉|晾|摊|等|温|冷|凉|冻)|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|水(?:要不要|使唔使|是不是要|系咪要|要|需要|不用|唔使|不需要|一定要)(?:先)?(?:烧|煮|煲)(?:到|得)?(?:很|好)?(?:滚|开|沸)(?:吗|吧|嘛|咩|呀|先得|才行|[?？。])*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
+  time: /\bwh?at(?:s| is)? (?:is |the |right |best |ideal |good |correct )*(?:brew\w*|steep\w*|infusion|infusing) times?\b|\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
+  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|\b(?:(?:how much|what) (?:is |s |would )?(?:that|this|it|an?|one|the|per)?(?: usual| normal)?(?: serving| portion| dose)?(?: be)?|whats (?:that|this|it)|^(?:and |so )?(?:that|this|it)?) ?in (?:tea ?spoons?|tsps?|spoons?(?:fuls?)?|grams?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|(?:几|几多|多少)(?:茶|汤|大|小)?(?:勺|匙)|(?:冇|没有?|无)(?:茶匙|茶勺|匙羹|汤匙|勺子)|(?:手|用手)(?:抓|捏|拈)|一(?:小|大)?(?:把|撮|捏|抓)(?:大概|大约|差不多|等于|就|是|有|即系)*(?:多少|几多|几克|多重|几重)|抓一(?:把|撮)|(?:放|落|下)(?:几多|多少)/,
   count:
     /\bhow (?:many|often) (?:more )?(?:times|infusions?|steeps?|brews?|rounds?)\b|\bhow (?:often|many more)\b|几泡|几多泡|多少泡|几次|几多次|多少次|几回|几冲|几道|续(?:几|多少)/,
   'leaf-out':
@@ -31,7 +32,7 @@ const ofOneLine: {
   'bitter-ahead':
     /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|(?<!(?:放|落|下|加|搁|抓)(?:得|了|咗)?太?(?:多|少)(?:了|咗|点|啲)?.{0,3})会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
   'too-much':
-    /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|(?<!\b(?:put|tipped|poured|dropped|added|threw|chucked|used|went|got) (?:[a-z]+ ){0,3})\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短|久|耐)了?(?:吧|吗|啲|呀|啊|[?？])|(?<!(?:[舍捨]不得|不[舍捨]得?|心疼|肉痛).{0,6})(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
+    /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|(?<!\b(?:thanks?|thank you|thx|thnx|ty|cheers|ta|like it|love it|loved it|liked it|help\w*) )\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|(?<!\b(?:put|tipped|poured|dropped|added|threw|chucked|used|went|got) (?:[a-z]+ ){0,3})\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短|久|耐)了?(?:吧|吗|啲|呀|啊|[?？])|(?<!(?:[舍捨]不得|不[舍捨]得?|心疼|肉痛).{0,6})(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
 };
 
 /** How long something keeps, or how much somebody may drink in a day, is no matter of the plan. */
@@ -47,13 +48,13 @@ const asksForGuide =
 
 /** "What's dancong anyway?", 安吉白茶是白茶吗 */
 const asksWhatTea =
-  /^(?:[a-z]+[, ]+){0,3}?what(?:s| is| kind of tea is) (?!.*\b(?:my|on (?:the|this)|(?:in|from|with|at) (?:the|this|a))\b)[a-z -]{3,24}(?: anyway| exactly| then)?[?. ]*$|^is [a-z -]{3,24} (?:an? )?(?:kind of )?(?:green|white|black|red|yellow|dark|oolong|herbal|puer)(?: tea)?[?. ]*$|^[^，,。？?]{2,8}(?:是|系|算)(?:不是|唔系|咩|什么|乜嘢?|哪种|边种|一种)?(?:绿|白|红|黑|黄|乌龙|青|花|普洱|什么|咩|乜嘢?|哪种|边种)?茶?(?:来的|嚟|嚟㗎)?[吗嘛咩呀啊]?[?？]*$/;
+  /^(?:[a-z]+[, ]+){0,3}?what(?:s| is| kind of tea is) (?!.*\b(?:my|for|of|to|with|on (?:the|this)|(?:in|from|with|at) (?:the|this|a))\b)[a-z -]{3,24}(?: anyway| exactly| then)?[?. ]*$|^is [a-z -]{3,24} (?:an? )?(?:kind of )?(?:green|white|black|red|yellow|dark|oolong|herbal|puer)(?: tea)?[?. ]*$|^[^，,。？?]{2,8}(?:是|系|算)(?:不是|唔系|咩|什么|乜嘢?|哪种|边种|一种)?(?:绿|白|红|黑|黄|乌龙|青|花|普洱|什么|咩|乜嘢?|哪种|边种)?茶?(?:来的|嚟|嚟㗎)?[吗嘛咩呀啊]?[?？]*$/;
 
 const asksIfEnough =
   /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
 
 const asksForMeaning =
-  /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{1,24}) (?:mean|stand for)\b|\bmeaning of\b|\bwhat(?:s| is) the (?:point|use|purpose|reason) (?:of|in|for)\b|有(?:什么|咩|乜嘢?)用|(?:有什么|有咩)意义|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|(?:公道杯|公杯|茶海).{0,4}(?:一定|必须|非|需要|要不要|可以不|能不|不用).{0,8}$|(?:一定|必须|非|需要|要不要|可以不|能不能不|不)要?用?.{0,2}(?:公道杯|公杯|茶海).{0,4}$|\b(?:have to|need to|must i|do i need|really need) (?:use |have |get )?(?:an?|the) (?:sharing |fairness |serving )?pitcher\b|(?:茶匙|茶勺|匙|勺)(?:是|系|有|即系|即)?(?:多大|几大|多少|几多)|解释(?:一下|下)?(?:什么|咩|乜)/;
+  /^how (?:much|big) is an? (?:level )?(?:tea ?|table ?|tiny |small )?spoon(?:ful)?[?. ]*$|\bwhat (?:do|does|did|on earth do) (?:you|u|ya|it|that|this|[a-z' -]{1,24}) (?:mean|stand for)\b|\bmeaning of\b|\bwhat(?:s| is) the (?:point|use|purpose|reason) (?:of|in|for)\b|有(?:什么|咩|乜嘢?)用|(?:有什么|有咩)意义|\bwhats? (?:is )?meant by\b|^(?:[a-z]+[, ]+){0,4}?what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?. ]*$|^what(?:s| is| are) (?:an? |the |your )?[a-z -]{3,24}[?,. ]+(?:and |but |cos |because )?(?:i|we) (?:dont|do not|havent|have not|never) (?:have|got|own|heard of|seen) (?:one|it|any|that|of it)\b|什么叫|什么是|啥是|啥叫|是啥(?!茶|时)|是什么(?:东西|来的|啊|呀)?[?？]*$|什么意思|啥意思|乜嘢?(?:系|叫)|咩(?:系|叫)|系咩(?!茶|牌)|系乜(?!茶|牌)|即系咩|点为之|(?:公道杯|公杯|茶海).{0,4}(?:一定|必须|非|需要|要不要|可以不|能不|不用).{0,8}$|(?:一定|必须|非|需要|要不要|可以不|能不能不|不)要?用?.{0,2}(?:公道杯|公杯|茶海).{0,4}$|\b(?:have to|need to|must i|do i need|really need) (?:use |have |get )?(?:an?|the) (?:sharing |fairness |serving )?pitcher\b|(?:茶匙|茶勺|匙|勺)(?:是|系|有|即系|即)?(?:多大|几大|多少|几多)|解释(?:一下|下)?(?:什么|咩|乜)/;
 
 /** "My kettle has 80, 90 and 100, which one?" */
 const ofKettle =
@@ -76,6 +77,8 @@ const longestAsked = 40;
 interface AsksScene {
   /** A tea, a vessel or an amount is told with it, which no line of the plan at hand answers. */
   readonly named: boolean;
+  /** So much leaf, and in no size of vessel. */
+  readonly dosed: boolean;
   /** … one tea that we know, and no more. */
   readonly tea: boolean;
   /** The answer that tells what a word of the text means. */
@@ -90,7 +93,13 @@ interface ReadAsks {
   readonly explained: string | null;
 }
 
-export function readAsks(words: string, { named, tea, explain, danger, planQuestion }: AsksScene): ReadAsks {
+/** "5 g, what size gaiwan?": so much leaf is told, and what should hold it is asked. */
+const asksSize =
+  /\b(?:what|which|how) (?:size|big|large|small|many ml|much water)\b|\bwhat (?:sort|kind) of size\b|多大|几大|多少(?:毫升|ml|水)/;
+
+export function readAsks(words: string, { named, tea, explain, danger, planQuestion, dosed }: AsksScene): ReadAsks {
+  if (dosed && danger === null && words.length <= longestAsked * 2 && asksSize.test(words))
+    return { asks: 'size', explained: null };
   if (tea && danger === null && words.length <= longestAsked && asksWhatTea.test(words))
     return { asks: 'what-tea', explained: null };
   const mayAsk = danger === null && (!named || dryOrWet.test(words));

@@ -20,7 +20,8 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
   const { kind } = concluded;
   const planned = {
     tea: tea.best?.id ?? null,
-    vessel: concluded.asks !== 'meaning' && namesVessel(kind, seen) ? vessel.vessel : null,
+    vessel:
+      concluded.asks !== 'meaning' && concluded.turn !== 'half-pot' && namesVessel(kind, seen) ? vessel.vessel : null,
     volumeMl: quantities.volumeMl.value,
   };
   // Written out: an object of so many members that begins with another's took a tenth of a reading.

@@ -7,12 +7,17 @@ export const tastes = ['bitter', 'weak', 'sour', 'flat', 'lost-scent', 'right'] 
 export type Taste = (typeof tastes)[number];
 
 /** What a text of kind taste complains of, or praises. */
-export function readTaste(cues: Cues, text: string): Taste | null {
+export function readTaste(cues: Cues, said: string): Taste | null {
+  const text = said.replace(noLonger, ' ');
   // "A bit bitter, but I like that."
   if (cues.has('liked-so', text)) return 'right';
   const complaint = (['lost-scent', 'bitter', 'weak', 'sour', 'flat'] as const).find((taste) => cues.has(taste, text));
   return complaint ?? (cues.has('right', text) && !cues.has('asks-remedy', text) ? 'right' : null);
 }
+
+/** "Less bitter, but now it's watery": what it is no more is no complaint. */
+const noLonger =
+  /\b(?:less|not (?:so |as |that |too |very |really |at all |even |quite )*|no longer|isnt (?:so |as |that )?|wasnt (?:so |as |that )?|never|nor) ?(?:bitter|harsh|astringent|sour|weak)\w*\b(?! enough)/g;
 
 /** Latin words, and two Han characters for a word. */
 export function wordCount(text: string): number {

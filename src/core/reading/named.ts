@@ -19,4 +19,12 @@ export const isFaint = ({ meaning }: VesselMention): boolean =>
 export const isAtHand = ({ plain }: Observation, vessel: VesselMention): boolean =>
   isFaint(vessel) && (vessel.meaning.is === 'nothing' || theSame.test(before(plain, vessel.start)));
 
+/** "Only half the pot": of the pot at hand as well. */
+export const isHalved =
+  ({ plain }: Observation) =>
+  (vessel: VesselMention): boolean =>
+    isFaint(vessel) && halfOf.test(before(plain, vessel.start));
+
+const halfOf = /\bhalf (?:of )?(?:an?|the|my|this|that) $|半$/;
+
 const theSame = /\b(?:the|this|that)(?: same| whole)? $/;

@@ -21,6 +21,9 @@ const digitPattern =
   /(?<![\d.])(?<!(?<![a-z])[a-z])(?:(?<=^|[\s(:=,，:是])-)?(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d{1,9}(?:[.,]\d{1,4})?|(?<=^|[\s(:=,，])\.\d{1,4})(?:\s?\/\s?[23458](?!\d))?k?(?![\d])/g;
 const mixedPattern = /(\d{1,3})\s+([1-7])\s?\/\s?([23458])(?!\d)/g;
 
+/** "3/4 of a litre" is no litre. */
+const ofAUnit = /^ of an?(?= (?:lit(?:re|er)|pint|quart|gallon|cup|mug|teaspoon|tablespoon|tsp|tbsp|spoon)\b)/;
+
 function digitNumbers(plain: string): FoundNumber[] {
   const found: FoundNumber[] = [];
   for (const m of plain.matchAll(mixedPattern)) {
@@ -33,7 +36,8 @@ function digitNumbers(plain: string): FoundNumber[] {
     const [top = '', bottom] = text.split('/');
     const value = (decimal(top.trim()) / (bottom ? Number(bottom) : 1)) * (thousand ? 1000 : 1);
     const end = m.index + (m[0].endsWith('k') && !thousand ? text.length : m[0].length);
-    found.push({ value, start: m.index, end, digits: true });
+    const ofOne = ofAUnit.exec(plain.slice(end, end + 24))?.[0] ?? '';
+    found.push({ value, start: m.index, end: end + ofOne.length, digits: true });
   }
   return found;
 }

@@ -18,7 +18,7 @@ import { makePlaceFinder } from './places.ts';
 import { within, type Checked } from './ranges.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
-import { concludeVessel, makeVesselFinder, type FoundVessel, type VesselMention } from './vessel.ts';
+import { concludeVessel, jarFor, makeVesselFinder, type FoundVessel, type VesselMention } from './vessel.ts';
 import { cupsTold, readVolume, type QuantityScene } from './volume.ts';
 import { readElevation, readTemperature } from './warmth.ts';
 
@@ -125,7 +125,7 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
       teas,
       tea,
       vessels,
-      vessel: concludeVessel(plain, vessels),
+      vessel: jarFor(concludeVessel(plain, vessels), said),
       measures: scene.measures,
       quantities: {
         volumeMl: within('volumeMl', readVolume(scene)),

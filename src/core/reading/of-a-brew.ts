@@ -5,6 +5,7 @@ import type { Asks } from './asks.ts';
 import type { Cues } from './cues.ts';
 import { tellsOfTools } from './facts.ts';
 import { readTaste, type Kind } from './kind.ts';
+import { isHalved, namesNothing } from './named.ts';
 import type { Observation } from './observation.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { readTurn } from './turns.ts';
@@ -31,6 +32,10 @@ const tellsWhere = ({ plain, vessels, measures, quantities, cues, words }: Obser
   ((vessels.length > 0 && measures.length > 0) || (quantities.volumeMl.value !== null && cues.has('fridge', words))) &&
   !/[?？吗嗎呢]|\b(?:how|what|why|when|which|can|is|are|do|does|has|have)\b/.test(plain);
 
+/** However politely it is wrapped. */
+const tellsEach = ({ vessels, quantities }: Observation): boolean =>
+  vessels.length > 0 && quantities.volumeMl.value !== null;
+
 /** 馬克杯泡龍井可以嗎: a tea to be brewed in a vessel, whatever is asked of it. */
 const brewsIn = ({ teas, vessels, words }: Observation): boolean =>
   teas.length > 0 && vessels.length > 0 && /[泡冲沏]|\b(?:brew|steep|infuse)/.test(words);
@@ -38,23 +43,25 @@ const brewsIn = ({ teas, vessels, words }: Observation): boolean =>
 export function tellsOfABrew(
   seen: Observation,
   asks: Asks | null,
-  { weighed, namesNothing, answerFor, isOfBrewing }: Weighing,
+  { weighed, namesNothing: isNothing, answerFor, isOfBrewing }: Weighing,
 ): boolean {
   const { cues, words } = seen;
   // A word nobody explains is one of the plan's, unless an answer is for it: "what do the numbers on the cake mean".
   if (asks === 'unclear')
     return (weighed === 'care' || weighed === 'shop') && (ofOurWords.test(words) || answerFor(words, weighed) === null);
-  if (weighed === 'greeting') return seen.teas.length > 0 && (tellsAll(seen) || actOfGreeting(words, cues) === null);
+  if (weighed === 'greeting')
+    return seen.teas.length > 0 && (tellsAll(seen) || tellsEach(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
-  if (asks === 'dry') return true;
+  if (asks === 'dry' || asks === 'size') return true;
+  if (weighed === 'shop' && servesInGrams.test(words)) return true;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
   if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;
   if ((weighed === 'care' || weighed === 'offtopic') && brewsInWare(seen)) return true;
-  if (namesNothing && (tellsOfTools(cues, words) || halves(cues, words))) return true;
+  if (mayHalve(seen, isNothing) && (tellsOfTools(cues, words) || halves(cues, words))) return true;
   if (dosesLeaf(seen)) return true;
   if (weighed === 'shop') return hasGotTea(seen) && (seen.vessels.length > 0 || answerFor(words, 'shop') === null);
   // Two lines of the plan, asked at once.
-  if (asks === 'whole' && namesNothing && readPlanQuestion(words, cues) !== null) return true;
+  if (asks === 'whole' && isNothing && readPlanQuestion(words, cues) !== null) return true;
   if (weighed === 'care') return (hasGotTea(seen) || brewsIn(seen)) && answerFor(words, null) === null;
   // 茶葉放多了會不會苦: harm is asked of, but of no body.
   if (weighed === 'safety' && !cues.has('safety', words) && isOfBrewing(answerFor(words, 'care')?.id ?? ''))
@@ -68,10 +75,12 @@ const brewsInWare = ({ teas, cues, words }: Observation): boolean =>
   teas.length > 0 && readWare(cues, words) !== null && !keepsWare.test(words);
 const keepsWare = /\b(?:rust\w*|clean\w*|wash\w*|season\w*|stain\w*|scrub\w*|enamel|chip\w*|smell\w*|coffee)\b/;
 
+const mayHalve = (seen: Observation, isNothing: boolean): boolean => isNothing || namesNothing(seen, isHalved(seen));
+
 /** "Can I halve it", and no word of what else might be halved. */
 const halves = (cues: Cues, words: string): boolean => {
   const turn = readTurn(cues, words);
-  return turn === 'half-leaf' || turn === 'double-leaf';
+  return turn === 'half-leaf' || turn === 'half-pot' || turn === 'double-leaf';
 };
 
 /** 我放5克會不會太多, "is 7 g a lot": so much leaf in the pot, and not in a stomach. */
@@ -82,6 +91,10 @@ const leafDosed =
   /(?:放|落|投|下|加)(?:了|咗)?[^喝饮吃食]{0,10}(?:多|少|够|可以|得|行|啱|合适)|^(?:so |and |but )*(?:is|isnt|are|arent|would|will) (?:the )?[\d.]+ ?(?:g|gr|grams?|tsps?|teaspoons?|spoons?)(?: of (?:leaf|tea|leaves|it))? (?:be )?(?:not |really |way |far |a bit |quite )*(?:a lot|loads|too much|too little|too many|enough|ok|okay|fine|much|plenty|right)(?: of (?:leaf|tea|leaves))?(?: (?:for|in) .{2,30})?[?.! ]*$/;
 const swallows =
   /喝|饮|吃|食|吞|天|日|孕|药|岁|孩|\b(?:day|daily|drink|caffeine|pregnan\w*|child\w*|kids?|year|old|baby)\b/;
+
+/** What a serving weighs is no price. */
+const servesInGrams =
+  /\bhow (?:much|many|big) .{0,12}\b(?:serving|portion|dose)\b(?!.*\b(?:cost|price|pay|\$|dollars?)\b)/;
 
 const ofOurWords = /\bwhat (?:do|did) (?:you|u|ya) mean\b/;
 

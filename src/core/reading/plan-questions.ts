@@ -16,6 +16,7 @@ export const planQuestions = [
   'warm',
   'fill',
   'too-long',
+  'stays-warm',
   'strength',
   'about',
   'begin',

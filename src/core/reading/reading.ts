@@ -14,7 +14,7 @@ import { dangers } from './cue-names.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { besideName } from './beside-name.ts';
 import { settleKind } from './settle-kind.ts';
-import { isAtHand, isFaint, namesNothing } from './named.ts';
+import { isAtHand, isFaint, isHalved, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { makeStanding, noAnswer } from './standing.ts';
 import { toldKind } from './told-kind.ts';
@@ -126,6 +126,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const danger = dangers.find((one) => cues.has(one, words)) ?? null;
     const { asks, explained } = readAsks(words, {
       named: !namesNothing(seen, (vessel) => isAtHand(seen, vessel)),
+      dosed: tellsLeafAlone(seen),
       tea: seen.tea.best !== null && seen.vessels.length === 0,
       explain: explainOnce(),
       danger,
@@ -143,7 +144,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       tellsOfABrew(seen, asks, { weighed, namesNothing: namesNothing(seen), answerFor, isOfBrewing });
     const isOfABrew = mayBeBrew && (weighed !== 'safety' || isHarmless());
     const settled = isOfABrew ? 'brew' : weighed;
-    const mayTurn = explained === null && !asksOnly(asks) && namesNothing(seen) && turnsIn(settled, words);
+    const mayTurn =
+      explained === null && !asksOnly(asks) && namesNothing(seen, isHalved(seen)) && turnsIn(settled, words);
     const turn = mayTurn ? readTurn(cues, words) : null;
     const heard = turn === null ? settled : 'brew';
     const isWhy = heard === 'brew' && asksWhy(seen);
@@ -199,9 +201,13 @@ function styleFor(kind: Kind, { cues, words }: Observation): ReadStyle | null {
   return kind === 'brew' && cues.has('fridge', words) ? 'cold' : null;
 }
 
+/** "2 tsp", and no word of how much water. */
+const tellsLeafAlone = ({ quantities, leafSpoons }: Observation): boolean =>
+  (quantities.leafG.value !== null || leafSpoons !== null) && quantities.volumeMl.value === null;
+
 /** Asked in return, it answers nothing. */
 const asksBack =
-  /^(?:which|what|do you|have you|can you|are you|where|when|who)\b|边只|边款|哪款|哪种|推荐|推介|有什么|有咩|有乜|几钱|多少钱|几点|营业|开门|关门|打烊|地址/;
+  /^(?:which|what|do you|have you|can you|are you|where|when|who)\b|边只|边款|哪款|哪种|推荐|推介|\b(?:lessons?|class(?:es)?|workshops?|courses?)\b|有什么|有咩|有乜|几钱|多少钱|几点|营业|开门|关门|打烊|地址/;
 /** So short a text is an answer, whatever it says. */
 const shortAnswer = 30;
 

@@ -6,6 +6,9 @@ import type { Observation } from './observation.ts';
 /** So alike, what is heard as brewing and tells nothing for a plan is that answer's question. Judgement. */
 const sureOfBrewing = 0.6;
 
+/** So alike, a word of warning in it is no warning. Judgement. */
+const sureOfCare = 0.75;
+
 export interface FoundStanding {
   readonly answer: string | null;
   /** Where nothing else is understood. */
@@ -28,7 +31,12 @@ export function makeStanding(
       if (found === null || found.likeness < sureOfBrewing) return { answer: null, near: found?.id ?? null };
       return surely(found.id);
     }
-    if (kind === 'safety') return surely(answerFor(words, kind)?.id ?? generalSafety);
+    if (kind === 'safety') {
+      const [warning, care] = [answerFor(words, 'safety'), answerFor(words, 'care')];
+      // "I burn my fingers every time": sounds like a mishap, and is word by word what care is asked.
+      const isOfCare = care !== null && care.likeness >= sureOfCare && care.likeness > (warning?.likeness ?? 0);
+      return surely(isOfCare ? care.id : (warning?.id ?? generalSafety));
+    }
     if (kind === 'care') return surely(careFor(words)?.id ?? null);
     // "Smells of seaweed, is that normal?": a word on the taste that names none of those we mend.
     if (kind === 'taste' && readTaste(cues, words) === null) return surely(answerFor(words, 'care')?.id ?? null);

@@ -1,11 +1,13 @@
 /** A small turn at what is planned already: hotter, less leaf, longer, hot again. Says by which way, never by how much. */
 import type { Cues } from './cues.ts';
+import { likesDiffer } from './wishes.ts';
 
 export const turns = [
   'hotter',
   'cooler',
   'more-leaf',
   'less-leaf',
+  'half-pot',
   'half-leaf',
   'double-leaf',
   'longer',
@@ -19,19 +21,21 @@ export const turns = [
 export type Turn = (typeof turns)[number];
 
 const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegExp } = {
-  hot: /\bhot (?:again|instead|after all|then|please)\b|\b(?:make|brew|have) it hot\b|^(?:no,? )?hot$|^(?:要|我要|改)?热(?:的|嘅)$|热泡|改热|(?:用|饮|喝)(?:返|回)热|返热嘅|要热的|要热嘅|不要冷泡|唔要冻泡/,
+  hot: /\bhot (?:again|instead|after all|then|please)\b|\b(?:make|brew|have) it hot\b|^(?:no,? |but |i (?:mean|meant|want it|wanted it) )*(?:hot,? not cold|not cold,? (?:but )?hot|not cold|hot)(?: tea| one| please)?$|^(?:要|我要|改)?热(?:的|嘅)$|热泡|改热|(?:用|饮|喝)(?:返|回)热|返热嘅|要热的|要热嘅|不要冷泡|唔要冻泡/,
   hotter:
     /\b(?:hotter|warmer|(?:higher|more) (?:temp\w*|heat))\b|热(?:啲|点|一点|些)|烫(?:啲|点|一点)|水温(?:再)?(?:调)?高|温度(?:再)?(?:调)?高/,
   cooler:
     /\b(?:cooler|less hot|lower temp\w*|not so hot)\b|^(?:and |a bit |a little |even |much |still |the water |make it |make the water )*colder\b|(?:凉|冻)(?:啲|点|一点|些)|水温(?:再)?(?:调)?低|温度(?:再)?(?:调)?低/,
+  'half-pot':
+    /^(?:and |so |ok |no |actually |maybe |i |we |we'd |id |i'd |what about |how about |what if i |(?:can|could|may|shall|should) (?:i|we) |only |just |like |want |need |make |do |brew |fill |use |it |have |to |drink )*half (?:of )?(?:an?|the|my|this|that) (?:tea ?)?(?:pot|potful|teapot|gaiwan|mug|cup|glass|jar|flask|batch|amount of water)(?: full)?(?: of (?:it|tea|water))?(?: (?:for now|now|today|tonight|this time|instead|then|please|is enough))*[?.! ]*$|^(?:and |so |ok |just |only |make |do |brew |i want |i need |we need )*half (?:of it|it|that)? ?(?:for now|right now|today|tonight|this time)[?.! ]*$|^(?:and |so |ok |just |only |i |can i |fill |it |to )*(?:fill (?:it |the pot )?(?:only |just )?(?:half ?way|half)|half ?full|half ?filled)(?: please| then| only)?[?.! ]*$|^(?:那|就|只|咁|如果|我|想|要|先)*(?:泡|冲|沏|做|倒)?半(?:壶|杯|碗)(?:就好|就够|好了|呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'half-leaf':
     /^(?:and |so |what about |how about |what if i |(?:can|could|may|shall|should) (?:i|we) |only |just |use |with |make it |make |do |take )*(?:half(?: (?:the amount|the leaf|the leaves|the tea|the dose|of (?:it|that)|that|as much|as much (?:leaf|tea)))?|halve (?:it|that|the (?:leaf|leaves|amount|tea|dose)|everything))(?: instead| then| please)?[?.! ]*$|^(?:那|就|只|咁|如果|茶叶|放|用)*(?:减半|(?:放)?一半)(?:就好|好了|呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'double-leaf':
     /^(?:and |what about |how about |what if i |use |with |make it |do |take )*(?:double|twice)(?: (?:it|that|the amount|the leaf|the leaves|the tea|as much|as much (?:leaf|tea)))?[?.! ]*$|^(?:那|就|咁|如果|茶叶|放|用)*(?:加倍|双倍|两倍|多一倍)(?:的茶叶)?(?:呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'more-leaf':
-    /\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|(?<![太好很咁几么])多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶|^(?:那|就|咁|再)?(?:多(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)多(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
+    /(?<!\b(?:used|put in|put|added|took|had|got|made) (?:a bit |a little |way |much |even |too )?)\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|(?<![太好很咁几么])多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶|^(?:那|就|咁|再)?(?:多(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)多(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
   'less-leaf':
-    /\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|(?<![多太好很咁么])少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|(?:[舍捨]不得|不[舍捨]得?|心疼|肉痛).{0,4}(?:放|下|落|投|用).{0,3}多|^(?:那|就|咁|再)?(?:少(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)少(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
+    /(?<!\b(?:used|put in|put|added|took|had|got|made) (?:a bit |a little |way |much |even |too )?)\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|(?<![多太好很咁么])少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|(?:[舍捨]不得|不[舍捨]得?|心疼|肉痛).{0,4}(?:放|下|落|投|用).{0,3}多|^(?:那|就|咁|再)?(?:少(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)少(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
   longer:
     /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)|(?:晚|迟)(?:啲|点|一点|些|几秒|.{1,3}秒)(?:再|先|才)?(?:倒|出|斟)|(?<!太|最)多(?:泡|浸|焗|等|闷)(?:啲|点|一点|一下|一阵|一?会儿?|几秒|.{1,3}秒)/,
   shorter:
@@ -49,7 +53,7 @@ const longestTurn = 40;
 const littleMore = /(?<=[热烫凉冻浓淡久耐长短快多少高低大细])(?:少少|小小|d)(?![a-z])/g;
 
 export function readTurn(cues: Cues, written: string): Turn | null {
-  if (written.length > longestTurn) return null;
+  if (written.length > longestTurn || likesDiffer(cues, written)) return null;
   const words = written.replace(littleMore, '啲');
   const told = Object.entries(patterns).find(([, pattern]) => pattern.test(words))?.[0];
   if (told) return turns.find((turn) => turn === told) ?? null;

@@ -50,6 +50,13 @@ const isCounted = (plain: string, { start, end, meaning }: VesselMention): boole
 const isWished =
   /(?:[这今]次(?:想|要|就)?(?:用|试|改用)?|想(?:试|改|换)(?:下|一下|试)?(?:用)?|改用|改成|换成|转用|改做)(?:个|只|把|隻)?\s?$/;
 
+/** "A mason jar of hot water": none for the refrigerator. */
+const poursHot =
+  /\b(?:hot|boil\w*|kettle|western|grandpa|gong ?fu)\b(?! (?:day|weather|afternoon|summer|outside|out|here|today|in here))|[热滚烫沸]|开水/;
+const keepsCold = /\b(?:cold|iced?|chilled|fridge|refrigerator|overnight|over night)\b|[冷冰冻凉]|过夜|隔夜|雪柜/;
+export const jarFor = (found: FoundVessel, words: string): FoundVessel =>
+  found.vessel === 'cold-jar' && poursHot.test(words) && !keepsCold.test(words) ? { ...found, vessel: 'jar' } : found;
+
 type Told = Extract<VesselMeaning, { is: 'vessel' }>;
 
 /** "Thermos no", "gaiwan: none". */

@@ -32,12 +32,15 @@ const bareMl = { least: 30, most: 5000 };
 
 /** "about a cup and a half", "two mugs worth", 大概兩杯, asked how much it holds: recipe cups, and mugs as they mostly are. */
 const inCups =
-  /^(?:(?:it (?:holds|takes|is|makes)|its|holds|id say|i'd say|id guess|say|erm|um|hmm|well|approx|approximately|just|just over|just under|im not sure|i'm not sure|dunno|not sure|no idea|i dont know|i don't know|i think|i guess|but|maybe|about|around|roughly|perhaps|probably|like|or so|enough for)[ ,.]+)*(?:a )?(an?|one|two|three|four|five|six|half(?: of)? an?|(?:two[ -]thirds?|three[ -]quarters?|a third|a quarter|[1-3]\/[2-4])(?: of)? an?|\d(?:\.\d+)?(?: of an?)?) (?:and a half )?(?:big |full |small |large |coffee )?(cup|mug)(?:s|fuls?)?( and a half)?\b(?! (?:tea ?)?pots?\b)/;
+  /^(?:(?:it (?:holds|takes|is|makes)|its|holds|id say|i'd say|id guess|say|erm|um|hmm|well|approx|approximately|just|just over|just under|im not sure|i'm not sure|dunno|not sure|no idea|i dont know|i don't know|i think|i guess|but|maybe|about|bout|abt|around|roughly|perhaps|probably|like|or so|enough for)[ ,.]+)*(?:a )?(an?|one|two|three|four|five|six|half(?: of)? an?|(?:two[ -]thirds?|three[ -]quarters?|a third|a quarter|[1-3]\/[2-4])(?: of)? an?|\d(?:\.\d+)?(?: of an?)?) (?:and a half )?(?:big |full |small |large |coffee |normal |ordinary |tea |regular )?((?:espresso |demitasse )?cup|mug)(?:s|fuls?)?( and a half)?\b(?! (?:tea ?)?pots?\b)/;
 const inCupsOfHan =
   /^(?:不知道|不清楚|大概|大约|约|差不多|应该|可能|可以|能|装得下|装|[是有 ,.，。])*([一二两三四半]|\d)个?[大小]?(马克杯|杯)(?:左右|的?水|的?[容分]?量|上下|[吧满多了啦喔 ])*[ .。]*$/;
 /** "A mug", and not how many of them. */
 const isAnotherVessel =
   /\b(?:an?|the|my|one) (?:big |small |large |coffee )?mug\b(?! (?:worth|and a half))(?<!\b(?:holds|takes|makes|fills) .*)(?<!\b(?:of|half) an? (?:big |small |large |coffee )?mug)/;
+
+/** Judgement: filled, and not only with a shot. */
+const espressoMl = 70;
 
 export function cupsTold(plain: string, asked: string | null): number | null {
   const alike = asked === 'volumeMl' ? sizeOfThing(plain) : null;
@@ -46,6 +49,7 @@ export function cupsTold(plain: string, asked: string | null): number | null {
   const said = isTold ? plain.trim() : '';
   const told = inCups.exec(said) ?? inCupsOfHan.exec(said);
   const count = told && countOf(told[1] ?? '');
+  if (count && /^(?:espresso|demitasse)/.test(told?.[2] ?? '')) return Math.round(count * espressoMl);
   const each = told?.[2] === 'mug' || told?.[2] === '马克杯' ? mugMl : cupMl;
   return count ? Math.round((count + (told?.[0].includes('and a half') ? 0.5 : 0)) * each) : null;
 }
@@ -97,7 +101,7 @@ function millilitres(scene: QuantityScene, measure: Measure): number | null {
   if (measure.dimension === 'volume') return measure.value;
   if (measure.dimension === 'ounce' && !isLeafOunce(scene, measure))
     return Math.round(measure.value * flOzMl * 100) / 100;
-  if (measure.dimension !== 'bare' || isHeat(scene.plain, measure)) return null;
+  if (measure.dimension !== 'bare' || isHeat(scene.plain, measure) || isAge(scene.plain, measure)) return null;
   if (scene.asked === 'vessel' && isSizeAlone(scene.plain, measure)) return measure.value;
   if (scene.asked === 'volumeMl') return measure.digits || measure.value >= bareMl.least ? measure.value : null;
   const fits = measure.value >= bareMl.least && measure.value <= bareMl.most && !isYear(scene.plain, measure);
@@ -107,6 +111,12 @@ function millilitres(scene: QuantityScene, measure: Measure): number | null {
 /** 水溫90 蓋碗110 */
 const isHeat = (plain: string, { value, start }: Measure): boolean =>
   value <= 100 && /(?:水温|温度|水热)(?:是|系|用|大概|大约|约|[:： ])*$/.test(before(plain, start));
+
+/** "I am 82", and what it holds is not told by that. */
+const isAge = (plain: string, { start, end }: Measure): boolean =>
+  /\b(?:i am|i'?m|(?:he|she) is|(?:he|she)'?s|aged?|turned|turning)(?: nearly| almost| only| over)? $/.test(
+    before(plain, start),
+  ) && /^\s*(?:$|[,.!?]|and\b|now\b|so\b|but\b|years?\b|yrs?\b)/.test(after(plain, end));
 
 /** "250", "about 300", asked what one brews in: its size. */
 const isSizeAlone = (plain: string, { value }: Measure): boolean => value >= 50 && value <= 2000 && plain.length <= 12;

@@ -1,7 +1,8 @@
 /** What people brew in for want of anything else: a saucepan, an iron pot, a coffee maker, a bowl. The flow tells what to take it for. */
 import type { Cues } from './cues.ts';
 
-export type Ware = 'saucepan' | 'iron-pot' | 'coffee-maker' | 'bowl';
+export const wares = ['saucepan', 'iron-pot', 'coffee-maker', 'bowl'] as const;
+export type Ware = (typeof wares)[number];
 
 /** "No kettle, only a saucepan": the water is heated in it. */
 const forTheWater =

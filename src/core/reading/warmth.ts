@@ -64,6 +64,7 @@ function besideWater(plain: string, m: Measure): boolean {
     /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\b(?:gets?|goes?) (?:past|above|over|beyond)|\bkettle (?:is |set )?(?:at|to)|\bkettle (?:only |just )?(?:does|has|makes|manages|reaches|stops at|max(?:es)?(?: out)?(?: at)?|tops out at)(?: only| just)?|(?:只能?|最多|最高|净系|得)(?:烧|煮|滚|去)?(?:到|得到)|(?:饮水机|水机|热水器|水壶|热水壶|电水壶|保温壶里?的?水|水).{0,4}(?:只有|净系得|得返|最高|最多|固定|出来是|出嚟系)|水温|温度|调到|设到|水?(?:烧|煮|滚|放凉|晾|降)到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
       ahead,
     );
+  if (m.value >= 60 && m.value <= 100 && fromTheTap.test(before(plain, m.start, 60))) return true;
   const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && (waterTalk.test(plain) || isNoHour(plain, m));
   const used =
     /(?:^|[^\p{Script=Han}]|[可以改直接那就都我想只])用$/u.test(ahead) &&
@@ -71,6 +72,10 @@ function besideWater(plain: string, m: Measure): boolean {
   if (used && m.value >= 60 && m.value <= 100) return true;
   return (named && m.value >= 30 && m.value <= 212) || (talkedOf && m.value <= 100);
 }
+
+/** "The dispenser at work, it's about 90" */
+const fromTheTap =
+  /\b(?:dispenser|boiler|urn|hot tap|hot water tap|water cooler|water machine|coffee machine|coffee maker|hotpot|hot pot|instant tap|boiling tap)\b[^.?!]{0,30}?\b(?:is|its|it's|gives|does|comes out|makes|only|set)(?: at| to| only| about| around| roughly| like| maybe| set| comes out| is| water)* $/;
 
 const places = /(?:elevation|altitude|height|海拔|高度)(?: of| is| at|:|系|是|大概|约|大约|about|around| )*$/;
 const metresInAFoot = 0.3048;

@@ -13,9 +13,17 @@ const strongWish = 1.25;
 const lightWish = 0.8;
 
 export function readStrength(cues: Cues, words: string): number | null {
+  if (likesDiffer(cues, words)) return null;
   if (cues.has('light', words) || cues.has('likes-light', words)) return lightWish;
   return cues.has('strong', words) || cues.has('likes-strong', words) ? strongWish : null;
 }
+
+/** "One of us likes it strong, the other weak": neither is wished for the pot. */
+export const likesDiffer = (cues: Cues, words: string): boolean =>
+  (cues.has('strong', words) || cues.has('likes-strong', words)) && lighter.test(words) && ofEach.test(words);
+
+const lighter = /\b(?:weak|light|mild)(?:er)?\b|淡/;
+const ofEach = /\b(?:one|other|mine|his|hers?|husband|wife|partner|friend|mum|mom|dad|we|us)\b|一个|另|他|她|佢/;
 
 /** How somebody likes it, and no word on a cup that was not so. */
 export const tellsLiking = (cues: Cues, words: string): boolean =>

@@ -27,6 +27,7 @@ const rules: readonly Rule[] = [
   { when: says('saves'), means: { ...ofTheBrew, saves: true } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
   { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
+  { when: acknowledges, means: { ...ofTheBrew, kind: 'greeting', asks: null, turn: null, hands: null } },
   { when: says('let-it-be'), means: { kind: 'greeting', act: 'no' } },
   { when: hasHadEnough, means: { kind: 'greeting', act: 'goodbye', answer: null } },
   { when: isHarmless, means: { kind: 'brew', answer: null } },
@@ -54,6 +55,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     tellsNothing:
       (heard['tellsNothing'] === true && bags === null) || (ofThatVessel && !facts.some((name) => isTold(heard, name))),
     anyVessel: asksAnyVessel || null,
+    noVessel: (!isTold(heard, 'vessel') && says('lacks-vessel')(scene)) || null,
   });
   const marking: Scene = { ...scene, heard: marked };
   const rule = rules.find(({ when }) => when(marking));
@@ -132,6 +134,12 @@ function tellsHowMany({ heard, flow }: Scene): boolean {
 
 function asksYield(scene: Scene): boolean {
   return scene.heard['kind'] !== 'safety' && says('asks-yield')(scene);
+}
+
+/** "Fair enough" asks for nothing; in a complaint or a question of safety it is not all that is said. */
+function acknowledges(scene: Scene): boolean {
+  const { kind = null, act = null } = scene.heard;
+  return !scene.words.includes('?') && kind !== 'safety' && act !== 'thanks' && says('acknowledges')(scene);
 }
 
 /** "Enough?" is a question. */

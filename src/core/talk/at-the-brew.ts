@@ -21,7 +21,14 @@ export function atTheBrew(scene: Scene): Facts {
   const steers = steered(words, cues);
   if (asked !== null && !isDrawing) {
     // "Let's start", said to a question, wishes for no more of them.
-    return { unknownTea, pouredAgo, guestsMore, steers: flow === 'brew' && steers === 'begin' ? steers : null };
+    const asksOwnBrews = asks('asks-own-brews', words, cues) || null;
+    return {
+      unknownTea,
+      pouredAgo,
+      guestsMore,
+      asksOwnBrews,
+      steers: flow === 'brew' && steers === 'begin' ? steers : null,
+    };
   }
   const late = lateBy(words, cues);
   return {

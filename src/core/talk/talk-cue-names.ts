@@ -17,6 +17,8 @@ export const talkCueFiles = {
     'vessel-at-hand',
     'asked-of-it',
     'asks-any-vessel',
+    'lacks-vessel',
+    'acknowledges',
     'undo',
     'label-says',
     'is-called',
@@ -100,6 +102,7 @@ export const talkCueFiles = {
     'tells-size',
     'asks-for-numbers',
     'takes-how-long',
+    'what-it-costs',
     'asks-for-lesson',
   ],
 } as const;

@@ -39,6 +39,8 @@ function areTwo(parts: readonly Heard[], hearWhole: () => Facts, cues: TalkCues)
   const whole = hearWhole();
   // What the shop has answered as it stands, or a shopkeeper wants done, is one thing.
   if (whole['kept'] || whole['errand'] || whole['plans'] === true || isOfTheJar(whole['coldAsk'])) return false;
+  // "5 g, what size gaiwan?"
+  if (whole['asks'] === 'size' || isPriceOfLesson(parts, cues)) return false;
   if (whole['kind'] !== 'safety') return [a, b].every(({ answer }) => answer !== 'safety-general');
   return [a, b].some(({ answer }) => answer === whole['answer']);
 }
@@ -56,6 +58,10 @@ function differ(a: Facts, b: Facts): boolean {
     return one !== 'safety' && answered.has(one ?? null) && a['answer'] !== b['answer'] && [a, b].every(hasAnswer);
   return !needAnswers || [a, b].every(hasAnswer);
 }
+
+/** "Is there a class on Sunday, and how much is it?" */
+const isPriceOfLesson = ([a, b]: readonly Heard[], { says }: TalkCues): boolean =>
+  a?.facts['kind'] === 'lesson' && says('what-it-costs', b?.words ?? '');
 
 /** "6 g in 110 ml, sour": how it was made. */
 const isBackground = (parts: readonly Heard[], { says }: TalkCues): boolean =>

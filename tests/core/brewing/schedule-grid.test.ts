@@ -10,12 +10,16 @@ const sizes: { readonly [vessel: string]: number } = {
   'clay-pot': 150,
   'porcelain-pot': 310,
   'glass-pot': 600,
+  'metal-pot': 600,
+  'iron-pot': 800,
+  saucepan: 1500,
   kyusu: 250,
   mug: 300,
   'infuser-mug': 350,
   'french-press': 800,
   thermos: 500,
   tumbler: 350,
+  jar: 400,
   'cold-jar': 1000,
 };
 const heights = [0, 1640, 4000];
