@@ -57,10 +57,11 @@ export function learnt(
   const names = readTeaNames(dataDir);
   const observe = makeObserver(makeTeaFinder(readTeas(dataDir), names), words, new Set(names.ordinary));
   const subjectsOf = makeSubjectFinder(words.subjects);
+  const seen = examples.map(({ kind, text }) => ({ kind, observed: observe(text, nothingAsked) }));
   const lessonsIn = (heard: readonly string[]): Lesson[] => {
     const shopTalk = new Set(heard);
     const evidenceIn = makeEvidenceFinder(subjectsOf, { ...words.worlds, shopTalk: () => shopTalk });
-    return examples.map(({ kind, text }) => ({ kind, evidence: evidenceIn(observe(text, nothingAsked)) }));
+    return seen.map(({ kind, observed }) => ({ kind, evidence: evidenceIn(observed) }));
   };
   const shopTalk = shopTalkIn(lessonsIn([]));
   return { examples: examples.length, weights: writeWeights(learn(lessonsIn(shopTalk))), common, shopTalk };
