@@ -50,6 +50,12 @@ it.each([
   expect(isPlanName({ ladder: { title: '', rungs: [] }, paragraphs: [first] }, 0)).toBe(isName);
 });
 
+it('the name of a plan may stand below a remark', () => {
+  const paragraphs = ['Iron takes much heat from the water.', 'Sencha · Iron pot · 300 ml', 'Leaf: 3 g.'];
+  const names = paragraphs.filter((_, n) => isPlanName({ ladder: { title: '', rungs: [] }, paragraphs }, n));
+  expect(names).toEqual(['Sencha · Iron pot · 300 ml']);
+});
+
 it.each([
   ['1. “The first cup”, Saturday', '1.', '“The first cup”, Saturday'],
   ['12. 「第一杯」，\n星期六', '12.', '「第一杯」，\n星期六'],

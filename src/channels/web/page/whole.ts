@@ -33,6 +33,10 @@ export function itemOf(text: string): { readonly count: string; readonly text: s
   return count === undefined || rest === undefined ? null : { count, text: rest };
 }
 
-/** What a plan is for stands over it in a few words; other ladders come with whole sentences. */
-export const isPlanName = ({ ladder, paragraphs }: Pick<Said, 'ladder' | 'paragraphs'>, n: number): boolean =>
-  n === 0 && ladder !== undefined && breadth(paragraphs[0] ?? '') < 60 && !/[.。]$/.test(paragraphs[0] ?? '');
+/** What a plan is for stands over it in a few words, mostly first, else below a remark; other ladders come with whole sentences. */
+export function isPlanName({ ladder, paragraphs }: Pick<Said, 'ladder' | 'paragraphs'>, n: number): boolean {
+  if (ladder === undefined) return false;
+  const name = paragraphs.findIndex((text) => !/[.。]$/.test(text));
+  const text = paragraphs[name] ?? '';
+  return n === name && breadth(text) < 60 && (n === 0 || text.includes(' · '));
+}
