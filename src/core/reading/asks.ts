@@ -95,7 +95,7 @@ interface ReadAsks {
 
 /** "5 g, what size gaiwan?": so much leaf is told, and what should hold it is asked. */
 const asksSize =
-  /\b(?:what|which|how) (?:size|big|large|small|many ml|much water)\b|\bwhat (?:sort|kind) of size\b|多大|几大|多少(?:毫升|ml|水)/;
+  /\b(?:what|which|how) (?:size|big|large|small|many ml|much water)\b|\bwhat (?:sort|kind) of size\b|\b(?:which|what) (?:gaiwan|(?:tea ?)?pot|cup|mug|vessel|kyusu)\b|哪[一个只把种]{0,2}(?:盖碗|茶?壶|杯)|多大|几大|多少(?:毫升|ml|水)/;
 
 export function readAsks(words: string, { named, tea, explain, danger, planQuestion, dosed }: AsksScene): ReadAsks {
   if (dosed && danger === null && words.length <= longestAsked * 2 && asksSize.test(words))
