@@ -73,6 +73,10 @@ describe('what is left of a message', () => {
     ['換蓋碗，謝謝', '換蓋碗'],
     ['I bought some sencha from you', 'I bought some sencha from you'],
     ['I am new to tea', 'I am new to tea'],
+    ['I like your tea but get headaches, why', 'I like your tea but get headaches, why'],
+    ['I was at your shop and felt sick. Is it the tea?', 'I was at your shop and felt sick. Is it the tea?'],
+    ['我叫救護車了，他沒醒', '我叫救護車了，他沒醒'],
+    ['我叫救護車，他沒醒', '我叫救護車，他沒醒'],
     ['我是孕婦，可以喝嗎', '我是孕婦，可以喝嗎'],
   ])('%s', (text, left) => {
     expect(without(text)).toBe(left);
