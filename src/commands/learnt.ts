@@ -4,11 +4,13 @@ import { join } from 'node:path';
 import { readAnswers } from '../content/answers.ts';
 import { readExamples, readReadingWords } from '../content/reading-words.ts';
 import { readTeaNames, readTeas } from '../content/tea-data.ts';
+import type { StandingAnswer } from '../core/reading/answers.ts';
 import { cueText } from '../core/reading/cues.ts';
 import { isTalk, makeEvidenceFinder } from '../core/reading/evidence.ts';
 import { kinds, type Kind } from '../core/reading/kind.ts';
 import { learn, type Lesson } from '../core/reading/learn.ts';
 import { makeObserver } from '../core/reading/observation.ts';
+import { slipCost, swapped } from '../core/reading/slip-cost.ts';
 import { makeSubjectFinder } from '../core/reading/subjects.ts';
 import { writeWeights } from '../core/reading/weights.ts';
 import { makeTeaFinder } from '../core/teas/find.ts';
@@ -42,9 +44,21 @@ export function commonWords(texts: readonly string[]): string[] {
   const counts = new Map<string, number>();
   for (const word of texts.flatMap((text) => cueText(plainText(text).plain).match(/[a-z]{3,}/g) ?? []))
     counts.set(word, (counts.get(word) ?? 0) + 1);
-  const common = [...counts].filter(([, count]) => count >= commonFrom);
-  return common.toSorted((a, b) => b[1] - a[1] || a[0].localeCompare(b[0], 'en')).map(([word]) => word);
+  const common = [...counts]
+    .filter(([, count]) => count >= commonFrom)
+    .toSorted((a, b) => b[1] - a[1] || a[0].localeCompare(b[0], 'en'));
+  const isSlip = ([word, count]: readonly [string, number]): boolean =>
+    common.some(([other, often]) => often >= slipFrom * count && isSlipOf(word, other));
+  return common.filter((one) => !isSlip(one)).map(([word]) => word);
 }
+
+/** "Hwo" is often written, and "how" so many times as often. */
+const slipFrom = 10;
+const surelySlip = 1.5;
+const isSlipOf = (word: string, other: string): boolean => {
+  const swaps = word.length === 3 && [0, 1].some((at) => swapped(word, at) === other);
+  return swaps || (word.length > 3 && other.length > 3 && (slipCost(word, other) ?? Infinity) <= surelySlip);
+};
 
 /** What data/reading/weights.txt, common-words.txt and shop-talk.txt hold. */
 export function learnt(
@@ -55,7 +69,8 @@ export function learnt(
   const common = commonWords(examples.map(({ text }) => text));
   const words = { ...readReadingWords(dataDir), common };
   const names = readTeaNames(dataDir);
-  const observe = makeObserver(makeTeaFinder(readTeas(dataDir), names), words, new Set(names.ordinary));
+  const finder = makeTeaFinder(readTeas(dataDir), names);
+  const observe = makeObserver({ finder, words, ordinary: new Set(names.ordinary), answers: ownAnswers(dataDir) });
   const subjectsOf = makeSubjectFinder(words.subjects);
   const seen = examples.map(({ kind, text }) => ({ kind, observed: observe(text, nothingAsked) }));
   const lessonsIn = (heard: readonly string[]): Lesson[] => {
@@ -80,11 +95,13 @@ function shopTalkIn(lessons: readonly Lesson[]): string[] {
     .toSorted();
 }
 
+/** The shop's own answers change without the weights being learnt anew. */
+const ownAnswers = (dataDir: string): readonly StandingAnswer[] => readAnswers(dataDir, join(dataDir, 'no-shop'));
+
 function allExamples(dataDir: string, sentencesFiles: readonly string[]): Example[] {
   const examples = readExamples(dataDir);
   const own = kinds.flatMap((kind) => examples[kind].map((text) => ({ kind, text })));
-  // The shop's own answers change without the weights being learnt anew.
-  const asked = readAnswers(dataDir, join(dataDir, 'no-shop')).flatMap(({ kind, ofBrewing, questions }) =>
+  const asked = ownAnswers(dataDir).flatMap(({ kind, ofBrewing, questions }) =>
     Object.values(questions).flatMap((all) =>
       all.map((text) => ({ kind: ofBrewing ? ('brew' as const) : kind, text })),
     ),

@@ -41,6 +41,8 @@ const elsewhereSchema = z.record(
   z.string().transform((line) => line.split(',').map((one) => one.trim())),
 );
 
+const noSlipsSchema = z.strictObject({ meant: word });
+
 const examplesSchema = z.record(z.enum(kinds), words.min(1));
 export type Examples = z.output<typeof examplesSchema>;
 
@@ -94,6 +96,7 @@ export function readReadingWords(dataDir: string): ReadingWords {
     },
     alike: readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value,
     common: linesOf(readText(join(dataDir, 'reading', 'common-words.txt'))),
+    noSlips: readYaml(join(dataDir, 'reading', 'no-slips.yaml'), noSlipsSchema).value.meant.split(/\s+/),
     weights: weightsOf(join(dataDir, 'reading', 'weights.txt')),
     cues: readCues(join(dataDir, 'reading', 'cues.yaml'), cueNames),
   };

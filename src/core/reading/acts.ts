@@ -84,7 +84,7 @@ export function readWantedLanguage(text: string, cues: Cues, written: Language):
   return chinese ? (written === 'en' ? 'zh-Hant' : written) : null;
 }
 
-const ordinals: readonly string[] =
+export const ordinals: readonly string[] =
   'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth'.split(
     ' ',
   );

@@ -123,6 +123,16 @@ const units: readonly Unit[] = [
   },
 ];
 
+/** What a measure is said with. */
+export const unitWords: readonly string[] = [
+  ...new Set(
+    units.flatMap(({ pattern }) => {
+      const said = pattern.replace(/\(\?<?[=!].*/g, '');
+      return [said.replace(/\?/g, ''), said.replace(/[a-z]\?/g, '')].flatMap((one) => one.match(/[a-z]{3,}/g) ?? []);
+    }),
+  ),
+];
+
 const fahrenheit = '(?:°|degrees?|deg|degs|度) ?f(?:ahrenheit|arenheit)?|f|fahrenheit|farenheit|farenheight|华氏度?';
 /** All units at once, each a group of its own: the first of the table that fits. */
 const unitAt = sticky(units.map(({ pattern }) => `(${pattern})`).join('|'));

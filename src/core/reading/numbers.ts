@@ -81,6 +81,16 @@ const small: { readonly [word: string]: number } = {
   eighty: 80,
   ninety: 90,
 };
+/** What a number is said with. */
+export const numberWords: readonly string[] = [
+  ...Object.keys(small),
+  'hundred',
+  'thousand',
+  'half',
+  'quarter',
+  'couple',
+  'dozen',
+];
 const words = Object.keys(small).join('|');
 const digitWords = Object.keys(small).slice(0, 10).join('|');
 const englishPattern = new RegExp(

@@ -15,6 +15,8 @@ import { findMeasures, type Measure } from './measures.ts';
 import { isDenied, isUsedUp, stillMeant } from './nearby.ts';
 import { findNumbers } from './numbers.ts';
 import { makePlaceFinder } from './places.ts';
+import { slipWordsOf, type SlipSources } from './slip-words.ts';
+import { makeSlipMender } from './slips.ts';
 import { within, type Checked } from './ranges.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
@@ -70,7 +72,15 @@ export type Observer = (text: string, hint: Hint) => Observation;
 /** What a person wants is said in so many characters; it bounds the cost. Names and numbers are looked for in all that is read. */
 const longestCued = 600;
 
-export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: ReadonlySet<string>): Observer {
+export interface ObserverContent {
+  readonly finder: TeaFinder;
+  readonly words: ReadingWords;
+  readonly ordinary: ReadonlySet<string>;
+  readonly answers: SlipSources['answers'];
+}
+
+export function makeObserver({ finder, words, ordinary, answers }: ObserverContent): Observer {
+  const slipsOnce = lazily(() => makeSlipMender(slipWordsOf({ words, names: finder.words(), ordinary, answers })));
   const cuesOnce = lazily(() => makeCues(words.cues, ordinary));
   const vesselsIn = lazily(() => makeVesselFinder(words, ordinary));
   const mendOnce = lazily(() => makeMender(words.common, everyday()));
@@ -81,8 +91,8 @@ export function makeObserver(finder: TeaFinder, words: ReadingWords, ordinary: R
 
   return (written, { language: before, asked }) => {
     const cues = cuesOnce();
-    const whole = plainText(written);
-    const { shown, plain } = plainText(withoutCourtesies(written));
+    const whole = slipsOnce()(plainText(written));
+    const { shown, plain } = plainText(withoutCourtesies(whole.shown));
     const said = cues.mended(cueText(plain.slice(0, longestCued)));
     const { language, sure } = readLanguage(whole.shown, before);
     const wants = readWantedLanguage(said, cues, language);

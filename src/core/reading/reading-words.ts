@@ -49,6 +49,8 @@ export interface ReadingWords {
   readonly alike: readonly string[];
   /** Words customers often write, the commonest first: a slip is put right to one of them. */
   readonly common: readonly string[];
+  /** Words near to one of those, and meant as they stand. */
+  readonly noSlips: readonly string[];
   /** What words are about. */
   readonly subjects: Subjects;
   /** Whose talk they are. */

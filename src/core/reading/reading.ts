@@ -107,7 +107,7 @@ export interface ReaderContent {
 export type Reader = (text: string, hint: Hint) => Reading;
 
 export function makeReader({ finder, words: data, ordinary, answers }: ReaderContent): Reader {
-  const observe = makeObserver(finder, data, new Set(ordinary));
+  const observe = makeObserver({ finder, words: data, ordinary: new Set(ordinary), answers });
   const subjectsOf = lazily(() => makeSubjectFinder(data.subjects));
   const evidenceOnce = lazily(() => makeEvidenceFinder(subjectsOf(), data.worlds));
   const answersOnce = lazily(() => makeAnswerFinder(answers, subjectsOf()));

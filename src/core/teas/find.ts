@@ -40,6 +40,8 @@ export interface Found {
 export interface TeaFinder {
   find(text: string): Found;
   byId(id: string): Tea | null;
+  /** The Latin words of all names, each once. */
+  words(): readonly string[];
   /** Every name in a plain text (plainText), in order. */
   mentions(plain: string): Mention<Meaning>[];
   /** What these mentions of this plain text come to. */
@@ -102,6 +104,7 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
 
   return {
     byId: (id) => ids.get(id) ?? null,
+    words: () => [...new Set(allNames(teas, names).flatMap(({ text }) => text.match(/[a-z]+/g) ?? []))],
     mentions: (plain) => index().mentions(plain),
     conclude,
     find(text) {
