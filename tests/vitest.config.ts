@@ -1,6 +1,7 @@
 import { existsSync, mkdtempSync, rmSync, statfsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
 /** With room for it, what tests write stands in memory: waiting for a disk took a fifth of their time, and none of them cuts the power. */
 const memory = '/dev/shm';
@@ -18,6 +19,24 @@ function filesInMemory(): Record<string, string> {
 /** What only computes leaves nothing behind: these share what they have read, which takes longer than most of them. */
 const pure = ['tests/core/**/*.test.ts', 'tests/reading/*.test.ts', 'tests/reference/*.test.ts'];
 
+/** Begun first, the longest first: begun last, as the short files they are, they leave a core idle for a minute. */
+const long = [
+  'tests/flows/transcripts.test.ts',
+  'tests/page/sheet.test.ts',
+  'tests/page/house.test.ts',
+  'tests/flows/walk-through.test.ts',
+  'tests/faults/faults.test.ts',
+  'tests/commands/lessons.test.ts',
+].map((file) => fileURLToPath(new URL(`../${file}`, import.meta.url)));
+for (const file of long) if (!existsSync(file)) throw new Error(`no such test: ${file}`);
+
+class LongestFirst extends BaseSequencer {
+  override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
+    const place = ({ moduleId }: TestSpecification): number => (long.indexOf(moduleId) + 1 || long.length + 1) - 1;
+    return (await super.sort(files)).toSorted((a, b) => place(a) - place(b));
+  }
+}
+
 export default defineConfig({
   test: {
     root: fileURLToPath(new URL('..', import.meta.url)),
@@ -26,6 +45,7 @@ export default defineConfig({
       { extends: true, test: { name: 'house', include: ['tests/**/*.test.ts'], exclude: pure } },
     ],
     env: { TZ: 'UTC', ...filesInMemory() },
+    sequence: { sequencer: LongestFirst },
     pool: 'forks',
     // The usual number leaves one core of two idle; three were no faster.
     maxWorkers: 2,
