@@ -1,5 +1,6 @@
 /** Sentences kept apart, said again with a slip of the thumb: the same must be heard, and what needs care above all. */
 import { describe, expect, test } from 'vitest';
+import { rightHan } from '../../src/core/reading/han-slips.ts';
 import { slipWordsOf } from '../../src/core/reading/slip-words.ts';
 import { makeSlipMender } from '../../src/core/reading/slips.ts';
 import { plainText } from '../../src/core/teas/plain-text.ts';
@@ -38,6 +39,45 @@ test('what is shown stays beside what is plain', () => {
   const { shown, plain } = mend(plainText('My Lapsnag, howmuch for the TEAPTO?'));
   expect(plain).toBe('my lapsang, how much for the teapot?');
   expect(shown).toHaveLength(plain.length);
+});
+
+test.each([
+  ['sencha - 250 ml mug', 'sencha, 250 ml mug'],
+  ['keemun for twelve; two-litre pot', 'keemun for twelve, two-litre pot'],
+  ['a litre & a half of assam in a flask', 'a litre and a half of assam in a flask'],
+  ['*sencha* in a _250 ml_ mug', 'sencha in a 250 ml mug'],
+  ['sencha 😅 in a 250 ml 🍵 mug', 'sencha in a 250 ml mug'],
+  ['sencha at 75 ºC', 'sencha at 75 °C'],
+  ['longjing, 25oml glass', 'longjing, 250ml glass'],
+  ['longjing, 250mlglass', 'longjing, 250 ml glass'],
+  ['鐵觀音怎麼跑，蓋碗110豪升', '鐵觀音怎麼泡，蓋碗110毫升'],
+  ['茶葉還能在泡嗎', '茶葉還能再泡嗎'],
+  ['第二炮要久一點嘛', '第二泡要久一點嘛'],
+  ['那個我想問一下鐵觀音怎麼泡', '鐵觀音怎麼泡'],
+  ['就是鐵觀音怎麼泡 哈哈哈', '鐵觀音怎麼泡'],
+  ['鐵觀音，100毫升gaiwan', '鐵觀音，100毫升蓋碗'],
+])('%s says what %s says', (written, meant) => {
+  expect(heard(written)).toBe(heard(meant));
+});
+
+test.each([
+  '茶葉的香味跑掉了',
+  '要在泡茶前洗手',
+  '西湖龍井',
+  '睡覺的時候喝',
+  '咖啡機多少錢',
+  '好渴',
+  '舌頭麻',
+  '已經以經濟為主',
+  '七點三刻',
+  '什麼時候再來',
+])('%s has no slip in it', (written) => {
+  const { plain } = plainText(written);
+  expect(rightHan(plain)).toBe(plain);
+});
+
+test('a thermos is no warmed cup', () => {
+  expect(read('改用保溫杯', nothing).warmed).toBeNull();
 });
 
 const keys = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm'];

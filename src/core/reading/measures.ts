@@ -139,9 +139,9 @@ const unitAt = sticky(units.map(({ pattern }) => `(${pattern})`).join('|'));
 const degreeAt = sticky(units.find(({ dimension }) => dimension === 'degree')?.pattern ?? '');
 const fahrenheitAt = sticky(fahrenheit);
 
-/** A Latin unit ends where letters end: "5 m" but not "5 mugs". 90来度 is about so much. */
+/** A Latin unit ends where letters end: "5 m" but not "5 mugs"; 5克DHP. 90来度 is about so much. */
 function sticky(pattern: string): RegExp {
-  return new RegExp(`[ -]?[来多]?(?:${pattern})(?![a-z])`, 'y');
+  return new RegExp(`[ -]?[来多]?(?:${pattern})(?!(?<=[a-z.])[a-z])`, 'y');
 }
 
 /** `mainland`: simplified characters are written. */

@@ -7,10 +7,12 @@ import { readAct, readWantedLanguage, type Act } from './acts.ts';
 import { makeWithoutCourtesies } from './courtesies.ts';
 import { cueText, makeCues, type Cues } from './cues.ts';
 import { saysOnlyHowMany, makeGuestReader } from './guests.ts';
+import { rightHan } from './han-slips.ts';
 import { lazily } from '../lazily.ts';
 import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
 import { makeMender } from './mending.ts';
+import { withPlainMarks } from './marks.ts';
 import { findMeasures, type Measure } from './measures.ts';
 import { isDenied, isUsedUp, stillMeant } from './nearby.ts';
 import { findNumbers } from './numbers.ts';
@@ -91,12 +93,14 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
 
   return (written, { language: before, asked }) => {
     const cues = cuesOnce();
-    const whole = slipsOnce()(plainText(written));
-    const { shown, plain } = plainText(withoutCourtesies(whole.shown));
-    const said = cues.mended(cueText(plain.slice(0, longestCued)));
+    const whole = slipsOnce()(withPlainMarks(plainText(written)));
+    const said = plainText(withoutCourtesies(whole.shown));
+    const { shown } = said;
+    const plain = rightHan(said.plain);
+    const cued = cues.mended(cueText(plain.slice(0, longestCued)));
     const { language, sure } = readLanguage(whole.shown, before);
-    const wants = readWantedLanguage(said, cues, language);
-    const act = readAct(said, cues, wants);
+    const wants = readWantedLanguage(cued, cues, language);
+    const act = readAct(cued, cues, wants);
     const mentions = stillMeant(
       plain,
       finder.mentions(plain).filter((m) => !isDenied(plain, m.start) && !isUsedUp(plain, m.start, m.end)),
@@ -124,7 +128,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
       shown,
       plain,
       written: whole.plain,
-      words: said,
+      words: cued,
       asked,
       language,
       languageSure: sure,
@@ -135,13 +139,13 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
       teas,
       tea,
       vessels,
-      vessel: jarFor(concludeVessel(plain, vessels), said),
+      vessel: jarFor(concludeVessel(plain, vessels), cued),
       measures: scene.measures,
       quantities: {
         volumeMl: within('volumeMl', readVolume(scene)),
         leafG: within('leafG', leaf.grams),
-        tempC: within('tempC', readTemperature(scene, cues, said)),
-        elevationM: within('elevationM', readElevation(scene, cues, said)),
+        tempC: within('tempC', readTemperature(scene, cues, cued)),
+        elevationM: within('elevationM', readElevation(scene, cues, cued)),
         guests: within('guests', guests),
       },
       onlyGuests: guests !== null && saysOnlyHowMany(plain, guests),

@@ -26,6 +26,8 @@ function madePlain(text: string): PlainText {
     .slice(0, readCharacters * 2)
     // 1½ would become 11/2.
     .replace(/(\d)(?=[¼½¾⅓⅔⅛])/g, '$1 ')
+    // The sign of an ordinal would become a letter.
+    .replace(/[º˚]/g, '°')
     .normalize('NFKC')
     .replace(invisible, '')
     .replace(/[ \t]{2,}/g, ' ')

@@ -1,0 +1,47 @@
+/** Marks and small signs as they are typed → as the reader knows them: a dash between clauses, "&", stars around a word. Hears nothing. */
+import type { PlainText } from '../teas/plain-text.ts';
+
+type Rule = readonly [written: RegExp, meant: string];
+
+/** Each looks at plain text, and is done to what is shown as well. */
+const rules: readonly Rule[] = [
+  // "*very* bitter", "_how_ long"
+  [/(?<![\w*])[*_]{1,3}(?=[\p{L}\d])|(?<=[\p{L}\d?!.,])[*_]{1,3}(?![\w*])/gu, ''],
+  // "sencha 🍵 in a mug"
+  [
+    / (?:[\p{Extended_Pictographic}\u{1F3FB}-\u{1F3FF}]+ ?)+(?=[\p{L}\d])|(?<=\p{Script=Han})\p{Extended_Pictographic}+(?=\p{Script=Han})/gu,
+    ' ',
+  ],
+  // "a mug - 300 ml", and no range.
+  [/(?<=[^\d\s,.;:!?-]) ?-{1,2} (?=[^\s-])|(?<=[^\s,.;:!?-]) -{1,2} (?=[^\s\d-])/g, ', '],
+  [/(?<=[a-z]) ?& ?(?=[a-z])/g, ' and '],
+  [/(?<=[a-z]{2}) n (?=[a-z]{1,12}\b)/g, ' and '],
+  [/\bw\/ ?(?=[a-z\d])/g, 'with '],
+  [/;(?=\s?[\p{L}\d])/gu, ','],
+  // "150mlgaiwan"
+  [
+    /(?<=\d(?:ml|cc|oz))(?=gaiwan|mug|pot|tea|glass|cup|kyusu|jar|flask|thermos|tumbler|bottle|yixing|clay|water)/g,
+    ' ',
+  ],
+  // "20oml"
+  [/(?<=\d)o(?=\d|\s?(?:ml|cc|g)\b)/g, '0'],
+];
+
+const needed = /[*_&/;-]|\p{Extended_Pictographic}| n |\do|\d(?:ml|cc)[a-z]/u;
+
+export function withPlainMarks(text: PlainText): PlainText {
+  if (!needed.test(text.plain)) return text;
+  return rules.reduce(replaced, text);
+}
+
+function replaced(text: PlainText, [written, meant]: Rule): PlainText {
+  let [shown, plain, read] = ['', '', 0];
+  for (const { 0: found, index } of text.plain.matchAll(written)) {
+    shown += text.shown.slice(read, index) + meant;
+    plain += text.plain.slice(read, index) + meant;
+    read = index + found.length;
+  }
+  return read === 0 && plain === ''
+    ? text
+    : { shown: shown + text.shown.slice(read), plain: plain + text.plain.slice(read) };
+}
