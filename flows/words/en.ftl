@@ -1117,6 +1117,15 @@ lesson-once-more = It is given again:
 lesson-once-more-not-yet = It is not on the list again yet.
 choice-lesson-wish = Tell the shop what I would like
 lesson-which-for = For { $count }, then. Which of these lessons shall it be?
+lesson-heard-nothing = I find your booking, and it stands. A message comes a week before, the evening before and two hours before, but not at night; those whose time was past when you booked are not sent.
+lesson-not-booked-here = In this chat no seat is booked. If you booked at the shop, by telephone or in another chat, the shop has it on its list. Shall I pass on what you wrote, so that they look?
+lesson-mail = Letters go only to those whom the shop has written down with their address. Shall I pass on what you wrote, so that it does so?
+lesson-how-waits = When a lesson is full you can go on its waiting list. As soon as a seat comes free, the first on the list is offered it for a stated time, then the next; you are told here.
+lesson-reminders-off = I won't remind you of lessons any more. If a lesson is moved or does not take place you are told all the same. “Turn reminders on” brings them back.
+lesson-reminders-on = Reminders are on again.
+lesson-reminders-are-off = You have turned reminders off. “Turn reminders on” brings them back.
+lesson-late = You have a seat in { $what }. Whether you can join late is for the shop to say: shall I pass on what you wrote, so that they know?
+lesson-late-unbooked = Whether one can join late is for the shop to say. Shall I pass on what you wrote?
 lesson-reminds = I do that by myself for every seat you book: a week before, the evening before and two hours before, but not at night.
 lesson-how-many = For how many people?
 lesson-ask-name = Under which name shall I put it on the list at the door?
@@ -1148,6 +1157,9 @@ lesson-subject = { $what ->
     [resumed] Takes place after all
     [put-back] Your seat
     [written] A word from the shop
+    [reseated-by-shop] Your seats
+    [transferred] Another lesson
+    [written-to-one] A word from the shop
     [written-down] Your seat
     [written-down-waiting] On the waiting list
     [thanks] Thank you for coming
@@ -1246,6 +1258,12 @@ lesson-told-reseated = { $state ->
  }: { lesson-told-head }.
 lesson-told-did-leave = Given back: { lesson-told-head }.
 lesson-told-taken-off = The shop has taken you off the list: { lesson-told-head }. If you would like to come after all, or it is a mistake, just write here.
+lesson-told-reseated-by-shop = The shop has changed your booking to { $seats ->
+    [1] one seat
+   *[other] { $seats } seats
+ }; it was { $was }: { lesson-told-head }. If that is not right, just write here.
+lesson-told-transferred = The shop has put you into another lesson: { lesson-told-head }. { lesson-told-your-seats } It takes the place of { $was }, which you can take out of your calendar. If that is not right, just write here.
+lesson-told-written-to-one = The shop writes to you about “{ $title }”, { WHEN($starts) }: { $text }
 lesson-told-put-back = { $standing ->
     [waiting] The shop has put you back on the waiting list, in the place you had: { lesson-told-head }.
    *[seated] The shop has put you back on the list: { lesson-told-head }. { lesson-told-your-seats }
@@ -1584,6 +1602,44 @@ desk-told-release = { $name } gives back { $standing ->
 desk-released = Given back; who waits is offered what is free.
 desk-put-back = Put back on the list; whom a message reaches is told.
 desk-gone-on = That seat has gone on already, so it can't be undone from here.
+desk-told-they-hear = { $reach ->
+    [mail] {" "}They get a letter.
+    [chat] {" "}They are told in their chat.
+   *[other] {" "}No message reaches them: please tell them yourself.
+ }
+desk-told-reseat = { $name } gets { $seats ->
+    [1] one seat
+   *[other] { $seats } seats
+ } instead of { $was } in “{ $title }”, { WHEN($starts) }.{ desk-told-they-hear } Shall I change it?
+desk-told-ask-seats = How many seats shall { $name } have in all? Now it is { $was }: “{ $title }”, { WHEN($starts) }.
+desk-told-seats-same = { $name } has { $was ->
+    [1] one seat
+   *[other] { $was } seats
+ } already: “{ $title }”, { WHEN($starts) }. How many shall it be?
+desk-told-transfer = { $name } gives back { $was } and gets { $count ->
+    [1] one seat
+   *[other] { $count } seats
+ } in “{ $title }”, { WHEN($starts) }.{ desk-told-they-hear } Shall I change it?
+desk-told-ask-lesson = Into which lesson shall { $name } go? Write its day or its name. Now it is “{ $title }”, { WHEN($starts) }.
+desk-told-none-there = There is no other lesson then. Into which one shall { $name } go? Write its day or its name.
+desk-told-ask-note = What shall I write to { $name }? It goes out word for word, to nobody else.
+desk-told-note = To { $name } alone: “{ $text }”. { $reach ->
+    [mail] It goes out as a letter.
+   *[other] It goes to their chat.
+ } Shall I send it?
+desk-guest-changed = Changed.
+desk-nothing-to-undo = There is nothing here that I could undo.
+mistake-lesson-guest-there = They have a booking in that lesson already.
+mistake-lesson-guest-no-room = “{ $title }”, { WHEN($starts) }, has { $most } seats, { $free } of them free: { $name } can't have { $seats }. More seats can be added with “Change something”.
+mistake-lesson-guest-untold = No message reaches { $name }: there is no address, or they have turned the house away. Please tell them yourself.
+choice-desk-found-this = { $n }
+choice-desk-guest-seats = Change the seats
+choice-desk-guest-other = Put into another lesson
+choice-desk-guest-write = Write to them
+choice-desk-guest-other-yes = Yes, put them there
+    .typed = yes / yes please / do it / change it
+choice-desk-reverse = Undo it
+    .typed = undo / undo that / that was wrong / a mistake / oops / put it back / change it back
 desk-guest-down = Written down; the letter is on its way.
 desk-guest-down-untold = Written down. In the list it says that there is no way to remind them.
 desk-ask-move = To when? A day keeps the hour, an hour keeps the day.
@@ -1670,6 +1726,10 @@ desk-write-all-sure = “{ $text }” goes to { $reached ->
 desk-written = It is on its way.
 desk-written-some = It goes to whom it reaches. The others are listed under “What could not be delivered”; please tell them yourself.
 desk-nothing-today = No lesson today.
+desk-told-next = The next one: “{ $title }”, { WHEN($starts) } – { desk-told-taken }
+desk-none-then = No lesson is on that day.
+desk-no-stock = I keep no list of what is in stock: whoever asks for it is told so, and the question comes to you. A tea that is new, or brewed otherwise, goes into the shop's own files, and is known here from the next start on.
+desk-hours-stay = What customers are told of your opening hours stays as it is: that stands among the shop's own answers.
 desk-told-day = Today: “{ $title }”, { WHEN($starts) } – { desk-told-taken }
 desk-told-morning = Good morning. This is today.
 desk-told-waiting = { $count ->

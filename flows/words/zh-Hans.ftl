@@ -1059,6 +1059,15 @@ lesson-once-more = 这节课还会再上：
 lesson-once-more-not-yet = 这节课还没有安排下一次。
 choice-lesson-wish = 告诉店家我想学什么
 lesson-which-for = { $count } 位，记着了。要报哪一节？
+lesson-heard-nothing = 我查到您的报名了，没有问题。上课前一周、前一晚和两小时前会发消息给您，夜里不发；报名时已经过了的，就不再补发。
+lesson-not-booked-here = 这个对话里没有您的报名。如果您是在店里、打电话或在别的对话里报的，店家的名单上会有。要我把您写的转给店家，请他们查一下吗？
+lesson-mail = 只有店家记下邮箱的人才会收到邮件。要我把您写的转给店家，请他们记下吗？
+lesson-how-waits = 课满了可以候补：一有空位，就先问名单上的第一位，为他保留一段时间，再问下一位；会在这里通知您。
+lesson-reminders-off = 好，以后不再提醒您上课。课改期或停开还是会告诉您。说“打开提醒”就能恢复。
+lesson-reminders-on = 提醒又打开了。
+lesson-reminders-are-off = 您关掉了提醒。说“打开提醒”就能恢复。
+lesson-late = 您报的是{ $what }。能不能晚到要由店家决定：要我把您写的转给店家，让他们知道吗？
+lesson-late-unbooked = 能不能晚到要由店家决定。要我把您写的转过去吗？
 lesson-reminds = 报了名的课我都会提醒您：一周前、前一晚、上课前两小时，半夜不打扰您。
 lesson-how-many = 一共几位？
 lesson-ask-name = 门口的名单上写什么名字？
@@ -1090,6 +1099,9 @@ lesson-subject = { $what ->
     [resumed] 照常上课
     [put-back] 您的座位
     [written] 店里的话
+    [reseated-by-shop] 您的座位
+    [transferred] 换到另一节课
+    [written-to-one] 店家的话
     [written-down] 您的座位
     [written-down-waiting] 候补名单
     [thanks] 谢谢您来上课
@@ -1158,6 +1170,9 @@ lesson-told-reseated = 改好了，{ $state ->
  }：{ lesson-told-head }。
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-taken-off = 店里已把您从名单上拿掉：{ lesson-told-head }。如果您还是想来，或是弄错了，写在这里就行。
+lesson-told-reseated-by-shop = 店里已把您的座位从 { $was } 个改成 { $seats } 个：{ lesson-told-head }。如果不对，写在这里就行。
+lesson-told-transferred = 店里已把您换到另一节课：{ lesson-told-head }。{ lesson-told-your-seats }原来的{ $was }不用来了，日历里如果有，请自行删去。如果不对，写在这里就行。
+lesson-told-written-to-one = 店里写给您，关于“{ $title }”（{ WHEN($starts) }）：{ $text }
 lesson-told-put-back = { $standing ->
     [waiting] 店里已把您放回候补名单，还是原来的顺序：{ lesson-told-head }。
    *[seated] 店里已把您放回名单：{ lesson-told-head }。{ lesson-told-your-seats }
@@ -1467,6 +1482,35 @@ desk-told-release = { $name }退掉“{ $title }”（{ WHEN($starts) }）的{ $
 desk-released = 退掉了；有空位就会问候补的人。
 desk-put-back = 放回名单了；通知得到的话，也会告诉对方。
 desk-gone-on = 那个位子已经给了候补的人，这里没办法撤回。
+desk-told-they-hear = { $reach ->
+    [mail] 对方会收到一封邮件
+    [chat] 对方会在对话里收到通知
+   *[other] 通知不到对方，请您亲自告诉
+ }
+desk-told-reseat = { $name }在“{ $title }”（{ WHEN($starts) }）从 { $was } 个座位改成 { $seats } 个；{ desk-told-they-hear }。要改吗？
+desk-told-ask-seats = { $name }一共要几个座位？现在是 { $was } 个：“{ $title }”，{ WHEN($starts) }。
+desk-told-seats-same = { $name }本来就是 { $was } 个座位：“{ $title }”，{ WHEN($starts) }。要改成几个？
+desk-told-transfer = { $name }退掉{ $was }，改上“{ $title }”（{ WHEN($starts) }），{ $count } 个座位；{ desk-told-they-hear }。要改吗？
+desk-told-ask-lesson = 要把{ $name }换到哪一节？请写日子或课名。现在是“{ $title }”，{ WHEN($starts) }。
+desk-told-none-there = 那时没有别的课。要把{ $name }换到哪一节？请写日子或课名。
+desk-told-ask-note = 要写什么给{ $name }？会一字不改地发出，只给这一位。
+desk-told-note = 只给{ $name }：“{ $text }”。{ $reach ->
+    [mail] 会发邮件过去
+   *[other] 会发到对方的对话里
+ }。要发吗？
+desk-guest-changed = 改好了。
+desk-nothing-to-undo = 这里没有可以撤销的。
+mistake-lesson-guest-there = 这位在那节已经有预订了。
+mistake-lesson-guest-no-room = “{ $title }”（{ WHEN($starts) }）一共 { $most } 个座位，还空 { $free } 个，{ $name }没办法有 { $seats } 个。要加座位，请选“改别的”。
+mistake-lesson-guest-untold = 消息发不到{ $name }：没有留地址，或是对方不再收消息。请您亲自告诉。
+choice-desk-found-this = { $n }
+choice-desk-guest-seats = 改座位
+choice-desk-guest-other = 换到别节
+choice-desk-guest-write = 写给这位
+choice-desk-guest-other-yes = 好，换过去
+    .typed = 好 / 改 / 改吧 / 对 / 换
+choice-desk-reverse = 撤销
+    .typed = 恢复 / 取消刚才的 / 弄错了 / 搞错了 / 改回来 / 改回去 / 换回来
 desk-guest-down = 记下来了，通知邮件正在发送。
 desk-guest-down-untold = 记下来了。名单上会注明这位没办法提醒。
 desk-ask-move = 改到什么时候？只说日子，时间不变；只说几点，日子不变。
@@ -1544,6 +1588,10 @@ desk-write-all-sure = { $reached ->
 desk-written = 正在发送。
 desk-written-some = 发得到的，正在发送。其他人列在“没送到的消息”里，请您自己告诉他们。
 desk-nothing-today = 今天没有课。
+desk-told-next = 下一节：“{ $title }”{ WHEN($starts) }，{ desk-told-taken }
+desk-none-then = 那天没有课。
+desk-no-stock = 我不记库存：有人问有没有货，我会说不知道，并把问题转给您。新到的茶，或要改冲泡的茶，请写进店里的文件，下次启动就认得。
+desk-hours-stay = 客人问营业时间，听到的还是原来的：那写在店里自己的回复文件里。
 desk-told-day = 今天：“{ $title }”{ WHEN($starts) }，{ desk-told-taken }
 desk-told-morning = 早上好。今天的安排：
 desk-told-waiting = 有 { $count } 个问题等着回答。

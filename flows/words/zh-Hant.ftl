@@ -1059,6 +1059,15 @@ lesson-once-more = 這堂課還會再上：
 lesson-once-more-not-yet = 這堂課還沒有排下一次。
 choice-lesson-wish = 告訴店家我想學什麼
 lesson-which-for = { $count } 位，記著了。要報哪一堂？
+lesson-heard-nothing = 我查到您的報名了，沒有問題。上課前一週、前一晚和兩小時前會傳訊息給您，夜裡不傳；報名時已經過了的，就不再補傳。
+lesson-not-booked-here = 這個對話裡沒有您的報名。如果您是在店裡、打電話或在別的對話報的，店家的名單上會有。要我把您寫的轉給店家，請他們查一下嗎？
+lesson-mail = 只有店家記下郵件地址的人才會收到信。要我把您寫的轉給店家，請他們記下嗎？
+lesson-how-waits = 課額滿了可以候補：一有空位，就先問名單上的第一位，為他保留一段時間，再問下一位；會在這裡通知您。
+lesson-reminders-off = 好，以後不再提醒您上課。課改期或停開還是會告訴您。說「打開提醒」就能恢復。
+lesson-reminders-on = 提醒又打開了。
+lesson-reminders-are-off = 您關掉了提醒。說「打開提醒」就能恢復。
+lesson-late = 您報的是{ $what }。能不能晚到要由店家決定：要我把您寫的轉給店家，讓他們知道嗎？
+lesson-late-unbooked = 能不能晚到要由店家決定。要我把您寫的轉過去嗎？
 lesson-reminds = 報了名的課我都會提醒您：一星期前、前一晚、上課前兩小時，半夜不吵您。
 lesson-how-many = 一共幾位？
 lesson-ask-name = 門口的名單上寫什麼名字？
@@ -1090,6 +1099,9 @@ lesson-subject = { $what ->
     [resumed] 照常上課
     [put-back] 您的座位
     [written] 店裡的話
+    [reseated-by-shop] 您的座位
+    [transferred] 換到另一堂課
+    [written-to-one] 店家的話
     [written-down] 您的座位
     [written-down-waiting] 候補名單
     [thanks] 謝謝您來上課
@@ -1158,6 +1170,9 @@ lesson-told-reseated = 改好了，{ $state ->
  }：{ lesson-told-head }。
 lesson-told-did-leave = 退掉了：{ lesson-told-head }。
 lesson-told-taken-off = 店家已把您從名單上拿掉：{ lesson-told-head }。如果您還是想來，或是弄錯了，寫在這裡就行。
+lesson-told-reseated-by-shop = 店家已把您的座位從 { $was } 個改成 { $seats } 個：{ lesson-told-head }。如果不對，寫在這裡就行。
+lesson-told-transferred = 店家已把您換到另一堂課：{ lesson-told-head }。{ lesson-told-your-seats }原本的{ $was }不用來了，行事曆裡若有，請自行刪去。如果不對，寫在這裡就行。
+lesson-told-written-to-one = 店家寫給您，關於「{ $title }」（{ WHEN($starts) }）：{ $text }
 lesson-told-put-back = { $standing ->
     [waiting] 店家已把您放回候補名單，還是原來的順位：{ lesson-told-head }。
    *[seated] 店家已把您放回名單：{ lesson-told-head }。{ lesson-told-your-seats }
@@ -1467,6 +1482,35 @@ desk-told-release = { $name }退掉「{ $title }」（{ WHEN($starts) }）的{ $
 desk-released = 退掉了；有空位就會問候補的人。
 desk-put-back = 放回名單了；通知得到的話，也會告訴對方。
 desk-gone-on = 那個位子已經給了候補的人，這裡沒辦法復原。
+desk-told-they-hear = { $reach ->
+    [mail] 對方會收到一封信
+    [chat] 對方會在對話裡收到通知
+   *[other] 通知不到對方，請您親自告訴
+ }
+desk-told-reseat = { $name }在「{ $title }」（{ WHEN($starts) }）從 { $was } 個座位改成 { $seats } 個；{ desk-told-they-hear }。要改嗎？
+desk-told-ask-seats = { $name }一共要幾個座位？現在是 { $was } 個：「{ $title }」，{ WHEN($starts) }。
+desk-told-seats-same = { $name }本來就是 { $was } 個座位：「{ $title }」，{ WHEN($starts) }。要改成幾個？
+desk-told-transfer = { $name }退掉{ $was }，改上「{ $title }」（{ WHEN($starts) }），{ $count } 個座位；{ desk-told-they-hear }。要改嗎？
+desk-told-ask-lesson = 要把{ $name }換到哪一堂？請寫日子或課名。現在是「{ $title }」，{ WHEN($starts) }。
+desk-told-none-there = 那時沒有別的課。要把{ $name }換到哪一堂？請寫日子或課名。
+desk-told-ask-note = 要寫什麼給{ $name }？會一字不改地傳出，只給這一位。
+desk-told-note = 只給{ $name }：「{ $text }」。{ $reach ->
+    [mail] 會寄信過去
+   *[other] 會傳到對方的對話裡
+ }。要傳嗎？
+desk-guest-changed = 改好了。
+desk-nothing-to-undo = 這裡沒有可以復原的。
+mistake-lesson-guest-there = 這位在那堂已經有訂位了。
+mistake-lesson-guest-no-room = 「{ $title }」（{ WHEN($starts) }）一共 { $most } 個座位，還空 { $free } 個，{ $name }沒辦法有 { $seats } 個。要加座位，請選「改其他的」。
+mistake-lesson-guest-untold = 訊息傳不到{ $name }：沒有留地址，或是對方不再收訊息。請您親自告訴。
+choice-desk-found-this = { $n }
+choice-desk-guest-seats = 改座位
+choice-desk-guest-other = 換到別堂
+choice-desk-guest-write = 寫給這位
+choice-desk-guest-other-yes = 好，換過去
+    .typed = 好 / 改 / 改吧 / 對 / 換
+choice-desk-reverse = 復原
+    .typed = 撤銷 / 取消剛才的 / 弄錯了 / 搞錯了 / 改回來 / 改回去 / 換回來
 desk-guest-down = 記下來了，通知信正在寄出。
 desk-guest-down-untold = 記下來了。名單上會註明這位沒辦法提醒。
 desk-ask-move = 改到什麼時候？只說日子，時間不變；只說幾點，日子不變。
@@ -1544,6 +1588,10 @@ desk-write-all-sure = { $reached ->
 desk-written = 正在傳送。
 desk-written-some = 送得到的，正在傳送。其他人列在「沒送到的訊息」裡，請您自己告訴他們。
 desk-nothing-today = 今天沒有課。
+desk-told-next = 下一堂：「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
+desk-none-then = 那天沒有課。
+desk-no-stock = 我不記庫存：有人問有沒有貨，我會說不知道，並把問題轉給您。新到的茶，或要改沖泡的茶，請寫進店裡的檔案，下次啟動就認得。
+desk-hours-stay = 客人問營業時間，聽到的還是原來的：那寫在店裡自己的回覆檔案裡。
 desk-told-day = 今天：「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
 desk-told-morning = 早安。今天的安排：
 desk-told-waiting = 有 { $count } 個問題等著回答。

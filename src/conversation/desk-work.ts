@@ -45,6 +45,25 @@ const makers: { readonly [task: string]: (values: Facts, turn: Turn, language: L
     to: oneOf(values, 'to', ['seated', 'waiting']),
     at: whenDone(turn),
   }),
+  'reseat-guest': (values, turn) => ({
+    do: 'reseat-guest',
+    booking: textOf(values, 'booking'),
+    seats: numberOf(values, 'seats'),
+    was: numberOf(values, 'was'),
+    at: whenDone(turn),
+  }),
+  'transfer-guest': (values, turn) => ({
+    do: 'transfer-guest',
+    booking: textOf(values, 'booking'),
+    lesson: textOf(values, 'lesson'),
+    id: bookingId(turn),
+    at: whenDone(turn),
+  }),
+  'write-to-guest': (values) => ({
+    do: 'write-to-guest',
+    booking: textOf(values, 'booking'),
+    text: textOf(values, 'text'),
+  }),
   'offer-code': (values, turn) => ({
     do: 'offer-code',
     code: textOf(values, 'code'),

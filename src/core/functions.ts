@@ -7,6 +7,7 @@ import { deskAttendedCallNames, deskAttendedCalls } from './functions/desk-atten
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
 import { deskCallOffCallNames, deskCallOffCalls } from './functions/desk-call-off.ts';
 import { deskGuestCallNames, deskGuestCalls } from './functions/desk-guests.ts';
+import { deskGuestChangeCallNames, deskGuestChangeCalls } from './functions/desk-guest-change.ts';
 import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
 import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
 import { deskResumeCallNames, deskResumeCalls } from './functions/desk-resume.ts';
@@ -57,6 +58,7 @@ const allNames = [
   ...deskBoardCallNames,
   ...deskCallOffCallNames,
   ...deskGuestCallNames,
+  ...deskGuestChangeCallNames,
   ...deskLessonCallNames,
   ...deskPlanCallNames,
   ...deskResumeCallNames,
@@ -100,6 +102,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     ...deskBoardCalls(content.zone),
     ...deskCallOffCalls(content),
     ...deskGuestCalls,
+    ...deskGuestChangeCalls(content),
     ...deskLessonCalls(content),
     ...deskPlanCalls(content),
     ...deskResumeCalls(content),

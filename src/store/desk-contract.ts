@@ -100,6 +100,25 @@ export type DeskChange =
       readonly to: 'seated' | 'waiting';
       readonly at: Instant;
     }
+  /** They get more seats or fewer than they had as it was shown, and are told where they can be. */
+  | {
+      readonly do: 'reseat-guest';
+      readonly booking: string;
+      readonly seats: number;
+      readonly was: number;
+      readonly at: Instant;
+    }
+  /** They get as many seats in another lesson for those they have: both at once, or neither. */
+  | {
+      readonly do: 'transfer-guest';
+      readonly booking: string;
+      readonly lesson: string;
+      /** The id of the booking there. */
+      readonly id: string;
+      readonly at: Instant;
+    }
+  /** Said to whoever booked, and nobody else. */
+  | { readonly do: 'write-to-guest'; readonly booking: string; readonly text: string }
   /** Opens a one-time code for a colleague, in the place of any earlier one. */
   | { readonly do: 'offer-code'; readonly code: string; readonly until: Instant }
   /** These are seen, and need not be told again. */

@@ -33,6 +33,14 @@ const guest = (turn: Turn, more: { seats?: number; to?: 'seated' | 'waiting'; ma
 const putBack =
   (booking: string, to: 'seated' | 'waiting' = 'seated') =>
   (turn: Turn): Change => ({ do: 'put-back-guest', booking, id: bookingOf(turn), to, at: day });
+const reseat = (booking: string, seats: number, was: number) => (): Change => ({
+  do: 'reseat-guest',
+  booking,
+  seats,
+  was,
+  at: day,
+});
+const word = (booking: string) => (): Change => ({ do: 'write-to-guest', booking, text: 'The door is open.' });
 const moving = (seen: number): Change => ({
   do: 'move-lesson',
   lesson: 'white-evening',
@@ -170,6 +178,92 @@ export function deskContract(name: string, make: () => Promise<Store>): void {
         expect(door?.bookings.map(({ standing }) => standing)).toEqual(['left', 'seated']);
         await tendAll(store, denverAt('2026-12-04T18:00'));
         expect(toldTo(await sent(store, denverAt('2026-12-04T18:00')))).toEqual(['ann evening-before']);
+      });
+
+      test('changes their seats, after the time for giving back too: told once, by a shopkeeper only, and who waits gets the rest', async () => {
+        await withLesson(store);
+        const ann = await enrols(store, 'ann', { seats: 3 });
+        await enrols(store, 'ben', { to: 'waiting' });
+        expect((await does(store, 'ben', reseat(ann, 1, 3))).outcome).toBe('moved');
+        const late = denverAt('2026-12-05T12:00');
+        const change = (): Change => ({ do: 'reseat-guest', booking: ann, seats: 2, was: 3, at: late });
+        expect((await does(store, 'mei', change, late)).outcome).toBe('done');
+        // As it was shown it is no more.
+        expect((await does(store, 'mei', change, late)).outcome).toBe('moved');
+        expect(toldTo(await sent(store, late)).toSorted()).toEqual(['ann reseated-by-shop', 'ben offer']);
+        const [door] = (await boardOf(store, 'mei', late)).doors;
+        expect(door?.bookings.map(({ seats, standing }) => [seats, standing])).toEqual([
+          [2, 'seated'],
+          [1, 'offered'],
+        ]);
+      });
+
+      test('gives nobody more seats than there are', async () => {
+        await withLesson(store);
+        const ann = await enrols(store, 'ann', { seats: 2 });
+        await enrols(store, 'ben');
+        expect((await does(store, 'mei', reseat(ann, 3, 2))).outcome).toBe('moved');
+        expect(toldTo(await sent(store, day))).toEqual([]);
+      });
+
+      test('puts them into another lesson, both at once: told once, reminded of that one alone', async () => {
+        await withLesson(store, { seats: 1 });
+        await withLesson(store, { id: 'later', starts: '2026-12-12T19:00', seats: 1 });
+        const ann = await enrols(store, 'ann');
+        await enrols(store, 'ben', { to: 'waiting' });
+        const transfer = (turn: Turn): Change => ({
+          do: 'transfer-guest',
+          booking: ann,
+          lesson: 'later',
+          id: bookingOf(turn),
+          at: day,
+        });
+        expect((await does(store, 'ben', transfer)).outcome).toBe('moved');
+        expect((await does(store, 'mei', transfer)).outcome).toBe('done');
+        expect((await does(store, 'mei', transfer)).outcome).toBe('moved');
+        expect(toldTo(await sent(store, day)).toSorted()).toEqual(['ann transferred', 'ben offer']);
+        const doors = (await boardOf(store, 'mei')).doors;
+        expect(doors.map(({ bookings }) => bookings.map(({ standing }) => standing))).toEqual([
+          ['left', 'offered'],
+          ['seated'],
+        ]);
+        const eve = denverAt('2026-12-04T18:00');
+        await tendAll(store, eve);
+        expect(toldTo(await sent(store, eve))).not.toContain('ann evening-before');
+        const eveThen = denverAt('2026-12-11T18:00');
+        await tendAll(store, eveThen);
+        expect(toldTo(await sent(store, eveThen))).toContain('ann evening-before');
+      });
+
+      test('leaves them where they are when there is no room', async () => {
+        await withLesson(store);
+        await withLesson(store, { id: 'later', starts: '2026-12-12T19:00', seats: 1 });
+        const ann = await enrols(store, 'ann', { seats: 1 });
+        await enrols(store, 'ben', { lesson: 'later' });
+        const outcome = await does(store, 'mei', (turn) => ({
+          do: 'transfer-guest',
+          booking: ann,
+          lesson: 'later',
+          id: bookingOf(turn),
+          at: day,
+        }));
+        expect(outcome.outcome).toBe('moved');
+        const doors = (await boardOf(store, 'mei')).doors;
+        expect(doors.map(({ bookings }) => bookings.length)).toEqual([1, 1]);
+        expect(doors[0]?.bookings[0]?.standing).toBe('seated');
+      });
+
+      test('writes to one of them and nobody else; whom nothing reaches is a task', async () => {
+        await withLesson(store);
+        const ann = await enrols(store, 'ann');
+        await enrols(store, 'ben');
+        expect((await does(store, 'ben', word(ann))).outcome).toBe('moved');
+        expect((await does(store, 'mei', word(ann))).outcome).toBe('done');
+        expect(toldTo(await sent(store, day))).toEqual(['ann written-to-one']);
+        const { booking } = await does(store, 'mei', (turn) => guest(turn, { mail: null }));
+        await does(store, 'mei', word(booking));
+        const turn = await turnOf(store, 'mei');
+        expect(turn.desk.undelivered).toMatchObject([{ why: 'no address' }]);
       });
 
       test('puts who waited back in the place they had', async () => {

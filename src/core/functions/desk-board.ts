@@ -1,7 +1,7 @@
 /** What a shopkeeper sees of the lessons: which there are, who comes to one, and today's list. Changes nothing. */
 import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import { wallAt } from '../lessons/calendar.ts';
+import { dateOf, wallAt } from '../lessons/calendar.ts';
 import { dayPhrases, doorValues, peopleOf, peoplePhrases, reachOf, type Door } from '../lessons/door-list.ts';
 import { statusAt } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
@@ -26,7 +26,9 @@ export const deskBoardCalls = (zone: string): Named => ({
   deskLessons: ({ from = 0 }, around) => ({ gives: deskLessons(Number(from), around) }),
   deskLesson: ({ lesson }, around) => onDoor(lesson ?? null, around, (door) => ({ gives: lessonFacts(door, around) })),
   deskPeople: ({ lesson }, around) => onDoor(lesson ?? null, around, (door) => ({ gives: peopleFacts(door) })),
-  deskToday: (_, around) => ({ gives: { told: dayPhrases(doorsIn(around), around.nowMs) } }),
+  deskToday: (_, around) => ({
+    gives: { told: dayPhrases(doorsIn(around), around.nowMs), next: nextPhrases(around) },
+  }),
   deskTallies: (_, around) => ({
     gives: { asked: talliesOf('tea-asked', around), bitter: talliesOf('too-bitter', around) },
   }),
@@ -44,6 +46,15 @@ export const rosterOf = ({ lesson, bookings }: Door): Roster => ({ lesson, booki
 
 /** So many fit a screen. */
 const mostListed = 8;
+
+/** The next of another day. */
+function nextPhrases(around: Around): readonly Json[] {
+  const today = ({ zone }: Door['lesson']): string => dateOf(wallAt(around.nowMs, zone));
+  const next = doorsIn(around)
+    .filter(({ lesson }) => lesson.status !== 'cancelled' && dateOf(lesson.starts) > today(lesson))
+    .toSorted((a, b) => a.lesson.startsAt - b.lesson.startsAt)[0];
+  return next ? [phrase('desk-told-next', doorValues(next))] : [];
+}
 
 /** Those under way and over since less than a day are there as well: people are ticked off late. */
 function deskLessons(from: number, around: Around): Facts {

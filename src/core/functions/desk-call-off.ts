@@ -53,7 +53,9 @@ function callOff({ text, lesson = null, only = null, reason = null, seen = null 
   const series = named.series.filter((one) => daysOf(one, told.days).length > 0);
   const shown = signOf(doors, series);
   if (seen !== null && seen !== shown) return refused(mistake('changed-meanwhile', 'lesson', { starts: '' }));
-  return { gives: offFacts({ doors, series }, { days: told.days, seen: shown, words }) };
+  // "We're closed till January": of the whole house, and so of its hours.
+  const isClosed = listen(textOf(text)).says('desk-closed');
+  return { gives: { ...offFacts({ doors, series }, { days: told.days, seen: shown, words }), isClosed } };
 }
 
 const toCome = (around: Around): readonly Door[] =>

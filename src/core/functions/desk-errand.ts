@@ -56,8 +56,13 @@ type Errand =
   | 'find'
   | 'release'
   | 'tick'
+  | 'reseat'
+  | 'transfer'
+  | 'write-one'
+  | 'undo'
   | 'undelivered'
-  | 'note';
+  | 'note'
+  | 'stock';
 
 /** Errand, the cue that tells it, and what is taken from the sentence; null where it must hold something and does not. The first that fits. */
 const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
@@ -69,6 +74,7 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['questions', 'desk-questions'],
   ['undelivered', 'desk-undelivered'],
   ['note', 'desk-note'],
+  ['stock', 'desk-stock'],
   ['add', 'desk-add'],
   ['guest', 'desk-guest-seats', guestSeatsTaken],
   ['repeat', 'desk-repeat', repeatTaken],
@@ -79,10 +85,15 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['seats', 'desk-seats', seatsTaken],
   ['guest', 'desk-guest', guestTaken],
   ['write', 'desk-write', wordsTaken],
+  // To someone who is on no list.
+  ['write-one', 'desk-write-named'],
   ['move', 'desk-move', moveTaken],
   ['cancel', 'desk-cancel', reasonTaken],
   ['people', 'desk-people'],
 ];
+
+/** The lesson is that of whoever is meant. */
+const ofNoLesson: Facts = { lesson: null, isDated: false, isNone: false, isAll: false, isToday: false };
 
 const nothingTaken: Facts = { who: null, words: null, field: null, value: null };
 
@@ -99,6 +110,7 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
     : (back ?? errandWithGuest(sentence, around, zone) ?? firstErrand(sentence));
   if (found === null) return null;
   const { act, taken } = found;
+  if (act === 'transfer' || act === 'write-one') return { ...ofNoLesson, act, ...nothingTaken, ...taken };
   const naming = namingIn(sentence, found);
   const named =
     meant(naming, act, around, zone) ??
@@ -110,7 +122,8 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   const isAll =
     (act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text)) ||
     (act === 'write' && naming.says('desk-write-all'));
-  return { act, lesson, isDated, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
+  const isNone = lesson === null && isDated && noneOn(naming, around, zone);
+  return { act, lesson, isDated, isNone, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
 }
 
 /** What was called off, and who came: of lessons that are not to be changed. */
@@ -118,6 +131,7 @@ function ofWhatWas(sentence: Sentence, around: Around, zone: string): Found | nu
   if (sentence.says('desk-off-listed')) return { act: 'off-listed', taken: {} };
   const isBack = sentence.says('desk-resume') || (sentence.says('desk-undo') && calledOffIn(around).length > 0);
   if (isBack) return { act: 'resume', taken: {} };
+  if (sentence.says('desk-reverse')) return { act: 'undo', taken: {} };
   if (!sentence.says('desk-attended')) return null;
   const door = namesPast(sentence, around, zone) ? undefined : doorOpenIn(around);
   return door ? { act: 'people', taken: {}, lesson: door } : { act: 'attended', taken: {} };
@@ -192,6 +206,13 @@ const saysDay = ({ act, taken }: Found): boolean => {
   const words = textOf(taken['words']);
   return act === 'write' && words !== '' && !/\b(?:from|until|till|between|through|to \d)|[到至]/iu.test(words);
 };
+
+/** A day, and nothing is on it. */
+function noneOn(sentence: Sentence, around: Around, zone: string): boolean {
+  const lessons = doorsIn(around).flatMap(({ lesson }) => (lesson.status === 'cancelled' ? [] : [lesson]));
+  const wish = onMeantDay(hearWish(sentence, around.nowMs, zone), lessons, around.nowMs);
+  return wish.date !== undefined && lessonsOn(lessons, wish).length === 0;
+}
 
 /** By its title, or by its day: of a move the day it is moved from. */
 function meant(sentence: Sentence, act: Errand, around: Around, zone: string): Lesson | undefined {

@@ -20,18 +20,33 @@ interface Guest extends Named {
   readonly one: Door['bookings'][number];
 }
 
-type GuestAct = 'find' | 'release' | 'tick';
+export type GuestAct = 'find' | 'release' | 'tick' | 'reseat' | 'transfer' | 'write-one';
 
 /** What is to be done with someone, if the sentence says so and, for all but a question, names somebody there is. */
 export function guestErrand(sentence: Sentence, lesson: string | null, around: Around): GuestAct | null {
   if (sentence.says('desk-find-guest')) return 'find';
-  const said = acts.filter(([, cues]) => cues.some((cue) => sentence.says(cue))).map(([act]) => act);
-  return said.find((act) => guestsNamed(sentence.text, lesson, act, around).length > 0) ?? null;
+  const said = acts.filter(([act, cues]) => cues.some((cue) => sentence.says(cue)) && isFree(act, sentence));
+  return said.find(([act]) => isOfSomeone(act, sentence, lesson, around))?.[0] ?? null;
+}
+
+/** What is written down anew, or told to all, is no change of one of them. */
+function isFree(act: GuestAct, sentence: Sentence): boolean {
+  if (act === 'reseat') return !sentence.says('desk-guest-anew');
+  return (act !== 'write-one' && act !== 'release') || !sentence.says('desk-write');
+}
+
+/** A lesson that is named beside them may be the one they are to come to. */
+function isOfSomeone(act: GuestAct, sentence: Sentence, lesson: string | null, around: Around): boolean {
+  const at = act === 'transfer' || act === 'write-one' ? null : lesson;
+  return guestsNamed(sentence.text, at, act, around).length > 0;
 }
 
 const acts: readonly (readonly [GuestAct, readonly DeskCue[]])[] = [
   ['tick', ['desk-here', 'desk-away']],
   ['release', ['desk-release']],
+  ['reseat', ['desk-reseat']],
+  ['transfer', ['desk-transfer']],
+  ['write-one', ['desk-write-one']],
   ['find', ['desk-guest-change']],
 ];
 
@@ -50,8 +65,9 @@ function guests(text: string, lesson: Json, act: Json, around: Around): Facts {
     count: found.length,
     first: items[0] ?? null,
     told: found.map((guest, i) => guestPhrase(guest, i + 1)),
-    free: act === 'tick' ? [] : items,
+    free: act === 'find' || act === 'release' ? items : [],
     ticks: act === 'tick' ? items : [],
+    others: act === 'reseat' || act === 'transfer' || act === 'write-one' ? items : [],
   };
 }
 

@@ -39,12 +39,39 @@ const guests = [
   /^(?:請|请)?[幫帮替把](?<who>\p{Script=Han}{2,4}?(?:[一兩两三四五\d]+(?:位|個人|个人))?)(?:報名|报名|加[到進进入]|登[記记])/u,
 ];
 
+/** Someone who rang or came by: "a Mrs Okafor phoned, she wants two seats", 陳太太打電話來要兩個位子. */
+const callers = [
+  /^(?:[Aa]n? |[Tt]he )?(?<who>(?:(?:[Mm]rs?|[Mm]s|[Mm]iss|[Dd]r)\.? )?\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’-]*)*) (?:has )?(?:just )?(?:phoned|rang|called|came|stopped|dropped|wrote|asked|wants|would like|needs)\b/u,
+  /^(?:有一?[位個个])?(?<who>\p{Script=Han}{2,4}?)(?:[剛刚]?[剛刚才]?打(?:了)?[電电][話话]|[來来][電电]|[來来](?:店|[說说問问])|[說说]?(?:想|要)(?:[訂订]|[報报]|留|[兩两一二三四五六\d]))/u,
+  /^(?:[請请])?[幫帮替給给](?<who>(?!我|大家)\p{Script=Han}{2,4}?)(?:[報报訂订留])(?!名)/u,
+];
+const address = /[,，;；]?\s*(?<mail>[^\s,，;；@]+@[\w.-]+\w)/u;
+/** "Two white tea seats", 兩個冬日烏龍的位子: what is counted stands further on. */
+const seatsFurtherOn = /(?<n>[一兩两二三四五六\d]+)[個个位][^,，。]{1,14}的(?:位子?|座位)/u;
+
 export function guestTaken(text: string): Facts | null {
+  const mail = address.exec(text);
+  const plainly = mail ? text.replace(mail[0], '') : text;
+  const taken = whoTaken(text) ?? whoTaken(plainly) ?? callerTaken(plainly);
+  if (taken === null) return null;
+  const isMissing = mail && !taken.includes('@');
+  return { who: isMissing ? `${taken}, ${mail.groups?.['mail'] ?? ''}` : taken };
+}
+
+function callerTaken(text: string): string | null {
+  const who = groupsIn(text, callers)?.['who'];
+  if (who === undefined) return null;
+  const rest = plain(text.replace(who, ' '));
+  const seats = readSeats(rest).amount ?? readNumber(seatsFurtherOn.exec(rest)?.groups?.['n'] ?? '');
+  return seats === undefined || seats === 1 ? who : `${who}, ${seats}`;
+}
+
+function whoTaken(text: string): string | null {
   const who = groupsIn(begunSmall(text), guests)?.['who'];
   if (who === undefined) return null;
   // "Put Mei down for Saturday, 2 seats."
   const seats = readSeats(plain(text.replace(who, ' '))).amount;
-  return { who: seats === undefined || withSeats(who) !== who ? withSeats(who) : `${who}, ${seats}` };
+  return seats === undefined || withSeats(who) !== who ? withSeats(who) : `${who}, ${seats}`;
 }
 
 /** "Rosa and two friends", three seats. */
@@ -58,6 +85,9 @@ function withSeats(who: string): string {
 /** "Move Saturday to 11", 星期六改到八點: what is moved, and to when. */
 const moves = [
   /^(?<what>.*?\p{L}.*?) (?<when>(?:to|until|till) .+)$/isu,
+  /^(?:(?:and|please|now),? )*(?:start|begin) (?<what>it|this|that|the \p{L}+)? ?(?<when>at [\d:.]+ ?(?:[ap]\.?m\.?|o'clock)?)[.!]*$/iu,
+  /^(?<what>.*?) (?:now )?(?:starts?|begins?|will start|will begin) (?<when>(?:at )?[\d:.]+ ?(?:[ap]\.?m\.?|o'clock)?)(?: instead\b.*| now)?[.!]*$/isu,
+  /^(?<what>.*?)(?:[時时][間间])?(?:改|[換换]|[調调]|推[遲迟]|延[後后遲迟]?|提[前早])(?:在|到|成|為|为|至)?(?<when>(?:早上|上午|中午|下午|晚上|傍晚)?[\d一二三四五六七八九十兩两:]+[點点時时:].*)$/su,
   /^(?<what>.*?)(?:改(?:期)?|移|延|挪|換|换|調|调)(?:到|成|為|为|至)(?<when>.+)$/su,
 ];
 
@@ -88,6 +118,8 @@ const prices = /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.
 /** "Saturday is going to be upstairs", 星期六改到樓上. */
 const places = [
   /\b(?:is|are|be|takes place|meets?|moves?|moved)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
+  /^(?:(?:and|please|now),? )*(?:move|shift|change|put) (?:it|that|this|the lesson|the class|everyone|us) (?:to|in|into|at) (?<value>(?:the )?(?:[\p{L}]+ ){0,2}(?:table|room|garden|terrace|yard|kitchen|hall|counter|upstairs|downstairs|outside|outdoors))(?: instead| then| please)*[.!]*$/iu,
+  /(?:地[點点]|地方|[場场]地|教室|位置)(?:要|就)?[改換换移](?:成|到|在|為|为|去)?(?<value>.{1,30}?)[。!！吧]*$/u,
   /(?:[改換换移搬]到|在)(?<value>[樓楼][上下]|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房))[。!！吧上課课了]*$/u,
 ];
 /** "Let Bram teach it", "Bram teaches instead of Odalys", 讓羅莎教. */
@@ -125,11 +157,14 @@ export function changeTaken(text: string): Facts | null {
 const counts = [
   /\b(?:cap|limit)\b.{0,30}?\b(?:at|to) (?<count>\d{1,3})\b/iu,
   /\b(?:make (?:it|that)|change (?:it|that) to|let'?s have) (?<count>\d{1,3}) (?:seats?|places?|people)\b/iu,
+  /^(?:and |with |make (?:it|that) |so |for )*(?<count>\d{1,3}) (?:seats|places|people)(?: please| after all| instead| then)?[.!]*$/iu,
+  /^(?:[還还]是|都係|就)?(?:要|改)?(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个)?(?:位子|座位|名[額额])(?:好了|吧|就好)?[。!！]*$/u,
+  /(?:座位|位子|名[額额]|人[數数])(?:要|都)?[改加增減减換换調调]?(?:成|到|為|为|至)(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个|位|人)?[。!！吧]*$/u,
   /^.{0,4}[改換换加](?:成|到|為|为)(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个)?(?:位子?|座位?|人|名)[。!！吧]*$/u,
 ];
 
 export function seatsTaken(text: string): Facts {
-  const count = groupsIn(text, counts)?.['count'];
+  const count = groupsIn(plain(text), counts)?.['count'];
   if (count !== undefined) return { field: 'seats', value: count };
   return saysHowMany.test(text) ? { field: 'seats', value: text } : {};
 }

@@ -38,6 +38,8 @@ const latinIn = (plain: string): readonly string[] =>
 
 /** 陳大文 is called 大文 as well. */
 function hanIn(name: string): readonly string[] {
-  const words = name.replace(hanBesides, ' ').match(/\p{Script=Han}{2,}/gu) ?? [];
+  // 林先生: of a single sign the form of address is part of the name.
+  const addressed = /^\p{Script=Han}(?:先生|小姐|太太|女士|老師|姐|哥)$/u.test(name) ? [name] : [];
+  const words = [...addressed, ...(name.replace(hanBesides, ' ').match(/\p{Script=Han}{2,}/gu) ?? [])];
   return words.flatMap((word) => (word.length === 3 ? [word, word.slice(1)] : [word]));
 }

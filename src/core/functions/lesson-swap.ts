@@ -53,9 +53,17 @@ function changeOf(sentence: Sentence, { ahead, upcoming }: Ground, around: Aroun
       (span === undefined || (dateOf(starts) >= span.from && dateOf(starts) <= span.to)),
   );
   const [titled] = titledLessons(there, { rest: sentence.text });
-  if (!titled && day === undefined && span === undefined) return null;
+  if (!titled && day === undefined && span === undefined) return own ? nextTime(sentence, own, upcoming) : null;
   const lesson = titled ?? meantThere(there, '', own?.lesson);
   return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
+}
+
+/** "The next one", 改到下次: of the same kind, after the one there is. */
+function nextTime(sentence: Sentence, own: OwnBooking, upcoming: readonly ListedLesson[]): Facts | null {
+  if (!sentence.says('next-time')) return null;
+  const later = upcoming.filter(({ startsAt }) => startsAt > own.lesson.startsAt);
+  const next = later.find((one) => isSameKind(one, own.lesson));
+  return { want: 'swap', booking: own.id, lesson: next?.id ?? null, noneThen: next === undefined };
 }
 
 /** Elsewhere a title may be the tea that is brewed. */
@@ -75,9 +83,7 @@ function ownMeant(ahead: readonly OwnBooking[], text: string, from: string | und
 
 /** The same lesson on another day before any other; whoever means another says so when asked. */
 function meantThere(there: readonly ListedLesson[], text: string, own: Lesson | undefined): ListedLesson | undefined {
-  const isSame = (one: Lesson): boolean =>
-    own !== undefined && (one.title.en === own.title.en || (one.series !== undefined && one.series === own.series));
-  return there.find(isSame) ?? titledLessons(there, { rest: text })[0] ?? there[0];
+  return (own && there.find((one) => isSameKind(one, own))) ?? titledLessons(there, { rest: text })[0] ?? there[0];
 }
 
 /** What will be asked and told; a mistake when the one cannot be given back, or the other is full. */
@@ -105,3 +111,6 @@ export function swapping({ booking, lesson: id }: Facts, around: Around): Outcom
     },
   };
 }
+
+const isSameKind = (one: Lesson, own: Lesson): boolean =>
+  one.title.en === own.title.en || (one.series !== undefined && one.series === own.series);

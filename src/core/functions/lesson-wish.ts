@@ -85,6 +85,9 @@ export function wishOf(asked: Asked, around: Around): Facts {
     isDated: wish.date !== undefined,
     titled: titledLessons(upcoming, wish)[0]?.id ?? null,
     narrowed: false,
+    movesNothing: sentence.says('moves-own') && own.length === 0,
+    isRemindOn: sentence.says('remind-on'),
+    own: aheadOf(own),
     // Nothing on that day: all there are.
     ids: meant.length === 0 ? null : meant.map(({ id }) => id),
     noneThen:
@@ -93,6 +96,12 @@ export function wishOf(asked: Asked, around: Around): Facts {
     noneSuch: upcoming.length > 0 && (such.length === 0 || isOther),
     dayWrong: wish.dayWrong ? phrase(`mistake-${wish.dayWrong.code}`, wish.dayWrong.values) : null,
   };
+}
+
+/** The next they come to, for what is said of it. */
+function aheadOf(own: readonly OwnBooking[]): Json {
+  const lesson = nextOf(own.filter(({ standing }) => standing === 'seated').map((one) => one.lesson));
+  return lesson ? phrase('lesson-told-was', lessonValues(lesson)) : null;
 }
 
 /** Fewer than all, where neither a day nor a title is named: the easiest, those in the evening, those about a tea. */

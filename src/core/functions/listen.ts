@@ -8,10 +8,15 @@ import { plainText } from '../teas/plain-text.ts';
 /** Longer than any wish; it bounds the cost of a long story. */
 const longestHeard = 400;
 
+/** Where people type 加到 10 個, the figure stands as near as in 加到10個. */
+const besideFigure = /(?<=\p{Script=Han}) (?=\d)|(?<=\d) (?=\p{Script=Han})/gu;
+
 export function makeListen(cues: { readonly [cue in LessonCue]: readonly string[] }): Listen {
   const cueSet = lazily(() => makeCueSet(cues));
   const listen = (text: string): Sentence => {
-    const heard = lazily(() => ({ words: cueText(plainText(text.slice(0, longestHeard)).plain) }));
+    const heard = lazily(() => ({
+      words: cueText(plainText(text.slice(0, longestHeard).replace(besideFigure, '')).plain),
+    }));
     return {
       text,
       says: (cue) => cueSet().has(cue, heard().words),

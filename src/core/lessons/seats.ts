@@ -121,8 +121,13 @@ export function lapseOffers(roster: Roster, now: Instant): Turned {
   return offerOn(left.reduce(put, roster), changes, now);
 }
 
+export interface Reseat extends Pick<Wish, 'id' | 'seats'> {
+  /** By the shop on someone's behalf, whatever the time for giving back. */
+  readonly byShop?: boolean;
+}
+
 /** More seats only if they are free; fewer as long as seats may be given back; who waits keeps their place with fewer or more. */
-export function changeSeats(roster: Roster, wish: Pick<Wish, 'id' | 'seats'>, now: Instant): Turn {
+export function changeSeats(roster: Roster, wish: Reseat, now: Instant): Turn {
   return withBooking(roster, wish.id, now, (current, booking) => {
     if (booking.standing === 'offered') return { mistakes: [mistake('offer-open', 'booking')] };
     const mistakes = seatMistakes(wish.seats, current.lesson.seats);
@@ -130,7 +135,8 @@ export function changeSeats(roster: Roster, wish: Pick<Wish, 'id' | 'seats'>, no
     const more = wish.seats - booking.seats;
     const free = seatsFree(current);
     const until = leaveUntil(current.lesson, booking);
-    if (booking.standing === 'seated' && more < 0 && now >= until) return leaveClosed(current.lesson, until);
+    const isLate = now >= until && wish.byShop !== true;
+    if (booking.standing === 'seated' && more < 0 && isLate) return leaveClosed(current.lesson, until);
     if (booking.standing === 'seated' && more > free) return { mistakes: [mistake('full', 'seats', { free })] };
     const changed = { ...booking, seats: wish.seats, revision: booking.revision + 1 };
     return offerOn(put(current, changed), [changeOf(changed, 'reseated')], now);

@@ -204,3 +204,24 @@ export function enrolledTidings(lesson: Lesson, booking: Booking): Tidings {
     ...entryIfSeated(lesson, booking),
   };
 }
+
+/** To someone whose seats the shop has changed for them: how many they have now, and had. */
+export function reseatedTidings(lesson: Lesson, { seats, standing }: Booking, was: number): Tidings {
+  return { ...told('reseated-by-shop', { ...lessonValues(lesson), seats, was, standing }), choices: [] };
+}
+
+/** … whom it has put into another lesson; what was booked before is theirs no more. */
+export function transferredTidings(lesson: Lesson, before: Lesson, booking: Booking): Tidings {
+  const was = { key: 'lesson-told-was', values: lessonValues(before) };
+  return {
+    ...told('transferred', { ...lessonValues(lesson), seats: booking.seats, was }),
+    choices: [],
+    ...entryIfSeated(lesson, booking),
+  };
+}
+
+/** … to whom alone it writes. */
+export const writtenToOneTidings = (lesson: Lesson, text: string): Tidings => ({
+  ...told('written-to-one', { ...lessonValues(lesson), text }),
+  choices: [],
+});

@@ -93,6 +93,9 @@ function apply(rows: Rows, commit: Commit, change: Change): void {
     case 'enrol-guest':
     case 'release-guest':
     case 'put-back-guest':
+    case 'reseat-guest':
+    case 'transfer-guest':
+    case 'write-to-guest':
     case 'offer-code':
     case 'seen-undelivered':
       if (!applyDeskChange(rows, commit, change)) throw new Moved();

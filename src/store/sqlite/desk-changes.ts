@@ -4,6 +4,7 @@ import { putBack } from '../../core/lessons/put-back.ts';
 import { enrolledTidings, givenBackTidings, putBackTidings } from '../../core/lessons/tidings.ts';
 import type { Commit } from '../contract.ts';
 import type { DeskChange } from '../desk-contract.ts';
+import { reseatGuest, transferGuest, writeToGuest } from './guest-changes.ts';
 import type { makeGuests } from './guests.ts';
 import { keepTurn, rosterOf } from './rosters.ts';
 import { nowhere, tell, type RosterRows } from './telling.ts';
@@ -32,6 +33,12 @@ export function applyDeskChange(rows: DeskRows, { person, now }: Commit, change:
       return releaseGuest(rows, change, now);
     case 'put-back-guest':
       return putBackGuest(rows, change, now);
+    case 'reseat-guest':
+      return reseatGuest(rows, change, now);
+    case 'transfer-guest':
+      return transferGuest(rows, change, now);
+    case 'write-to-guest':
+      return writeToGuest(rows, change, now);
     case 'offer-code':
       rows.shopkeepers.openCode(change.code, change.until);
       return true;

@@ -75,8 +75,12 @@ export function remind(rows: RosterRows, id: string, now: Instant): void {
     if (!outbox.overtake(person, reminderName(id, earlier.purpose), now)) continue;
     reminders.put({ ...earlier, state: 'overtaken' }, person);
   }
-  handOver(rows, send, { lesson, booking, now });
+  // What the waiting list brings, and thanks, are no reminders.
+  if (isBefore(send.purpose) && !reminders.wantedBy(person)) reminders.put({ ...send, state: 'withdrawn' }, person);
+  else handOver(rows, send, { lesson, booking, now });
 }
+
+const isBefore = (purpose: Purpose): boolean => !isOfList(purpose) && purpose !== 'thanks';
 
 function handOver(rows: RosterRows, reminder: Reminder, { lesson, booking, now }: Concern): void {
   const { purpose } = reminder;

@@ -55,6 +55,8 @@ const at = (wall: string, keeper = true): Around => ({
 });
 const early = at('2026-12-02T10:00');
 
+const acts = ['find', 'release', 'tick', 'people', 'reseat', 'transfer', 'write-one', 'guest', 'move', 'write'];
+
 describe('an errand with someone who is on a list', () => {
   it.each<[string, string | null, string | null]>([
     ['is Mei on the list?', 'find', null],
@@ -71,6 +73,18 @@ describe('an errand with someone who is on a list', () => {
     ['Rosa cancelled', 'release', null],
     ['do we have a Rosa on Sunday?', 'find', 'young'],
     ['do we have a lesson on Sunday?', null, null],
+    ['Mei Wong is bringing a friend', 'reseat', null],
+    ["Helen rang, they're three now", 'reseat', null],
+    ['陳大文加一位', 'reseat', null],
+    ['move Mei Wong to the week after', 'transfer', null],
+    ['Helen would like to come on Sunday instead', 'transfer', null],
+    ['把陈大文改到下周六', 'transfer', null],
+    ['write to Helen: the door has moved', 'write-one', null],
+    ['告訴陳大文從側門進', 'write-one', null],
+    // Written down anew, to everybody, or of a lesson.
+    ['put Rosa Meyer down for Saturday, 2 seats', 'guest', 'old'],
+    ['move Saturday to Sunday', 'move', 'old'],
+    ['tell everyone that Helen is ill', 'write', null],
     // Nobody of that name: as before.
     ["Pauline called, she can't come", 'people', null],
     ['is anyone on the list', null, null],
@@ -79,7 +93,7 @@ describe('an errand with someone who is on a list', () => {
     ['Mei is here', null, null],
   ])('%s', (text, act, lesson) => {
     const errand = errandOf(listen(text), early, denver);
-    const ours = ['find', 'release', 'tick', 'people'].find((one) => one === errand?.['act']) ?? null;
+    const ours = acts.find((one) => one === errand?.['act']) ?? null;
     expect([ours, errand?.['lesson'] ?? null]).toEqual([act, lesson]);
     expect(errandOf(listen(text), at('2026-12-02T10:00', false), denver)).toBeNull();
   });

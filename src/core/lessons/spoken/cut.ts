@@ -20,7 +20,17 @@ export function cutOut(text: string, match: RegExpExecArray): Cut {
   return { groups: match.groups ?? {}, words: match[0].trim(), rest };
 }
 
+/** "12 號", 6 點: a figure stands apart from its unit where people type so. */
+const beforeUnit = /(?<=[年月到至]) (?=\d)|(?<=\d) (?=[年月日號号點点時时分個个位名人元塊块週周])/gu;
+
 /** Full-width signs and figures become plain ones, lines become one. */
 export function plain(sentence: string): string {
-  return sentence.normalize('NFKC').replaceAll(mark, ' ').replace(/\s+/gu, ' ').trim();
+  return sentence
+    .normalize('NFKC')
+    .replaceAll(mark, ' ')
+    .replace(/\s+/gu, ' ')
+    .replace(beforeUnit, '')
+    .replace(/[俩倆][個个]?/gu, '两个')
+    .replace(/仨[個个]?/gu, '三个')
+    .trim();
 }

@@ -3,8 +3,9 @@ import { plain } from './cut.ts';
 import type { Sentence } from './sentence.ts';
 
 const ofCapitals = "\\p{Lu}[\\p{L}'’-]*(?: \\p{Lu}[\\p{L}'’.-]*){0,3}";
-const before = "[Mm]y name(?:'s| is)|[Uu]nder(?: the)?(?: name)?(?: of)?|[Ii]n the name of|[Cc]all me|[Ii]'?m|[Ii] am";
-const beforeHan = '我叫|名字(?:是|叫|寫|写)?|姓名[是:：]?|(?:^|[\\s,，。])叫|叫我|寫|写';
+const before =
+  "[Mm]y name(?:'s| is)|[Uu]nder(?: the)?(?: name)?(?: of)?|[Ii]n the name of|[Cc]all me|(?:[Ss]he|[Hh]e)(?:'s| is) called|[Tt]hey(?:'re| are) called|(?:[Hh]er|[Hh]is) name(?:'s| is)|[Ii]'?m|[Ii] am";
+const beforeHan = '[我她他佢]叫|名字(?:是|叫|寫|写)?|姓名[是:：]?|(?:^|[\\s,，。])叫|叫我|寫|写';
 const given = [
   new RegExp(`\\b(?:${before})\\s+(?<name>${ofCapitals})(?=[\\s,.!]*$|[,.;!] )`, 'u'),
   new RegExp(`(?:${beforeHan})\\s*(?<name>\\p{Script=Han}{2,4}|${ofCapitals})(?=[\\s,，。.!！吧就好]*$)`, 'u'),

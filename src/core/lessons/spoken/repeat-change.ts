@@ -1,9 +1,10 @@
 /** What makes a planned lesson repeat, or repeat otherwise: "every other week, six times", 每月一次, "only once". */
-import { dateOf, timeOf, type WallDate, type WallTime } from '../calendar.ts';
+import { addDays, dateOf, timeOf, weekdayOf, type WallDate, type WallTime } from '../calendar.ts';
 import type { Recurrence } from '../recurrence.ts';
 import { mark, plain } from './cut.ts';
 import { endOf, readEnd } from './repeat-end.ts';
 import { firstInMonth, readRepeats } from './repeats.ts';
+import { readMonths } from './span.ts';
 
 export interface RepeatChange {
   /** Null: not any more. */
@@ -30,8 +31,21 @@ export function repeatChange(sentence: string, before: Recurrence | undefined, s
   const { rule, inMonth, rest } = readRepeats(text);
   if (rule === undefined) return before === undefined ? null : goingOn(text, before, starts);
   const ended = readEnd(rest, dateOf(starts));
-  const change = { repeats: { ...rule, ...endOf(ended, rule, dateOf(starts)) }, rest: clear(ended.rest) };
-  return inMonth === undefined ? change : { ...change, date: firstInMonth(inMonth, dateOf(starts)) };
+  const end = endOf(ended, rule, dateOf(starts));
+  const months = readMonths(ended.rest, dateOf(starts));
+  const isBound = end.times !== undefined || end.until !== undefined;
+  const until = months.span === undefined || isBound ? {} : { until: months.span.to };
+  const change = { repeats: { ...rule, ...until, ...end }, rest: clear(months.rest) };
+  if (inMonth !== undefined) return { ...change, date: firstInMonth(inMonth, dateOf(starts)) };
+  return months.span === undefined || rule.every !== 'week'
+    ? change
+    : { ...change, date: firstSuch(months.span.from, starts) };
+}
+
+/** "Every Friday in January", said of a lesson on a Friday: the first of them. */
+function firstSuch(from: WallDate, starts: WallTime): WallDate {
+  const since = from > dateOf(starts) ? from : dateOf(starts);
+  return addDays(since, (weekdayOf(dateOf(starts)) - weekdayOf(since) + 7) % 7);
 }
 
 /** What is said of how long it goes on, or of what it keeps, where it repeats already. */

@@ -77,11 +77,14 @@ export function hearSaid(sentence: Sentence, { lessons, now, zone, change }: Gro
     said.seats !== null ||
     (more ?? along) !== null ||
     figure !== null ||
-    ['enrol', 'detail'].includes(wish.want);
+    ['enrol', 'detail', ...besides].includes(wish.want);
   return saysSomething ? said : null;
 }
 
 const longest = 200;
+
+/** Answered in a sentence, whatever is talked of. */
+const besides = ['how-waits', 'late', 'unheard', 'unremind', 'mail'];
 
 /** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
 function isNamed(spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): boolean {

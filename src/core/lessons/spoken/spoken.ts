@@ -22,6 +22,8 @@ export interface SpokenLesson {
   readonly seats?: number;
   readonly price?: string;
   readonly teacher?: string;
+  /** Where, said in a piece of its own. */
+  readonly place?: string;
   readonly level?: Level;
   readonly zone?: string;
   readonly repeats?: Recurrence;
@@ -52,7 +54,8 @@ function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: 
   const hours = readHours(lasting.rest, day.part);
   const led = readTeacher(part(hours.rest));
   const pieces = piecesIn(led.rest).map(part);
-  const ofTitle = pieces.filter((piece) => !isLevel(piece) && !isFree(piece));
+  const ofTitle = pieces.filter((piece) => !isLevel(piece) && !isFree(piece) && !isPlace(piece));
+  const place = pieces.find(isPlace)?.text.replace(/^(?:(?:in|at) (?=the\b)|在)/iu, '');
   const title = titleIn(ofTitle.map(({ text }) => text));
   const price = paid.price ?? pieces.find(isFree)?.text;
   const level = readLevel(pieces.find(isLevel) ?? part(''));
@@ -65,6 +68,7 @@ function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: 
     ...(seats.amount === undefined ? {} : { seats: seats.amount }),
     ...(level === undefined ? {} : { level }),
     ...(price === undefined ? {} : { price }),
+    ...(place === undefined ? {} : { place }),
     ...(led.teacher === undefined ? {} : { teacher: led.teacher }),
     ...(named.zone === undefined ? {} : { zone: named.zone }),
     ...(repeats === undefined ? {} : { repeats }),
@@ -75,6 +79,7 @@ function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: 
 /** As pieces of their own: "advanced puer" is a title, and "free seats" are no price. */
 const isLevel = (piece: Sentence): boolean => piece.says('level-alone');
 const isFree = (piece: Sentence): boolean => piece.says('free');
+const isPlace = (piece: Sentence): boolean => piece.says('place-alone');
 
 function unsaid(day: Day, hours: Hours): readonly Mistake[] {
   return [

@@ -28,13 +28,13 @@ const nextOfEach = <Kind extends Lesson>(named: readonly Kind[]): readonly Kind[
 const shortly = [
   new RegExp(`\\bthe (?<words>[\\p{L} ]{3,30}?) (?:one|evening|${lessonWords})\\b`, 'iu'),
   new RegExp(`\\b${lessonWords} (?:on|about) (?:the )?(?<words>[\\p{L} ]{3,30})`, 'iu'),
-  /(?<han>\p{Script=Han}{2,})(?:[那這这的]|那一)?[堂節节門门課课]/u,
+  /(?<han>\p{Script=Han}{2,})(?:[那這这的]|那一)?[個个]?[堂節节門门課课]/u,
 ];
 
 function calledShortly<Kind extends Lesson>(lessons: readonly Kind[], rest: string): readonly Kind[] {
   const { words, han = '' } = firstOf(shortly, rest)?.groups ?? {};
   // What stands before 課 is longer than the title's word in it.
-  const ends = [4, 3, 2].map((length) => han.replace(/[那这這的一]+$/u, '').slice(-length));
+  const ends = [4, 3, 2].map((length) => han.replace(/[那这這的一個个]+$/u, '').slice(-length));
   for (const said of words === undefined ? ends : [words]) {
     const parts = [...partsOf(said)];
     const called = lessons.filter(({ title }) => parts.length > 0 && isInTitle(title, parts));

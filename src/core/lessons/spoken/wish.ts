@@ -14,7 +14,19 @@ import { weekdayMeant } from './weekdays.ts';
 import { enoughLikeness, likeness, sureLikeness, titledLessons } from './titles.ts';
 
 /** `detail`: what is told of a lesson anyway; `remind`: what the house does by itself; `question`: none of the others, for a person to answer. */
-export type Wanted = 'list' | 'enrol' | 'own' | 'leave' | 'remind' | 'detail' | 'question';
+export type Wanted =
+  | 'list'
+  | 'enrol'
+  | 'own'
+  | 'leave'
+  | 'remind'
+  | 'unremind'
+  | 'late'
+  | 'unheard'
+  | 'how-waits'
+  | 'mail'
+  | 'detail'
+  | 'question';
 
 export interface Wish {
   readonly want: Wanted;
@@ -41,7 +53,13 @@ const longest = 400;
 /** The first that fits; order matters: "my booking" is no wish to book, and "how late can I cancel?" cancels nothing. */
 const wants: readonly (readonly [LessonCue, Wanted])[] = [
   ['until-when', 'detail'],
+  ['asks-level', 'detail'],
+  ['how-waits', 'how-waits'],
+  ['mail', 'mail'],
+  ['unheard', 'unheard'],
+  ['late', 'late'],
   ['leave', 'leave'],
+  ['unremind', 'unremind'],
   ['remind', 'remind'],
   ['own', 'own'],
   ['enrol', 'enrol'],
@@ -133,10 +151,14 @@ export function lessonElsewhen<Kind extends Lesson>(lessons: readonly Kind[], wi
   return titledLessons(lessons, wish, sureLikeness)[0];
 }
 
+/** What nobody says of tea. */
+const plainlyOfLessons: ReadonlySet<Wanted> = new Set(['own', 'unremind', 'late', 'unheard']);
+
 /** Whether a sentence wants a seat, or one's own booking, so plainly that it is about lessons, whatever its words are about. */
 export function isAboutLessons(sentence: Sentence, lessons: readonly Lesson[]): boolean {
   const want = plainWant(sentence);
-  if (want === 'own' || sentence.says('asks-for-lessons')) return true;
+  if (want !== undefined && plainlyOfLessons.has(want)) return true;
+  if (sentence.says('asks-for-lessons') || sentence.says('reminders-back')) return true;
   if (want === undefined && !asksDetail(sentence)) return false;
   // One word of a title may be a tea to buy as well.
   const text = cleared(sentence.text);
