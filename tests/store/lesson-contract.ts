@@ -29,6 +29,8 @@ async function appointed(store: Store): Promise<void> {
 
 const reseat = (booking: string, seats: number): Change => ({ do: 'reseat', booking, seats, at: day });
 
+const reminders = (value: string) => (): Change => ({ do: 'remember', name: 'reminders', value });
+
 export function lessonContract(name: string, make: () => Promise<Store>): void {
   describe(`${name} keeps the contract of a store of lessons`, () => {
     let store: Store;
@@ -68,6 +70,22 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
     });
 
     describe('a seat', () => {
+      test('who wants no reminders gets none; wanted again, they come', async () => {
+        await withLesson(store);
+        await enrols(store, 'ann');
+        await enrols(store, 'ben');
+        await does(store, 'ann', reminders('off'));
+        const [week, eve, soon] = ['2026-11-28T19:00', '2026-12-04T18:00', '2026-12-05T17:00'].map((at) =>
+          denverAt(at),
+        );
+        await tendAll(store, week ?? 0);
+        await tendAll(store, eve ?? 0);
+        expect(told(await sent(store, eve ?? 0))).not.toContain('ann evening-before');
+        await does(store, 'ann', reminders('on'), eve);
+        await tendAll(store, soon ?? 0);
+        expect(told(await sent(store, soon ?? 0))).toContain('ann two-hours-before');
+      });
+
       test('is given while there are seats, and a place in the list after that', async () => {
         await withLesson(store);
         await enrols(store, 'ann', { seats: 2 });
