@@ -98,6 +98,7 @@ said-for-4 = the fourth
     .typed = the fourth / the fourth one / fourth one / fourth / number four / no 4 / number 4 / option 4 / the 4th / 4th one
 said-for-5 = the fifth
     .typed = the fifth / the fifth one / fifth one / fifth / number five / no 5 / number 5 / option 5 / the 5th / 5th one
+very-well = All right.
 hello-again = I am still here. This is where we were:
 choice-brew = Brew a tea
     .typed = brew / tea / start
@@ -204,6 +205,8 @@ brew-bags = { $plan-bags ->
     [1] One tea bag
    *[other] { $plan-bags } tea bags
  }: about { GRAMS($plan-leafG) } of small leaf, which gives quickly.
+brew-spoonful = A level teaspoon of it is about { GRAMS($spoonG) }; { GRAMS($leafG) } are about { SPOONS($spoons) }.
+brew-leaf-enough = Yes: { GRAMS($plan-leafG) } is what this is planned with.
 brew-no-scale = Without a scale: fill the teaspoon and strike it off level with a knife; that is near enough.
 brew-leaf-powder = Powder: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp, sieved, with { ML($plan-waterMl) } of water; whisk until it foams.
 brew-leaf-little = That is little leaf for this vessel ({ GRAMS($usualG) } is usual): the cups come out at about { PERCENT($strength) } of the usual strength.
@@ -248,6 +251,10 @@ brew-how-many = { $plan-count ->
     [1] Once, with this leaf in this vessel.
    *[other] { $plan-count } times; after that little is left in the leaf.
 }
+brew-refills = { $refills ->
+    [1] Refill it once; after that there is little left in the leaf.
+   *[other] Refill it { $refills } times; after that there is little left in the leaf.
+}
 brew-leaf-waits = Pour all the tea off each time; the leaf stays in the vessel and waits for the next water.
 brew-leaf-off = When the time is up, take the leaf out, or pour all the tea off it.
 brew-not-bitter = Poured in time it should come out in balance. If a cup is too strong or too weak for you, say so, and I change the times or the water.
@@ -279,6 +286,8 @@ brew-strength-less = Lighter than usual, as you wished: about { NUMBER($first, m
  }
 brew-rinse-why = { DURATION($plan-rinseS) } of hot water, poured away: it takes off dust, and rolled or pressed leaf begins to open. If you would rather not, say “without a rinse”.
 brew-rinse-may-skip = You may leave it out: the first cup then has a little of the tea dust, and tight leaf opens a little later. Say “without a rinse”, and I plan without it.
+brew-rinse-not-needed = No rinse this way: the first infusion is for drinking. If you like, pour hot water on and off again within seconds.
+brew-rinse-forgotten = No harm done: unrinsed it may carry a little tea dust and open a little slower, nothing more.
 brew-rinse-water = Pour it away; over the cups it warms them at least. There is dust in it.
 brew-no-rinse = Without a rinse, as you wish.
 brew-half-full = Half full: { GRAMS($leafG) } of leaf in { ML($waterMl) } of water, and much the same times.
@@ -313,6 +322,7 @@ brew-too-long-cold = A few hours more in the refrigerator only make it stronger;
 brew-about-more = Where it grew and how it tastes the shop knows better than I do: say “talk to the shop”.
 brew-drawn-stronger = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup is about { NUMBER($share, maximumFractionDigits: 1) } times as strong as planned.
 brew-drawn-weaker = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup has about { NUMBER($share, style: "percent") } of the strength planned.
+brew-drawn-as-planned = That is just the time it is planned with.
 brew-drawn-alike = { DURATION($seconds) } instead of { DURATION($plannedS) }: you will hardly taste a difference in the first cup.
 brew-still-there = Your plan stands as above.
 brew-calls-cold = I can: say “guide me”, tell me when it is in the refrigerator, and I call you here when it is ready, only not at night.
@@ -424,6 +434,9 @@ cold-stands-too-long = Better not so long: keep it in the refrigerator all the w
 cold-on-the-way = Only if it stays as cold as in the refrigerator: in a cool bag with ice packs, or in a thermos rinsed with ice water. A parked car gets far too warm. What has stood in the warm for more than two hours is better thrown away.
 cold-strain = Pour it through a strainer or a paper coffee filter into a clean bottle; if there is neither, hold the leaf back with the lid and pour slowly.
 cold-taste-early = Taste it whenever you like, with a clean spoon. Once it suits you, take the leaf out; until then it slowly gets stronger.
+cold-is-ready = It is ready { DURATION($seconds) } after it went into the refrigerator; taste a little with a clean spoon, and take the leaf out when it suits you.
+cold-unchilled = Better not: in the warm it stands for hours at temperatures that bacteria like. Without a refrigerator, brew it hot and strong and pour it over ice.
+cold-still-good = Yes, if it stood in the refrigerator below 5 °C all the time, in a clean bottle, and for no more than a day. If it was out in the warm for more than two hours, pour it away.
 cold-lid = Yes, keep it closed: tea takes on the smells of a refrigerator, and it should stay clean.
 cold-ice = Yes, ice water or ice will do; it then draws a little more slowly.
 
@@ -485,6 +498,7 @@ choice-lost-scent = No scent
 choice-right = Just right
     .typed = just right / nice / very nice / nice one / good / very good / great / lovely / perfect / delicious / tasty / yum / wonderful / that is nice / that is good / thats nice / thats good / its nice / its good
 taste-cause-bitter = Bitter mostly means that it drew too hot or too long.
+taste-cause-strong = Too strong is mostly too much leaf, or too long.
 taste-cause-weak = Weak mostly means that it had too little time, or too little leaf.
 taste-cause-sour = Sour mostly means that it stood too long on the leaf.
 taste-cause-flat = Flat mostly means that the water was not hot enough to open the leaf.
@@ -496,12 +510,14 @@ taste-strength-down = Next time pour sooner, for a cup about { PERCENT($share) }
 taste-strength-up = Next time wait longer, for a cup about { PERCENT($share) } stronger.
 taste-leaf-down = Next time take about { PERCENT($share) } less leaf.
 taste-leaf-up = Next time take about { PERCENT($share) } more leaf.
+taste-likely = That may well be.
 taste-stays = Then it stays as it is.
 taste-far-enough = I have moved it as far as is sensible; another leaf may suit you better.
 taste-remembered = Remembered, for this family of tea.
 taste-kept = (As you like { FAMILY($family) }: { LIST($parts) }.)
 taste-mended = (For the cup that { $taste ->
     [bitter] was bitter
+    [strong] was too strong
     [weak] was weak
     [flat] was flat
     [sour] was sour
@@ -899,6 +915,11 @@ guide-noted-already = That is noted already.
 guide-not-followed-asked = I'm not sure what you mean there; “talk to the shop” passes a question on.
 guide-calls-at = I call you at { $at }, here in this chat; you need not set anything.
 guide-calls-when-filled = I call you when it is time: say “filled” as soon as the water is on the leaf.
+guide-left = { $left ->
+    [1] This is about the last one.
+   *[other] With this one, about { $left } infusions are left.
+}
+guide-held-as-told = Then I take it as { DURATION($seconds) }.
 guide-leaf-does-not-wait = The leaf doesn't wait: pour it off if you must go, and tap. I count what it got.
 guide-quiet = An hour has passed. The leaf keeps a few hours more with the lid ajar. Shall we go on?
 guide-quiet-long = The leaf has rested { DURATION($awayS) }. Shall we go on?
@@ -967,6 +988,7 @@ my-told-brew = { $name }, { VESSEL($vessel) } { ML($volumeMl) }, { $days ->
 my-told-was-untold = .
 my-told-was-right = ; just right.
 my-told-was-bitter = ; bitter.
+my-told-was-strong = ; strong.
 my-told-was-weak = ; weak.
 my-told-was-flat = ; flat.
 my-told-was-sour = ; sour.

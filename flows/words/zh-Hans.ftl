@@ -98,6 +98,7 @@ said-for-4 = 第四个
     .typed = 第四个 / 第四堂 / 第四节 / 第四门 / 第四种 / 第四项 / 第四 / 第4个 / 第4堂 / 第4节 / 第4门 / 第4种 / 第4项 / 第4 / 选第四个 / 要第四个 / 我要第四个 / 我选第四个 / 我要第四节
 said-for-5 = 第五个
     .typed = 第五个 / 第五堂 / 第五节 / 第五门 / 第五种 / 第五项 / 第五 / 第5个 / 第5堂 / 第5节 / 第5门 / 第5种 / 第5项 / 第5 / 选第五个 / 要第五个 / 我要第五个 / 我选第五个 / 我要第五节
+very-well = 好的。
 hello-again = 我在，刚才说到这里：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 冲茶 / 开始
@@ -201,6 +202,8 @@ brew-as-last-time = （用的是您上次的器具；换了请告诉我。）
 brew-as-in-the-shop = （这是店里的泡法。请在下面告诉我您用什么器具。）
 brew-leaf = 茶叶：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙；干茶{ $plan-fill }。
 brew-bags = 茶包 { $plan-bags } 个：细碎茶叶共约 { GRAMS($plan-leafG) }，出味快。
+brew-spoonful = 这款茶一平茶匙约 { GRAMS($spoonG) }；{ GRAMS($leafG) }大约是 { SPOONS($spoons) } 平茶匙。
+brew-leaf-enough = 够的，这份泡法就是按 { GRAMS($plan-leafG) }算的。
 brew-no-scale = 没有秤：茶匙舀满，用刀背刮平，这样就够准了。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙，过筛，加水 { ML($plan-waterMl) }，打到起沫。
 brew-leaf-little = 这个器具放这些茶叶偏少（一般放 { GRAMS($usualG) }），茶汤只有平常浓度的 { PERCENT($strength) } 左右。
@@ -245,6 +248,7 @@ brew-how-many = { $plan-count ->
     [1] 照这个份量和器具，泡一次。
    *[other] { $plan-count } 次，之后茶叶里就所剩不多了。
 }
+brew-refills = 大约可以续 { $refills } 次水，之后就没什么味道了。
 brew-leaf-waits = 每次把茶汤全部倒出来，茶叶留在器具里，等下一次加水。
 brew-leaf-off = 时间到了把茶叶拿出来，或把茶汤全部倒出来。
 brew-not-bitter = 准时出汤，应该浓淡刚好。哪一杯觉得太浓或太淡，告诉我，我再改时间或水温。
@@ -273,6 +277,8 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升约 { NUMBE
  }
 brew-rinse-why = 用热水冲 { DURATION($plan-rinseS) }就倒掉：洗去茶尘，紧结或压紧的茶叶也开始舒展。不想洗，说“不洗茶”就好。
 brew-rinse-may-skip = 可以不洗：第一杯会带一点茶尘，紧结的茶叶也晚一点才舒展。说“不洗茶”，我就照不洗的重新算。
+brew-rinse-not-needed = 这样泡不用洗茶，第一泡就可以喝。想洗的话，热水冲几秒就倒掉。
+brew-rinse-forgotten = 没关系：没洗也能喝，只是可能带一点茶尘，叶子舒展得慢一点。
 brew-rinse-water = 倒掉就好，淋在杯子上还能温杯。里面有茶尘。
 brew-no-rinse = 照您的意思，不洗茶。
 brew-half-full = 只泡一半的话：茶叶 { GRAMS($leafG) }、水 { ML($waterMl) }，时间差不多。
@@ -301,6 +307,7 @@ brew-too-long-cold = 在冰箱里多放几个小时只是比较浓，加冷水�
 brew-about-more = 产地和味道，店家比我清楚：请说“找店家”。
 brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
 brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约只有原来的 { NUMBER($share, style: "percent") }。
+brew-drawn-as-planned = 正好，就是按这个时间算的。
 brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯几乎喝不出差别。
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：说“带我泡”，放进冰箱时告诉我一声，好了我在这里叫您，只是半夜不叫。
@@ -411,6 +418,9 @@ cold-stands-too-long = 别放那么久：全程放冰箱，一天内喝完。
 cold-on-the-way = 要跟冰箱里一样冷才行：放保温袋加冰袋，或装进用冰水涮过的保温瓶。停着的车里太热。在温热处放超过两小时的，请倒掉。
 cold-strain = 用滤网或咖啡滤纸倒进干净的瓶子；都没有的话，用瓶盖挡住茶叶，慢慢倒。
 cold-taste-early = 随时可以用干净的勺子尝一口。味道合意就把茶叶拿出来；在那之前会慢慢变浓。
+cold-is-ready = 放进冰箱满 { DURATION($seconds) }就可以把茶叶拿出来。拿不准就用干净的勺子先尝一口，味道合意就行。
+cold-unchilled = 不建议：室温放好几个小时容易长细菌，冷泡要全程放冰箱。没有冰箱就用热水泡浓一点，再倒在冰块上。
+cold-still-good = 一直放在 5 °C 以下的冰箱、瓶子干净、还没超过一天，就可以喝。在外面放过两小时以上的，请倒掉。
 cold-lid = 要盖好：茶会吸冰箱的味道，也要保持干净。
 cold-ice = 可以，用冰水或加冰块都行，只是泡得稍慢一点。
 
@@ -466,6 +476,7 @@ choice-lost-scent = 没香气
 choice-right = 刚好
     .typed = 刚好 / 刚刚好 / 好喝 / 很好喝 / 不错 / 很不错 / 赞 / 很好 / 很赞 / 正好 / 完美
 taste-cause-bitter = 苦涩多半是水太热，或泡太久。
+taste-cause-strong = 太浓多半是茶叶放多了，或泡太久。
 taste-cause-weak = 太淡多半是时间不够，或茶叶太少。
 taste-cause-sour = 发酸或有闷味，多半是泡得太久、盖着闷了。
 taste-cause-flat = 平淡多半是水不够热，叶子没有舒展开。
@@ -477,12 +488,14 @@ taste-strength-down = 下次早点出汤，茶汤淡约 { PERCENT($share) }。
 taste-strength-up = 下次泡久一点，茶汤浓约 { PERCENT($share) }。
 taste-leaf-down = 下次茶叶少放约 { PERCENT($share) }。
 taste-leaf-up = 下次茶叶多放约 { PERCENT($share) }。
+taste-likely = 有可能。
 taste-stays = 那就照这样。
 taste-far-enough = 能调的都调了，也许换一种茶更合您口味。
 taste-remembered = 记住了，这一类茶都照这样。
 taste-kept = （照您对{ FAMILY($family) }的口味：{ LIST($parts) }。）
 taste-mended = （上一杯{ $taste ->
     [bitter] 苦涩
+    [strong] 太浓
     [weak] 太淡
     [flat] 平淡
     [sour] 发酸
@@ -703,21 +716,21 @@ forget-page = 这一页上还看得到的只在您的设备上；按最下方的
 choice-guide = 带我泡
     .typed = 带我 / 带着我泡 / 引导我 / 跟着做 / 跟着你做 / 跟住做 / 陪我泡 / 一步一步 / 教我泡 / 带我冲 / 教我冲 / 从头带我泡
 choice-guide-ready = 备好了
-    .typed = 好 / 准备好了 / 好了 / 都好了 / 都准备好了
+    .typed = 好 / 准备好了 / 好了 / 都好了 / 都准备好了 / 好啦 / 好咯
 choice-guide-done = 做好了
-    .typed = 好 / 好了 / 下一步 / 温好了 / 温过了 / 温了 / 倒了 / 倒掉了 / 温咗 / 倒咗
+    .typed = 好 / 好了 / 下一步 / 温好了 / 温过了 / 温了 / 倒了 / 倒掉了 / 温咗 / 倒咗 / 好啦 / 好咯
 choice-guide-in = 茶叶放好了
-    .typed = 好 / 好了 / 放好了 / 放了 / 放进去了
+    .typed = 好 / 好了 / 放好了 / 放了 / 放进去了 / 好啦 / 好咯
 choice-guide-rinsed = 洗好了
-    .typed = 好 / 好了 / 洗过了 / 洗了 / 倒掉了
+    .typed = 好 / 好了 / 洗过了 / 洗了 / 倒掉了 / 好啦 / 好咯
 choice-guide-filled = 注好水了
-    .typed = 好 / 好了 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒进去了 / 水倒进去了 / 加好水了 / 加水了 / 冲了 / 冲水了 / 放进冰箱了 / 放冰箱了 / 做好了
+    .typed = 好 / 好了 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒进去了 / 水倒进去了 / 加好水了 / 加水了 / 冲了 / 冲水了 / 放进冰箱了 / 放冰箱了 / 做好了 / 好啦 / 好咯
 choice-guide-poured = { $style ->
     [cold] 滤好了
     [grandpa] 喝到三分之一了
    *[other] 出汤了
 }
-    .typed = 好 / 好了 / 倒出来了 / 出汤 / 出汤了 / 出好了 / 倒好了 / 倒了 / 倒出了 / 滤好了 / 拿出来了 / 喝了 / 我喝了 / 已经喝了
+    .typed = 好 / 好了 / 倒出来了 / 出汤 / 出汤了 / 出好了 / 倒好了 / 倒了 / 倒出了 / 滤好了 / 拿出来了 / 喝了 / 我喝了 / 已经喝了 / 好啦 / 好咯
 choice-guide-next-filled = { $style ->
     [cold] 滤好了，下一泡也注好水
     [grandpa] 喝了，也添好水了
@@ -755,7 +768,7 @@ choice-guide-finish = 泡到这里
     .typed = 收杯 / 结束 / 停 / 够了 / 喝够了 / 不喝了 / 不泡了 / 到此为止 / 泡完了 / 喝完了 / 就到这里
 choice-guide-end-and-begin = 先结束它，泡这款
 choice-guide-end-for-other = 换器具重新泡
-    .typed = 重新泡 / 换器具 / 换那个 / 换
+    .typed = 重新泡 / 换器具 / 换那个 / 换 / 重新开始 / 重来 / 重新来
 choice-guide-poured-in-time = { $style ->
     [cold] 准时滤好了
    *[other] 准时出汤了
@@ -863,6 +876,11 @@ guide-noted-already = 已经记下了。
 guide-not-followed-asked = 这句我不太确定是什么意思；说“找店家”就把问题转过去。
 guide-calls-at = { $at } 我会在这里叫您，不用另外设置。
 guide-calls-when-filled = 时间到我会叫您：水一注好就说“注好水了”。
+guide-left = { $left ->
+    [1] 这大概是最后一泡了。
+   *[other] 连这一泡，大约还能泡 { $left } 泡。
+}
+guide-held-as-told = 那就当作泡了 { DURATION($seconds) }。
 guide-leaf-does-not-wait = 茶叶不等人：要走就先出汤再按。泡了多久我会算进去。
 guide-quiet = 过了一小时。盖子留一条缝，茶叶还能放几个小时。接着泡吗？
 guide-quiet-long = 茶叶已经放了 { DURATION($awayS) }。接着泡吗？
@@ -927,6 +945,7 @@ my-told-brew = { $name }，{ VESSEL($vessel) } { ML($volumeMl) }，{ $days ->
 my-told-was-untold = 。
 my-told-was-right = ；刚好。
 my-told-was-bitter = ；苦。
+my-told-was-strong = ；浓。
 my-told-was-weak = ；淡。
 my-told-was-flat = ；平。
 my-told-was-sour = ；酸。

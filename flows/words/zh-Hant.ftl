@@ -98,6 +98,7 @@ said-for-4 = 第四個
     .typed = 第四個 / 第四堂 / 第四節 / 第四門 / 第四種 / 第四項 / 第四 / 第4個 / 第4堂 / 第4節 / 第4門 / 第4種 / 第4項 / 第4 / 選第四個 / 要第四個 / 我要第四個 / 我選第四個 / 我要第四堂
 said-for-5 = 第五個
     .typed = 第五個 / 第五堂 / 第五節 / 第五門 / 第五種 / 第五項 / 第五 / 第5個 / 第5堂 / 第5節 / 第5門 / 第5種 / 第5項 / 第5 / 選第五個 / 要第五個 / 我要第五個 / 我選第五個 / 我要第五堂
+very-well = 好的。
 hello-again = 我在，剛才說到這裡：
 choice-brew = 泡一泡茶
     .typed = 泡茶 / 沖茶 / 開始
@@ -201,6 +202,8 @@ brew-as-last-time = （用的是您上次的器具；換了請告訴我。）
 brew-as-in-the-shop = （這是店裡的泡法。請在下面告訴我您用什麼器具。）
 brew-leaf = 茶葉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙；乾茶{ $plan-fill }。
 brew-bags = 茶包 { $plan-bags } 個：細碎茶葉共約 { GRAMS($plan-leafG) }，出味快。
+brew-spoonful = 這款茶一平茶匙約 { GRAMS($spoonG) }；{ GRAMS($leafG) }大約是 { SPOONS($spoons) } 平茶匙。
+brew-leaf-enough = 夠的，這份泡法就是照 { GRAMS($plan-leafG) }算的。
 brew-no-scale = 沒有秤：茶匙舀滿，用刀背刮平，這樣就夠準了。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙，過篩，加水 { ML($plan-waterMl) }，打到起沫。
 brew-leaf-little = 這個器具放這些茶葉偏少（一般放 { GRAMS($usualG) }），茶湯只有平常濃度的 { PERCENT($strength) } 左右。
@@ -245,6 +248,7 @@ brew-how-many = { $plan-count ->
     [1] 照這個份量和器具，泡一次。
    *[other] { $plan-count } 次，之後茶葉裡就所剩不多了。
 }
+brew-refills = 大約可以續 { $refills } 次水，之後就沒什麼味道了。
 brew-leaf-waits = 每次把茶湯全部倒出來，茶葉留在器具裡，等下一次加水。
 brew-leaf-off = 時間到了把茶葉拿出來，或把茶湯全部倒出來。
 brew-not-bitter = 準時出湯，應該濃淡剛好。哪一杯覺得太濃或太淡，告訴我，我再改時間或水溫。
@@ -273,6 +277,8 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升約 { NUMBE
  }
 brew-rinse-why = 用熱水沖 { DURATION($plan-rinseS) }就倒掉：洗去茶塵，緊結或壓緊的茶葉也開始舒展。不想洗，說「不洗茶」就好。
 brew-rinse-may-skip = 可以不洗：第一杯會帶一點茶塵，緊結的茶葉也晚一點才舒展。說「不洗茶」，我就照不洗的重新算。
+brew-rinse-not-needed = 這樣泡不用洗茶，第一泡就可以喝。想洗的話，熱水沖幾秒就倒掉。
+brew-rinse-forgotten = 沒關係：沒洗也能喝，只是可能帶一點茶塵，葉子舒展得慢一點。
 brew-rinse-water = 倒掉就好，淋在杯子上還能溫杯。裡面有茶塵。
 brew-no-rinse = 照您的意思，不洗茶。
 brew-half-full = 只泡一半的話：茶葉 { GRAMS($leafG) }、水 { ML($waterMl) }，時間差不多。
@@ -301,6 +307,7 @@ brew-too-long-cold = 在冰箱裡多放幾個小時只是比較濃，加冷水�
 brew-about-more = 產地和味道，店家比我清楚：請說「找店家」。
 brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
 brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約只有原來的 { NUMBER($share, style: "percent") }。
+brew-drawn-as-planned = 正好，就是照這個時間算的。
 brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯幾乎喝不出差別。
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：說「帶我泡」，放進冰箱時告訴我一聲，好了我在這裡叫您，只是半夜不叫。
@@ -411,6 +418,9 @@ cold-stands-too-long = 別放那麼久：全程放冰箱，一天內喝完。
 cold-on-the-way = 要跟冰箱裡一樣冷才行：放保冷袋加冰磚，或裝進用冰水涮過的保溫瓶。停著的車裡太熱。在溫熱處放超過兩小時的，請倒掉。
 cold-strain = 用濾網或咖啡濾紙倒進乾淨的瓶子；都沒有的話，用瓶蓋擋住茶葉，慢慢倒。
 cold-taste-early = 隨時可以用乾淨的湯匙嚐一口。味道合意就把茶葉拿出來；在那之前會慢慢變濃。
+cold-is-ready = 放進冰箱滿 { DURATION($seconds) }就可以把茶葉拿出來。拿不準就用乾淨的湯匙先嚐一口，味道合意就好。
+cold-unchilled = 不建議：室溫放好幾個小時容易長細菌，冷泡要全程放冰箱。沒有冰箱就用熱水泡濃一點，再倒在冰塊上。
+cold-still-good = 一直放在 5 °C 以下的冰箱、瓶子乾淨、還沒超過一天，就可以喝。在外面放過兩小時以上的，請倒掉。
 cold-lid = 要蓋好：茶會吸冰箱的味道，也要保持乾淨。
 cold-ice = 可以，用冰水或加冰塊都行，只是泡得稍慢一點。
 
@@ -466,6 +476,7 @@ choice-lost-scent = 沒香氣
 choice-right = 剛好
     .typed = 剛好 / 剛剛好 / 好喝 / 很好喝 / 不錯 / 很不錯 / 讚 / 很好 / 很讚 / 好飲 / 幾好飲 / 啱啱好 / 正好 / 完美
 taste-cause-bitter = 苦澀多半是水太熱，或泡太久。
+taste-cause-strong = 太濃多半是茶葉放多了，或泡太久。
 taste-cause-weak = 太淡多半是時間不夠，或茶葉太少。
 taste-cause-sour = 發酸或有悶味，多半是泡得太久、蓋著悶了。
 taste-cause-flat = 平淡多半是水不夠熱，葉子沒有舒展開。
@@ -477,12 +488,14 @@ taste-strength-down = 下次早點出湯，茶湯淡約 { PERCENT($share) }。
 taste-strength-up = 下次泡久一點，茶湯濃約 { PERCENT($share) }。
 taste-leaf-down = 下次茶葉少放約 { PERCENT($share) }。
 taste-leaf-up = 下次茶葉多放約 { PERCENT($share) }。
+taste-likely = 有可能。
 taste-stays = 那就照這樣。
 taste-far-enough = 能調的都調了，也許換一種茶更合您口味。
 taste-remembered = 記住了，這一類茶都照這樣。
 taste-kept = （照您對{ FAMILY($family) }的口味：{ LIST($parts) }。）
 taste-mended = （上一杯{ $taste ->
     [bitter] 苦澀
+    [strong] 太濃
     [weak] 太淡
     [flat] 平淡
     [sour] 發酸
@@ -703,21 +716,21 @@ forget-page = 這一頁上還看得到的只在您的裝置上；按最下方的
 choice-guide = 帶我泡
     .typed = 帶我 / 帶著我泡 / 帶住我沖 / 引導我 / 跟住做 / 跟住你做 / 跟著做 / 陪我泡 / 一步一步 / 教我泡 / 帶我沖 / 教我沖 / 從頭帶我泡
 choice-guide-ready = 備好了
-    .typed = 好 / 準備好了 / 好了 / 好喇 / 都好了 / 都準備好了 / 得 / 得喇 / 得咗 / 搞掂
+    .typed = 好 / 準備好了 / 好了 / 好喇 / 都好了 / 都準備好了 / 得 / 得喇 / 得咗 / 搞掂 / 好啦 / 好囉
 choice-guide-done = 做好了
-    .typed = 好 / 好了 / 好喇 / 下一步 / 溫好了 / 溫過了 / 溫了 / 倒了 / 倒掉了 / 溫咗 / 倒咗 / 得 / 得喇 / 搞掂
+    .typed = 好 / 好了 / 好喇 / 下一步 / 溫好了 / 溫過了 / 溫了 / 倒了 / 倒掉了 / 溫咗 / 倒咗 / 得 / 得喇 / 搞掂 / 好啦 / 好囉
 choice-guide-in = 茶葉放好了
-    .typed = 好 / 好了 / 好喇 / 放好了 / 放了 / 放進去了 / 得 / 得喇 / 落咗
+    .typed = 好 / 好了 / 好喇 / 放好了 / 放了 / 放進去了 / 得 / 得喇 / 落咗 / 好啦 / 好囉
 choice-guide-rinsed = 洗好了
-    .typed = 好 / 好了 / 好喇 / 洗過了 / 洗了 / 倒掉了 / 得 / 得喇 / 洗咗
+    .typed = 好 / 好了 / 好喇 / 洗過了 / 洗了 / 倒掉了 / 得 / 得喇 / 洗咗 / 好啦 / 好囉
 choice-guide-filled = 注好水了
-    .typed = 好 / 好了 / 好喇 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒進去了 / 水倒進去了 / 加好水了 / 加水了 / 沖了 / 沖水了 / 放進冰箱了 / 放冰箱了 / 做好了 / 得 / 得喇
+    .typed = 好 / 好了 / 好喇 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒進去了 / 水倒進去了 / 加好水了 / 加水了 / 沖了 / 沖水了 / 放進冰箱了 / 放冰箱了 / 做好了 / 得 / 得喇 / 好啦 / 好囉
 choice-guide-poured = { $style ->
     [cold] 濾好了
     [grandpa] 喝到三分之一了
    *[other] 出湯了
 }
-    .typed = 好 / 好了 / 好喇 / 倒出來了 / 出湯 / 出湯了 / 出好了 / 倒好了 / 倒了 / 倒咗 / 倒出了 / 濾好了 / 拿出來了 / 喝了 / 我喝了 / 已經喝了 / 得 / 得喇
+    .typed = 好 / 好了 / 好喇 / 倒出來了 / 出湯 / 出湯了 / 出好了 / 倒好了 / 倒了 / 倒咗 / 倒出了 / 濾好了 / 拿出來了 / 喝了 / 我喝了 / 已經喝了 / 得 / 得喇 / 好啦 / 好囉
 choice-guide-next-filled = { $style ->
     [cold] 濾好了，下一泡也注好水
     [grandpa] 喝了，也添好水了
@@ -755,7 +768,7 @@ choice-guide-finish = 泡到這裡
     .typed = 收杯 / 結束 / 停 / 夠了 / 喝夠了 / 不喝了 / 不泡了 / 到此為止 / 泡完了 / 喝完了 / 就到這裡 / 唔飲喇
 choice-guide-end-and-begin = 先結束它，泡這款
 choice-guide-end-for-other = 換器具重新泡
-    .typed = 重新泡 / 換器具 / 換那個 / 換
+    .typed = 重新泡 / 換器具 / 換那個 / 換 / 重新開始 / 重來 / 重新來
 choice-guide-poured-in-time = { $style ->
     [cold] 準時濾好了
    *[other] 準時出湯了
@@ -863,6 +876,11 @@ guide-noted-already = 已經記下了。
 guide-not-followed-asked = 這句我不太確定是什麼意思；說「找店家」就把問題轉過去。
 guide-calls-at = { $at } 我會在這裡叫您，不用另外設定。
 guide-calls-when-filled = 時間到我會叫您：水一注好就說「注好水了」。
+guide-left = { $left ->
+    [1] 這大概是最後一泡了。
+   *[other] 連這一泡，大約還能泡 { $left } 泡。
+}
+guide-held-as-told = 那就當作泡了 { DURATION($seconds) }。
 guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
 guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時。接著泡嗎？
 guide-quiet-long = 茶葉已經放了 { DURATION($awayS) }。接著泡嗎？
@@ -927,6 +945,7 @@ my-told-brew = { $name }，{ VESSEL($vessel) } { ML($volumeMl) }，{ $days ->
 my-told-was-untold = 。
 my-told-was-right = ；剛好。
 my-told-was-bitter = ；苦。
+my-told-was-strong = ；濃。
 my-told-was-weak = ；淡。
 my-told-was-flat = ；平。
 my-told-was-sour = ；酸。

@@ -31,6 +31,7 @@ export const coldCalls = (
 function answerTo(ask: ColdAsk, content: CoreContent, given: Facts, around: Around): Json {
   if (ask === 'begin-for') return beginFor(given, around, content.zone);
   if (ask === 'begun-at') return begunAt(given, around, content.zone);
+  if (ask === 'is-ready') return phrase('cold-is-ready', { seconds: given['seconds'] ?? null });
   return ask === 'stands' ? stands(content, given, around) : phrase(`cold-${ask}`);
 }
 

@@ -171,7 +171,9 @@ function tastedNow(content: CoreContent, board: Board, given: Facts, { memory }:
   const waterC = isMistake(plan) ? board.waterC : plan.waterC;
   const context = { family: ground.leaf.family, waterC, boilsAtC: isMistake(plan) ? 100 : plan.boilsAtC };
   const tastes = tastesOf(memory);
-  const { taste, change } = adjust(tastes[context.family] ?? usualTaste, complaintOf(said), context);
+  // Cold water made no colder helps no cup.
+  const complaint = isCold(given) && said === 'bitter' ? 'strong' : complaintOf(said);
+  const { taste, change } = adjust(tastes[context.family] ?? usualTaste, complaint, context);
   const brew: GuidedBrew = change ? tasted(ground, board.brew, change, waterC) : board.brew;
   return {
     ...board,

@@ -48,6 +48,8 @@ export function isOfOwnLesson({ sentence, flow, change }: Message, around: Aroun
 /** Where lessons are talked about, what names nothing of a tea or a brew is still about them, and so is what names one or chooses among them. */
 export function goesOnAboutLessons({ sentence, heard, flow }: Message, said: Facts | null): boolean {
   if (flow !== 'lesson') return false;
+  // 先自己試試，家裡有鳳凰單叢
+  if (heard['kind'] === 'brew' && (heard['tea'] ?? null) !== null && sentence.says('brews-own')) return false;
   if (said?.['named'] === true || said?.['narrows'] === true || asksForTopic(sentence, heard)) return true;
   const tellsNothing = ofABrew.every((name) => (heard[name] ?? null) === null);
   return heard['kind'] === 'brew' && tellsNothing && !sentence.says('brew-talk');

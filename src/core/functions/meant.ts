@@ -2,9 +2,9 @@
 import type { Calls } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import type { Tea } from '../teas/tea.ts';
-import { listOf } from './values.ts';
+import { listOf, textOf } from './values.ts';
 
-export const meantCallNames = ['sizeMeant', 'familyOfAll'] as const;
+export const meantCallNames = ['sizeMeant', 'familyOfAll', 'oneOfThese'] as const;
 
 export const meantCalls = (
   teas: readonly Tea[],
@@ -20,7 +20,26 @@ export const meantCalls = (
     const [family = null] = families;
     return { gives: families.size === 1 ? family : null };
   },
+  /** Which of several teas a few words tell. */
+  oneOfThese: ({ teas: ids = null, text = null }) => {
+    const several = ((ids ?? []) as readonly string[]).flatMap((id) => teas.find((tea) => tea.id === id) ?? []);
+    const meant = toldApart(several, textOf(text));
+    return { gives: meant === null ? null : { tea: meant.id, family: meant.family } };
+  },
 });
+
+/** 熟的, where 熟普洱 and 生普洱 are meant: the one whose name alone begins with what is said first. */
+function toldApart(several: readonly Tea[], text: string): Tea | null {
+  const first =
+    /^(?:那就?|就|要|是|用|系|係|我的?是?|喝|飲|饮|选|選)*(\p{Script=Han})(?:的|嘅|茶|那[个個款]|[个個款]|啦|吧|[\s，,]|$)/u.exec(
+      text.trim(),
+    )?.[1];
+  if (first === undefined) return null;
+  const named = several.filter(({ names }) =>
+    [names['zh-Hant'], names['zh-Hans']].some((name) => name.includes(first)),
+  );
+  return named.length === 1 ? (named[0] ?? null) : null;
+}
 
 const sizeOf = (one: Facts): number => Number(one['volumeMl'] ?? 0);
 

@@ -69,7 +69,25 @@ const called = (vessel: Facts): string => textOf(vessel['called'] ?? null);
 
 interface LastVessel {
   readonly last: Json;
+  readonly lastMl: Json;
   readonly vessels: BrewingData['vessels'];
+}
+
+const holdsStrainer: ReadonlySet<Json> = new Set(['mug', 'tumbler', 'infuser-mug']);
+const vesselNamed = /[杯壶壺碗罐瓶]|\b(?:cups?|mugs?|pots?|teapots?|glass(?:es)?|flasks?|jars?)\b/i;
+
+/** "I've got a strainer", beside a plan: it goes into the mug that is planned for, and makes no other vessel of a pot. */
+export function withStrainer(
+  heard: Facts,
+  text: string,
+  { flow, asked = null }: Talk,
+  { last, lastMl }: LastVessel,
+): Facts {
+  const isBeside = (flow === 'brew' || flow === 'guide') && asked === null && last !== null;
+  const told = ['tea', 'family', 'volumeMl', 'unknownTea'].some((name) => (heard[name] ?? null) !== null);
+  if (!isBeside || told || heard['vessel'] !== 'infuser-mug' || vesselNamed.test(text)) return heard;
+  if (flow === 'brew' && holdsStrainer.has(last)) return { ...heard, volumeMl: lastMl };
+  return { ...heard, vessel: null, kind: 'greeting', act: 'yes' };
 }
 
 /** "My cup is bigger, 350", beside a plan for a glass: the glass is meant. */

@@ -99,6 +99,7 @@ export function ifDrawn(content: CoreContent, { seconds, ...given }: Facts, arou
   const share = shareIfDrawn({ data: content.brewing, leaf, request }, plan, Number(seconds));
   if (share === null) return { gives: null };
   const values = { seconds: Number(seconds), share, plannedS: plan.infusions[0]?.seconds ?? 0 };
+  if (values.seconds === values.plannedS) return { gives: { told: phrase('brew-drawn-as-planned'), mayBeLong: false } };
   const sort = share > noticed.stronger ? 'stronger' : share < noticed.weaker ? 'weaker' : 'alike';
   return {
     gives: { told: phrase(`brew-drawn-${sort}`, values), mayBeLong: plan.style === 'gongfu' && share > noticed.much },

@@ -17,7 +17,7 @@ import {
   plansLesson,
   saidOfLessons,
 } from './lesson-heard.ts';
-import { withOwnVessel, withSameVessel } from './own.ts';
+import { withOwnVessel, withSameVessel, withStrainer } from './own.ts';
 import { keptFor } from './shop.ts';
 import { textOf } from './values.ts';
 
@@ -35,8 +35,13 @@ export function readMessage(
   const sentence = content.listen(said);
   const told = heardMessage(content, said, { language: language as Language, asked: asked as string | null });
   const talk = { house, flow, asked: asked ?? null };
-  const lastVessel = { last: memory['vessel'] ?? null, vessels: content.brewing.vessels };
-  const named = withOwnVessel(withSameVessel(told, talk, lastVessel), said, memory);
+  const lastVessel = {
+    last: memory['vessel'] ?? null,
+    lastMl: memory['volumeMl'] ?? null,
+    vessels: content.brewing.vessels,
+  };
+  const strained = withStrainer(told, said, talk, lastVessel);
+  const named = withOwnVessel(withSameVessel(strained, talk, lastVessel), said, memory);
   const talked = inTalk(named, said, talk, content.talkCues);
   const declined = declinesHere(sentence, talked, flow);
   const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;

@@ -22,15 +22,15 @@ export type Asks =
 const ofOneLine: {
   readonly [asks in 'heat' | 'time' | 'leaf' | 'count' | 'leaf-out' | 'bitter-ahead' | 'too-much']: RegExp;
 } = {
-  heat: /\bhow (?:do|will|would|can|should) (?:i|we|you) (?:know|tell|check|see|measure) (?:when |if |that |whether )?(?:its|it is|the waters?|the temp\w*|waters?)\b(?: is| s| at| about| around| reached| gets to)* ?(?:\d{2,3}|hot enough|that hot|the right temp\w*)|\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|(?:怎么|怎样|如何|点样?|咋)(?:才|会|能|可以|去|先)*(?:知道|晓得|判断|看|睇|量|测|估|抓)(?:得|出|到)?(?:到|是)?.{0,4}(?:水|温|度|热|滚)|(?:开|滚|沸|烧(?:开|好|滚)?的?)水?(?:可以|能|就)?直接(?:倒|冲|泡|浇|注|淋)(?:下去|进去|落去|上去|茶)?(?:可以|行|得|好|没问题|会不会|吗|嘛|不)|(?:\d{2,3}|[六七八九]十五?) ?(?:度|°c?)的?水?(?:要|该)?(?:怎么|怎样|点样?|如何|咋)(?:弄|得|来|做|调|整|搞|量|测|知|看|泡出)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwh?at(?:s| is)? (?:is |the |a |right |best |ideal |good |correct |water |brew\w* )*temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多热|几热|几滚|水温(?:要|系|是)?(?:多少|几多|几)|^水温呢?$|水(?:是|系|要|用|需要|得|一定要)*(?:很|好)?(?:滚|开|沸|热|烫)的(?:吗|嘛|咩|还是|定系)|(?:滚|开|沸|热|烫)的?水?(?:还是|定系|定)(?:放|凉|晾|摊|等|温|冷|凉|冻)|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|水(?:要不要|使唔使|是不是要|系咪要|要|需要|不用|唔使|不需要|一定要)(?:先)?(?:烧|煮|煲)(?:到|得)?(?:很|好)?(?:滚|开|沸)(?:吗|吧|嘛|咩|呀|先得|才行|[?？。])*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
+  heat: /\bhow (?:do|will|would|can|should) (?:i|we|you) (?:know|tell|check|see|measure) (?:when |if |that |whether )?(?:its|it is|the waters?|the temp\w*|waters?)\b(?: is| s| at| about| around| reached| gets to)* ?(?:\d{2,3}|hot enough|that hot|the right temp\w*)|\bhow long (?:after|from) (?:the )?boil|\b(?:how long|when) .{0,24}\b(?:cool|off the boil|after (?:it )?boil)|(?:水开|烧开|滚|煮开).{0,4}(?:后|之后)?(?:等|放|凉)(?:多久|几耐|几分钟)|(?:放凉|晾|摊凉)(?:多久|几耐|几分钟)|(?:怎么|怎样|如何|点样?|咋)(?:才|会|能|可以|去|先)*(?:知道|晓得|判断|看|睇|量|测|估|抓)(?:得|出|到)?(?:到|是)?.{0,4}(?:水|温|度|热|滚)|(?:开|滚|沸|烧(?:开|好|滚)?的?)水?(?:可以|能|就)?直接(?:倒|冲|泡|浇|注|淋)(?:下去|进去|落去|上去|茶)?(?:可以|行|得|好|没问题|会不会|吗|嘛|不)|(?:\d{2,3}|[六七八九]十五?) ?(?:度|°c?)的?水?(?:要|该)?(?:怎么|怎样|点样?|如何|咋)(?:弄|得|来|做|调|整|搞|量|测|知|看|泡出)|\bhow (?:hot|warm)\b|\bwh?at temp\w*|\bwh?at(?:s| is)? (?:is |the |a |right |best |ideal |good |correct |water |brew\w* )*temp\w*|\bwhich temp\w*|\bhow many degrees\b|几度|多少度|多[热烫滚]|几[热烫滚]|水温(?:要|系|是)?(?:多少|几多|几)|水温(?:是不是|是否|不能|不可以|不要|别|要)?.{0,3}太?(?:高|低|热|烫)(?:对吧|是吧|吗|吧|对不对|是不是)|水(?:烧|煮)?(?:开|滚)了?[，, ]*(?:就|可以|能)?直接(?:倒|冲|泡)(?:下去|进去)?(?:吗|[?？]|行|可以|就行)|水(?:再)?(?:烧|煮)?(?:也|都|就)?(?:到|达|烧|煮)[不唔](?:了|到)\d*|^水温呢?$|水(?:是|系|要|用|需要|得|一定要)*(?:很|好)?(?:滚|开|沸|热|烫)的(?:吗|嘛|咩|还是|定系)|(?:滚|开|沸|热|烫)的?水?(?:还是|定系|定)(?:放|凉|晾|摊|等|温|冷|凉|冻)|\bis (?:water (?:at|of) )?\d{2,3} ?°? ?(?:c|f|celsius|degrees?)? ?(?:water )?(?:too (?:hot|cold|cool|warm)|(?:hot|warm|cool) enough)\b|\b(?:does|do|should|must|would) [a-z -]{2,24} (?:need|take|want|like|have|use|be (?:brewed|made) with) (?:fully |really |very )?(?:boiling|hot) water\b|(?:要|使唔使|需要|用唔用|要不要|可以|可唔可以)用?(?:滚|开|沸|烧开的)水(?:吗|泡吗|冲吗|泡|冲)?[?？]*$|水(?:要不要|使唔使|是不是要|系咪要|要|需要|不用|唔使|不需要|一定要)(?:先)?(?:烧|煮|煲)(?:到|得)?(?:很|好)?(?:滚|开|沸)(?:吗|吧|嘛|咩|呀|先得|才行|[?？。])*$|\d{2,3} ?(?:度|°c?).{0,8}(?:会不会|会唔会|系咪|是不是)太(?:热|烫|高|低|滚)/,
   time: /\bwh?at(?:s| is)? (?:is |the |right |best |ideal |good |correct )*(?:brew\w*|steep\w*|infusion|infusing) times?\b|\bhow (?:long|many (?:sec\w*|min\w*))\b|几秒|多少秒|几多秒|几分钟|多少分钟|多久|几耐|多长时间/,
-  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|\b(?:(?:how much|what) (?:is |s |would )?(?:that|this|it|an?|one|the|per)?(?: usual| normal)?(?: serving| portion| dose)?(?: be)?|whats (?:that|this|it)|^(?:and |so )?(?:that|this|it)?) ?in (?:tea ?spoons?|tsps?|spoons?(?:fuls?)?|grams?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|(?:几|几多|多少)(?:茶|汤|大|小)?(?:勺|匙)|(?:冇|没有?|无)(?:茶匙|茶勺|匙羹|汤匙|勺子)|(?:手|用手)(?:抓|捏|拈)|一(?:小|大)?(?:把|撮|捏|抓)(?:大概|大约|差不多|等于|就|是|有|即系)*(?:多少|几多|几克|多重|几重)|抓一(?:把|撮)|(?:放|落|下)(?:几多|多少)/,
+  leaf: /\bhow (?:much|many) (?:leaf|leaves|tea\b(?! does| will)|grams?|spoons?\w*|scoops?|tsps?|teaspoons?)\b|\b(?:(?:how much|what) (?:is |s |would )?(?:that|this|it|an?|one|the|per)?(?: usual| normal)?(?: serving| portion| dose)?(?: be)?|whats (?:that|this|it)|^(?:and |so )?(?:that|this|it)?) ?in (?:tea ?spoons?|tsps?|spoons?(?:fuls?)?|grams?)\b|几克|多少克|几多克|(?:几多|多少)(?:茶叶|茶(?!水|汤))|(?:几|几多|多少)(?:茶|汤|大|小)?(?:勺|匙)|(?:冇|没有?|无)(?:茶匙|茶勺|匙羹|汤匙|勺子)|(?:手|用手)(?:抓|捏|拈)|一(?:小|大)?(?:把|撮|捏|抓)(?:大概|大约|差不多|等于|就|是|有|即系)*(?:多少|几多|几克|多重|几重)|抓一(?:把|撮)|(?:放|落|下|抓|加|投|丢)(?:几多|多少)(?!水|度|分|秒|次)|几[朵颗粒片](?!分)/,
   count:
     /\bhow (?:many|often) (?:more )?(?:times|infusions?|steeps?|brews?|rounds?)\b|\bhow (?:often|many more)\b|几泡|几多泡|多少泡|几次|几多次|多少次|几回|几冲|几道|续(?:几|多少)/,
   'leaf-out':
     /\b(?:take|fish|pull|lift|get|scoop) (?:the )?(?:leaf|leaves|basket|them|it)? ?(?:back )?out\b|\b(?:leave|keep) (?:the )?(?:leaf|leaves|them|it|basket) in\b|茶叶.{0,6}(?:拿|捞|取|揿|攞|隔)(?:出|走|起|掉)|(?:拿|捞|取|攞)(?:出|走|起)(?:来|嚟)?茶叶|茶叶.{0,4}(?:留|摆)(?:在|喺)|叶子?.{0,4}一直(?:泡|浸|放|留)|一直(?:泡|浸|放|留|闷|焗)(?:着|住)?(?:在|喺)?(?:里|里面|入面|水里)?(?:行|可以|得|会|吗|呢|咩|没关系|冇事)|(?:要|需要|使唔使|都要|要不要|一定要)(?:全部|全|一次|一下子)?(?:倒|沥|滴|斟)(?:到)?(?:干|光|完|晒|尽)(?:净)?(?:吗|嘛|咩|呀|[?？])*(?:$| ?(?:还是|定系))|\b(?:leave|stay|sit)s? in (?:it |there )?(?:all the time|the whole time)/,
   'bitter-ahead':
-    /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|(?<!(?:放|落|下|加|搁|抓)(?:得|了|咗)?太?(?:多|少)(?:了|咗|点|啲)?.{0,3})会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)/,
+    /\b(?:will|would|wont|going to|gonna) (?:it |that |this )?(?:not )?(?:be |taste |get |turn |be going to be )?(?:too |very )?(?:bitter|strong|weak|harsh)\b|(?<!(?:放|落|下|加|搁|抓)(?:得|了|咗)?太?(?:多|少)(?:了|咗|点|啲)?.{0,3})会(?:不会|唔会)(?:太|很|好)?(?:苦|涩|浓|淡)|会(?:太|很|好)?(?:苦|涩|浓|淡)(?:吗|嘛|咩)|会(?:不会|唔会)?越.{1,2}越(?:苦|涩|浓|淡)/,
   'too-much':
     /\b(?:that|it|this) (?:seems|looks|sounds)(?: like)?(?: a bit| quite| rather| very| awfully)? (?:a lot|loads|lots|tons|much|little|long|short|hot)\b|\bthats (?:loads|lots|tons)\b|\btoo (?:long|short|hot|much|little|many|cold),? (?:isnt|is|no|innit|right)\b|\b(?:isnt|is|not) (?:that|it|this) (?:not )?(?:way )?(?:too much|too little|a lot|too long|too short|too hot)\b|\bthats (?:a lot|too much|so much|nothing|hardly any\w*|(?:a |such a |so )?tiny)\b|\bis that (?:a mistake|a joke)\b|(?<!\b(?:thanks?|thank you|thx|thnx|ty|cheers|ta|like it|love it|loved it|liked it|help\w*) )\bso (?:little|much|short|long)\b(?! (?:for|thanks|better))|(?<!\b(?:put|tipped|poured|dropped|added|threw|chucked|used|went|got) (?:[a-z]+ ){0,3})\btoo (?:many|much) (?:grams?|leaf|leaves)\b|太(?:多|少|长|短|久|耐)了?(?:吧|吗|啲|呀|啊|[?？])|(?<!(?:[舍捨]不得|不[舍捨]得?|心疼|肉痛).{0,6})(?:咁|这么|那么)(?:多|少|短|长|久)(?:嘅|的|啊|呀|吗|咩|吧|[?？])*$|(?:会不会|会唔会|系咪|是不是)太(?:多|少|短|长|久)/,
 };
@@ -40,7 +40,7 @@ const notOfThePlan =
   /\b(?:(?:stays?|keeps?|go(?:es)?) (?:warm|hot|cold|lukewarm)|keep|keeps|last|lasts|store|stored|good for|a day|per day|daily|every day|week|deliver\w*|arrive|reply|answer|class|lesson|book|seat|cost)\b|保存|存放|保质|摆得|放得|[能可以]放|能存|好放|每天|每日|一日|一天|送到|寄|回覆|回复|课|堂|位|钱/;
 
 const asksForWhole =
-  /\bhow (?:do|should|can|would|shall|to|does one) ?(?:i |you |we |one )?(?:then )?(?:brew|make|steep|prepare|do)\b|\b(?:show|tell|give|say|repeat) (?:me )?(?:it|that|the plan|the recipe|the numbers|everything)(?: all)? (?:again|once more|slower|slowly)\b|\brepeat that\b|\bone more time\b|怎么(?:泡|冲|弄|沏|煮)|怎样(?:泡|冲)|点(?:冲|泡|整|样冲|样泡)|咋(?:泡|个泡|冲)|如何(?:泡|冲)|(?:再|重新)(?:说|讲|看|睇)(?:一次|一遍|多次)/;
+  /\bhow (?:do|should|can|would|shall|to|does one) ?(?:i |you |we |one )?(?:then )?(?:brew|make|steep|prepare|do)\b|\b(?:show|tell|give|say|repeat) (?:me )?(?:it|that|the plan|the recipe|the numbers|everything)(?: all)? (?:again|once more|slower|slowly)\b|\brepeat that\b|\bone more time\b|怎么(?:泡|冲|弄|沏|煮)|怎样(?:泡|冲)|点(?:冲|泡|整|样冲|样泡)|[冲泡]法(?:系|是|要)?(?:点|怎)|咋(?:泡|个泡|冲)|如何(?:泡|冲)|(?:再|重新)(?:说|讲|看|睇)(?:一次|一遍|多次)/;
 
 /** With the tea named beside it: the plan, and then step by step. */
 const asksForGuide =
@@ -48,7 +48,7 @@ const asksForGuide =
 
 /** "What's dancong anyway?", 安吉白茶是白茶吗 */
 const asksWhatTea =
-  /^(?:[a-z]+[, ]+){0,3}?what(?:s| is| kind of tea is) (?!.*\b(?:my|for|of|to|with|on (?:the|this)|(?:in|from|with|at) (?:the|this|a))\b)[a-z -]{3,24}(?: anyway| exactly| then)?[?. ]*$|^is [a-z -]{3,24} (?:an? )?(?:kind of )?(?:green|white|black|red|yellow|dark|oolong|herbal|puer)(?: tea)?[?. ]*$|^[^，,。？?]{2,8}(?:是|系|算)(?:不是|唔系|咩|什么|乜嘢?|哪种|边种|一种)?(?:绿|白|红|黑|黄|乌龙|青|花|普洱|什么|咩|乜嘢?|哪种|边种)?茶?(?:来的|嚟|嚟㗎)?[吗嘛咩呀啊]?[?？]*$/;
+  /^(?:[a-z]+[, ]+){0,3}?what(?:s| is| kind of tea is) (?!.*\b(?:my|for|of|to|with|on (?:the|this)|(?:in|from|with|at) (?:the|this|a))\b)[a-z -]{3,24}(?: anyway| exactly| then)?[?. ]*$|^is [a-z -]{3,24} (?:an? )?(?:kind of )?(?:green|white|black|red|yellow|dark|oolong|herbal|puer)(?: tea)?[?. ]*$|^[^，,。？? ]{2,8}(?:是|系)(?:啥|什么|咩|乜嘢?)(?:茶|东西|来的)?[啊呀]?(?: .{0,14})?$|^[^，,。？?]{2,8}(?:是|系|算)(?:不是|唔系|咩|什么|乜嘢?|哪种|边种|一种)?(?:绿|白|红|黑|黄|乌龙|青|花|普洱|什么|咩|乜嘢?|哪种|边种)?茶?(?:来的|嚟|嚟㗎)?[吗嘛咩呀啊]?[?？]*$/;
 
 const asksIfEnough =
   /\b(?:is|will|would) (?:that|it|this) (?:be )?(?:enough|do) for\b|\benough for (?:all |the )?(?:of )?(?:us|[a-z]+|\d+)(?: of us| people)?\?*$|够不够(?!热|浓|味|甜|滚)|够(?:喝|饮)?吗|够唔够(?!热|浓|味|甜|滚)/;
@@ -124,6 +124,7 @@ const apart = /[?？,，、。;；]\s*|(?<=\p{Script=Han})\s+(?=\p{Script=Han})|
 const afterwards: ReadonlySet<string> = new Set(['heat', 'time', 'leaf', 'count']);
 
 function asksIn(words: string, named: boolean): Asks | null {
+  if (words.length <= longestAsked && asksSpoons.test(words)) return 'leaf';
   if (named && asksForGuide.test(words)) return 'guide';
   if (asksForWhole.test(words)) return 'whole';
   if (words.length <= longestAsked * 2 && asksApart.test(words)) return 'meaning';
@@ -139,6 +140,10 @@ function asksIn(words: string, named: boolean): Asks | null {
   if (asked.length > 1) return 'whole';
   return asked[0] ?? meaningIn(words);
 }
+
+/** 1.5克是幾匙, 一匙是幾克: what the leaf is in the other measure. */
+const asksSpoons =
+  /\d(?:\.\d+)? ?(?:克|g)(?:是|系|大概|大约|等于|有|即系|差不多|约)*(?:几|多少|几多)(?:个|平|小)?(?:茶)?(?:匙|勺)|(?:^|[ ，,])(?:一|1)(?:平|小|茶)*(?:匙|勺)(?:是|系|大概|大约|等于|有|差不多|约)*(?:几|多少|几多)(?:克|g)/;
 
 const meaningIn = (words: string): 'meaning' | null =>
   asksForMeaning.test(words) || unclear.test(words) ? 'meaning' : null;

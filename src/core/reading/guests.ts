@@ -107,6 +107,9 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
     if (m.dimension !== 'bare' || m.value > 99 || !isCount(m.value) || isDenied(plain, m.start)) continue;
     const told = inAll.test(before(plain, m.start)) && !notCounting.test(plain.slice(m.end, m.end + 16));
     const rest = plain.slice(m.end, m.end + 14);
+    // 又來兩個人，五個人了: so many they are now.
+    if (haveCome.test(before(plain, m.start)) && /^\s?(?:个人?|位|人)了/.test(rest))
+      return { ...m, value: seatsFor(m.value) };
     if (
       told &&
       !/^\s?(?:people|person|friends?|guests?|of )/.test(rest) &&
@@ -119,6 +122,8 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
   return null;
 }
 
+const haveCome = /(?:又|再|多|刚)(?:来|到|加)了?.{1,6}[，,。 ]+(?:现在|一共|总共|就是)?\s?$/;
+
 /** "Me plus one" are two. */
 const besideMe = /\b(?:me|myself) (?:plus|and)\s*$/;
 
@@ -128,7 +133,9 @@ const isCount = (value: number): boolean => Number.isInteger(value * 2);
 /** "one of the children", 同一個人 count nobody. */
 const someOf = /^(?:one|1) of\b/;
 const isSomeOf = (plain: string, at: number): boolean =>
-  someOf.test(plain.slice(at, at + 12)) || plain.startsWith('同一个人', at - 1);
+  someOf.test(plain.slice(at, at + 12)) ||
+  plain.startsWith('同一个人', at - 1) ||
+  /^[一1]人[一1半]?[小大]?[杯份碗]/.test(plain.slice(at, at + 5));
 
 /** Runs of people and what joins them. */
 function chains(

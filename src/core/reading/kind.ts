@@ -8,7 +8,7 @@ export type Taste = (typeof tastes)[number];
 
 /** What a text of kind taste complains of, or praises. */
 export function readTaste(cues: Cues, said: string): Taste | null {
-  const text = said.replace(noLonger, ' ');
+  const text = (asksHow.test(said) ? said : said.replace(noLongerInHan, ' ')).replace(noLonger, ' ');
   // "A bit bitter, but I like that."
   if (cues.has('liked-so', text)) return 'right';
   const complaint = (['lost-scent', 'bitter', 'weak', 'sour', 'flat'] as const).find((taste) => cues.has(taste, text));
@@ -18,6 +18,11 @@ export function readTaste(cues: Cues, said: string): Taste | null {
 /** "Less bitter, but now it's watery": what it is no more is no complaint. */
 const noLonger =
   /\b(?:less|not (?:so |as |that |too |very |really |at all |even |quite )*|no longer|isnt (?:so |as |that )?|wasnt (?:so |as |that )?|never|nor) ?(?:bitter|harsh|astringent|sour|weak)\w*\b(?! enough)/g;
+
+/** 不苦了; but 怎麼才不苦 complains. */
+const noLongerInHan =
+  /(?:不再|[不唔冇没])(?:怎么|那么|这么|咁|太)?[苦澀涩濃浓淡酸][澀涩]?(?:了|喇|啦|咗|(?=$|[ ，,。]))/g;
+const asksHow = /[怎咋點点]|如何|下次|想要?|有没有|换/;
 
 /** Latin words, and two Han characters for a word. */
 export function wordCount(text: string): number {

@@ -1,5 +1,5 @@
 /** Whether a message names what a plan is made of, or can only be of the brew at hand. */
-import { before } from './nearby.ts';
+import { after, before } from './nearby.ts';
 import type { Observation } from './observation.ts';
 import type { VesselMention } from './vessel.ts';
 
@@ -17,7 +17,10 @@ export const isFaint = ({ meaning }: VesselMention): boolean =>
 
 /** "What if I forget it in the pot": asked of whichever pot the plan is for. */
 export const isAtHand = ({ plain }: Observation, vessel: VesselMention): boolean =>
-  isFaint(vessel) && (vessel.meaning.is === 'nothing' || theSame.test(before(plain, vessel.start)));
+  isFaint(vessel) &&
+  (vessel.meaning.is === 'nothing' ||
+    theSame.test(before(plain, vessel.start)) ||
+    /^子?[里内中]/.test(after(plain, vessel.end)));
 
 /** "Only half the pot": of the pot at hand as well. */
 export const isHalved =

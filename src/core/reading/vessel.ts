@@ -48,7 +48,7 @@ const isCounted = (plain: string, { start, end, meaning }: VesselMention): boole
 
 /** 平時用玻璃杯，今次想試蓋碗: of two, the one they want now. */
 const isWished =
-  /(?:[这今]次(?:想|要|就)?(?:用|试|改用)?|想(?:试|改|换)(?:下|一下|试)?(?:用)?|改用|改成|换成|转用|改做)(?:个|只|把|隻)?\s?$/;
+  /(?:[这今]次(?:想|要|就)?(?:用|试|改用)?|想(?:试|改|换)(?:下|一下|试)?(?:用)?|改用|改成|换成|转用|改做|换)(?:个|只|把|隻)?(?:大|小|新)?(?:一?点的)?\s?$/;
 
 /** "A mason jar of hot water": none for the refrigerator. */
 const poursHot =
@@ -56,6 +56,10 @@ const poursHot =
 const keepsCold = /\b(?:cold|iced?|chilled|fridge|refrigerator|overnight|over night)\b|[冷冰冻凉]|过夜|隔夜|雪柜/;
 export const jarFor = (found: FoundVessel, words: string): FoundVessel =>
   found.vessel === 'cold-jar' && poursHot.test(words) && !keepsCold.test(words) ? { ...found, vessel: 'jar' } : found;
+
+/** Which of two. */
+const whichOf =
+  /哪[个一种只把隻]{0,2}.{0,6}(?:好|合适|适合|香|方便|省事|推荐)|边[个只隻种].{0,4}(?:好|啱|方便)|(?:还是|定系).{1,8}(?:好|合适|适合|方便)|\bwhich (?:one |of (?:them|the two) )?(?:is|would be|brews?|works?|tastes?) |\b(?:better|best)\?/;
 
 type Told = Extract<VesselMeaning, { is: 'vessel' }>;
 
@@ -79,6 +83,11 @@ export function concludeVessel(plain: string, mentions: readonly VesselMention[]
   const vessels = settle(all.some((v) => !v.faint) ? all.filter((v) => !v.faint || v.vessel === 'infuser-mug') : all);
   const faint = all.every((v) => v.faint);
   const material = materialOf(mentions, all, vessels);
+  // 玻璃杯和蓋碗哪個好: neither is chosen yet.
+  const asked = meant.flatMap((m) =>
+    m.meaning.is === 'vessel' && m.meaning.vessel !== null ? [m.meaning.vessel] : [],
+  );
+  if (new Set(asked).size > 1 && whichOf.test(plain)) return { vessel: null, material, several: [], faint };
   if (vessels.size !== 1) return { vessel: null, material, several: [...vessels], faint };
   const [vessel = null] = vessels;
   const pot = mentions.flatMap((m) => (m.meaning.is === 'material' ? [m.meaning.pot] : []))[0];

@@ -160,6 +160,15 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
   if (vessels.length > 0 && measure.value >= 50 && /^ ?(?:ml )?each\b/.test(after(plain, measure.end))) return true;
   // 杯子裡300水
   if (measure.digits && measure.value > 100 && /^ ?(?:的)?水/.test(after(plain, measure.end))) return true;
+  // 我每次就泡150
+  if (
+    measure.digits &&
+    measure.value > 100 &&
+    measure.value <= 1500 &&
+    /(?:(?:泡|冲|倒|加|装|喝)(?:个|到|了|大概|大约|约)?|[大小]一?点的?)\s?$/.test(before(plain, measure.start)) &&
+    /^\s*(?:$|[，,。！!？? ]|左右|就|吧|啊|呀|的样子)/.test(after(plain, measure.end))
+  )
+    return true;
   // 寶特瓶600
   if (measure.value >= 100 && /(?:瓶|樽|\bbottle(?: is| holds| of)?) ?$/.test(before(plain, measure.start)))
     return true;

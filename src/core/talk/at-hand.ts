@@ -18,16 +18,20 @@ const ofTheBrew: Facts = { kind: 'brew', act: null, taste: null, answer: null };
 /** The first that fits. */
 const rules: readonly Rule[] = [
   { when: ({ heard }) => heard['steers'] === 'remind', means: { kind: 'brew', act: null, answer: null } },
+  { when: says('saves'), means: { ...ofTheBrew, saves: true } },
   { when: isNoLesson, means: { kind: 'brew', answer: null } },
   { when: isOfTheBrewAtHand, means: { kind: 'brew', answer: null } },
   { when: wishesBoiling, means: { ...ofTheBrew, tempC: boilingC } },
   { when: says('drinks-now'), means: { kind: 'greeting', act: 'thanks', taste: null, answer: null, hands: null } },
   { when: tellsHowMany, means: { kind: 'brew', answer: null } },
   { when: praisesTheCup, means: { kind: 'taste', act: null, taste: 'right', answer: null } },
-  { when: says('saves'), means: { ...ofTheBrew, saves: true } },
+  { when: asksRefill, means: { ...ofTheBrew, nearAnswer: null } },
+  { when: likesIt('light'), means: { ...ofTheBrew, turn: 'lighter' } },
+  { when: likesIt('strong'), means: { ...ofTheBrew, turn: 'stronger' } },
+  { when: keepsVessel, means: { kind: 'greeting', act: 'yes' } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
   { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
-  { when: acknowledges, means: { ...ofTheBrew, kind: 'greeting', asks: null, turn: null, hands: null } },
+  { when: acknowledges, means: { ...ofTheBrew, kind: 'greeting', asks: null, turn: null, hands: null, takesIn: true } },
   { when: says('let-it-be'), means: { kind: 'greeting', act: 'no' } },
   { when: hasHadEnough, means: { kind: 'greeting', act: 'goodbye', answer: null } },
   { when: isHarmless, means: { kind: 'brew', answer: null } },
@@ -52,6 +56,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     unit: degrees(scene),
     vessel: ofThatVessel || asksAnyVessel ? null : (heard['vessel'] ?? null),
     bags,
+    taste: heard['taste'] === 'bitter' && says('only-strong')(scene) ? 'strong' : (heard['taste'] ?? null),
     tellsNothing:
       (heard['tellsNothing'] === true && bags === null) || (ofThatVessel && !facts.some((name) => isTold(heard, name))),
     anyVessel: asksAnyVessel || null,
@@ -76,7 +81,29 @@ function isVesselAtHand(scene: Scene): boolean {
   const ofALine = (heard['asks'] ?? heard['infusion'] ?? heard['drawnS'] ?? null) !== null;
   const isAsked = ofALine || says('asked-of-it')(scene);
   const names = ['tea', 'family', 'volumeMl'].some((name) => isTold(heard, name));
-  return ofThePlan && heard['vesselFaint'] === true && isAsked && !names && says('vessel-at-hand')(scene);
+  const isMeant = (isAsked && says('vessel-at-hand')(scene)) || says('same-vessel')(scene);
+  return ofThePlan && heard['vesselFaint'] === true && !names && isMeant;
+}
+
+/** "I've drunk it, may I refill it?", in the midst of brewing, asks for no rule on leaves. */
+function asksRefill({ flow, heard }: Scene): boolean {
+  const isBrewing = flow === 'brew' || flow === 'guide';
+  return isBrewing && heard['asksRefill'] === true && (heard['kind'] === 'care' || heard['kind'] === 'offtopic');
+}
+
+/** "Too strong, I usually drink it weak", beside a plan of which nothing was drunk yet. */
+function likesIt(how: 'light' | 'strong'): (scene: Scene) => boolean {
+  return (scene) => {
+    const { flow, asked = null, words, heard } = scene;
+    const ofThePlan = flow === 'brew' && asked === null && heard['kind'] === 'taste';
+    return ofThePlan && words.length <= longestWish && says(`likes-it-${how}`)(scene);
+  };
+}
+
+/** "The same cup", beside a plan: it stands. */
+function keepsVessel(scene: Scene): boolean {
+  const { flow, heard, words } = scene;
+  return flow === 'brew' && heard['tellsNothing'] === true && words.length <= longestWish && says('same-vessel')(scene);
 }
 
 const namesIt = (scene: Scene): boolean => says('is-called')(scene) || says('label-says')(scene);
@@ -99,11 +126,17 @@ const tellsOfABrew = (heard: Facts): boolean =>
 
 const isCare = ({ kind = null }: Facts): boolean => kind === 'safety' || kind === 'lesson';
 
+const unsure: ReadonlySet<Json> = new Set(['safety-general', 'children', null]);
+
 /** "Did I miss it?", in the midst of a brew, asks for no lesson. */
 function isOfTheBrewAtHand(scene: Scene): boolean {
-  const { kind, steers, isLate, asksWhere } = scene.heard;
-  const isOfSteps = steers === 'pause' || isLate === true || asksWhere === true;
-  return (kind === 'lesson' || kind === 'shop') && scene.flow === 'guide' && isOfSteps && !says('of-lessons')(scene);
+  const { kind, steers, isLate, asksWhere, coldAsk = null } = scene.heard;
+  const isOfSteps = steers === 'pause' || isLate === true || asksWhere === true || coldAsk !== null;
+  // "The kids are fighting, hold on": no question about children; "ready to drink?" none about what has stood.
+  const ofThePot = steers === 'pause' || ((asksWhere === true || coldAsk !== null) && !says('may-have-turned')(scene));
+  const isUnsure = kind === 'safety' && ofThePot && unsure.has(scene.heard['answer'] ?? null);
+  const mayBe = kind === 'lesson' || kind === 'shop' || isUnsure;
+  return mayBe && scene.flow === 'guide' && isOfSteps && !says('of-lessons')(scene);
 }
 
 /** "Does that change anything?", beside a plan, by who has booked nothing and names nothing of a lesson. */

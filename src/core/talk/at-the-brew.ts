@@ -12,13 +12,15 @@ const brewing: ReadonlySet<Json> = new Set(['guide', 'brew']);
 /** No name of a tea where hands tell of a step, and nothing where somebody may be hurt. */
 export function atTheBrew(scene: Scene): Facts {
   const { heard, words, cues, flow, asked = null } = scene;
-  const hands = mayBeHurt(scene) ? null : stepDone(words, cues);
+  const told = mayBeHurt(scene) ? null : stepDone(words, cues);
+  // 倒了, beside a plan: the water, for there is no tea yet.
+  const hands = told === 'poured' && flow === 'brew' && cues.says('just-poured', words) ? 'filled' : told;
   const isDrawing = flow === 'guide';
   const pouredAgo = isDrawing ? pouredAgoS(words, cues) : null;
   const few = fewEnough(scene);
   const guestsMore = brewing.has(flow) ? moreGuests(scene, isDrawing) : null;
-  const unknownTea = hands === null ? (heard['unknownTea'] ?? null) : null;
   const steers = steered(words, cues);
+  const unknownTea = hands === null && steers === null ? (heard['unknownTea'] ?? null) : null;
   if (asked !== null && !isDrawing) {
     // "Let's start", said to a question, wishes for no more of them.
     const asksOwnBrews = asks('asks-own-brews', words, cues) || null;
@@ -47,6 +49,12 @@ export function atTheBrew(scene: Scene): Facts {
     asksRefill: asks('asks-refill', words, cues) || null,
     asksOwnBrews: asks('asks-own-brews', words, cues) || null,
     asksOwnTaste: asks('asks-own-taste', words, cues) || null,
+    justPoured: (hands === 'poured' && cues.says('just-poured', words)) || null,
+    asksLeft: asks('asks-left', words, cues) || null,
+    forgotRinse:
+      (heard['kind'] !== 'safety' || heard['answer'] === 'safety-general') && cues.says('forgot-rinse', words)
+        ? true
+        : null,
     asksWhere: asks('where-it-stands', words, cues) || null,
     skipTo: steers === 'skip' ? skippedTo(words, cues) : null,
   };
@@ -82,7 +90,7 @@ const fewEnough = ({ words, cues }: Scene): Json =>
 /** How many drink on top of who drinks already. Beside a plan a number told is how many there are. */
 function moreGuests({ heard, words, cues }: Scene, isDrawing: boolean): Json {
   const guests = heard['guests'] ?? null;
-  if (guests !== null && !isDrawing) return null;
+  if (guests !== null && (!isDrawing || cues.says('in-all-now', words))) return null;
   if (guests !== null && cues.says('more-guests', words)) return guests;
   return cues.says('one-more', words) ? (cues.numberIn('one-more', words) ?? 1) : null;
 }

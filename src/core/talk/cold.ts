@@ -2,7 +2,18 @@
 import { longTimes, secondsSaid } from './count.ts';
 import type { TalkCues } from './talk-cues.ts';
 
-export type ColdAsk = 'begin-for' | 'begun-at' | 'stands' | 'on-the-way' | 'strain' | 'taste-early' | 'lid' | 'ice';
+export type ColdAsk =
+  | 'begin-for'
+  | 'begun-at'
+  | 'stands'
+  | 'on-the-way'
+  | 'strain'
+  | 'taste-early'
+  | 'is-ready'
+  | 'unchilled'
+  | 'still-good'
+  | 'lid'
+  | 'ice';
 
 /** Longer texts tell more than that. */
 const longest = 120;
@@ -11,10 +22,13 @@ const longest = 120;
 export function coldAsked(words: string, { says }: TalkCues): ColdAsk | null {
   if (words.length > longest || says('of-the-shop', words)) return null;
   const asksWhen = says('asks-when', words);
+  if (says('unchilled', words)) return 'unchilled';
   if (!asksWhen && says('on-the-way', words)) return says('has-been-out', words) ? null : 'on-the-way';
   if (asksWhen && says('of-beginning', words)) return 'begin-for';
   if (says('asks-strain', words)) return 'strain';
   if (says('taste-early', words)) return 'taste-early';
+  if (says('is-ready', words)) return 'is-ready';
+  if (says('still-good', words)) return 'still-good';
   if (says('may-stand', words) && !says('has-been-out', words)) return 'stands';
   if (says('of-lid', words)) return 'lid';
   if (says('of-ice', words)) return 'ice';

@@ -35,10 +35,12 @@ export function lateBy(words: string, { says }: TalkCues): number | 'unsaid' | n
   return secondsSaid(words, shortTimes) ?? 'unsaid';
 }
 
-/** How long the last or the present infusion stood, counted aloud; null where nobody says how far. */
+/** How long the last or the present infusion stood, counted aloud or told; null where nobody says how long. */
 export function countedTo(words: string, { says, numberIn }: TalkCues): number | null {
   const isOfIt = words.length <= longestLate && !words.includes('?') && !says('of-what-comes', words);
-  return isOfIt && says('counted-to', words) ? numberIn('counted-to', words) : null;
+  if (!isOfIt) return null;
+  if (says('counted-to', words)) return numberIn('counted-to', words);
+  return says('stood-for', words) ? secondsSaid(words, shortTimes) : null;
 }
 
 /** Seconds since it was poured off, 0 where nothing is said of that; null where nothing was. */

@@ -53,6 +53,7 @@ export const lessonCueNames = [
   'topic',
   'to-buy',
   'brew-talk',
+  'brews-own',
   'beside-day',
   'only-so-many',
   'only-me',
