@@ -30,10 +30,13 @@ const long = [
 ].map((file) => fileURLToPath(new URL(`../${file}`, import.meta.url)));
 for (const file of long) if (!existsSync(file)) throw new Error(`no such test: ${file}`);
 
+const place = ({ moduleId }: TestSpecification): number => (long.indexOf(moduleId) + 1 || long.length + 1) - 1;
+
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
-    const place = ({ moduleId }: TestSpecification): number => (long.indexOf(moduleId) + 1 || long.length + 1) - 1;
-    return (await super.sort(files)).toSorted((a, b) => place(a) - place(b));
+    // oxlint-disable-next-line unicorn/no-array-sort -- not an array's
+    const sorted = await super.sort(files);
+    return sorted.toSorted((a, b) => place(a) - place(b));
   }
 }
 
