@@ -139,6 +139,7 @@ ask-which-of-these = 不止一种茶符合，您说的是哪一种？
 ask-family-of-unknown = 我不认得“{ $unknownTea }”。它属于哪一类？知道茶类我就能算。
 ask-family = 它属于哪一类茶？
 ask-vessel = 用什么来泡？
+ask-vessel-of-these = 这几样都可以；小的可以多泡几次，滋味也更鲜明。用哪一个？
 ask-vessel-nearest = 这种器具我不认得。请选最接近的：看大小，看有没有盖子或滤网。
 ask-other-vessel = 是这里面的一种吗？直接描述也可以。
 ask-size = 装满是多少毫升？
@@ -309,6 +310,7 @@ brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) 
 brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约只有原来的 { NUMBER($share, style: "percent") }。
 brew-drawn-as-planned = 正好，就是按这个时间算的。
 brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯几乎喝不出差别。
+brew-begin-when = 好。水烧好了就说“带我泡”，或者注好水说一声“注好了”，我来计时。
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：说“带我泡”，放进冰箱时告诉我一声，好了我在这里叫您，只是半夜不叫。
 brew-calls = 可以：说“带我泡”，水注好时告诉我一声，时间到我在这里叫您。
@@ -725,6 +727,8 @@ choice-guide-rinsed = 洗好了
     .typed = 好 / 好了 / 洗过了 / 洗了 / 倒掉了 / 好啦 / 好咯
 choice-guide-filled = 注好水了
     .typed = 好 / 好了 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒进去了 / 水倒进去了 / 加好水了 / 加水了 / 冲了 / 冲水了 / 放进冰箱了 / 放冰箱了 / 做好了 / 好啦 / 好咯
+choice-guide-poured-on = 水注上去了
+    .typed = 注上去了
 choice-guide-poured = { $style ->
     [cold] 滤好了
     [grandpa] 喝到三分之一了
@@ -797,6 +801,8 @@ guide-measure-bags = 放入茶包 { $brew-bags } 个，线挂在杯沿外。
 guide-smell = 盖上一会儿，闻闻温热的干茶香。
 guide-rinse = 注入 { DEGREES($brew-waterC, $memory-unit) } 的水，数到 { $brew-rinseS }，倒出。这一道不喝。
 guide-count = 第 { $brew-n } 泡：高处注水，数到 { $brew-seconds }，低处出汤，沥干。
+guide-counting = 现在数到 { $brew-seconds }，出汤后说一声“倒了”。
+guide-water-on = 那就当作水刚注下去。如果已经出汤，说一声“倒了”。
 guide-fill = 第 { $brew-n } 泡，{ DURATION($brew-seconds) }：注入 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，注好就按一下。
 guide-top-up = 第 { $brew-n } 泡，{ DURATION($brew-seconds) }：再添满 { DEGREES($brew-waterC, $memory-unit) } 的水，添好就按一下。
 guide-fill-cold = 第 { $brew-n } 泡，在冰箱里 { DURATION($brew-seconds) }：注入冷水 { ML($brew-waterMl) }，盖好放进冰箱，再按一下。
@@ -886,7 +892,7 @@ guide-quiet = 过了一小时。盖子留一条缝，茶叶还能放几个小时
 guide-quiet-long = 茶叶已经放了 { DURATION($awayS) }。接着泡吗？
 guide-quiet-dry = 茶叶放好了，还没出汤。接着泡吗？
 guide-quiet-hold = { $brew-style ->
-    [cold] 第 { $brew-n } 泡已经好了 { DURATION($sinceS) }。接着泡吗？
+    [cold] 已经好了 { DURATION($sinceS) }：取出来滤掉茶叶，茶汤放回冰箱。滤好了吗？
    *[other] 第 { $brew-n } 泡该出汤后已过 { DURATION($sinceS) }。接着泡吗？
 }
 guide-waits = 不急，茶叶还没下水。好了跟我说一声。
@@ -906,6 +912,7 @@ guide-why-set-out = 为什么：茶叶一湿就不等人，所以先把东西备
 guide-why-warm = 为什么：茶具是冷的，第一泡就会降好几度，偏偏这时茶叶正要舒展。
 guide-why-measure = 为什么：时间是按 { GRAMS($brew-leafG) } 配 { ML($brew-waterMl) } 算的；茶多了时间就要短。
 guide-why-rinse = 为什么：洗茶让茶叶湿透舒展，第一泡才不薄，也冲掉茶末。
+guide-rinse-may-skip = 也可以不洗：说一声“不洗茶”就好。
 guide-why-infuse = 为什么是 { DURATION($brew-seconds) }：看茶叶还剩多少、前面泡得怎样来算，这样浓淡正好。
 guide-why-hold = 为什么：时间从您按下算起；出汤，茶叶才停。
 guide-why-whisk = 为什么：茶粉不溶，只是浮着；刷开才匀，有沫才柔。

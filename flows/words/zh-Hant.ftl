@@ -139,6 +139,7 @@ ask-which-of-these = 有不只一種茶符合，您說的是哪一種？
 ask-family-of-unknown = 我不認得「{ $unknownTea }」。它屬於哪一類？知道茶類我就能算。
 ask-family = 它屬於哪一類茶？
 ask-vessel = 用什麼來泡？
+ask-vessel-of-these = 這幾樣都可以；小的可以多泡幾次，滋味也更鮮明。用哪一個？
 ask-vessel-nearest = 這種器具我不認得。請選最接近的：看大小，看有沒有蓋子或濾網。
 ask-other-vessel = 是這裡面的一種嗎？直接描述也可以。
 ask-size = 裝滿是多少毫升？
@@ -309,6 +310,7 @@ brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) 
 brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約只有原來的 { NUMBER($share, style: "percent") }。
 brew-drawn-as-planned = 正好，就是照這個時間算的。
 brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯幾乎喝不出差別。
+brew-begin-when = 好。水燒好了就說「帶我泡」，或者注好水說一聲「注好了」，我來計時。
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：說「帶我泡」，放進冰箱時告訴我一聲，好了我在這裡叫您，只是半夜不叫。
 brew-calls = 可以：說「帶我泡」，水注好時告訴我一聲，時間到我在這裡叫您。
@@ -725,6 +727,8 @@ choice-guide-rinsed = 洗好了
     .typed = 好 / 好了 / 好喇 / 洗過了 / 洗了 / 倒掉了 / 得 / 得喇 / 洗咗 / 好啦 / 好囉
 choice-guide-filled = 注好水了
     .typed = 好 / 好了 / 好喇 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒進去了 / 水倒進去了 / 加好水了 / 加水了 / 沖了 / 沖水了 / 放進冰箱了 / 放冰箱了 / 做好了 / 得 / 得喇 / 好啦 / 好囉
+choice-guide-poured-on = 水注上去了
+    .typed = 注上去了
 choice-guide-poured = { $style ->
     [cold] 濾好了
     [grandpa] 喝到三分之一了
@@ -797,6 +801,8 @@ guide-measure-bags = 放入茶包 { $brew-bags } 個，線掛在杯沿外。
 guide-smell = 蓋上一會兒，聞聞溫熱的乾茶香。
 guide-rinse = 注入 { DEGREES($brew-waterC, $memory-unit) } 的水，數到 { $brew-rinseS }，倒出。這一道不喝。
 guide-count = 第 { $brew-n } 泡：高處注水，數到 { $brew-seconds }，低處出湯，瀝乾。
+guide-counting = 現在數到 { $brew-seconds }，出湯後說一聲「倒了」。
+guide-water-on = 那就當作水剛注下去。如果已經出湯，說一聲「倒了」。
 guide-fill = 第 { $brew-n } 泡，{ DURATION($brew-seconds) }：注入 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，注好就按一下。
 guide-top-up = 第 { $brew-n } 泡，{ DURATION($brew-seconds) }：再添滿 { DEGREES($brew-waterC, $memory-unit) } 的水，添好就按一下。
 guide-fill-cold = 第 { $brew-n } 泡，在冰箱裡 { DURATION($brew-seconds) }：注入冷水 { ML($brew-waterMl) }，蓋好放進冰箱，再按一下。
@@ -886,7 +892,7 @@ guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時
 guide-quiet-long = 茶葉已經放了 { DURATION($awayS) }。接著泡嗎？
 guide-quiet-dry = 茶葉放好了，還沒出湯。接著泡嗎？
 guide-quiet-hold = { $brew-style ->
-    [cold] 第 { $brew-n } 泡已經好了 { DURATION($sinceS) }。接著泡嗎？
+    [cold] 已經好了 { DURATION($sinceS) }：取出來濾掉茶葉，茶湯放回冰箱。濾好了嗎？
    *[other] 第 { $brew-n } 泡該出湯後已過 { DURATION($sinceS) }。接著泡嗎？
 }
 guide-waits = 不急，茶葉還沒下水。好了跟我說一聲。
@@ -906,6 +912,7 @@ guide-why-set-out = 為什麼：茶葉一濕就不等人，所以先把東西備
 guide-why-warm = 為什麼：茶具是冷的，第一泡就會降好幾度，偏偏這時茶葉正要舒展。
 guide-why-measure = 為什麼：時間是按 { GRAMS($brew-leafG) } 配 { ML($brew-waterMl) } 算的；茶多了時間就要短。
 guide-why-rinse = 為什麼：洗茶讓茶葉濕透舒展，第一泡才不薄，也沖掉茶末。
+guide-rinse-may-skip = 也可以不洗：說一聲「不洗茶」就好。
 guide-why-infuse = 為什麼是 { DURATION($brew-seconds) }：看茶葉還剩多少、前面泡得怎樣來算，這樣濃淡正好。
 guide-why-hold = 為什麼：時間從您按下算起；出湯，茶葉才停。
 guide-why-whisk = 為什麼：茶粉不溶，只是浮著；刷開才勻，有沫才柔。

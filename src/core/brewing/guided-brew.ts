@@ -89,7 +89,11 @@ export function changed(ground: Ground, brew: GuidedBrew, change: Partial<BrewRe
 export function tasted(ground: Ground, brew: GuidedBrew, change: TasteChange, waterC: number): GuidedBrew {
   const { field, from, to } = change;
   if (field === 'leaf') return brew;
-  if (field === 'strength') return replanned(ground, { ...brew, session: aimedAnew(brew.session, to / from) });
+  if (field === 'strength') {
+    const next = replanned(ground, { ...brew, session: aimedAnew(brew.session, to / from) });
+    // Thin is no reason to end what was to come: it is drunk as strong as it gets.
+    return next.coming.length === 0 ? { ...next, coming: brew.coming } : next;
+  }
   const changedBrew = changed(ground, brew, { waterC: waterC + to - from });
   return isMistake(changedBrew) ? brew : changedBrew;
 }

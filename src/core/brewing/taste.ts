@@ -68,6 +68,9 @@ export interface TasteContext {
   readonly boilsAtC: Celsius;
 }
 
+/** Water below this was not heated. */
+const coldC = 30;
+
 export function adjust(
   taste: Taste,
   complaint: Complaint,
@@ -77,7 +80,9 @@ export function adjust(
     const { least, most, step } = bounds[field];
     const to = rounded(Math.min(Math.max(taste[field] + direction * step, least), most), 2);
     const pastBoil = field === 'waterC' && direction > 0 && context.waterC >= context.boilsAtC - 1;
-    if (to === taste[field] || pastBoil) continue;
+    // What stands in the refrigerator is as cold as that is.
+    const isCold = field === 'waterC' && context.waterC < coldC;
+    if (to === taste[field] || pastBoil || isCold) continue;
     return { taste: { ...taste, [field]: to }, change: { field, from: taste[field], to } };
   }
   return { taste, change: null };

@@ -67,7 +67,7 @@ export function guideCalls(content: CoreContent): { readonly [name in (typeof gu
       brew: leftOutUntil(groundOf(content, board.brew), board.brew, numberOf(given['to'])),
       change: null,
     })),
-    changeGuide: moving((board, given, around) => otherwise(content, board, given, around)),
+    changeGuide: moving((board, given, around) => heldAnew(otherwise(content, board, given, around), given, around)),
     paceGuide: moving((board, given, { nowMs }) => pacedNow(content, board, given, { nowMs, zone: content.zone })),
     tasteGuide: moving((board, given, around) => tastedNow(content, board, given, around)),
     nowGuide: moving((board, _, around) => ({ ...board, change: nowPhrase(content, board.brew, around) })),
@@ -161,6 +161,14 @@ function otherwise(content: CoreContent, board: Board, given: Facts, { memory }:
   if (isMistake(brew)) return { ...board, change: phrase(`mistake-${brew.code}`, brew.values) };
   const before = board.brew.coming[0]?.seconds ?? null;
   return { ...board, brew, change: moreOfRequest(board, brew, { before, unit: memory['unit'] ?? null }) };
+}
+
+/** Of the water that is on the leaf already: this hold ends as the times are now, at once if it has had them. */
+function heldAnew(board: Board, given: Facts, { nowMs }: Around): Board {
+  const { hold, coming } = board.brew;
+  const seconds = coming[0]?.seconds ?? null;
+  if (given['isOnIt'] !== true || !hold || seconds === null) return board;
+  return { ...board, brew: heldUntil(board.brew, Math.max(nowMs, hold.filledAt + seconds * 1000)) };
 }
 
 /** Moves this brew and the taste remembered for its family, by the smallest step. */

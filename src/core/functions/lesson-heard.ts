@@ -91,13 +91,22 @@ const longWish = 80;
 const saysLittleElse = (sentence: Sentence): boolean => sentence.without('leave').text.trim().length <= 12;
 
 /** "No thanks, I have to be home by three", where something was offered. */
-export function declinesHere(sentence: Sentence, { kind, answer }: Facts, flow: Json): boolean {
+export function declinesHere(
+  sentence: Sentence,
+  { kind, answer, tea = null, vessel = null }: Facts,
+  flow: Json,
+): boolean {
+  // "Not now, first help me brew this silver needle."
+  const wantsTea = kind === 'brew' && (tea ?? vessel) !== null && brews.test(sentence.text);
   return (
+    !wantsTea &&
     (flow === 'lesson' || flow === 'answers') &&
     !(kind === 'safety' && answer !== 'safety-general') &&
     declines(sentence)
   );
 }
+
+const brews = /\b(?:brew|brewing|make|steep)\b/i;
 
 /** A shopkeeper's sentence with a day, an hour and a number of seats plans a lesson, whatever tea it names. */
 export function plansLesson(sentence: Sentence, { house, nowMs }: Around, zone: string): boolean {

@@ -3,7 +3,7 @@ import type { Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
 import { listOf, phrase } from './values.ts';
 
-export const ownUsualCallNames = ['keepUsual', 'usualFor', 'dropUsual', 'ownUsuals'] as const;
+export const ownUsualCallNames = ['keepUsual', 'usualFor', 'lastUsual', 'dropUsual', 'ownUsuals'] as const;
 
 /** More teas than anyone has open at a time. */
 const mostUsuals = 30;
@@ -16,12 +16,14 @@ const isOf =
 export const ownUsualCalls: { readonly [name in (typeof ownUsualCallNames)[number]]: Calls[string] } = {
   /** As it is planned; what is put in and how hot is kept, and the times follow again. */
   keepUsual: ({ tea = null, family = null, volumeMl = null, strength = null, plan }, { memory }) => {
-    const { vessel = null, leafG = null, waterC = null, style = null } = plan as Facts;
-    const kept = { tea, family, vessel, volumeMl, leafG, tempC: waterC, style, strength };
+    const { vessel = null, leafG = null, waterC = null, style = null, bags = null } = plan as Facts;
+    const kept = { tea, family, vessel, volumeMl, leafG, tempC: waterC, style, strength, bags };
     const others = listOf(memory['usuals']).filter((one) => !isOf(kept)(one));
     return { gives: [kept, ...others].slice(0, mostUsuals) };
   },
   usualFor: (given, { memory }) => ({ gives: listOf(memory['usuals']).find(isOf(given)) ?? null }),
+  /** The one that was kept last. */
+  lastUsual: (_, { memory }) => ({ gives: listOf(memory['usuals'])[0] ?? null }),
   dropUsual: (given, { memory }) => ({ gives: listOf(memory['usuals']).filter((one) => !isOf(given)(one)) }),
   ownUsuals: (_, { memory }) => ({
     gives: {

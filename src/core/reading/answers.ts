@@ -72,6 +72,14 @@ const aboutPrefix = 'about-';
 /** What a question is about says too little alone. */
 const isSubject = (term: string): boolean => term.startsWith(aboutPrefix);
 
+/** "Do the same again": words of any talk, which alone make nothing alike. As `termsOf` has them. */
+const littleWords = new Set(
+  'again same back next now then ok go get got let put take want need use make give come still just more too much many up out off one two one way all time first last long longer short shorter late something instead suggest matter happen wrong thing done say said tell told right fine bad ready sure think maybe well good second third'.split(
+    ' ',
+  ),
+);
+const saysLittle = (term: string): boolean => isSubject(term) || littleWords.has(term);
+
 /** The answer that tells what a word means: the one whose word is longest. */
 export function makeExplainer(answers: readonly StandingAnswer[]): (words: string) => string | null {
   const explaining = answers.filter(({ explains }) => explains);
@@ -123,6 +131,7 @@ export function makeAnswerFinder(all: readonly StandingAnswer[], subjectsOf: Sub
       shareOf(best.terms, asked, weightOf),
       shareOf(new Set(best.hit.held), row.terms, weightOf),
     );
+    if (likeness < sameQuestion && best.hit.held.every(saysLittle)) return null;
     return { id: row.answer, kind: row.kind, likeness };
   };
 

@@ -12,8 +12,23 @@ import { readWarmed } from './wishes.ts';
 /** What is concluded of the whole, beside the facts. */
 type Concluded = Pick<
   Reading,
-  'act' | 'kind' | 'ware' | 'style' | 'strength' | 'turn' | 'asks' | 'sizeWord' | 'unknownTea' | 'answer' | 'nearAnswer'
+  | 'act'
+  | 'kind'
+  | 'ware'
+  | 'style'
+  | 'strength'
+  | 'turn'
+  | 'asks'
+  | 'sizeWord'
+  | 'unknownTea'
+  | 'isWarned'
+  | 'answer'
+  | 'nearAnswer'
 >;
+
+/** "My kettle only has 80, 90 and 100": none of them is chosen. */
+const kettleGoesTo =
+  /\bkettles? (?:only |just )?(?:has|does|goes|can do|sets|comes with)(?: only| to| settings for| buttons for)? \d{2,3}.{0,12}\d{2,3}/;
 
 export function readingOf(seen: Observation, concluded: Concluded): Reading {
   const { tea, vessel, quantities, cues, words } = seen;
@@ -42,7 +57,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     leafSpoons: seen.leafSpoons,
     guests: seen.onlyGuests || countsGuests(kind, seen) ? quantities.guests.value : null,
     onlyGuests: seen.onlyGuests,
-    tempC: quantities.tempC.value,
+    tempC: kettleGoesTo.test(words) ? null : quantities.tempC.value,
     noThermometer: cues.has('no-thermometer', words),
     noScale: cues.has('no-scale', words),
     hasThermometer: cues.has('has-thermometer', words) && !cues.has('no-thermometer', words),
@@ -72,6 +87,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,
     answer: concluded.answer,
+    isWarned: concluded.isWarned,
     nearAnswer: concluded.nearAnswer,
   };
 }

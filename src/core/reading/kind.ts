@@ -8,7 +8,7 @@ export type Taste = (typeof tastes)[number];
 
 /** What a text of kind taste complains of, or praises. */
 export function readTaste(cues: Cues, said: string): Taste | null {
-  const text = (asksHow.test(said) ? said : said.replace(noLongerInHan, ' ')).replace(noLonger, ' ');
+  const text = (asksHow.test(said) ? said : said.replace(noLongerInHan, ' ')).replace(noLonger, ' ').replace(thinsIt, ' ');
   // "A bit bitter, but I like that."
   if (cues.has('liked-so', text)) return 'right';
   const complaint = (['lost-scent', 'bitter', 'weak', 'sour', 'flat'] as const).find((taste) => cues.has(taste, text));
@@ -23,6 +23,9 @@ const noLonger =
 const noLongerInHan =
   /(?:不再|[不唔冇没])(?:怎么|那么|这么|咁|太)?[苦澀涩濃浓淡酸][澀涩]?(?:了|喇|啦|咗|(?=$|[ ，,。]))/g;
 const asksHow = /[怎咋點点]|如何|下次|想要?|有没有|换/;
+
+/** "Can I thin it?" complains of no thin cup. */
+const thinsIt = /\b(?:thin|water) (?:it|this|that|them)(?: down)?\b/g;
 
 /** Latin words, and two Han characters for a word. */
 export function wordCount(text: string): number {

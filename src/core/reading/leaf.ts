@@ -19,7 +19,9 @@ export function readLeaf(scene: QuantityScene, cues: Cues): LeafRead {
     return grams === null ? [] : [{ ...m, dimension: 'mass' as const, value: grams }];
   });
   const meant = weights.filter((m) => !isDenied(plain, m.start) && isDose(scene, m, cues));
-  const spoons = scene.measures.filter((m) => m.dimension === 'spoon' && !isDenied(plain, m.start));
+  const spoons = scene.measures.filter(
+    (m) => m.dimension === 'spoon' && !isDenied(plain, m.start) && !forEach.test(after(plain, m.end, 20)),
+  );
   const pick = <T>(list: readonly T[]): T | null => (scene.corrected ? list.at(-1) : list[0]) ?? null;
   return { grams: pick(meant), spoons: pick(spoons) };
 }
@@ -51,6 +53,10 @@ function isDose(scene: QuantityScene, m: Measure, cues: Cues): boolean {
     return true;
   return m.value < stockFromG || /(?:leaf|leaves|dose|茶叶|投茶)\s?:?\s?$/.test(ahead);
 }
+
+/** "One teaspoon per cup" is not all that goes into the pot. */
+const forEach =
+  /^(?:ful)?s?\s?(?:of \w+ )?(?:per|a|each|for each|for every|to a|to each) (?:cup|person|mug|head|guest)/;
 
 /** 茶包一包3克: what is in one bag is brewed with it. */
 const bagged = /茶包|袋泡|\btea ?bags?\b/;

@@ -32,6 +32,32 @@ const tellsWhere = ({ plain, vessels, measures, quantities, cues, words }: Obser
   ((vessels.length > 0 && measures.length > 0) || (quantities.volumeMl.value !== null && cues.has('fridge', words))) &&
   !/[?？吗嗎呢]|\b(?:how|what|why|when|which|can|is|are|do|does|has|have)\b/.test(plain);
 
+/** "Cold brewing sencha tonight for tomorrow": told and not asked, and nothing has stood about yet. */
+const makesCold = ({ teas, words }: Observation): boolean =>
+  teas.length > 0 &&
+  /^(?:(?:i|im|i am|we|were|id like to|i want to|want to|going to|gonna|lets|making|doing|hi|hello|hey|ok|so|now)[ ,]+)*cold (?:brew\w*|steep\w*)\b/.test(
+    words,
+  ) &&
+  !/[?？]|\b(?:left|stood|sat|forgot\w*|out|keep\w*|safe|days?|bad|can|is|still)\b/.test(words);
+
+/** "Just opened my tieguanyin, never used a gaiwan before" */
+const hasItAtHand = (seen: Observation): boolean =>
+  seen.vessels.length > 0 &&
+  (hasGotTea(seen) ||
+    (seen.teas.length > 0 && /\bjust (?:opened|got|bought)\b/.test(seen.words) && !/[?？]/.test(seen.words)));
+
+/** "Longjing, just in a tall glass, leaves loose": the tea first, then what it goes into, and no word of what is amiss. */
+const longestNamed = 60;
+const isForVessel = ({ plain, teas, vessels, words }: Observation): boolean =>
+  plain.length <= longestNamed &&
+  (teas[0]?.start ?? longestNamed) <= teaComesBy &&
+  vessels.length > 0 &&
+  /\b(?:in|into) (?:an?|my|our|the)\b/.test(words) &&
+  !/[?？]|\b(?:smell\w*|stain\w*|tast\w*|clean\w*|wash\w*|stuck|crack\w*|chip\w*|mou?ld\w*|left|stor\w*|keep\w*|how|what|why|when|which|can|is|are|do|does)\b/.test(
+    words,
+  );
+const teaComesBy = 12;
+
 /** However politely it is wrapped. */
 const tellsEach = ({ vessels, quantities }: Observation): boolean =>
   vessels.length > 0 && quantities.volumeMl.value !== null;
@@ -62,6 +88,8 @@ export function tellsOfABrew(
   if (weighed === 'shop') return hasGotTea(seen) && (seen.vessels.length > 0 || answerFor(words, 'shop') === null);
   // Two lines of the plan, asked at once.
   if (asks === 'whole' && isNothing && readPlanQuestion(words, cues) !== null) return true;
+  if ((weighed === 'care' || weighed === 'safety') && makesCold(seen)) return true;
+  if (weighed === 'care' && (isForVessel(seen) || hasItAtHand(seen))) return true;
   if (weighed === 'care') return (hasGotTea(seen) || brewsIn(seen)) && answerFor(words, null) === null;
   // 茶葉放多了會不會苦: harm is asked of, but of no body.
   if (weighed === 'safety' && !cues.has('safety', words) && isOfBrewing(answerFor(words, 'care')?.id ?? ''))

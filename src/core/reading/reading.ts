@@ -92,6 +92,8 @@ export interface Reading {
   readonly missing: readonly string[];
   /** The standing answer that fits, when the kind is care, safety or shop. */
   readonly answer: string | null;
+  /** It speaks of what a doctor is asked, or of a danger. */
+  readonly isWarned: boolean;
   /** One that may be meant by what is heard as brewing, where nothing else is understood. */
   readonly nearAnswer: string | null;
 }
@@ -158,6 +160,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     return readingOf(seen, {
       act: asksRemedy ? null : (actIn(kind, act, seen) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null)),
       kind,
+      isWarned: warned || danger !== null || cues.has('safety', words),
       style: styleFor(kind, seen),
       strength: kind === 'brew' && turn === null && !asksOnly(asks) ? readStrength(cues, words) : null,
       turn,

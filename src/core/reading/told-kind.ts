@@ -8,10 +8,15 @@ import { bringsAlong } from './visitors.ts';
 export function toldKind(seen: Observation, explained: string | null): Kind | null {
   if (explained !== null) return 'care';
   if (bringsAlong(seen.words)) return 'lesson';
+  if (usedBefore.test(seen.words)) return 'care';
   if (priesCake.test(seen.words)) return 'care';
   return buysByWeight(seen) || buysInHan(seen) ? 'shop' : null;
 }
 
+/** "I used this pot for puer before, is that ok": no puer is to be brewed. */
+const usedBefore =
+  /\b(?:used|brewed|made|had) (?:\w+ )?(?:this|the|my|that|it|same)(?: \w+)?(?: \w+)? (?:for|with|in) .{2,24}\b(?:before|already|previously|until now|last (?:time|week|month|year))\b/;
+
 /** 我有一餅生普，怎麼撬開: how a cake comes apart, and not yet how it is brewed. */
 const priesCake =
-  /(?:怎么|怎样|点样?|如何|咋|用什么|拿什么|从哪里?|哪里)(?:才|能|去|可以|会)*(?:撬|掰|敲开|敲碎|拆开|拆散|剥开|凿)(?!.*(?:泡|冲|几克|多少克|毫升))|\bhow (?:do|can|should|would) (?:i|you|we) (?:break|pry|prise|chip|loosen) .{0,20}\b(?:cake|brick|tuo|disc|beeng|bing)\b/;
+  /(?:怎么|怎样|点样?|如何|咋|用什么|拿什么|从哪里?|哪里)(?:才|能|去|可以|会)*(?:撬|掰|敲开|敲碎|拆开|拆散|剥开|凿)(?!.*(?:泡|冲|几克|多少克|毫升))|\bhow (?:do|can|should|would) (?:i|you|we) (?:even |ever |best |actually )?(?:break|pry|prise|chip|loosen) .{0,20}\b(?:cake|brick|tuo|disc|beeng|bing)\b|\b(?:cake|brick|tuo)\b.{0,12}\bhow (?:do|can|should|would) (?:i|you|we) (?:even |ever |best |actually )?(?:break|pry|prise|chip|loosen|open) (?:it|into|this)/;

@@ -29,7 +29,7 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   'half-pot':
     /^(?:and |so |ok |no |actually |maybe |i |we |we'd |id |i'd |what about |how about |what if i |(?:can|could|may|shall|should) (?:i|we) |only |just |like |want |need |make |do |brew |fill |use |it |have |to |drink )*half (?:of )?(?:an?|the|my|this|that) (?:tea ?)?(?:pot|potful|teapot|gaiwan|mug|cup|glass|jar|flask|batch|amount of water)(?: full)?(?: of (?:it|tea|water))?(?: (?:for now|now|today|tonight|this time|instead|then|please|is enough))*[?.! ]*$|^(?:and |so |ok |just |only |make |do |brew |i want |i need |we need )*half (?:of it|it|that)? ?(?:for now|right now|today|tonight|this time)[?.! ]*$|^(?:and |so |ok |just |only |i |can i |fill |it |to )*(?:fill (?:it |the pot )?(?:only |just )?(?:half ?way|half)|half ?full|half ?filled)(?: please| then| only)?[?.! ]*$|(?:^|[ ，,。])(?:那|就|只|咁|如果|我|想|要|先)*(?:泡|冲|沏|做|倒)?半(?:壶|杯|碗)(?:就好|就够|好了|呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'half-leaf':
-    /^(?:and |so |what about |how about |what if i |(?:can|could|may|shall|should) (?:i|we) |only |just |use |with |make it |make |do |take )*(?:half(?: (?:the amount|the leaf|the leaves|the tea|the dose|of (?:it|that)|that|as much|as much (?:leaf|tea)))?|halve (?:it|that|the (?:leaf|leaves|amount|tea|dose)|everything))(?: instead| then| please)?[?.! ]*$|^(?:那|就|只|咁|如果|茶叶|放|用)*(?:减半|(?:放)?一半)(?:就好|好了|呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
+    /^(?:and |so |ok |okay |then |well |what about |how about |what if i |(?:can|could|may|shall|should) (?:i|we) |i will |ill |lets |only |just |use |with |make it |make |do |take |put |in )*(?:half(?: (?:the amount|the leaf|the leaves|the tea|the dose|of (?:it|that)|that|as much|as much (?:leaf|tea)))?|halve (?:it|that|the (?:leaf|leaves|amount|tea|dose)|everything))(?: instead| then| please)?[?.! ]*$|^(?:那|就|只|咁|如果|茶叶|放|用)*(?:减半|(?:放)?一半)(?:就好|好了|呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'double-leaf':
     /^(?:and |what about |how about |what if i |use |with |make it |do |take )*(?:double|twice)(?: (?:it|that|the amount|the leaf|the leaves|the tea|as much|as much (?:leaf|tea)))?[?.! ]*$|^(?:那|就|咁|如果|茶叶|放|用)*(?:加倍|双倍|两倍|多一倍)(?:的茶叶)?(?:呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'more-leaf':
@@ -37,7 +37,7 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   'less-leaf':
     /(?<!\b(?:used|put in|put|added|took|had|got|made) (?:a bit |a little |way |much |even |too )?)\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|(?<![多太好很咁么])少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|(?:[舍捨]不得|不[舍捨]得?|心疼|肉痛).{0,4}(?:放|下|落|投|用).{0,3}多|(?:^|要|想|就|那|就是|先|今天|这次|下次|[ ，,])(?:那|就|咁|再)?(?:少(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)少(?:点|啲|些|一点))(?:好了|就好|[吧啦呀嘛了])*(?=$|[ ，,。])/,
   longer:
-    /(?<!how much |how )\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)|(?:晚|迟)(?:啲|点|一点|些|几秒|.{1,3}秒)(?:再|先|才)?(?:倒|出|斟)|(?<!太|最)多(?:泡|浸|焗|等|闷)(?:啲|点|一点|一下|一阵|一?会儿?|几秒|.{1,3}秒)/,
+    /(?<!how much |how |(?:take|takes|taking|need|needs) (?:a bit |a little |even |much )?)\blonger\b|(?:久|耐|长)(?:啲|点|一点|些)|(?:晚|迟)(?:啲|点|一点|些|几秒|.{1,3}秒)(?:再|先|才)?(?:倒|出|斟)|(?<!太|最)多(?:泡|浸|焗|等|闷)(?:啲|点|一点|一下|一阵|一?会儿?|几秒|.{1,3}秒)/,
   shorter:
     /\b(?:shorter|less time)\b|(?:短|快)(?:啲|点|一点|些)|(?:提早|提前|早)(?:啲|点|一点|些|几秒|.{1,3}秒)?(?:倒|出汤|出水|斟|收)|(?<!多)少(?:泡|浸|焗|等|闷)(?:啲|点|一点|一下|一?会儿?|几秒|.{1,3}秒)/,
   'other-tea':

@@ -2,7 +2,7 @@
 import type { Facts, Json } from '../flow/flow.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
-import { isHarmless } from './harmless.ts';
+import { isHarmless, tellsWhoDrinks } from './harmless.ts';
 import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
 import { isTold, says, type Scene, type Talk } from './scene.ts';
@@ -35,7 +35,10 @@ const rules: readonly Rule[] = [
   { when: says('let-it-be'), means: { kind: 'greeting', act: 'no' } },
   { when: hasHadEnough, means: { kind: 'greeting', act: 'goodbye', answer: null } },
   { when: isHarmless, means: { kind: 'brew', answer: null } },
+  { when: tellsWhoDrinks, means: { kind: 'brew', answer: null } },
   { when: saysWhatItIs, means: { kind: 'brew' } },
+  { when: countsDegrees, means: { kind: 'brew' } },
+  { when: helpsWith, means: { kind: 'brew', answer: null } },
 ];
 
 /** A message is known by its beginning. */
@@ -55,11 +58,14 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     languageAlone: says('language-alone')(scene),
     unit: degrees(scene),
     vessel: ofThatVessel || asksAnyVessel ? null : (heard['vessel'] ?? null),
+    family: isOfTheWare(scene) ? null : (heard['family'] ?? null),
     bags,
     taste: heard['taste'] === 'bitter' && says('only-strong')(scene) ? 'strong' : (heard['taste'] ?? null),
     tellsNothing:
       (heard['tellsNothing'] === true && bags === null) || (ofThatVessel && !facts.some((name) => isTold(heard, name))),
     anyVessel: asksAnyVessel || null,
+    wantsUsual: says('wants-usual')(scene) || null,
+    noWhisk: says('lacks-whisk')(scene) || null,
     noVessel: (!isTold(heard, 'vessel') && says('lacks-vessel')(scene)) || null,
   });
   const marking: Scene = { ...scene, heard: marked };
@@ -70,6 +76,14 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
   const named = !isAnswered && namesIt(scene) ? teaByName(marked, begun, cues) : null;
   return Object.assign(marked, named ?? byItsLook(marking));
 }
+
+/** "The little white one that came with it", said of what it is brewed in. */
+function isOfTheWare({ heard, words, flow, asked = null }: Scene): boolean {
+  const isOfVessel = flow === 'brew' && asked !== 'tea' && asked !== 'family';
+  return isOfVessel && !isTold(heard, 'tea') && isTold(heard, 'family') && colouredWare.test(words);
+}
+const colouredWare =
+  /\b(?:white|black|green|yellow|dark) (?:one|gaiwan|tea ?pot|pot|cup|mug|bowl|porcelain|glass|flask|jug|jar)\b/;
 
 /** What a plan is changed by, beside its tea and its vessel. */
 const facts = ['leafG', 'leafSpoons', 'tempC', 'guests', 'style', 'strength', 'turn', 'warmed', 'infusion'];
@@ -144,7 +158,8 @@ function isNoLesson(scene: Scene): boolean {
   const { heard, flow, words, house } = scene;
   const isBrewing = (flow === 'brew' || flow === 'guide') && heard['kind'] === 'lesson' && words.length <= longestWish;
   const hasBooked = Array.isArray(house?.['bookings']) && house['bookings'].length > 0;
-  return isBrewing && !hasBooked && !says('of-lessons')(scene) && !says('may-be-lesson')(scene);
+  const mayBeLesson = !isTold(heard, 'guestsMore') && says('may-be-lesson')(scene);
+  return isBrewing && !hasBooked && !says('of-lessons')(scene) && !mayBeLesson;
 }
 
 /** Where the plan asks for nothing itself. */
@@ -158,6 +173,26 @@ function wishesBoiling(scene: Scene): boolean {
 function praisesTheCup(scene: Scene): boolean {
   return scene.flow === 'guide' && scene.heard['taste'] === null && says('praises')(scene);
 }
+
+/** "Celsius is fine, yes" is a word on no cup. */
+function countsDegrees({ heard, words, flow }: Scene): boolean {
+  const isOfPlan = flow === 'brew' || flow === 'guide';
+  return (
+    isOfPlan &&
+    heard['kind'] === 'taste' &&
+    heard['taste'] === null &&
+    isTold(heard, 'unit') &&
+    words.length <= longestUnit
+  );
+}
+const longestUnit = 40;
+
+/** "Can you help my mum, she wants an easy green tea": a tea is wished for, and nothing told of what a doctor is asked. */
+function helpsWith({ heard, words }: Scene): boolean {
+  const isUnsure = heard['kind'] === 'safety' && heard['answer'] === 'safety-general' && heard['isWarned'] !== true;
+  return isUnsure && (isTold(heard, 'tea') || isTold(heard, 'family')) && wishesTea.test(words);
+}
+const wishesTea = /\b(?:help|wants?|would like|looking for|fanc(?:y|ies)|make|brew)\b/;
 
 /** "Seven guests", beside a plan. */
 function tellsHowMany({ heard, flow }: Scene): boolean {

@@ -2,19 +2,21 @@
 import type { Facts, Json } from '../flow/flow.ts';
 import type { Scene } from './scene.ts';
 import { coldAsked } from './cold.ts';
+import { tellsOfAStep } from './harmless.ts';
 import { numberPattern, readCount, secondsSaid, shortTimes } from './count.ts';
 import { asks, skippedTo, steered } from './steering.ts';
-import { countedTo, lateBy, pouredAgoS, stepDone } from './steps.ts';
+import { countedTo, lateBy, pouredAgoS, stepDone, type Step } from './steps.ts';
 
 /** In the midst of a brew, and before it, beside a plan. */
 const brewing: ReadonlySet<Json> = new Set(['guide', 'brew']);
 
+/** Whoever has done this has begun, whatever was asked of them. */
+const begun: ReadonlySet<Step> = new Set(['leaf-in', 'filled', 'poured']);
+
 /** No name of a tea where hands tell of a step, and nothing where somebody may be hurt. */
 export function atTheBrew(scene: Scene): Facts {
   const { heard, words, cues, flow, asked = null } = scene;
-  const told = mayBeHurt(scene) ? null : stepDone(words, cues);
-  // 倒了, beside a plan: the water, for there is no tea yet.
-  const hands = told === 'poured' && flow === 'brew' && cues.says('just-poured', words) ? 'filled' : told;
+  const hands = mayBeHurt(scene) ? null : handsOf(scene);
   const isDrawing = flow === 'guide';
   const pouredAgo = isDrawing ? pouredAgoS(words, cues) : null;
   const few = fewEnough(scene);
@@ -26,6 +28,7 @@ export function atTheBrew(scene: Scene): Facts {
     const asksOwnBrews = asks('asks-own-brews', words, cues) || null;
     return {
       unknownTea,
+      hands: flow === 'brew' && hands !== null && begun.has(hands) ? hands : null,
       pouredAgo,
       guestsMore,
       asksOwnBrews,
@@ -41,6 +44,8 @@ export function atTheBrew(scene: Scene): Facts {
     few,
     isLastOne: isDrawing && cues.says('last-one', words) ? true : null,
     hands,
+    mayBeWater: hands === 'poured' && cues.says('may-be-water', words) ? true : null,
+    wasBoiling: isDrawing && !words.includes('?') && cues.says('was-boiling', words) ? true : null,
     isLate: late === null ? null : true,
     lateS: late === 'unsaid' ? null : late,
     countedTo: isDrawing ? countedTo(words, cues) : null,
@@ -60,10 +65,19 @@ export function atTheBrew(scene: Scene): Facts {
   };
 }
 
+/** Where nothing draws yet, what was poured just now is the water. */
+function handsOf({ words, cues, flow }: Scene): Step | null {
+  const step = stepDone(words, cues);
+  return step === 'poured' && flow !== 'guide' && cues.says('just-now', words) ? 'filled' : step;
+}
+
 /** "燙過了", and no more than that, may be of hands. */
 const longestUnsure = 20;
-const mayBeHurt = ({ heard, words }: Scene): boolean =>
-  heard['kind'] === 'safety' && !(heard['answer'] === 'safety-general' && words.length <= longestUnsure);
+const mayBeHurt = (scene: Scene): boolean => {
+  const { heard, words } = scene;
+  const isUnsure = heard['answer'] === 'safety-general' && words.length <= longestUnsure;
+  return heard['kind'] === 'safety' && !isUnsure && !tellsOfAStep(scene);
+};
 
 /** Where a word on safety is of the jar's own. */
 const ofTheJar: ReadonlySet<Json> = new Set(['safety-general', 'cold-brew-left-out', null]);
@@ -92,5 +106,6 @@ function moreGuests({ heard, words, cues }: Scene, isDrawing: boolean): Json {
   const guests = heard['guests'] ?? null;
   if (guests !== null && (!isDrawing || cues.says('in-all-now', words))) return null;
   if (guests !== null && cues.says('more-guests', words)) return guests;
+  if (isDrawing && cues.says('one-less', words)) return -1;
   return cues.says('one-more', words) ? (cues.numberIn('one-more', words) ?? 1) : null;
 }

@@ -4,14 +4,31 @@ import type { Scene } from './scene.ts';
 
 /** Longer texts tell more than that. */
 const longest = 40;
+const longestTold = 80;
+
+/** "Just me now, my husband is sick": how many drink, and nothing of who does. */
+export const tellsWhoDrinks = ({ heard, words, flow }: Scene): boolean =>
+  (flow === 'guide' || flow === 'brew') &&
+  heard['kind'] === 'safety' &&
+  isUnsure(heard) &&
+  (heard['guests'] ?? null) !== null &&
+  words.length <= longestTold &&
+  justUs.test(words) &&
+  !feels.test(words);
+
+const justUs =
+  /^(?:(?:ok|so|well|now|actually|oh|and|but|its|it is|theres) )*(?:just|only) (?:me|us|(?:the )?(?:two|three|four) of us)\b/;
+const feels = /[?？]|\b(?:i|im|we|were|me and|feel\w*|after|from|tea|drank|drunk)\b(?! now)/;
 
 /** Any other word keeps the answer of safety. */
 export const isHarmless = (scene: Scene): boolean =>
   scene.heard['kind'] === 'safety' &&
   scene.words.length <= longest &&
-  (isStyleAlone(scene) || isHandsAtWork(scene) || isOfThisPot(scene));
+  (isStyleAlone(scene) || isHandsAtWork(scene) || isOfThisPot(scene) || tellsOfAStep(scene));
 
-const isUnsure = ({ answer }: Facts): boolean => answer === 'safety-general';
+function isUnsure({ answer }: Facts): boolean {
+  return answer === 'safety-general';
+}
 
 /** Nor is a cold infusion that is yet to be made. */
 function isStyleAlone({ heard, words, cues }: Scene): boolean {
@@ -19,6 +36,14 @@ function isStyleAlone({ heard, words, cues }: Scene): boolean {
   if (isUnsure(heard)) return cues.says('style-alone', words);
   return heard['answer'] === 'cold-brew-left-out' && heard['style'] === 'cold' && !cues.says('stood-about', words);
 }
+
+/** "Poured. Smells of cinnamon!": begins with what was done at the brew, and nothing of anybody's body. */
+export const tellsOfAStep = ({ heard, words }: Scene): boolean =>
+  isUnsure(heard) && heard['isWarned'] !== true && stepFirst.test(words) && !ofABody.test(words);
+
+const stepFirst = /^(?:(?:ok|and|just|now|both|all|i|ive|we|have) )*(?:poured|filled|strained|rinsed|topped)\b/;
+const ofABody =
+  /[?？]|\b(?:on|over|hands?|arms?|fingers?|legs?|feet|foot|skin|burn\w*|hurt\w*|scald\w*|pain\w*|numb|itch\w*|feel\w*|sick|dizzy|swallow\w*|eyes?|lips?|mouth|tongue|throat|chest|heart|mou?ld\w*|bleach|soap|chemical\w*|glass|broke\w*|crack\w*|cat|dog|baby|kid|child)\b/;
 
 const isHandsAtWork = ({ heard, words, cues, flow }: Scene): boolean =>
   (flow === 'guide' || flow === 'brew') && isUnsure(heard) && !words.includes('?') && cues.says('hands-at-work', words);

@@ -13,9 +13,13 @@ const longest = 60;
 export function stepDone(words: string, cues: TalkCues): Step | null {
   const told = withoutNext(words, cues);
   if (told.length > longest || told.includes('?')) return null;
-  const step = steps.find((one) => cues.says(one, told));
+  const [first = told] = told.split(endOfSentence);
+  const step = steps.find((one) => cues.says(one, told)) ?? steps.find((one) => cues.says(one, first));
   return step === undefined || cues.says('not-done', told) || cues.says('not-so', told) ? null : step;
 }
+
+/** "Out. Much better!" */
+const endOfSentence = /[.!,]+ /;
 
 /** Asked at the end, "and what next?" is no question about the step. */
 function withoutNext(words: string, cues: TalkCues): string {
@@ -37,8 +41,10 @@ export function lateBy(words: string, { says }: TalkCues): number | 'unsaid' | n
 
 /** How long the last or the present infusion stood, counted aloud or told; null where nobody says how long. */
 export function countedTo(words: string, { says, numberIn }: TalkCues): number | null {
-  const isOfIt = words.length <= longestLate && !words.includes('?') && !says('of-what-comes', words);
-  if (!isOfIt) return null;
+  if (words.length > longestLate || words.includes('?')) return null;
+  if (says('stood-in-all', words) && (says('poured', words) || says('late', words)))
+    return secondsSaid(words, shortTimes);
+  if (says('of-what-comes', words)) return null;
   if (says('counted-to', words)) return numberIn('counted-to', words);
   return says('stood-for', words) ? secondsSaid(words, shortTimes) : null;
 }
