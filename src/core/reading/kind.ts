@@ -8,7 +8,9 @@ export type Taste = (typeof tastes)[number];
 
 /** What a text of kind taste complains of, or praises. */
 export function readTaste(cues: Cues, said: string): Taste | null {
-  const text = (asksHow.test(said) ? said : said.replace(noLongerInHan, ' ')).replace(noLonger, ' ').replace(thinsIt, ' ');
+  const text = (asksHow.test(said) ? said : said.replace(noLongerInHan, ' '))
+    .replace(noLonger, ' ')
+    .replace(thinsIt, ' ');
   // "A bit bitter, but I like that."
   if (cues.has('liked-so', text)) return 'right';
   const complaint = (['lost-scent', 'bitter', 'weak', 'sour', 'flat'] as const).find((taste) => cues.has(taste, text));
