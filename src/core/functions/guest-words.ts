@@ -6,15 +6,14 @@ const escaped = (words: string): string => words.replace(/[.*+?^${}()|[\]\\]/gu,
 function partsOf(name: string): readonly string[] {
   const words = name.match(/\p{Script=Han}+|[^\P{L}\p{Script=Han}][^\s,\p{Script=Han}]+/gu) ?? [];
   const short = words.filter((word) => /^\p{Script=Han}{3}$/u.test(word)).map((word) => word.slice(1));
-  return [name, ...words, ...short].toSorted((a, b) => b.length - a.length);
+  return [name, ...words, ...short].filter((part) => part !== '').toSorted((a, b) => b.length - a.length);
 }
 
-const nameIn = (text: string, name: string): RegExpExecArray | null =>
-  new RegExp(partsOf(name).map(escaped).join('|'), 'iu').exec(text);
+/** Of no name, which is erased with whoever bore it, nothing is found. */
+const patternOf = (name: string, flags: string): RegExp =>
+  new RegExp(partsOf(name).map(escaped).join('|') || '(?!)', flags);
 
-export function withoutName(text: string, name: string): string {
-  return text.replace(new RegExp(partsOf(name).map(escaped).join('|'), 'giu'), ' ');
-}
+export const withoutName = (text: string, name: string): string => text.replace(patternOf(name, 'giu'), ' ');
 
 /** "Ines need only pay 20, tell her please." */
 const toThem =
@@ -27,7 +26,7 @@ const nothing = /^(?:(?:please|about|whether|if)\b.*|(?:it|this|that|so)?)[.!。
 
 /** Empty where the sentence does not tell it. */
 export function wordsTo(text: string, name: string): string {
-  const found = nameIn(text, name);
+  const found = patternOf(name, 'iu').exec(text);
   const after = toThem.exec(text)?.groups?.['words'] ?? (found ? text.slice(found.index + found[0].length) : '');
   const words = after.replace(leadIn, '').replace(leadInHan, '').trim();
   return nothing.test(words) || words.length < 2 ? '' : words;

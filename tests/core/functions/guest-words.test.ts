@@ -24,3 +24,8 @@ test('what is left has nothing of the name', () => {
   expect(withoutName('move Mei Lin to Sunday', 'Mei Lin')).toBe('move   to Sunday');
   expect(withoutName('大文換到週日', '陳大文')).toBe(' 換到週日');
 });
+
+test('of no name nothing is taken away', () => {
+  expect(withoutName('they need 3 seats', '')).toBe('they need 3 seats');
+  expect(wordsTo('the door has moved', '')).toBe('');
+});
