@@ -30,7 +30,10 @@ const long = [
 ].map((file) => fileURLToPath(new URL(`../${file}`, import.meta.url)));
 for (const file of long) if (!existsSync(file)) throw new Error(`no such test: ${file}`);
 
-const place = ({ moduleId }: TestSpecification): number => (long.indexOf(moduleId) + 1 || long.length + 1) - 1;
+const place = ({ moduleId }: TestSpecification): number => {
+  const at = long.indexOf(moduleId);
+  return at === -1 ? long.length : at;
+};
 
 class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
