@@ -1,5 +1,5 @@
 /** Marks and small signs as they are typed → as the reader knows them: a dash between clauses, "&", stars around a word. Hears nothing. */
-import type { PlainText } from '../teas/plain-text.ts';
+import { replacedInBoth, type PlainText } from '../teas/plain-text.ts';
 
 type Rule = readonly [written: RegExp, meant: string];
 
@@ -31,17 +31,5 @@ const needed = /[*_&/;-]|\p{Extended_Pictographic}| n |\do|\d(?:ml|cc)[a-z]/u;
 
 export function withPlainMarks(text: PlainText): PlainText {
   if (!needed.test(text.plain)) return text;
-  return rules.reduce(replaced, text);
-}
-
-function replaced(text: PlainText, [written, meant]: Rule): PlainText {
-  let [shown, plain, read] = ['', '', 0];
-  for (const { 0: found, index } of text.plain.matchAll(written)) {
-    shown += text.shown.slice(read, index) + meant;
-    plain += text.plain.slice(read, index) + meant;
-    read = index + found.length;
-  }
-  return read === 0 && plain === ''
-    ? text
-    : { shown: shown + text.shown.slice(read), plain: plain + text.plain.slice(read) };
+  return rules.reduce((done, [written, meant]) => replacedInBoth(done, written, () => meant), text);
 }

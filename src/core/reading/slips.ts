@@ -1,5 +1,5 @@
 /** Slips of the thumb in Latin words, put right before anything of a message is read. Knows words, no meanings. */
-import type { PlainText } from '../teas/plain-text.ts';
+import { replacedInBoth, type PlainText } from '../teas/plain-text.ts';
 import { withOneLeftOut } from '../teas/spelling.ts';
 import { likely, slipCost, swapped } from './slip-cost.ts';
 
@@ -18,7 +18,6 @@ export interface SlipWords {
   readonly stems: ReadonlySet<string>;
 }
 
-/** In the message as it was shown as well, so that each character still stands where its plain one does. */
 export type SlipMender = (text: PlainText) => PlainText;
 
 const [shortest, longest] = [4, 16];
@@ -125,17 +124,7 @@ export function makeSlipMender(words: SlipWords): SlipMender {
     return mended;
   };
 
-  return (text) => {
-    let [shown, plain, read] = ['', '', 0];
-    for (const { 0: word, index } of text.plain.matchAll(latinWord)) {
-      const meant = word.length > longestParted ? word : mend(word);
-      if (meant === word) continue;
-      shown += text.shown.slice(read, index) + meant;
-      plain += text.plain.slice(read, index) + meant;
-      read = index + word.length;
-    }
-    return read === 0 ? text : { shown: shown + text.shown.slice(read), plain: plain + text.plain.slice(read) };
-  };
+  return (text) => replacedInBoth(text, latinWord, (word) => (word.length > longestParted ? word : mend(word)));
 }
 
 /** No part of "doesn't", nor of a number with its unit. */

@@ -21,6 +21,19 @@ export function plainText(text: string): PlainText {
   return last.made;
 }
 
+/** In what is shown as well, so that each character still stands where its plain one does. The pattern looks at the plain text. */
+export function replacedInBoth(text: PlainText, pattern: RegExp, meant: (found: string) => string): PlainText {
+  let [shown, plain, read] = ['', '', 0];
+  for (const { 0: found, index } of text.plain.matchAll(pattern)) {
+    const put = meant(found);
+    if (put === found) continue;
+    shown += text.shown.slice(read, index) + put;
+    plain += text.plain.slice(read, index) + put;
+    read = index + found.length;
+  }
+  return read === 0 ? text : { shown: shown + text.shown.slice(read), plain: plain + text.plain.slice(read) };
+}
+
 function madePlain(text: string): PlainText {
   const shown = text
     .slice(0, readCharacters * 2)
