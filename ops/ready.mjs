@@ -46,7 +46,7 @@ if (process.argv.includes('--browser') && chromium() === null) {
       '-y',
       '-q',
       '--no-install-recommends',
-      'chromium',
+      'chromium-headless-shell',
       'fonts-noto-cjk',
     ]);
   } else if (process.env.CI) {

@@ -16,8 +16,18 @@ function filesInMemory(): Record<string, string> {
   return { TMPDIR: folder };
 }
 
-/** What only computes leaves nothing behind: these share what they have read, which takes longer than most of them. */
+/** What only computes. */
 const pure = ['tests/core/**/*.test.ts', 'tests/reading/*.test.ts', 'tests/reference/*.test.ts'];
+
+/**
+ * These put something of their own in the place of what all share: the network, the clock, an output. The others share a process,
+ * and what it has read, which takes longer than most of them.
+ */
+const apart = [
+  'tests/clock.test.ts',
+  'tests/channels/telegram/bot-api.test.ts',
+  'tests/channels/telegram/secrets.test.ts',
+];
 
 /** Begun first, the longest first: begun last, as the short files they are, they leave a core idle for a minute. */
 const long = [
@@ -48,7 +58,11 @@ export default defineConfig({
     root: fileURLToPath(new URL('..', import.meta.url)),
     projects: [
       { extends: true, test: { name: 'core', include: pure, isolate: false } },
-      { extends: true, test: { name: 'house', include: ['tests/**/*.test.ts'], exclude: pure } },
+      {
+        extends: true,
+        test: { name: 'house', include: ['tests/**/*.test.ts'], exclude: [...pure, ...apart], isolate: false },
+      },
+      { extends: true, test: { name: 'apart', include: apart } },
     ],
     env: { TZ: 'UTC', ...filesInMemory() },
     sequence: { sequencer: LongestFirst },

@@ -22,7 +22,7 @@ const settings = {
 };
 const service = makeService(readConfig(settings), systemClock, makeLog('silent'));
 await service.start();
-const executablePath = process.env.NINTHPOUR_CHROMIUM ?? '/usr/bin/chromium';
+const executablePath = process.env.CHROMIUM_PATH ?? '/usr/bin/chromium';
 const browser = await chromium.launch({ executablePath, args: ['--headless', '--no-sandbox', '--disable-gpu'] });
 
 /** A page of its own on a processor slowed down, with what `watch` sees of it as it comes about. */

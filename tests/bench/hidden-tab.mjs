@@ -42,7 +42,7 @@ await web.start((incoming) => {
 const profile = mkdtempSync(join(tmpdir(), 'ninthpour-hidden-'));
 const flags = ['--headless=new', '--no-sandbox', '--disable-gpu', '--no-first-run', '--remote-debugging-pipe'];
 const browser = spawn(
-  process.env.NINTHPOUR_CHROMIUM ?? '/usr/bin/chromium',
+  process.env.CHROMIUM_PATH ?? '/usr/bin/chromium',
   [...flags, `--user-data-dir=${profile}`, 'about:blank'],
   { stdio: ['ignore', 'ignore', 'ignore', 'pipe', 'pipe'] },
 );

@@ -1,14 +1,15 @@
 /// <reference lib="dom" />
 /// <reference lib="dom.iterable" />
 /** One Chromium for a test file, and what every page in it is watched for. */
-import { existsSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { inspect, isDeepStrictEqual } from 'node:util';
 import type axeCore from 'axe-core';
 import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright-core';
-const places = [process.env['NINTHPOUR_CHROMIUM'] ?? '', '/usr/bin/chromium', '/usr/bin/chromium-browser'];
+import { chromium as chromiumHere } from '../../ops/chromium.mjs';
+
 /** Null where this machine has none; the project's own check asks for one first. */
-export const browserPath: string | null = places.find((place) => existsSync(place)) ?? null;
+export const browserPath: string | null = chromiumHere();
 
 /** A shared machine may be slow: patience for what must come, none for what must not. */
 export const soon = { timeout: 20_000 };
