@@ -802,7 +802,7 @@ choice-guide-guests = More guests, or fewer
 choice-guide-go-on = Go on
     .typed = continue / back to it / here
 choice-guide-finish = Finish
-    .typed = stop / end / enough / no more / that is enough / i am done / i'm done / i'm finished / finished / i think i'm done / i think i am done / that's it / that's all / done for today
+    .typed = end / enough / no more / that is enough / i am done / i'm done / i'm finished / finished / i think i'm done / i think i am done / that's it / that's all / done for today
 choice-guide-end-and-begin = End it and begin this one
 choice-guide-end-for-other = Begin anew in the other
     .typed = begin anew / the other / new one / start again in the other
@@ -927,6 +927,7 @@ guide-left = { $left ->
 }
 guide-held-as-told = Then I take it as { DURATION($seconds) }.
 guide-leaf-does-not-wait = The leaf doesn't wait: pour it off if you must go, and tap. I count what it got.
+guide-leaf-is-in = The leaf that is in stays; I pour it off sooner or later instead. Weigh it anew for the next pot.
 guide-quiet = An hour has passed. The leaf keeps a few hours more with the lid ajar. Shall we go on?
 guide-quiet-long = The leaf has rested { DURATION($awayS) }. Shall we go on?
 guide-quiet-dry = The leaf is in, and nothing is poured yet. Shall we go on?

@@ -14,8 +14,14 @@ export function readTaste(cues: Cues, said: string): Taste | null {
   // "A bit bitter, but I like that."
   if (cues.has('liked-so', text)) return 'right';
   const complaint = (['lost-scent', 'bitter', 'weak', 'sour', 'flat'] as const).find((taste) => cues.has(taste, text));
-  return complaint ?? (cues.has('right', text) && !cues.has('asks-remedy', text) ? 'right' : null);
+  return (
+    complaint ?? (cues.has('right', text) && !cues.has('asks-remedy', text) && !asksIfGood.test(text) ? 'right' : null)
+  );
 }
+
+/** 哪一泡最好喝, 這茶好喝嗎: whoever asks for praise gives none. */
+const asksIfGood =
+  /(?:哪|边)(?:一|个|種|种|款|隻|只|泡|道|杯).{0,8}(?:好|香|甜|顺|正)|(?:好喝|好饮|好味|香|甜|顺|不错)[的嘅]?(?:吗|嘛|咩|不好喝|唔好饮|不香)[?？。 ]*$|(?:会不会|会唔会|是不是|系咪).{0,4}(?:好喝|好饮|香|甜|顺)/;
 
 /** "Less bitter, but now it's watery": what it is no more is no complaint. */
 const noLonger =

@@ -7,8 +7,13 @@ import type { VesselMention } from './vessel.ts';
 export function namesNothing(
   { teas, vessels, quantities }: Observation,
   passesOver: (vessel: VesselMention) => boolean = () => false,
+  besides: keyof Observation['quantities'] | null = null,
 ): boolean {
-  return teas.length === 0 && vessels.every(passesOver) && Object.values(quantities).every((q) => q.value === null);
+  return (
+    teas.length === 0 &&
+    vessels.every(passesOver) &&
+    Object.entries(quantities).every(([name, { value }]) => value === null || name === besides)
+  );
 }
 
 /** "The water in the pot": the pot at hand, and no other. */

@@ -80,6 +80,14 @@ export function tellsOfABrew(
   if (weighed === 'lesson') return false;
   if (asks === 'dry' || asks === 'size') return true;
   if (weighed === 'shop' && servesInGrams.test(words)) return true;
+  if (
+    weighed === 'shop' &&
+    isNothing &&
+    words.length <= longestSwitch &&
+    !/[买退寄错]/.test(words) &&
+    readTurn(cues, words) === 'other-tea'
+  )
+    return true;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
   if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;
   if ((weighed === 'care' || weighed === 'offtopic') && brewsInWare(seen)) return true;
@@ -119,6 +127,9 @@ const leafDosed =
   /(?:放|落|投|下|加)(?:了|咗)?[^喝饮吃食]{0,10}(?:多|少|够|可以|得|行|啱|合适)|^(?:so |and |but )*(?:is|isnt|are|arent|would|will) (?:the )?[\d.]+ ?(?:g|gr|grams?|tsps?|teaspoons?|spoons?)(?: of (?:leaf|tea|leaves|it))? (?:be )?(?:not |really |way |far |a bit |quite )*(?:a lot|loads|too much|too little|too many|enough|ok|okay|fine|much|plenty|right)(?: of (?:leaf|tea|leaves))?(?: (?:for|in) .{2,30})?[?.! ]*$/;
 const swallows =
   /喝|饮|吃|食|吞|天|日|孕|药|岁|孩|\b(?:day|daily|drink|caffeine|pregnan\w*|child\w*|kids?|year|old|baby)\b/;
+
+/** 想換別的茶: so short, nothing that was bought is to be exchanged. */
+const longestSwitch = 10;
 
 /** What a serving weighs is no price. */
 const servesInGrams =

@@ -147,7 +147,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const isOfABrew = mayBeBrew && (weighed !== 'safety' || isHarmless());
     const settled = isOfABrew ? 'brew' : weighed;
     const mayTurn =
-      explained === null && !asksOnly(asks) && namesNothing(seen, isHalved(seen)) && turnsIn(settled, words);
+      explained === null &&
+      !asksOnly(asks) &&
+      (namesNothing(seen, isHalved(seen)) || halvesForSome(seen)) &&
+      turnsIn(settled, words);
     const turn = mayTurn ? readTurn(cues, words) : null;
     const heard = turn === null ? settled : 'brew';
     const isWhy = heard === 'brew' && asksWhy(seen);
@@ -190,6 +193,12 @@ const mayNameTea = (kind: Kind, asks: Asks | null, turn: Turn | null): boolean =
   kind !== 'greeting' &&
   turn === null &&
   (asks === null || asks === 'whole' || asks === 'guide');
+
+/** 半壺就夠了 我一個人: who drinks may be told with it. */
+const halvesForSome = (seen: Observation): boolean =>
+  seen.quantities.guests.value !== null &&
+  namesNothing(seen, isFaint, 'guests') &&
+  readTurn(seen.cues, seen.words) === 'half-pot';
 
 /** "cooler" alone is a word about anything. */
 const shortTurn = 12;

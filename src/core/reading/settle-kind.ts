@@ -56,7 +56,7 @@ function kindOfAct(act: Act | null): Kind {
 const warns = ({ cues, words, warned }: KindScene): boolean => warned || cues.has('safety', words);
 
 function weighedKind(scene: KindScene, weights: Weights, answerFor: AnswerFinder): Weighed {
-  const leaning: Leaning = scene.answering && !scene.warned ? { brew: answeringLean } : {};
+  const leaning: Leaning = scene.answering && !warns(scene) ? { brew: answeringLean } : {};
   const weighed = weigh(weights, scene.evidence, leaning);
   const [first] = weighed;
   const safety = weighed.find(({ kind }) => kind === 'safety')?.share ?? 0;

@@ -15,7 +15,7 @@ const inHan = (words: string, named = '(?!)'): RegExp =>
 
 const patterns: { readonly [word in SizeWord]: readonly RegExp[] } = {
   big: [inEnglish('big|bigger|biggest|large|larger|largest|huge', thing), inHan('大', hanThing)],
-  small: [inEnglish('small|smaller|smallest|little|littler|tiny', thing), inHan('细|小|迷你', hanThing)],
+  small: [inEnglish('small|smaller|smallest|little|littler|tiny', thing), inHan('细细?|小小?|迷你', hanThing)],
   middle: [
     inEnglish('normal|usual|regular|standard|average|ordinary|medium|middle|middling|common', thing),
     // Who leaves it to us.

@@ -64,7 +64,7 @@ function besideWater(plain: string, m: Measure): boolean {
     /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\b(?:gets?|goes?) (?:past|above|over|beyond)|\bkettle (?:is |set )?(?:at|to)|\bkettle (?:only |just )?(?:does|has|makes|manages|reaches|stops at|max(?:es)?(?: out)?(?: at)?|tops out at)(?: only| just)?|(?:只能?|最多|最高|净系|得)(?:烧|煮|滚|去)?(?:到|得到)|(?:饮水机|水机|热水器|水壶|热水壶|电水壶|保温壶里?的?水|水).{0,4}(?:只有|净系得|得返|最高|最多|固定|出来是|出嚟系)|水温|温度|调到|设到|水?(?:烧|煮|滚|放凉|晾|降)到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
       ahead,
     );
-  if (m.value >= 60 && m.value <= 100 && m.digits && isOfKettle(plain, m)) return true;
+  if (m.value >= 60 && m.value <= 100 && m.digits && (isOfKettle(plain, m) || isSaidInHan(plain, m))) return true;
   if (m.value >= 60 && m.value <= 100 && fromTheTap.test(before(plain, m.start, 60))) return true;
   const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && (waterTalk.test(plain) || isNoHour(plain, m));
   const used =
@@ -73,6 +73,16 @@ function besideWater(plain: string, m: Measure): boolean {
   if (used && m.value >= 60 && m.value <= 100) return true;
   return (named && m.value >= 30 && m.value <= 212) || (talkedOf && m.value <= 100);
 }
+
+/** 水溫會不會太高，我朋友說85；照他說的85 */
+const isSaidInHan = (plain: string, { value, start, end }: Measure): boolean => {
+  const ahead = before(plain, start, 24);
+  const isOfHeat = /(?:水温|温度|太[高热烫低]).{0,14}$/.test(ahead);
+  const isAsAdvised = value < 100 && /(?:照|按|听|依|跟)[^ ，,]{0,6}(?:说|讲|话|建议|教)的?\s?$/.test(ahead);
+  return (
+    (isOfHeat || isAsAdvised) && /^\s?(?:$|[.,?!，。？！]|就|左右|吧|行|好|可以|比较|呢|了)/.test(after(plain, end))
+  );
+};
 
 /** "Water 70", "I'll use 75", "the kettle has cooled, that's probably 85 now" */
 const isOfKettle = (plain: string, { start, end }: Measure): boolean =>

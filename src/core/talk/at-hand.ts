@@ -22,6 +22,7 @@ const rules: readonly Rule[] = [
   { when: isNoLesson, means: { kind: 'brew', answer: null } },
   { when: isOfTheBrewAtHand, means: { kind: 'brew', answer: null } },
   { when: wishesBoiling, means: { ...ofTheBrew, tempC: boilingC } },
+  { when: asksLanguageOfLesson, means: { kind: 'lesson', act: null, wants: null, answer: null } },
   { when: says('drinks-now'), means: { kind: 'greeting', act: 'thanks', taste: null, answer: null, hands: null } },
   { when: tellsHowMany, means: { kind: 'brew', answer: null } },
   { when: praisesTheCup, means: { kind: 'taste', act: null, taste: 'right', answer: null } },
@@ -33,6 +34,7 @@ const rules: readonly Rule[] = [
   { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
   { when: acknowledges, means: { ...ofTheBrew, kind: 'greeting', asks: null, turn: null, hands: null, takesIn: true } },
   { when: says('let-it-be'), means: { kind: 'greeting', act: 'no' } },
+  { when: visits, means: { kind: 'greeting', act: 'goodbye', answer: null } },
   { when: hasHadEnough, means: { kind: 'greeting', act: 'goodbye', answer: null } },
   { when: isHarmless, means: { kind: 'brew', answer: null } },
   { when: tellsWhoDrinks, means: { kind: 'brew', answer: null } },
@@ -66,6 +68,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     anyVessel: asksAnyVessel || null,
     wantsUsual: says('wants-usual')(scene) || null,
     noWhisk: says('lacks-whisk')(scene) || null,
+    simmers: (heard['kind'] === 'brew' && !isTold(heard, 'answer') && says('simmers')(scene)) || null,
     noVessel: (!isTold(heard, 'vessel') && says('lacks-vessel')(scene)) || null,
   });
   const marking: Scene = { ...scene, heard: marked };
@@ -198,6 +201,23 @@ const wishesTea = /\b(?:help|wants?|would like|looking for|fanc(?:y|ies)|make|br
 function tellsHowMany({ heard, flow }: Scene): boolean {
   const { kind, onlyGuests, taste } = heard;
   return flow === 'brew' && onlyGuests === true && taste === null && (kind === 'taste' || kind === 'offtopic');
+}
+
+/** 用中文講嗎, where lessons are talked of: in which language it is held. */
+function asksLanguageOfLesson(scene: Scene): boolean {
+  const isOfLessons = scene.flow === 'lesson' || says('of-lessons')(scene);
+  return isOfLessons && scene.heard['act'] === 'language' && asksIt.test(scene.words);
+}
+const asksIt = /[?？嗎吗么麼]$|[?？]/;
+
+/** 那我明天過去; of a lesson that is booked it tells who comes. */
+function visits(scene: Scene): boolean {
+  const { heard, house, flow, words } = scene;
+  const hasBooked = Array.isArray(house?.['bookings']) && house['bookings'].length > 0;
+  const mayBe = heard['kind'] === 'offtopic' || heard['kind'] === 'shop' || heard['kind'] === 'lesson';
+  return (
+    mayBe && !hasBooked && flow !== 'lesson' && flow !== 'lesson-desk' && !asksIt.test(words) && says('visits')(scene)
+  );
 }
 
 function asksYield(scene: Scene): boolean {

@@ -42,6 +42,7 @@ export function atTheBrew(scene: Scene): Facts {
     heldS: asked === 'heldS' ? heldSaid(words) : null,
     guestsMore,
     few,
+    stopsIt: (isDrawing && cues.says('stops-it', words)) || null,
     isLastOne: isDrawing && cues.says('last-one', words) ? true : null,
     hands,
     mayBeWater: hands === 'poured' && cues.says('may-be-water', words) ? true : null,

@@ -3,7 +3,9 @@
 export const talkCueFiles = {
   'small-words': ['said-ahead', 'said-after'],
   'at-hand': [
+    'simmers',
     'let-it-be',
+    'visits',
     'had-enough',
     'asks-when-answered',
     'grumbles',
@@ -46,6 +48,7 @@ export const talkCueFiles = {
   ],
   steering: [
     'begin',
+    'stops-it',
     'skip',
     'skip-to',
     'pause',

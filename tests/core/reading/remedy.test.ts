@@ -38,3 +38,43 @@ test.each([
 ])('%s is of the %s', (text, kind) => {
   expect(read(text, nothing).kind).toBe(kind);
 });
+
+test.each([
+  ['哪一泡最好喝啊', null],
+  ['這茶好喝嗎', null],
+  ['會不會很香', null],
+  ['這種味道正常嗎', null],
+  ['怎麼這麼香', 'right'],
+  ['這泡好喝', 'right'],
+  ['味道正', 'right'],
+  ['越泡越淡', 'weak'],
+])('%s praises as much as %s', (text, taste) => {
+  expect(read(text, nothing).taste).toBe(taste);
+});
+
+/** Whoever is not well comes before what was asked. */
+test.each(['她說肚子有點怪怪的', '喝了會怎樣', '上面有白白的一點一點的', '胃有点不舒服'])(
+  '%s, said to a question',
+  (text) => {
+    expect(read(text, { language: null, asked: 'tea' }).kind).toBe('safety');
+  },
+);
+
+test.each([
+  ['水溫會不會太高 我朋友說85', 85],
+  ['那照他說的85', 85],
+  ['照他说的，120', null],
+  ['听说85后都爱喝茶', null],
+])('how hot in "%s"', (text, tempC) => {
+  expect(read(text, nothing).tempC).toBe(tempC);
+});
+
+test.each([
+  ['半壺就夠了 我一個人', 'half-pot'],
+  ['要不要提高水温', 'hotter'],
+  ['想换别的茶', 'other-tea'],
+  ['买错了想换别的茶', null],
+  ['想换货', null],
+])('%s: %s', (text, turn) => {
+  expect(read(text, nothing).turn).toBe(turn);
+});

@@ -21,6 +21,8 @@ describe('a step that hands have done', () => {
     ['rinsed', 'rinsed'],
     ['洗过了', 'rinsed'],
     ['已經沖過一次了', 'rinsed'],
+    ['我洗了兩次', 'rinsed'],
+    ['洗两遍了', 'rinsed'],
     ['filled', 'filled'],
     ['water is in', 'filled'],
     ['I poured the hot water in', 'filled'],
@@ -50,6 +52,8 @@ describe('a step that hands have done', () => {
     '還沒倒',
     '可以倒水了嗎',
     '要不要洗茶',
+    '那就洗兩次',
+    '洗一遍好了',
     '茶葉漂在上面',
     'longjing in a 300 ml glass',
   ])('none: %s', (text) => {
