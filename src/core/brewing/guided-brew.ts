@@ -57,6 +57,13 @@ export function heldUntil(brew: GuidedBrew, endsAt: Instant): GuidedBrew {
   return brew.hold ? { ...brew, hold: { ...brew.hold, endsAt } } : brew;
 }
 
+/** This infusion draws so long, whatever was reckoned; those after it are reckoned once it is poured. */
+export function drawnFor(brew: GuidedBrew, seconds: Seconds, now: Instant): GuidedBrew {
+  const [next, ...later] = brew.coming;
+  const asked = next ? { ...brew, coming: [{ ...next, seconds }, ...later] } : brew;
+  return brew.hold ? heldUntil(asked, Math.max(now, brew.hold.filledAt + seconds * 1000)) : asked;
+}
+
 /** Poured off now; a counted infusion, of which only this is known, went as asked unless `heldS` says otherwise. */
 export function pouredOff(
   ground: Ground,

@@ -1,10 +1,17 @@
-/** Two things asked in one message, answered one after the other: what asks back comes last, and only one thing is asked. */
+/** Two things asked or told in one message, answered one after the other: what asks back comes last, and only one thing is asked. */
 import { frontRules } from './lookup.ts';
 import type { Turn } from './turn.ts';
 
+/** `inOrder`: the first changes what the second is of. */
+export interface Parts {
+  readonly first: string;
+  readonly second: string;
+  readonly inOrder: boolean;
+}
+
 /** `begun` gives the turn as it was before anything was heard. */
 export function inParts(
-  [first, second]: readonly [string, string],
+  { first, second, inOrder }: Parts,
   begun: () => Turn,
   answer: (turn: Turn, part: string) => void,
 ): Turn {
@@ -14,6 +21,7 @@ export function inParts(
     return turn;
   };
   const alone = after(begun(), first);
+  if (inOrder && asksBack(alone, begun()) < asksForFact) return after(alone, second);
   const [here, there] = [asksBack(alone, begun()), asksBack(after(begun(), second), begun())];
   if (here === asksForFact && there === asksForFact) {
     alone.say({ key: frontRules(alone.book).sentences.oneAtATime }, { rest: { is: second } });

@@ -1,6 +1,6 @@
 /** Makes phrases of sentence keys and what is known. Puts nothing into words. */
 import type { FlowWords, SayPart, Values } from './book.ts';
-import { evaluate, factsOf, type Lookup } from './evaluate.ts';
+import { evaluate, factsOf, isSame, type Lookup } from './evaluate.ts';
 import type { Facts, Json, Phrase, Saying } from './flow.ts';
 
 /** Known only when a sentence goes out: how late it is, in seconds and as a word. */
@@ -32,16 +32,21 @@ interface Beside {
   readonly slot: string | null;
 }
 
-/** What two answers both end with is said once, after both. */
-function withoutTwins(phrases: readonly Phrase[]): readonly Phrase[] {
+/** What two answers both end with is said once, after both; `first` of the phrases are the first answer's. */
+export function withoutTwins(phrases: readonly Phrase[], first: number): readonly Phrase[] {
   if (phrases.length < 2) return phrases;
   const lastOf = (key: string): number => phrases.findLastIndex((other) => other.key === key);
-  return phrases.filter(({ key, values }, n) => Object.keys(values).length > 0 || lastOf(key) === n);
+  const isSaidAgain = (phrase: Phrase): boolean =>
+    phrases.some((other, n) => n >= first && isSame({ ...phrase }, { ...other }));
+  return phrases.filter((phrase, n) => {
+    if (Object.keys(phrase.values).length === 0) return lastOf(phrase.key) === n;
+    return n >= first || !isSaidAgain(phrase);
+  });
 }
 
 /** One message. */
 export function sayingOf(phrases: readonly Phrase[], { choices, show, slot }: Beside): Saying {
-  const saying: Saying = { phrases: withoutTwins(phrases), choices };
+  const saying: Saying = { phrases, choices };
   const shown = show ? { ...saying, show } : saying;
   return slot === null ? shown : { ...shown, slot };
 }

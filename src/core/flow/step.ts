@@ -3,7 +3,7 @@ import type { Around, FlowBook, FlowWords } from './book.ts';
 import { choiceByLabel, choiceByNumber, choiceByOrdinal, choiceLine, type OpenChoice } from './choices.ts';
 import { isSame } from './evaluate.ts';
 import type { Effect, Facts, FlowEvent, FlowState, Spot } from './flow.ts';
-import { inParts } from './in-parts.ts';
+import { inParts, type Parts } from './in-parts.ts';
 import { flowNamed, frontRules } from './lookup.ts';
 import { perform, performFirst } from './perform.ts';
 import { Turn } from './turn.ts';
@@ -114,18 +114,20 @@ const aboutFlow = ({ flow, place, parked }: Turn): string =>
 const hearText = (turn: Turn, text: string, language: string): void =>
   hear(turn, frontRules(turn.book).reads, aboutText(turn, text, language));
 
-function partsOf(turn: Turn, text: string, language: string): readonly [string, string] | null {
+function partsOf(turn: Turn, text: string, language: string): Parts | null {
   const { parts } = frontRules(turn.book);
   const outcome = parts === null ? null : turn.call(parts, aboutText(turn, text, language));
-  const told = outcome && 'gives' in outcome ? (outcome.gives as readonly string[] | null) : null;
-  return told?.[0] !== undefined && told[1] !== undefined ? [told[0], told[1]] : null;
+  return outcome && 'gives' in outcome ? (outcome.gives as Parts | null) : null;
 }
 
-/** Each part asks; neither answers what was asked before. */
+/** Each part asks or is a choice; neither answers what was asked before. */
 function answerPart(turn: Turn, part: string, language: string): void {
+  const labelled = choiceByLabel(turn.openChoices(), part, turn.book.words);
   hear(turn, frontRules(turn.book).reads, { ...aboutText(turn, part, language), asked: null });
   perform(turn, frontRules(turn.book).notices);
-  answer(turn, part);
+  if (labelled) turn.heard = { text: part };
+  if (labelled) take(turn, labelled);
+  else answer(turn, part);
 }
 
 function answer(turn: Turn, text: string): void {

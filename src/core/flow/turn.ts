@@ -8,7 +8,7 @@ import { learned, toldOf, withFacts } from './learning.ts';
 import { timersOf } from './outline.ts';
 import { factsFor, leftAt, mayStay, parkedAfter, trailBefore, trailOn } from './parking.ts';
 import { perform } from './perform.ts';
-import { sayingOf, spoken } from './phrases.ts';
+import { sayingOf, spoken, withoutTwins } from './phrases.ts';
 import { scopeOf, slotOf } from './scope.ts';
 
 /** More places in one turn than any flow has: a circle without a question. */
@@ -20,6 +20,7 @@ export class Turn {
   readonly around: Around;
   readonly #effects: Effect[] = [];
   readonly #phrases: Phrase[] = [];
+  #ofFirstAnswer = 0;
   #began: Spot;
   readonly #beganSlot: string | null;
   readonly #wasAside: boolean;
@@ -216,6 +217,7 @@ export class Turn {
     this.#trail = trailOn(this.#trail, this.#wentBack ? null : this.#began, this);
     this.#began = this.spot;
     this.#wentBack = false;
+    this.#ofFirstAnswer = this.#phrases.length;
   }
 
   /** The choices of a place, of the present one unless told. */
@@ -242,6 +244,7 @@ export class Turn {
   #saying(): Saying {
     const own = this.#entered ? slotOf(this) : null;
     const slot = this.isWritten && own === this.#beganSlot ? null : own;
-    return sayingOf(this.#phrases, { choices: shownChoices(this.openChoices()), show: this.show, slot });
+    const phrases = withoutTwins(this.#phrases, this.#ofFirstAnswer);
+    return sayingOf(phrases, { choices: shownChoices(this.openChoices()), show: this.show, slot });
   }
 }

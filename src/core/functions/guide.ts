@@ -1,6 +1,7 @@
 /** The functions of the guided brew: each takes what is known of it and gives it one step further. Keeps no state. */
 import {
   changed,
+  drawnFor,
   filled,
   heldUntil,
   leftOut,
@@ -33,6 +34,7 @@ export const guideCallNames = [
   'skipGuide',
   'changeGuide',
   'paceGuide',
+  'drawGuide',
   'tasteGuide',
   'nowGuide',
   'endGuide',
@@ -69,6 +71,7 @@ export function guideCalls(content: CoreContent): { readonly [name in (typeof gu
     })),
     changeGuide: moving((board, given, around) => heldAnew(otherwise(content, board, given, around), given, around)),
     paceGuide: moving((board, given, { nowMs }) => pacedNow(content, board, given, { nowMs, zone: content.zone })),
+    drawGuide: moving((board, given, { nowMs }) => drawnNow(board, numberOf(given['seconds']) ?? 0, nowMs)),
     tasteGuide: moving((board, given, around) => tastedNow(content, board, given, around)),
     nowGuide: moving((board, _, around) => ({ ...board, change: nowPhrase(content, board.brew, around) })),
     endGuide: moving((board) => ({
@@ -110,6 +113,12 @@ function pacedNow(content: CoreContent, board: Board, given: Facts, { nowMs, zon
   if (brew === null) return { ...board, change: phrase('guide-told-pace-end') };
   return { ...board, ...heldKindly(brew, given, zone), change: changeOfPace(isLonger, board.brew, brew) };
 }
+
+const drawnNow = (board: Board, seconds: number, nowMs: number): Board => ({
+  ...board,
+  brew: drawnFor(board.brew, seconds, nowMs),
+  change: phrase('guide-told-drawn', { seconds }),
+});
 
 /** Nobody's pot stands longer; the taps of days later are no holds. */
 const longestHeldS = 86_400;

@@ -80,5 +80,11 @@ const wordForWord: ReadonlySet<Json> = new Set(['reply', 'question', 'name']);
 export function partsOfMessage(content: CoreContent, given: Facts, around: Around): Json {
   if (wordForWord.has(given['asked'] ?? null)) return null;
   const hear = (text: string): Facts => readMessage(content, { ...given, text, asked: null }, around);
-  return twoAsked(content.withoutCourtesies(textOf(given['text'])), hear, content.talkCues);
+  const parts = twoAsked(
+    content.withoutCourtesies(textOf(given['text'])),
+    hear,
+    content.talkCues,
+    given['flow'] ?? null,
+  );
+  return parts === null ? null : { ...parts };
 }

@@ -33,7 +33,7 @@ const patterns: { readonly [turn in Exclude<Turn, 'stronger' | 'lighter'>]: RegE
   'double-leaf':
     /^(?:and |what about |how about |what if i |use |with |make it |do |take )*(?:double|twice)(?: (?:it|that|the amount|the leaf|the leaves|the tea|as much|as much (?:leaf|tea)))?[?.! ]*$|^(?:那|就|咁|如果|茶叶|放|用)*(?:加倍|双倍|两倍|多一倍)(?:的茶叶)?(?:呢|行吗|可以吗|得唔得)?[？?。! ]*$/,
   'more-leaf':
-    /(?<!\b(?:used|put in|put|added|took|had|got|made) (?:a bit |a little |way |much |even |too )?)\bmore (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|(?<![太好很咁几么])多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶|^(?:那|就|咁|再)?(?:多(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)多(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
+    /(?<!\b(?:used|put in|put|added|took|had|got|made) (?:a bit |a little |way |much |even |too )?)\bmore (?:leaf|leaves|tea)\b|^(?:so |ok |and |then |well |i |we |(?:should|shall|could|can|must|need to|have to) )*(?:use|put|put in|take|add) (?:way |a lot |lots |much |a bit |a little |some |even )*more(?: then| in| of it)?[?.! ]*$|茶叶(?:再)?(?:放|落|加)?多(?:啲|点|一点|些)|(?<![太好很咁几么])多(?:放|加|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|加(?:点|啲|些)茶|^(?:那|就|咁|再)?(?:多(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)多(?:点|啲|些|一点))[吧啦呀嘛了]*$/,
   'less-leaf':
     /(?<!\b(?:used|put in|put|added|took|had|got|made) (?:a bit |a little |way |much |even |too )?)\b(?:less|fewer) (?:leaf|leaves|tea)\b|茶叶(?:再)?(?:放|落)?少(?:啲|点|一点|些)|(?<![多太好很咁么])少(?:放|落)?(?:点|啲|些|一点)?(?:茶叶|茶)|(?:[舍捨]不得|不[舍捨]得?|心疼|肉痛).{0,4}(?:放|下|落|投|用).{0,3}多|(?:^|要|想|就|那|就是|先|今天|这次|下次|[ ，,])(?:那|就|咁|再)?(?:少(?:放|落|加|下)(?:点|啲|些|一点)|(?:放|落|加|下)少(?:点|啲|些|一点))(?:好了|就好|[吧啦呀嘛了])*(?=$|[ ，,。])/,
   longer:

@@ -2,7 +2,7 @@
 import type { Facts, Json } from '../flow/flow.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
-import { isHarmless, tellsWhoDrinks } from './harmless.ts';
+import { burnsTheLeaf, isHarmless, tellsWhoDrinks } from './harmless.ts';
 import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
 import { isTold, says, type Scene, type Talk } from './scene.ts';
@@ -29,6 +29,7 @@ const rules: readonly Rule[] = [
   { when: asksRefill, means: { ...ofTheBrew, nearAnswer: null } },
   { when: likesIt('light'), means: { ...ofTheBrew, turn: 'lighter' } },
   { when: likesIt('strong'), means: { ...ofTheBrew, turn: 'stronger' } },
+  { when: weighsNothing, means: { ...ofTheBrew, asks: 'leaf' } },
   { when: keepsVessel, means: { kind: 'greeting', act: 'yes' } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
   { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
@@ -36,6 +37,7 @@ const rules: readonly Rule[] = [
   { when: says('let-it-be'), means: { kind: 'greeting', act: 'no' } },
   { when: visits, means: { kind: 'greeting', act: 'goodbye', answer: null } },
   { when: hasHadEnough, means: { kind: 'greeting', act: 'goodbye', answer: null } },
+  { when: burnsTheLeaf, means: { ...ofTheBrew, answer: 'why-cooler' } },
   { when: isHarmless, means: { kind: 'brew', answer: null } },
   { when: tellsWhoDrinks, means: { kind: 'brew', answer: null } },
   { when: saysWhatItIs, means: { kind: 'brew' } },
@@ -115,6 +117,12 @@ function likesIt(how: 'light' | 'strong'): (scene: Scene) => boolean {
     const ofThePlan = flow === 'brew' && asked === null && heard['kind'] === 'taste';
     return ofThePlan && words.length <= longestWish && says(`likes-it-${how}`)(scene);
   };
+}
+
+/** "How much is 3 g without a scale?", beside a plan, asks for no price. */
+function weighsNothing({ flow, heard }: Scene): boolean {
+  const isBrewing = flow === 'brew' || flow === 'guide';
+  return isBrewing && heard['noScale'] === true && heard['kind'] === 'shop' && !isTold(heard, 'answer');
 }
 
 /** "The same cup", beside a plan: it stands. */

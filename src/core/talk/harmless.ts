@@ -1,5 +1,5 @@
 /** What sounds like a danger and is none: one word of how to brew, of what hands do, or of whether it is ready, and no other. */
-import type { Facts } from '../flow/flow.ts';
+import type { Facts, Json } from '../flow/flow.ts';
 import type { Scene } from './scene.ts';
 
 /** Longer texts tell more than that. */
@@ -25,6 +25,16 @@ export const isHarmless = (scene: Scene): boolean =>
   scene.heard['kind'] === 'safety' &&
   scene.words.length <= longest &&
   (isStyleAlone(scene) || isHandsAtWork(scene) || isOfThisPot(scene) || tellsOfAStep(scene));
+
+/** "Won't boiling water burn it?": what water does to the leaf, and nobody is hurt. */
+export const burnsTheLeaf = ({ heard, words }: Scene): boolean =>
+  burning.has(heard['answer'] ?? null) && leafBurns.test(words) && !ofSomebody.test(words);
+
+const burning: ReadonlySet<Json> = new Set(['burn', 'burnt-mouth', 'gaiwan-hot', 'safety-general', null]);
+const leafBurns =
+  /\b(?:will|wont|would|wouldnt|does|doesnt|can|cant|could|might|not|to|without|avoid)\b(?: \w+){0,4} (?:burn|scorch|scald|cook|kill|ruin|damage)(?:ing)? (?:(?:the |my |your |green |white )*(?:tea|leaf|leaves|powder|matcha)|(?<=water .*)(?:it|them))\b[?!. ]*$/;
+const ofSomebody =
+  /\b(?:me|my (?!tea|leaf|leaves|green|white|matcha)|hand|finger|tongue|mouth|throat|skin|child|kid|baby|guest)/;
 
 function isUnsure({ answer }: Facts): boolean {
   return answer === 'safety-general';

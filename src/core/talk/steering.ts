@@ -2,7 +2,7 @@
 import type { TalkCues } from './talk-cues.ts';
 
 /** Of two that fit the first is meant. */
-const steers = ['remind', 'begin', 'pause', 'end', 'skip', 'return'] as const;
+const steers = ['remind', 'over-night', 'begin', 'pause', 'end', 'skip', 'return'] as const;
 export type Steer = (typeof steers)[number];
 
 /** Longer texts tell more than that. */

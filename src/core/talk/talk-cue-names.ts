@@ -54,6 +54,7 @@ export const talkCueFiles = {
     'pause',
     'return',
     'asks-to-pause',
+    'over-night',
     'end',
     'remind',
     'of-lessons',
@@ -128,6 +129,7 @@ export const talkCueFiles = {
     'takes-how-long',
     'what-it-costs',
     'asks-for-lesson',
+    'tells-step',
   ],
 } as const;
 

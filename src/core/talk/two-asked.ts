@@ -1,7 +1,9 @@
-/** Whether a message asks two things of different kinds, and where the one ends. It reads neither, and answers nothing. */
+/** Whether a message asks two things of different kinds, or tells a step and asks, and where the one ends. It reads neither, and answers nothing. */
 import type { Facts, Json } from '../flow/flow.ts';
 import { partsOf } from './parts.ts';
-import type { TalkCues } from './talk-cues.ts';
+import { steered } from './steering.ts';
+import { stepDone } from './steps.ts';
+import { talkWords, type TalkCues } from './talk-cues.ts';
 
 /** Longer texts tell a story. */
 const longestText = 240;
@@ -13,16 +15,43 @@ interface Heard {
 
 type Hearing = (text: string) => Facts;
 
+export interface TwoParts {
+  readonly first: string;
+  readonly second: string;
+  /** A step is done before what is asked beside it. */
+  readonly inOrder: boolean;
+}
+
 /** The two parts, or null where it is one thing, or may be. */
-export function twoAsked(text: string, hear: Hearing, cues: TalkCues): readonly [string, string] | null {
+export function twoAsked(text: string, hear: Hearing, cues: TalkCues, flow: Json): TwoParts | null {
   if (text.length > longestText) return null;
   const whole = text.trim();
+  const told = flow === 'guide' ? stepAndAsked(whole, hear, cues) : null;
+  if (told !== null) return told;
   for (const [first, second] of partsOf(whole, cues, (words) => isAsked(words, cues))) {
     const heard = [first, second].map((part) => ({ words: part.words, facts: hear(part.text) }));
-    if (areTwo(heard, () => hear(whole), cues)) return [first.text, second.text];
+    if (areTwo(heard, () => hear(whole), cues)) return { first: first.text, second: second.text, inOrder: false };
   }
   return null;
 }
+
+/** "Done, and how hot should it be?": in the midst of a brew, where a question or a word on the taste would hide the step. */
+function stepAndAsked(whole: string, hear: Hearing, cues: TalkCues): TwoParts | null {
+  const isStep = (words: string): boolean =>
+    !words.includes('?') && (cues.says('tells-step', words) || stepDone(words, cues) !== null);
+  const words = talkWords(whole);
+  if (stepDone(words, cues) !== null || steered(words, cues) !== null) return null;
+  for (const [first, second] of partsOf(whole, cues, () => true)) {
+    if (!isStep(first.words) || isStep(second.words)) continue;
+    const isBeside = isAsked(second.words, cues) || (hear(second.text)['taste'] ?? null) !== null;
+    if (isBeside && !isApart(hear(whole))) return { first: first.text, second: second.text, inOrder: true };
+  }
+  return null;
+}
+
+/** Somebody may be hurt, or it is no brew that is spoken of. */
+const isApart = ({ kind = null, errand = null }: Facts): boolean =>
+  kind === 'safety' || kind === 'lesson' || errand !== null;
 
 /** "It's too bitter. Do you …": told, and meant as a question; so is "sencha in a 300 ml pot". */
 function isAsked(words: string, { says }: TalkCues): boolean {

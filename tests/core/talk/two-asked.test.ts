@@ -5,8 +5,8 @@ import { readContent } from '../../../src/content.ts';
 const { book } = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
 const around = { nowMs: Date.UTC(2026, 0, 15, 16), language: 'en', memory: {}, house: {} };
 
-function partsOf(text: string, asked: string | null = null): unknown {
-  const outcome = book.calls['partsOfMessage']!({ text, language: 'en', asked, flow: 'front' }, around);
+function partsOf(text: string, asked: string | null = null, flow = 'front'): unknown {
+  const outcome = book.calls['partsOfMessage']!({ text, language: 'en', asked, flow }, around);
   return 'gives' in outcome ? outcome.gives : null;
 }
 
@@ -35,7 +35,30 @@ describe('two things', () => {
     ['可以回沖幾次然後隔天還能泡嗎', '可以回沖幾次', '隔天還能泡嗎'],
     ['喂奶期间可以喝吗，水温要低一点吗', '喂奶期间可以喝吗', '水温要低一点吗'],
   ])('%s', (text, first, second) => {
-    expect(partsOf(text)).toEqual([first, second]);
+    expect(partsOf(text)).toEqual({ first, second, inOrder: false });
+  });
+});
+
+describe('a step and what is beside it, in the midst of a brew', () => {
+  it.each([
+    ['poured, is the brown foam normal?', 'poured', 'is the brown foam normal?'],
+    ['done, much better', 'done', 'much better'],
+    ['Ready. How hot should the water be?', 'Ready', 'How hot should the water be?'],
+    ['好了，好喝多了', '好了', '好喝多了'],
+    ['放好了，水要加多满？', '放好了', '水要加多满？'],
+  ])('%s', (text, first, second) => {
+    expect(partsOf(text, null, 'guide')).toEqual({ first, second, inOrder: true });
+    expect(partsOf(text, null, 'front')).toBeNull();
+  });
+
+  it.each([
+    'poured, lovely',
+    "we're done, that was great",
+    'done, I burned my hand, what do I do?',
+    'poured, what next?',
+    'done? how long?',
+  ])('%s is one', (text) => {
+    expect(partsOf(text, null, 'guide')).toBeNull();
   });
 });
 
