@@ -135,6 +135,7 @@ kept = All is kept.
 # the main job
 ask-tea = Which tea is it? Write its name, or choose its family.
 ask-tea-again = Write the tea's name, or choose its family:
+brew-of-family = Of that kind I can plan these; what is on the shelf today the shop knows. Which shall it be?
 ask-which-of-these = More than one tea fits. Which one do you mean?
 ask-family-of-unknown = I don't know “{ $unknownTea }”. Which family is it? Then I can still work it out.
 ask-family = Which family of tea is it?
@@ -216,7 +217,7 @@ brew-leaf-little-longer = Or let it draw longer and fewer times, { DURATIONS($ti
 brew-leaf-much = That is much leaf for this vessel ({ GRAMS($usualG) } is usual): even with the shortest times the cups come out about { NUMBER($strength, maximumFractionDigits: 1) } times as strong as usual.
 brew-leaf-much-fits = For the usual strength brew it in about { ML($fitsMl) }, or take less leaf.
 choice-longer-fewer = Longer, fewer times
-    .typed = longer and fewer / fewer and longer / longer but fewer / fewer infusions
+    .typed = simpler / a simpler way / something simpler / is there a simpler way / make it simpler / easier / less work / fewer steps / longer and fewer / fewer and longer / longer but fewer / fewer infusions
 brew-fill-bottom = it just covers the bottom
 brew-fill-fifth = it fills about a fifth
 brew-fill-quarter = it fills about a quarter

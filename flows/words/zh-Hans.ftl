@@ -135,6 +135,7 @@ kept = 都留着。
 # the main job
 ask-tea = 是什么茶？请写茶名，或选茶类。
 ask-tea-again = 请写茶名，或选茶类：
+brew-of-family = 这一类我会算的有这些；架上今天有哪些，要问店家。您要哪一种？
 ask-which-of-these = 不止一种茶符合，您说的是哪一种？
 ask-family-of-unknown = 我不认得“{ $unknownTea }”。它属于哪一类？知道茶类我就能算。
 ask-family = 它属于哪一类茶？
@@ -213,7 +214,7 @@ brew-leaf-little-longer = 也可以少泡几次、每次泡久些：{ DURATIONS(
 brew-leaf-much = 这个器具放这些茶叶偏多（一般放 { GRAMS($usualG) }），就算时间缩到最短，浓度也约是平常的 { NUMBER($strength, maximumFractionDigits: 1) } 倍。
 brew-leaf-much-fits = 要平常的浓度，用约 { ML($fitsMl) }的器具泡，或少放些茶叶。
 choice-longer-fewer = 泡久些、少泡几次
-    .typed = 泡久一点少泡几次 / 少泡几次 / 少泡几次泡久些
+    .typed = 简单一点 / 有没有简单一点的泡法 / 太麻烦了 / 懒人泡法 / 泡久一点少泡几次 / 少泡几次 / 少泡几次泡久些
 brew-fill-bottom = 刚好铺满底
 brew-fill-fifth = 约占五分之一
 brew-fill-quarter = 约占四分之一

@@ -135,6 +135,7 @@ kept = 都留著。
 # the main job
 ask-tea = 是什麼茶？請寫茶名，或選茶類。
 ask-tea-again = 請寫茶名，或選茶類：
+brew-of-family = 這一類我會算的有這些；架上今天有哪些，要問店家。您要哪一種？
 ask-which-of-these = 有不只一種茶符合，您說的是哪一種？
 ask-family-of-unknown = 我不認得「{ $unknownTea }」。它屬於哪一類？知道茶類我就能算。
 ask-family = 它屬於哪一類茶？
@@ -213,7 +214,7 @@ brew-leaf-little-longer = 也可以少泡幾次、每次泡久些：{ DURATIONS(
 brew-leaf-much = 這個器具放這些茶葉偏多（一般放 { GRAMS($usualG) }），就算時間縮到最短，濃度也約是平常的 { NUMBER($strength, maximumFractionDigits: 1) } 倍。
 brew-leaf-much-fits = 要平常的濃度，用約 { ML($fitsMl) }的器具泡，或少放些茶葉。
 choice-longer-fewer = 泡久些、少泡幾次
-    .typed = 泡久一點少泡幾次 / 少泡幾次 / 少泡幾次泡久些
+    .typed = 簡單一點 / 有沒有簡單一點的泡法 / 太麻煩了 / 懶人泡法 / 泡久一點少泡幾次 / 少泡幾次 / 少泡幾次泡久些
 brew-fill-bottom = 剛好鋪滿底
 brew-fill-fifth = 約佔五分之一
 brew-fill-quarter = 約佔四分之一

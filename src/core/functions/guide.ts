@@ -172,16 +172,19 @@ function otherwise(content: CoreContent, board: Board, given: Facts, { memory }:
   return { ...board, brew, change: moreOfRequest(board, brew, { before, unit: memory['unit'] ?? null }) };
 }
 
-/** Of the water that is on the leaf already: this hold ends as the times are now, at once if it has had them. */
-function heldAnew(board: Board, given: Facts, { nowMs }: Around): Board {
-  const { hold, coming } = board.brew;
-  const seconds = coming[0]?.seconds ?? null;
-  if (given['isOnIt'] !== true || !hold || seconds === null) return board;
-  return { ...board, brew: heldUntil(board.brew, Math.max(nowMs, hold.filledAt + seconds * 1000)) };
+/** Of the water that is on the leaf already. */
+const heldAnew = (board: Board, given: Facts, { nowMs }: Around): Board =>
+  given['isOnIt'] === true ? { ...board, brew: heldAsReckoned(board.brew, nowMs) } : board;
+
+/** A hold ends as the times are now, at once if it has had them. */
+function heldAsReckoned(brew: GuidedBrew, nowMs: number): GuidedBrew {
+  const seconds = brew.coming[0]?.seconds ?? null;
+  if (!brew.hold || seconds === null) return brew;
+  return heldUntil(brew, Math.max(nowMs, brew.hold.filledAt + seconds * 1000));
 }
 
 /** Moves this brew and the taste remembered for its family, by the smallest step. */
-function tastedNow(content: CoreContent, board: Board, given: Facts, { memory }: Around): Board {
+function tastedNow(content: CoreContent, board: Board, given: Facts, { memory, nowMs }: Around): Board {
   const said = textOf(given['taste']);
   const ground = groundOf(content, board.brew);
   const plan = planBrew(ground.data, ground.leaf, board.brew.request);
@@ -191,7 +194,11 @@ function tastedNow(content: CoreContent, board: Board, given: Facts, { memory }:
   // Cold water made no colder helps no cup.
   const complaint = isCold(given) && said === 'bitter' ? 'strong' : complaintOf(said);
   const { taste, change } = adjust(tastes[context.family] ?? usualTaste, complaint, context);
-  const brew: GuidedBrew = change ? tasted(ground, board.brew, change, waterC) : board.brew;
+  const mended: GuidedBrew = change ? tasted(ground, board.brew, change, waterC) : board.brew;
+  // What draws now has the water it has, and what has drawn its time is done.
+  const isSameWater = mended.request.waterC === board.brew.request.waterC;
+  const stillDraws = nowMs < (board.brew.hold?.endsAt ?? 0);
+  const brew = change && stillDraws && isSameWater && !isCold(given) ? heldAsReckoned(mended, nowMs) : mended;
   return {
     ...board,
     brew,

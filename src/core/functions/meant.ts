@@ -4,7 +4,10 @@ import type { Facts, Json } from '../flow/flow.ts';
 import type { Tea } from '../teas/tea.ts';
 import { listOf, textOf } from './values.ts';
 
-export const meantCallNames = ['sizeMeant', 'familyOfAll', 'oneOfThese'] as const;
+export const meantCallNames = ['sizeMeant', 'familyOfAll', 'oneOfThese', 'teasOf'] as const;
+
+/** More are no help to whoever must choose. Judgement. */
+const mostShown = 8;
 
 export const meantCalls = (
   teas: readonly Tea[],
@@ -20,6 +23,13 @@ export const meantCalls = (
     const [family = null] = families;
     return { gives: families.size === 1 ? family : null };
   },
+  /** The first of a family that can be planned. */
+  teasOf: ({ family = null }) => ({
+    gives: teas
+      .filter((tea) => tea.family === family)
+      .slice(0, mostShown)
+      .map(({ id }) => id),
+  }),
   /** Which of several teas a few words tell. */
   oneOfThese: ({ teas: ids = null, text = null }) => {
     const several = ((ids ?? []) as readonly string[]).flatMap((id) => teas.find((tea) => tea.id === id) ?? []);

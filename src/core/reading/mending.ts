@@ -30,9 +30,14 @@ const shortened: { readonly [word: string]: string } = {
   tmr: 'tomorrow',
   tho: 'though',
   thru: 'through',
+  em: 'them',
+  til: 'until',
   bday: 'birthday',
   rn: 'now',
 };
+
+/** What is shortened on a telephone, in full. */
+export const spelledOut = (text: string): string => text.replace(/[a-z]+/g, (word) => shortened[word] ?? word);
 
 /** `common` words are what a slip is put right to, the commonest first; `known` words are none. */
 export function makeMender(common: readonly string[], known: ReadonlySet<string>): (text: string) => string {

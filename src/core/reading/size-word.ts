@@ -2,7 +2,7 @@
 
 export type SizeWord = 'big' | 'middle' | 'small' | 'other';
 
-const before = String.raw`^(?:(?:no|nah|nope|oh|er|um|its|it is|ok|okay|just|wait|actually|sorry|i mean|i meant|use|with|in|and|well|the|an?|my|our|really|very|quite|rather|pretty|fairly)[ ,.!]+)*`;
+const before = String.raw`^(?:(?:no|nah|nope|oh|er|um|its|it is|ok|okay|just|wait|actually|sorry|i mean|i meant|dunno|dont know|i dont know|idk|no idea|not sure|im not sure|like|about|about medium|kind of|kinda|sort of|maybe|probably|id say|i guess|guess|use|with|in|and|well|the|an?|my|our|really|very|quite|rather|pretty|fairly)[ ,.!]+)*`;
 const after = String.raw`(?: (?:one|size|sized|kind))?(?:[ ,.!]+(?:please|then|i think|i guess|actually|of course))*[ .!]*$`;
 /** What it is the size of may be said once more: "an ordinary mug". */
 const thing = ' (?:mug|cup|glass|pot|teapot|flask|jar|gaiwan|kyusu|thermos|bottle)';

@@ -1,5 +1,6 @@
 /** What a message means only because of the talk it stands in, and the reader alone cannot tell. It corrects what was heard; it answers nothing. */
 import type { Facts, Json } from '../flow/flow.ts';
+import { spelledOut } from '../reading/mending.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
 import { burnsTheLeaf, isHarmless, tellsWhoDrinks } from './harmless.ts';
@@ -50,7 +51,7 @@ const longestRead = 200;
 
 export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): Facts {
   const begun = text.slice(0, longestRead);
-  const scene: Scene = { ...talk, heard, words: talkWords(begun), cues };
+  const scene: Scene = { ...talk, heard, words: spelledOut(talkWords(begun)), cues };
   const waits = isWaiting(scene);
   const ofThatVessel = isVesselAtHand(scene);
   const bags = says('tea-bags')(scene) ? (cues.numberIn('tea-bags', scene.words) ?? 0) : null;

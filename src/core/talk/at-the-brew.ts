@@ -1,6 +1,6 @@
 /** What hands have done, where the brew shall go and what is asked of it, as far as a message tells. */
 import type { Facts, Json } from '../flow/flow.ts';
-import type { Scene } from './scene.ts';
+import { isTold, type Scene } from './scene.ts';
 import { coldAsked } from './cold.ts';
 import { tellsOfAStep } from './harmless.ts';
 import { numberPattern, readCount, secondsSaid, shortTimes } from './count.ts';
@@ -56,6 +56,13 @@ export function atTheBrew(scene: Scene): Facts {
     asksOwnBrews: asks('asks-own-brews', words, cues) || null,
     asksOwnTaste: asks('asks-own-taste', words, cues) || null,
     justPoured: (hands === 'poured' && cues.says('just-poured', words)) || null,
+    asksWhich:
+      (heard['kind'] !== 'safety' &&
+        heard['kind'] !== 'lesson' &&
+        !isTold(heard, 'tea') &&
+        isTold(heard, 'family') &&
+        cues.says('asks-which', words)) ||
+      null,
     asksLeft: asks('asks-left', words, cues) || null,
     forgotRinse:
       (heard['kind'] !== 'safety' || heard['answer'] === 'safety-general') && cues.says('forgot-rinse', words)

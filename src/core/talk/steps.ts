@@ -40,9 +40,13 @@ export function lateBy(words: string, { says }: TalkCues): number | 'unsaid' | n
 }
 
 /** How long the last or the present infusion stood, counted aloud or told; null where nobody says how long. */
-export function countedTo(words: string, { says, numberIn }: TalkCues): number | null {
+export function countedTo(words: string, cues: TalkCues): number | null {
+  const { says, numberIn } = cues;
   if (words.length > longestLate || words.includes('?')) return null;
-  if (says('stood-in-all', words) && (says('poured', words) || says('late', words)))
+  if (
+    says('stood-in-all', words) &&
+    (stepDone(words, cues) === 'poured' || says('poured', words) || says('late', words))
+  )
     return secondsSaid(words, shortTimes);
   if (says('of-what-comes', words)) return null;
   if (says('counted-to', words)) return numberIn('counted-to', words);

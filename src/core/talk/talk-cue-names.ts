@@ -45,6 +45,7 @@ export const talkCueFiles = {
     'tea-bags',
     'drinks-now',
     'may-be-lesson',
+    'asks-which',
   ],
   steering: [
     'begin',

@@ -39,12 +39,16 @@ export function twoAsked(text: string, hear: Hearing, cues: TalkCues, flow: Json
 function stepAndAsked(whole: string, hear: Hearing, cues: TalkCues): TwoParts | null {
   const isStep = (words: string): boolean =>
     !words.includes('?') && (cues.says('tells-step', words) || stepDone(words, cues) !== null);
-  const words = talkWords(whole);
-  if (stepDone(words, cues) !== null || steered(words, cues) !== null) return null;
+  const said = talkWords(whole);
+  if (steered(said, cues) !== null) return null;
   for (const [first, second] of partsOf(whole, cues, () => true)) {
     if (!isStep(first.words) || isStep(second.words)) continue;
-    const isBeside = isAsked(second.words, cues) || (hear(second.text)['taste'] ?? null) !== null;
-    if (isBeside && !isApart(hear(whole))) return { first: first.text, second: second.text, inOrder: true };
+    const tastes = (hear(second.text)['taste'] ?? null) !== null;
+    if (!tastes && !isAsked(second.words, cues)) continue;
+    const heard = hear(whole);
+    // Heard in one already.
+    if (stepDone(said, cues) !== null && (!tastes || (heard['taste'] ?? null) !== null)) return null;
+    if (!isApart(heard)) return { first: first.text, second: second.text, inOrder: true };
   }
   return null;
 }
