@@ -31,6 +31,8 @@ export interface Asked {
   readonly change: SeatChange;
   /** Whether a lesson is about the tea that was named; null where none was. */
   readonly isOnTopic: ((lesson: Lesson) => boolean) | null;
+  /** The one that is shown, if one is. */
+  readonly lesson: Json;
 }
 
 export function wishOf(asked: Asked, around: Around): Facts {
@@ -69,7 +71,10 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const meant = wish.want === 'leave' ? named.filter(isOwn) : isOther ? [] : named;
   const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(sentence) !== null);
   const next = wish.want !== 'leave' && asksForNext(sentence) && meant.length > 1 ? nextOf(meant) : undefined;
-  const one = isOfOwn ? spokenOf(wish, own, upcoming) : meant.length === 1 ? meant[0] : next;
+  const shown = shownIn(around).find(({ id }) => id === asked.lesson);
+  const alike = shown && wish.date !== undefined ? meant.filter(isLike(shown)) : [];
+  const likeliest = alike.length === 1 ? alike : meant;
+  const one = isOfOwn ? spokenOf(wish, own, upcoming) : likeliest.length === 1 ? likeliest[0] : next;
   return {
     want: isShown ? 'enrol' : wish.want,
     seats: seatsAlone(sentence) ?? seatsMeant(sentence, wish.seats, guests),
@@ -181,6 +186,12 @@ function spokenOfOwn(wish: Wish, around: Around): readonly OwnBooking[] {
   );
   return named.length > 0 || own.every(isCancelled) ? own : own.filter((one) => !isCancelled(one));
 }
+
+/** 兩個人 12號的, beside one that is shown: that one, on another day. */
+const isLike =
+  ({ title }: Lesson) =>
+  (other: Lesson): boolean =>
+    Object.entries(title).every(([language, name]) => other.title[language as keyof typeof title] === name);
 
 /** The first to begin. */
 const nextOf = (lessons: readonly Lesson[]): Lesson | undefined =>

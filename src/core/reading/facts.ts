@@ -133,9 +133,9 @@ function bareNumber({ plain, measures }: Observation): number | null {
 }
 
 const leadsOn =
-  /^(?:(?:and|or|ok|okay|then|so|what about|how about|what if|with|at|use|just|make it|maybe|even|only|try|no|lets say|let's say|i do|i use|i take)[\s,]*)*$|^(?:那|咁|如果|换成|换|改成|改|或者|就|要|用|放|系|是|不然|若|再|[，, ])*$/;
+  /^(?:(?:and|or|ok|okay|then|so|what about|how about|what if|with|at|use|just|make it|maybe|even|only|try|no|lets say|let's say|i do|i use|i take)[\s,]*)*$|^(?:那|咁|如果|大概|大约|差不多|换成|换|改成|改|或者|就|要|用|放|系|是|不然|若|再|[，, ])*$/;
 const trailsOff =
-  /^(?:[\s,?.!]|then|instead|please|maybe)*$|^(?:呢|的话|嘅话|好了|吧|啦|呀|啊|行吗|可以吗|得唔得|得吗|[，,？?。! ])*$/;
+  /^(?:[\s,?.!]|then|instead|please|maybe)*$|^(?:呢|左右|的话|嘅话|好了|吧|啦|呀|啊|行吗|可以吗|得唔得|得吗|[，,？?。! ])*$/;
 
 /** "six mugs a day" are drunk, not brewed in. */
 function isCounted({ vessels, measures }: Observation): boolean {
@@ -153,7 +153,7 @@ function saysDose(plain: string): boolean {
 }
 
 const knowsNot =
-  /\b(?:dont know|do not know|no idea|not sure|unsure|idk|dunno|how (?:do|can|should) i (?:measure|know|find|tell))\b|唔知|不知道|不清楚|唔清楚|不确定|不晓得|搞不清|不认得|看不出|怎么量|点量|点度/;
+  /\b(?:dont know|do not know|no idea|not sure|unsure|idk|dunno|how (?:do|can|should) i (?:measure|know|find|tell))\b|唔知|不知道|不清楚|唔清楚|不确定|不晓得|搞不清|不认得|看不出|(?:泡|喝|冲|饮)(?:什么|啥|咩|哪[个种款])(?:茶)?(?:比较|最|才)?(?:好|合适|适合)|怎么量|点量|点度/;
 
 const unitMissing = (words: string): Mistake => ({ code: 'unit-missing', field: 'amount', values: { said: words } });
 

@@ -45,6 +45,8 @@ function isDose(scene: QuantityScene, m: Measure, cues: Cues): boolean {
   )
     return true;
   if (bagged.test(scene.plain) && m.value <= bagG) return true;
+  if (m.value < stockFromG && (forOneSession.test(behind) || /(?:一|每)(?:泡|包|袋|次)(?:是|有|装)?$/.test(ahead)))
+    return true;
   if (cues.has('stock-before', ahead) || cues.has('stock-after', behind.slice(0, 14))) return false;
   if (
     /^\s?(?:of .{0,20})?\b(?:in|per|to|for)\b.{0,12}\d/.test(behind) ||
@@ -61,6 +63,8 @@ const forEach =
 /** 茶包一包3克: what is in one bag is brewed with it. */
 const bagged = /茶包|袋泡|\btea ?bags?\b/;
 const bagG = 6;
+/** 8克一泡的小袋: made up for one sitting. */
+const forOneSession = /^\s?(?:一|每|1)(?:泡|次泡)|^\s?(?:的)?(?:小泡袋|泡袋|小包装|独立包装)/;
 
 /** "50 g" and nothing else is said of the brew at hand. */
 function isAllThatIsSaid(plain: string, { start, end }: Measure): boolean {

@@ -43,6 +43,7 @@ export function settleKind(scene: KindScene, weights: Weights, answerFor: Answer
   if (scene.act === 'about') return 'offtopic';
   if (scene.act === 'ask-shop' || scene.act === 'shop-desk') return 'shop';
   const { kind, share } = weighedKind(scene, weights, answerFor);
+  if (scene.act === 'no' && !scene.answering && kind !== 'safety' && !warns(scene)) return 'greeting';
   const enough = scene.act === 'why' ? whyElsewhere : surelyElsewhere;
   return kind === 'offtopic' && share < enough ? kindOfAct(scene.act) : kind;
 }

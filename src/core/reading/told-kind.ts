@@ -10,12 +10,17 @@ export function toldKind(seen: Observation, explained: string | null): Kind | nu
   if (bringsAlong(seen.words)) return 'lesson';
   if (usedBefore.test(seen.words)) return 'care';
   if (priesCake.test(seen.words)) return 'care';
+  if (keptFor.test(seen.words)) return 'care';
   return buysByWeight(seen) || buysInHan(seen) ? 'shop' : null;
 }
 
 /** "I used this pot for puer before, is that ok": no puer is to be brewed. */
 const usedBefore =
   /\b(?:used|brewed|made|had) (?:\w+ )?(?:this|the|my|that|it|same)(?: \w+)?(?: \w+)? (?:for|with|in) .{2,24}\b(?:before|already|previously|until now|last (?:time|week|month|year))\b/;
+
+/** 鐵觀音放兩年了，還可以喝嗎: how long leaf keeps, and nothing of a cup that stood. */
+const keptFor =
+  /(?:放|存|摆|藏)(?:了|咗|着)?.{0,4}(?:[一二两三四五六七八九十\d几多半]+)(?:个月|年).{0,8}(?:还|仲)?(?:能不能|可不可以|可以|能|得唔得|饮得|喝得)(?:再)?(?:喝|饮|泡|冲)/;
 
 /** 我有一餅生普，怎麼撬開: how a cake comes apart, and not yet how it is brewed. */
 const priesCake =

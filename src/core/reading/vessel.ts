@@ -74,6 +74,7 @@ export function concludeVessel(plain: string, mentions: readonly VesselMention[]
       !isLacking(plain, m.start) &&
       !saidToLack.test(plain.slice(m.end, m.end + 20)) &&
       !isCounted(plain, m) &&
+      !isGivenUp(plain, m, mentions) &&
       !/\binto (?:an?|the|my|your)? ?$/.test(before(plain, m.start)),
   );
   const wished = meant.filter((m) => isWished.test(before(plain, m.start)));
@@ -94,6 +95,12 @@ export function concludeVessel(plain: string, mentions: readonly VesselMention[]
   const genericPot = vessel === 'porcelain-pot' && all.every((v) => v.material === null);
   return { vessel: genericPot && pot ? pot : vessel, material, several: [], faint };
 }
+
+/** 蓋碗太小了，有個壺 400: another is named in its place. */
+const isGivenUp = (plain: string, { start, end }: VesselMention, all: readonly VesselMention[]): boolean =>
+  notGood.test(plain.slice(end, end + 8)) &&
+  all.some((other) => other.start > start && other.start > end && other.meaning.is === 'vessel');
+const notGood = /^子?(?:太[大小]|不够|唔够|破|裂|坏|碎|打烂|漏|丢|不见|没带|借出去)/;
 
 /** "yixing gaiwan", "glass thermos": right before another vessel, the first only qualifies. */
 function isQualifier(mention: VesselMention, next: VesselMention | undefined): boolean {

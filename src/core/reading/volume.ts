@@ -108,9 +108,11 @@ function millilitres(scene: QuantityScene, measure: Measure): number | null {
   return fits && (besideVessel(scene, measure) || onlyCorrects(scene, measure)) ? measure.value : null;
 }
 
-/** 水溫90 蓋碗110 */
-const isHeat = (plain: string, { value, start }: Measure): boolean =>
-  value <= 100 && /(?:水温|温度|水热)(?:是|系|用|大概|大约|约|[:： ])*$/.test(before(plain, start));
+/** 水溫90 蓋碗110, 八十幾度 */
+const isHeat = (plain: string, { value, start, end }: Measure): boolean =>
+  value <= 100 &&
+  (/(?:水温|温度|水热)(?:是|系|用|大概|大约|约|[:： ])*$/.test(before(plain, start)) ||
+    /^[几多]度/.test(after(plain, end)));
 
 /** "I am 82", and what it holds is not told by that. */
 const isAge = (plain: string, { start, end }: Measure): boolean =>

@@ -40,6 +40,8 @@ export function readTemperature(scene: QuantityScene, cues: Cues, words: string)
 
 function degreesOf(scene: QuantityScene, m: Measure): number | null {
   if (m.dimension === 'temperature') return m.value;
+  if (m.dimension === 'bare' && m.value >= leastInWords && m.value < 100 && oddDegrees.test(after(scene.plain, m.end)))
+    return m.value + middleOfTen;
   const bare = m.dimension === 'bare' && (m.digits || m.value >= leastInWords);
   if (bare && m.value > 100 && m.value < 230 && /\bfahrenheit\b|华氏/.test(scene.plain)) return celsius(m.value);
   const told = m.dimension === 'degree' || (bare && (scene.asked === 'tempC' || besideWater(scene.plain, m)));
@@ -47,6 +49,9 @@ function degreesOf(scene: QuantityScene, m: Measure): number | null {
   return m.value >= certainlyFahrenheit ? celsius(m.value) : m.value;
 }
 
+/** 八十幾度: the middle of what it may be. */
+const oddDegrees = /^[几多]度/;
+const middleOfTen = 5;
 /** A smaller number in words counts something else. */
 const leastInWords = 50;
 /** 九十五與一百: which of two is asked, and neither is told. */

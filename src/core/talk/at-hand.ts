@@ -3,6 +3,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { spelledOut } from '../reading/mending.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
+import { asksLanguageOfLesson, visits } from './at-the-shop.ts';
 import { burnsTheLeaf, isHarmless, tellsWhoDrinks } from './harmless.ts';
 import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
@@ -71,6 +72,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     anyVessel: asksAnyVessel || null,
     wantsUsual: says('wants-usual')(scene) || null,
     noWhisk: says('lacks-whisk')(scene) || null,
+    atWork: (talk.flow === 'brew' && (talk.asked ?? null) !== null && says('at-work')(scene)) || null,
     simmers: (heard['kind'] === 'brew' && !isTold(heard, 'answer') && says('simmers')(scene)) || null,
     noVessel: (!isTold(heard, 'vessel') && says('lacks-vessel')(scene)) || null,
   });
@@ -210,23 +212,6 @@ const wishesTea = /\b(?:help|wants?|would like|looking for|fanc(?:y|ies)|make|br
 function tellsHowMany({ heard, flow }: Scene): boolean {
   const { kind, onlyGuests, taste } = heard;
   return flow === 'brew' && onlyGuests === true && taste === null && (kind === 'taste' || kind === 'offtopic');
-}
-
-/** 用中文講嗎, where lessons are talked of: in which language it is held. */
-function asksLanguageOfLesson(scene: Scene): boolean {
-  const isOfLessons = scene.flow === 'lesson' || says('of-lessons')(scene);
-  return isOfLessons && scene.heard['act'] === 'language' && asksIt.test(scene.words);
-}
-const asksIt = /[?？嗎吗么麼]$|[?？]/;
-
-/** 那我明天過去; of a lesson that is booked it tells who comes. */
-function visits(scene: Scene): boolean {
-  const { heard, house, flow, words } = scene;
-  const hasBooked = Array.isArray(house?.['bookings']) && house['bookings'].length > 0;
-  const mayBe = heard['kind'] === 'offtopic' || heard['kind'] === 'shop' || heard['kind'] === 'lesson';
-  return (
-    mayBe && !hasBooked && flow !== 'lesson' && flow !== 'lesson-desk' && !asksIt.test(words) && says('visits')(scene)
-  );
 }
 
 function asksYield(scene: Scene): boolean {

@@ -65,6 +65,7 @@ test.each([
   ['那照他說的85', 85],
   ['照他说的，120', null],
   ['听说85后都爱喝茶', null],
+  ['大概八十幾度可以嗎', 85],
 ])('how hot in "%s"', (text, tempC) => {
   expect(read(text, nothing).tempC).toBe(tempC);
 });
@@ -77,4 +78,31 @@ test.each([
   ['想换货', null],
 ])('%s: %s', (text, turn) => {
   expect(read(text, nothing).turn).toBe(turn);
+});
+
+/** 蓋碗太小了 有個壺: the pot is meant. */
+test.each([
+  ['盖碗太小了 有个壶 400左右', { vessel: 'porcelain-pot', volumeMl: 400 }],
+  ['蓋碗破了 用馬克杯', { vessel: 'mug' }],
+  ['蓋碗太小了', { vessel: 'gaiwan' }],
+])('%s', (text, told) => {
+  expect(read(text, nothing)).toMatchObject(told);
+});
+
+test.each([
+  ['8克一泡的小袋', 8],
+  ['一泡8克', 8],
+  ['买了500克', null],
+])('so much leaf in "%s"', (text, leafG) => {
+  expect(read(text, nothing).leafG).toBe(leafG);
+});
+
+test.each([
+  ['鐵觀音放兩年了 還可以喝嗎', 'care', 'shelf-life'],
+  ['有沒有比較溫和的', 'shop', 'mild-teas'],
+  ['碧螺春跟龍井差在哪', 'shop', 'compare-teas'],
+  ['你们店在哪', 'shop', 'address'],
+  ['老板 有铁观音没', 'shop', 'stock'],
+])('%s', (text, kind, answer) => {
+  expect(read(text, nothing)).toMatchObject({ kind, answer });
 });

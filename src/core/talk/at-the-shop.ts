@@ -1,0 +1,19 @@
+/** What is meant of the shop and its lessons and sounds like something else: a language asked for, somebody on their way. It books nothing. */
+import { says, type Scene } from './scene.ts';
+
+/** 用中文講嗎, where lessons are talked of: in which language it is held. */
+export function asksLanguageOfLesson(scene: Scene): boolean {
+  const isOfLessons = scene.flow === 'lesson' || says('of-lessons')(scene);
+  return isOfLessons && scene.heard['act'] === 'language' && asksIt.test(scene.words);
+}
+const asksIt = /[?？嗎吗么麼]$|[?？]/;
+
+/** 那我明天過去; of a lesson that is booked it tells who comes. */
+export function visits(scene: Scene): boolean {
+  const { heard, house, flow, words } = scene;
+  const hasBooked = Array.isArray(house?.['bookings']) && house['bookings'].length > 0;
+  const mayBe = heard['kind'] === 'offtopic' || heard['kind'] === 'shop' || heard['kind'] === 'lesson';
+  return (
+    mayBe && !hasBooked && flow !== 'lesson' && flow !== 'lesson-desk' && !asksIt.test(words) && says('visits')(scene)
+  );
+}
