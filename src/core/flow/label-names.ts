@@ -15,15 +15,22 @@ export function foldedText(text: string): string {
 /** A label without values reads the same each time, and every text typed is compared with dozens of them in three languages. */
 const kept = new WeakMap<FlowWords, Map<string, readonly string[]>>();
 
-export function labelNames(words: FlowWords, language: string, label: Phrase, by: NamedBy): readonly string[] {
-  if (Object.keys(label.values).length > 0) return worded(words, language, label, by);
+function keptFolded(words: FlowWords, about: string, fold: () => readonly string[]): readonly string[] {
   const keptHere = kept.get(words) ?? new Map<string, readonly string[]>();
   kept.set(words, keptHere);
-  const about = `${by} ${language} ${label.key}`;
-  const names = keptHere.get(about) ?? worded(words, language, label, by);
+  const names = keptHere.get(about) ?? fold();
   keptHere.set(about, names);
   return names;
 }
+
+export function labelNames(words: FlowWords, language: string, label: Phrase, by: NamedBy): readonly string[] {
+  if (Object.keys(label.values).length > 0) return worded(words, language, label, by);
+  return keptFolded(words, `${by} ${language} ${label.key}`, () => worded(words, language, label, by));
+}
+
+/** Other words of a sentence, in every language. */
+const saidFor = (words: FlowWords, key: string): readonly string[] =>
+  keptFolded(words, key, () => words.languages.flatMap((language) => words.typed(language, key)).map(foldedText));
 
 function worded(words: FlowWords, language: string, label: Phrase, by: NamedBy): readonly string[] {
   const others = by === 'labels' ? [] : words.typed(language, label.key);
@@ -51,7 +58,7 @@ const particles = /(?<=\p{Script=Han}{2})[吧啦喔哦呀啊囉啰咯嘍喽嘛]+
 
 /** What was typed, and the same without what is only said around it: "ok, done", "好，帶我泡". */
 export function typedWays(words: FlowWords, text: string): readonly string[] {
-  const around = new Set(words.languages.flatMap((language) => words.typed(language, aroundLabels)).map(foldedText));
+  const around = new Set(saidFor(words, aroundLabels));
   const parts = text
     .split(/[\s\p{P}]+/u)
     .map(foldedText)
@@ -64,7 +71,7 @@ export function typedWays(words: FlowWords, text: string): readonly string[] {
 
 /** The same for one of a list, without what is said of choosing it. */
 export function chosenWays(words: FlowWords, text: string): readonly string[] {
-  const around = words.languages.flatMap((language) => words.typed(language, aroundChosen)).map(foldedText);
+  const around = saidFor(words, aroundChosen);
   const pared = (way: string): string => {
     const ahead = around.find((one) => way.startsWith(one) && way.length > one.length);
     if (ahead !== undefined) return pared(way.slice(ahead.length));

@@ -1,6 +1,7 @@
 /** Turns lists of patterns, as data/reading/cues.yaml tells their small language, into one test a cue, each bounded in what it may cost. */
 import { lazily } from '../lazily.ts';
 import { plainText } from '../teas/plain-text.ts';
+import { makeSieve, type Sieve } from './sieve.ts';
 
 /** Of texts as `cueText` makes them. */
 export interface CueSet<Name extends string> {
@@ -18,26 +19,29 @@ const particles = '(?: please| pls| plz| now| then|呀|啊|啦|吧|喇|嘅|的|�
 
 export function makeCueSet<Name extends string>(cues: { readonly [cue in Name]: readonly string[] }): CueSet<Name> {
   const named = Object.entries<readonly string[]>(cues);
-  const compiled = new Map(named.map(([cue, patterns]) => [cue, lazily(() => compiledFrom(patterns))]));
+  const sieve = makeSieve();
+  const compiled = new Map(named.map(([cue, patterns]) => [cue, lazily(() => compiledFrom(patterns, sieve))]));
   return {
     has: (cue, text) => compiled.get(cue)?.().isIn(text) ?? false,
-    is: (cue, text) => text.length <= 40 && (compiled.get(cue)?.().whole().test(text) ?? false),
+    is: (cue, text) => text.length <= 40 && (compiled.get(cue)?.().isWhole(text) ?? false),
     without: (cue, text) => text.replace(compiled.get(cue)?.().every() ?? /$^/, ' '),
   };
 }
 
 interface Compiled {
   isIn(text: string): boolean;
-  whole(): RegExp;
+  isWhole(text: string): boolean;
   every(): RegExp;
 }
 
 /** Each when it is first asked for: of most cues no more than one is, and of some none. */
-function compiledFrom(patterns: readonly string[]): Compiled {
+function compiledFrom(patterns: readonly string[], sieve: Sieve): Compiled {
   const sources = patterns.map(sourceOf);
+  const mayHold = lazily(() => sieve.add(sources.map(({ source }) => source)));
+  const whole = lazily(() => wholeOf(sources));
   return {
-    isIn: testOf(sources),
-    whole: lazily(() => wholeOf(sources)),
+    isIn: testOf(sources, sieve),
+    isWhole: (text) => mayHold()(text) && whole().test(text),
     every: lazily(() => new RegExp(sources.map(framed).join('|'), 'g')),
   };
 }
@@ -47,21 +51,28 @@ function wholeOf(sources: readonly CueSource[]): RegExp {
   return new RegExp(`^${edge}(?:${sources.map(framed).join('|')})${particles}${edge}$`, 'u');
 }
 
-/** Patterns of one script are tried together, and only in a text that holds it: most places fail at their first character. */
-export function testOf(sources: readonly CueSource[]): (text: string) => boolean {
-  const together = (some: readonly CueSource[], latin: boolean): RegExp | null =>
-    some.length === 0 ? null : new RegExp(framed({ latin, source: some.map((one) => one.source).join('|') }));
-  const latin = together(
+/** Patterns of one script are tried together, and only in a text that may hold one. */
+export function testOf(sources: readonly CueSource[], sieve: Sieve): (text: string) => boolean {
+  const latin = searched(
     sources.filter((one) => one.latin),
-    true,
+    sieve,
   );
-  const others = sources.filter((one) => !one.latin);
-  const han = together(others, false);
-  const needsHan = !others.some(({ source }) => /[a-z]/.test(source));
-  return (text) => (latin?.test(text) ?? false) || (han !== null && (!needsHan || hasHan(text)) && han.test(text));
+  const han = searched(
+    sources.filter((one) => !one.latin),
+    sieve,
+  );
+  return (text) => latin(text) || han(text);
 }
 
-const hasHan = (text: string): boolean => /[\u3400-\u9fff]/.test(text);
+/** Of most cues no text ever holds what they need: their pattern is never made. */
+function searched(sources: readonly CueSource[], sieve: Sieve): (text: string) => boolean {
+  const [first] = sources;
+  if (!first) return () => false;
+  const alternatives = sources.map(({ source }) => source);
+  const mayHold = sieve.add(alternatives);
+  const pattern = lazily(() => new RegExp(framed({ latin: first.latin, source: alternatives.join('|') })));
+  return (text) => mayHold(text) && pattern().test(text);
+}
 
 /** "does not" and "doesnt" are read as one. */
 export function contracted(plain: string): string {

@@ -3,6 +3,7 @@ import { lazily } from '../lazily.ts';
 import { cueText } from '../reading/cues.ts';
 import { framed, sourceOf, testOf, type CueSource } from '../reading/cue-set.ts';
 import { oneChinese } from '../reading/one-chinese.ts';
+import { makeSieve, type Sieve } from '../reading/sieve.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { numberPattern, readCount } from './count.ts';
 import type { TalkCueName } from './talk-cue-names.ts';
@@ -38,9 +39,10 @@ export const talkWords = (text: string): string => wordsOfPlain(plainText(text).
 type Test = (words: string) => boolean;
 
 export function makeTalkCues(phrases: TalkPhrases): TalkCues {
+  const sieve = makeSieve();
   const said = (cue: TalkCueName): string => anyOf(sourcesOf(phrases[cue].anywhere));
   const small = lazily((): SmallWords => ({ ahead: said('said-ahead'), after: said('said-after') }));
-  const tests = once((cue: TalkCueName) => testFor(phrases[cue], small));
+  const tests = once((cue: TalkCueName) => testFor(phrases[cue], small, sieve));
   const numbers = once((cue: TalkCueName) => numbered(phrases[cue]));
   const written = (cue: TalkCueName): string => anyOf((phrases[cue].anywhere ?? []).map(asWritten));
   const places = once((cue: TalkCueName) => new RegExp(written(cue), 'g'));
@@ -92,7 +94,7 @@ interface SmallWords {
 /** Neither a letter nor a figure; pictures too. */
 const mark = '[\\s!-/:-@~…·。、“”「」\\ud83c-\\ud83e\\udc00-\\udfff]*';
 
-function testFor(phrases: Phrases, small: () => SmallWords): Test {
+function testFor(phrases: Phrases, small: () => SmallWords, sieve: Sieve): Test {
   const frames: { readonly [place in Exclude<CuePlace, 'anywhere' | 'unless'>]: (source: string) => string } = {
     opening: (source) => `^(?:${source})`,
     ending: (source) => `(?:${source})${mark}$`,
@@ -102,15 +104,18 @@ function testFor(phrases: Phrases, small: () => SmallWords): Test {
   };
   const framedTests = (['opening', 'ending', 'alone', 'mainly', 'only'] as const).flatMap((place) => {
     const sources = sourcesOf(phrases[place]);
-    return sources.length === 0 ? [] : [new RegExp(frames[place](anyOf(sources)))];
+    if (sources.length === 0) return [];
+    const mayHold = sieve.add(sources.map(({ source }) => source));
+    const pattern = lazily(() => new RegExp(frames[place](anyOf(sources))));
+    return [(words: string) => mayHold(words) && pattern().test(words)];
   });
-  const anywhere = somewhere(phrases.anywhere);
-  const unless = somewhere(phrases.unless);
-  return (words) => (anywhere(words) || framedTests.some((pattern) => pattern.test(words))) && !unless(words);
+  const anywhere = somewhere(phrases.anywhere, sieve);
+  const unless = somewhere(phrases.unless, sieve);
+  return (words) => (anywhere(words) || framedTests.some((isFound) => isFound(words))) && !unless(words);
 }
 
-const somewhere = (phrases: readonly string[] = []): Test =>
-  phrases.length === 0 ? () => false : testOf(sourcesOf(phrases));
+const somewhere = (phrases: readonly string[] = [], sieve: Sieve): Test =>
+  phrases.length === 0 ? () => false : testOf(sourcesOf(phrases), sieve);
 
 /** One pattern a phrase: each names the number in its own place. */
 const numbered = ({ anywhere = [], ending = [] }: Phrases): readonly RegExp[] =>

@@ -26,16 +26,15 @@ const longest = 60;
 const more = [
   new RegExp(
     `^(?:(?:can|could|may) (?:i|we) (?:have|get|add|bring|book) |and |make it |add )?(?<n>${number}) (?:more|extra|further)\\b(?: seats?| places?| people| persons?)?`,
-    'iu',
   ),
-  new RegExp(`^(?:可以|能不能|能)?(?:再|多|再多)(?:加|來|来|要|訂|订|報|报)?(?<n>${number})(?:個|个|位|人|座)`, 'u'),
+  new RegExp(`^(?:可以|能不能|能)?(?:再|多|再多)(?:加|來|来|要|訂|订|報|报)?(?<n>${number})(?:個|个|位|人|座)`),
 ];
 
 /** Of some who come together; what is said of them follows. */
 const ofUs = [
-  new RegExp(`\\b(?<n>${number}|a couple) of us `, 'iu'),
-  /^(?:sorry,? |actually,? |oh no,? )*(?:he|she) /iu,
-  /(?:有|其中)(?<n>[一二两兩三四五\d])(?:個|个)?(?:人|位)?/u,
+  new RegExp(`\\b(?<n>${number}|a couple) of us `),
+  /^(?:sorry,? |actually,? |oh no,? )*(?:he|she) /,
+  /(?:有|其中)(?<n>[一二两兩三四五\d])(?:個|个)?(?:人|位)?/,
 ];
 
 /** Each with the words of who it is. */
@@ -59,19 +58,15 @@ function patternsOf({ one, two, many }: Kin): Patterns {
   const tail = '(?: along| too| as well| with me| with us| please)*';
   return {
     fewer: [
-      new RegExp(`^(?:sorry,? |actually,? |oh no,? )*my (?<who>${inEnglish}) `, 'iu'),
-      new RegExp(`^我(?:的|嘅)?(?<who>${inHan})`, 'u'),
+      new RegExp(`^(?:sorry,? |actually,? |oh no,? )*my (?<who>${inEnglish}) `),
+      new RegExp(`^我(?:的|嘅)?(?<who>${inHan})`),
     ],
     along: [
-      new RegExp(
-        `^(?:[a-z]+[, ]+){0,2}${may} (?:bring(?:ing)?|come with|take)(?: along)? ${whom}${tail}[?.! ]*$`,
-        'iu',
-      ),
+      new RegExp(`^(?:[a-z]+[, ]+){0,2}${may} (?:bring(?:ing)?|come with|take)(?: along)? ${whom}${tail}[?.! ]*$`),
       new RegExp(
         `^(?:[a-z]+[, ]+){0,2}(?:can|could|may) (?:my |a |an )(?<who>${inEnglish}) (?:come|join|sit in)${tail}[?.! ]*$`,
-        'iu',
       ),
-      new RegExp(`^.{0,4}${mayHan}.{0,3}[帶带攞](?:埋|上|多)?(?:我(?:的|嘅)?)?${whomHan}${tailHan}$`, 'u'),
+      new RegExp(`^.{0,4}${mayHan}.{0,3}[帶带攞](?:埋|上|多)?(?:我(?:的|嘅)?)?${whomHan}${tailHan}$`),
     ],
   };
 }
@@ -83,11 +78,11 @@ export function makeSeatChange(kin: Kin): SeatChangeReader {
   const countedBy = (groups: Groups | undefined): number | null => {
     const { n, who = '' } = groups ?? {};
     // "Can I bring friends?": how many is not said.
-    if (groups === undefined || (n === undefined && !alone.has(who.toLowerCase()))) return null;
-    return countOf(n) ?? (twos.has(who.toLowerCase()) ? 2 : 1);
+    if (groups === undefined || (n === undefined && !alone.has(who))) return null;
+    return countOf(n) ?? (twos.has(who) ? 2 : 1);
   };
   return (sentence) => {
-    const text = plain(sentence.text).replaceAll('’', "'");
+    const text = plain(sentence.text).replaceAll('’', "'").toLowerCase();
     if (text.length > longest) return { more: null, fewer: null, along: null };
     const found = notComing(ofUs, text, sentence);
     return {

@@ -1,0 +1,92 @@
+/**
+ * Which of many patterns a text may hold, found for all of them at once: each is entered under the first three characters of what
+ * it needs, and a text is gone through once, however many patterns it is then asked of.
+ */
+import { neededBy } from './needed.ts';
+
+/** Whether a text may hold a match; where it says no, it holds none. */
+export type MayHold = (text: string) => boolean;
+
+export interface Sieve {
+  /** Patterns as `sourceOf` makes them, any of which will do. */
+  add(sources: readonly string[]): MayHold;
+}
+
+/** One text that a pattern needs, as marks. */
+interface Entry {
+  readonly pattern: number;
+  readonly marks: readonly number[];
+}
+
+/** What was found of a text. A message is asked of every cue, one after another, and so are its few parts. */
+interface Sifted {
+  readonly text: string;
+  /** By pattern: 1 where it may be held. */
+  readonly open: Uint8Array;
+}
+
+const slots = 4096;
+const kept = 4;
+
+/** Of up to three neighbours. Two may share a slot: then a text is searched that need not be. */
+const slotOf = (first: number, second: number, third: number): number =>
+  ((Math.imul(first, 0x9e37_79b1) ^ Math.imul(second, 0x85eb_ca6b) ^ Math.imul(third, 0xc2b2_ae35)) >>> 16) % slots;
+
+function marksOf(text: string): readonly number[] {
+  const at = (i: number): number => (i < text.length ? text.charCodeAt(i) : 0);
+  return Array.from({ length: Math.max(1, text.length - 2) }, (_, i) => slotOf(at(i), at(i + 1), at(i + 2)));
+}
+
+export function makeSieve(): Sieve {
+  const entries = new Map<number, Entry[]>();
+  const held = new Uint8Array(slots);
+  let patterns = 0;
+  let lately: readonly Sifted[] = [];
+
+  function sift(text: string): Uint8Array {
+    held.fill(0);
+    const marks = new Set<number>();
+    let second = 0;
+    let third = 0;
+    for (let i = text.length - 1; i >= 0; i--) {
+      const first = text.charCodeAt(i);
+      marks
+        .add(slotOf(first, 0, 0))
+        .add(slotOf(first, second, 0))
+        .add(slotOf(first, second, third));
+      third = second;
+      second = first;
+    }
+    for (const mark of marks) held[mark] = 1;
+    const open = new Uint8Array(patterns);
+    for (const mark of marks) {
+      for (const entry of entries.get(mark) ?? []) {
+        if (entry.marks.every((one) => held[one] === 1)) open[entry.pattern] = 1;
+      }
+    }
+    return open;
+  }
+
+  function openIn(text: string): Uint8Array {
+    for (const one of lately) if (one.text === text) return one.open;
+    const open = sift(text);
+    lately = [{ text, open }, ...lately.slice(0, kept - 1)];
+    return open;
+  }
+
+  return {
+    add(sources) {
+      const needed = neededBy(sources);
+      if (needed === null) return () => true;
+      const pattern = patterns++;
+      for (const marks of needed.map(marksOf)) {
+        const [first = 0] = marks;
+        const before = entries.get(first) ?? [];
+        before.push({ pattern, marks });
+        entries.set(first, before);
+      }
+      lately = [];
+      return (text) => openIn(text)[pattern] === 1;
+    },
+  };
+}
