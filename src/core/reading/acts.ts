@@ -39,6 +39,10 @@ const goesOn =
 
 export const opensWithWhy = /^(?:(?:and|but|so) )?why\b|^(?:点解|为什么|为何|为啥|干嘛)/;
 
+/** "No, don't pass it on." */
+const asksNobody =
+  /\b(?:dont|don't|do not|no need to|neednt|needn't|not|wont|won't)(?: \w+){0,2} (?:pass|send|forward|ask|message|contact|tell|call|talk|speak)\b|(?:不用|不必|不要|先别|别|先不|唔使|唔好)(?:再|帮我|替我|去|了)*(?:转|问|找|联络|联系|麻烦)/;
+
 /** "Whats your name are you a real person": asked of us, and no wish for one. */
 const asksWho =
   /\b(?:are|r) (?:you|u|ya) (?:an? |even |some |like |actually |the )*(?:real |actual )*(?:person|human|human being|bot|robot|chatbot|machine|computer|ai)\b(?! (?:who|that|in charge))|\b(?:whats|what is) (?:your|ur) name\b|\bdo (?:you|u) have a name\b/;
@@ -48,7 +52,7 @@ export function readAct(text: string, cues: Cues, wants: Language | null): Act |
   // "Am I talking to a person?" is no wish for one yet.
   if (cues.is('about', text) || (text.length <= 2 * shortText && asksWho.test(text))) return 'about';
   const act = anywhere.find((cue) => text.length <= 2 * shortText && cues.has(cue, text));
-  if (act) return act;
+  if (act) return act === 'ask-shop' && asksNobody.test(text) ? 'no' : act;
   // Long texts stop here: none of what follows is looked for in them.
   if (text.length > shortText) return cues.has('correct', text.slice(0, shortText)) ? 'correct' : null;
   const whole = wholly.find((cue) => cues.is(cue, text));

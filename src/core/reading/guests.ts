@@ -104,7 +104,14 @@ const besideNumber =
 
 function totalSaid(plain: string, measures: readonly Measure[]): Measure | null {
   for (const m of measures) {
-    if (m.dimension !== 'bare' || m.value > 99 || !isCount(m.value) || isDenied(plain, m.start)) continue;
+    if (
+      m.dimension !== 'bare' ||
+      m.value > 99 ||
+      !isCount(m.value) ||
+      isDenied(plain, m.start) ||
+      ofMinutes.test(before(plain, m.start, 40))
+    )
+      continue;
     const told = inAll.test(before(plain, m.start)) && !notCounting.test(plain.slice(m.end, m.end + 16));
     const rest = plain.slice(m.end, m.end + 14);
     // 又來兩個人，五個人了: so many they are now.
@@ -121,6 +128,10 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
   }
   return null;
 }
+
+/** "What if I forget it for 10?": minutes, though nobody says so. */
+const ofMinutes =
+  /\b(?:forget|forgot|leave|leaving|left|steep|steeped|stand|stood|sit|sat|wait|waited|stay|stayed) (?:\w+ ){0,3}for\s*$/;
 
 const haveCome = /(?:又|再|多|刚)(?:来|到|加)了?.{1,6}[，,。 ]+(?:现在|一共|总共|就是)?\s?$/;
 
