@@ -51,7 +51,8 @@ function isStyleAlone({ heard, words, cues }: Scene): boolean {
 export const tellsOfAStep = ({ heard, words }: Scene): boolean =>
   isUnsure(heard) && heard['isWarned'] !== true && stepFirst.test(words) && !ofABody.test(words);
 
-const stepFirst = /^(?:(?:ok|and|just|now|both|all|i|ive|we|have) )*(?:(?:poured|filled|strained|rinsed|topped)\b|(?:the )?(?:teas?|leafs?|leaves|waters?)(?: is| are)? in\b)/;
+const stepFirst =
+  /^(?:(?:ok|and|just|now|both|all|i|ive|we|have) )*(?:(?:poured|filled|strained|rinsed|topped)\b|(?:the )?(?:teas?|leafs?|leaves|waters?)(?: is| are)? in\b)/;
 const ofABody =
   /[?？]|\b(?:on|over|hands?|arms?|fingers?|legs?|feet|foot|skin|burn\w*|hurt\w*|scald\w*|pain\w*|numb|itch\w*|feel\w*|sick|dizzy|swallow\w*|eyes?|lips?|mouth|tongue|throat|chest|heart|mou?ld\w*|bleach|soap|chemical\w*|glass|broke\w*|crack\w*|cat|dog|baby|kid|child)\b/;
 
