@@ -8,7 +8,7 @@ import { bringsAlong } from './visitors.ts';
 export function toldKind(seen: Observation, explained: string | null): Kind | null {
   if (explained !== null) return 'care';
   if (bringsAlong(seen.words)) return 'lesson';
-  if (usedBefore.test(seen.words)) return 'care';
+  if (usedBefore.test(seen.words) || usedBeforeInHan.test(seen.words)) return 'care';
   if (priesCake.test(seen.words)) return 'care';
   if (keptFor.test(seen.words)) return 'care';
   return buysByWeight(seen) || buysInHan(seen) ? 'shop' : null;
@@ -21,6 +21,10 @@ const usedBefore =
 /** 鐵觀音放兩年了，還可以喝嗎: how long leaf keeps, and nothing of a cup that stood. */
 const keptFor =
   /(?:放|存|摆|藏)(?:了|咗|着)?.{0,4}(?:[一二两三四五六七八九十\d几多半]+)(?:个月|年).{0,8}(?:还|仲)?(?:能不能|可不可以|可以|能|得唔得|饮得|喝得)(?:再)?(?:喝|饮|泡|冲)/;
+
+/** 這壺我之前泡過烏龍 */
+const usedBeforeInHan =
+  /(?:这|那|呢|嗰)(?:个|把|只|隻)?壶.{0,6}(?:之前|以前|原来|一直|平时|本来|都).{0,4}(?:泡|沏|冲)(?:过|的|的是|的都是)?.{1,8}$/;
 
 /** 我有一餅生普，怎麼撬開: how a cake comes apart, and not yet how it is brewed. */
 const priesCake =

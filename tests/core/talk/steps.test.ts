@@ -34,6 +34,9 @@ describe('a step that hands have done', () => {
     ['took the leaves out', 'poured'],
     ['倒咗喇', 'poured'],
     ['出汤了', 'poured'],
+    ['出汤 好香', 'poured'],
+    ['沖了水馬上倒掉了', 'poured'],
+    ['第二泡沖了', 'filled'],
     ['drank it', 'drunk'],
     ['喝完了', 'drunk'],
   ])('%s', (text, step) => {
