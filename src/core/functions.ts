@@ -27,6 +27,7 @@ import {
   spoonsToGrams,
   usualWater,
   waterSoHot,
+  waterStood,
 } from './functions/plan-told.ts';
 import { partsOfMessage, readMessage } from './functions/read-message.ts';
 import { shopCallNames, shopCalls } from './functions/shop.ts';
@@ -44,6 +45,7 @@ const callList = [
   'ifDrawn',
   'usualWater',
   'waterSoHot',
+  'waterStood',
   'spoonsToGrams',
   'adjustTaste',
 ] as const;
@@ -85,6 +87,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     waterSoHot: ({ tempC, elevationM }, around) => ({
       gives: waterSoHot(Number(tempC), Number(elevationM ?? 0), around),
     }),
+    waterStood: (given, around) => ({ gives: waterStood(given, around) }),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => tasteAdjusted(content, given, around),
   };

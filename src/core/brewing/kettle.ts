@@ -48,24 +48,53 @@ export function mixWay({ waterC, waterMl, boilsAtC, coolC = roomC }: KettleAsk):
 /** A kettle's shape, judgement: an open mouth as wide as its water is deep, bare steel walls. */
 const wallWPerM2K = 11;
 
-/** Lid off, kettle standing: evaporation and the walls, in steps of half a degree. Draughts and shape: off by half the way, at most 4 °C (judgement). */
+/** What a kettle with its lid off loses at a temperature: by evaporation and through its walls. */
+function lossOf(heldMl: Millilitres): (c: Celsius) => number {
+  const diameterM = Math.cbrt((4 * heldMl * 1e-6) / Math.PI);
+  const mouthM2 = (Math.PI * diameterM ** 2) / 4;
+  return (c) => Math.max(0.1, evaporationW(mouthM2, c) + wallWPerM2K * mouthM2 * 5 * (c - roomC));
+}
+
+/** Draughts and the kettle's shape: off by half the way, at most 4 °C (judgement). */
+const uncertaintyAfter = (fallenC: Celsius): Celsius => Math.min(4, Math.max(1, fallenC / 2));
+
+/** Less is hardly ever boiled. */
+const leastHeldMl: Millilitres = 200;
+
+/** Lid off, kettle standing, in steps of half a degree. */
 export function waitWay({
   waterC,
   waterMl,
   kettleMl = waterMl,
   boilsAtC,
 }: KettleAsk): KettleWay & { readonly way: 'wait' } {
-  const heldMl = Math.max(kettleMl, 200);
-  const diameterM = Math.cbrt((4 * heldMl * 1e-6) / Math.PI);
-  const mouthM2 = (Math.PI * diameterM ** 2) / 4;
+  const heldMl = Math.max(kettleMl, leastHeldMl);
+  const lossW = lossOf(heldMl);
   let seconds = 0;
   for (let c = boilsAtC; c > waterC; c -= 0.5) {
     const step = Math.min(0.5, c - waterC);
-    const lossW = evaporationW(mouthM2, c) + wallWPerM2K * mouthM2 * 5 * (c - roomC);
-    seconds += (waterJPerK(heldMl, c) * step) / Math.max(lossW, 0.1);
+    seconds += (waterJPerK(heldMl, c) * step) / lossW(c);
   }
-  const uncertaintyC = Math.min(4, Math.max(1, (boilsAtC - waterC) / 2));
+  const uncertaintyC = uncertaintyAfter(boilsAtC - waterC);
   return { way: 'wait', seconds: Math.max(10, Math.round(seconds / 10) * 10), uncertaintyC };
+}
+
+export interface StoodAsk {
+  readonly seconds: Seconds;
+  /** What is in the kettle. */
+  readonly kettleMl: Millilitres;
+  readonly boilsAtC: Celsius;
+}
+
+/** How hot a boiled kettle is that has stood so long with its lid off: the same loss, in steps of ten seconds. */
+export function afterStanding({ seconds, kettleMl, boilsAtC }: StoodAsk): { waterC: Celsius; uncertaintyC: Celsius } {
+  const heldMl = Math.max(kettleMl, leastHeldMl);
+  const lossW = lossOf(heldMl);
+  let c = boilsAtC;
+  for (let left = seconds; left > 0 && c > roomC + 1; left -= 10) {
+    c -= (lossW(c) * Math.min(10, left)) / waterJPerK(heldMl, c);
+  }
+  return { waterC: c, uncertaintyC: uncertaintyAfter(boilsAtC - c) };
 }
 
 /** A porcelain pitcher of 250 g at room temperature takes the heat; each fall through the air costs a further 2 °C (judgement). */

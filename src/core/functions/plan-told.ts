@@ -2,7 +2,7 @@
 import type { BrewingData } from '../brewing/brewing-data.ts';
 import { caffeineSpread } from '../brewing/cautions.ts';
 import { shareIfDrawn } from '../brewing/drawn.ts';
-import { kettleWays } from '../brewing/kettle.ts';
+import { afterStanding, kettleWays, mixWay, waitWay } from '../brewing/kettle.ts';
 import { leafAmount, type LeafAmount } from '../brewing/leaf-amount.ts';
 import type { Family, Plan } from '../brewing/plan.ts';
 import { rounded } from '../brewing/rounding.ts';
@@ -126,6 +126,28 @@ export function waterSoHot(waterC: Celsius, elevationM: Metres, { memory }: Arou
   const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, nth: i + 1 }));
   return [phrase('brew-water-so-hot', { waterC, waterMl: usualKettleMl, unit: memory['unit'] ?? null }), ...told];
 }
+
+/** How hot a kettle is that boiled so long ago; with a plan (`waterC`, `kettleMl`) what that means for it. */
+export function waterStood(given: Facts, { memory }: Around): Json {
+  const { seconds, waterC, kettleMl, elevationM } = given;
+  const unit = memory['unit'] ?? null;
+  const stood = { seconds: Number(seconds), kettleMl: Number(kettleMl ?? usualKettleMl) };
+  const boilsAtC = boilingPointC(Number(elevationM ?? 0));
+  const now = afterStanding({ ...stood, boilsAtC });
+  const said = phrase('brew-water-stood', { ...stood, waterC: now.waterC, uncertaintyC: now.uncertaintyC, unit });
+  if (typeof waterC !== 'number') return [said];
+  const off = now.waterC - waterC;
+  if (Math.abs(off) <= Math.max(hardlyTasted, now.uncertaintyC)) return [said, phrase('brew-water-stood-right')];
+  if (off < 0)
+    return [said, phrase('brew-water-stood-cool', { waterC: Math.round(now.waterC), wantedC: waterC, unit })];
+  const moreS = waitWay({ waterC, waterMl: stood.kettleMl, boilsAtC }).seconds - stood.seconds;
+  const mixed = mixWay({ waterC, waterMl: stood.kettleMl, boilsAtC: now.waterC });
+  const coolMl = (stood.kettleMl * mixed.coolMl) / mixed.boilingMl;
+  return [said, phrase('brew-water-stood-hot', { seconds: Math.max(10, moreS), coolMl, wantedC: waterC, unit })];
+}
+
+/** Judgement: nobody tastes fewer degrees. */
+const hardlyTasted = 2;
 
 /** A tenth of a gram is finer than a spoon is level. */
 export function spoonsToGrams(content: CoreContent, given: Facts, spoons: number): number {

@@ -5,7 +5,7 @@ import { coldAsked } from './cold.ts';
 import { tellsOfAStep } from './harmless.ts';
 import { numberPattern, readCount, secondsSaid, shortTimes } from './count.ts';
 import { asks, skippedTo, steered } from './steering.ts';
-import { countedTo, lateBy, pouredAgoS, stepDone, type Step } from './steps.ts';
+import { boiledAgoS, countedTo, lateBy, pouredAgoS, stepDone, type Step } from './steps.ts';
 
 /** In the midst of a brew, and before it, beside a plan. */
 const brewing: ReadonlySet<Json> = new Set(['guide', 'brew']);
@@ -16,7 +16,8 @@ const begun: ReadonlySet<Step> = new Set(['leaf-in', 'filled', 'poured']);
 /** No name of a tea where hands tell of a step, and nothing where somebody may be hurt. */
 export function atTheBrew(scene: Scene): Facts {
   const { heard, words, cues, flow, asked = null } = scene;
-  const hands = mayBeHurt(scene) ? null : handsOf(scene);
+  const boiledAgo = heard['kind'] === 'safety' ? null : boiledAgoS(words, cues);
+  const hands = mayBeHurt(scene) || boiledAgo !== null ? null : handsOf(scene);
   const isDrawing = flow === 'guide';
   const pouredAgo = isDrawing ? pouredAgoS(words, cues) : null;
   const few = fewEnough(scene);
@@ -63,6 +64,7 @@ export function atTheBrew(scene: Scene): Facts {
         isTold(heard, 'family') &&
         cues.says('asks-which', words)) ||
       null,
+    boiledAgoS: boiledAgo,
     asksLeft: asks('asks-left', words, cues) || null,
     forgotRinse:
       (heard['kind'] !== 'safety' || heard['answer'] === 'safety-general') && cues.says('forgot-rinse', words)

@@ -58,3 +58,7 @@ export function pouredAgoS(words: string, { says }: TalkCues): number | null {
   if (words.length > longest || words.includes('?') || !says('poured-off', words)) return null;
   return says('ago', words) ? (secondsSaid(words, shortTimes) ?? 0) : 0;
 }
+
+/** Seconds a kettle has stood since it boiled, told or asked of; null where nobody says how long. */
+export const boiledAgoS = (words: string, { says }: TalkCues): number | null =>
+  words.length <= longestLate && says('boiled-ago', words) ? secondsSaid(words, shortTimes) : null;

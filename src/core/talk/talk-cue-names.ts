@@ -89,6 +89,7 @@ export const talkCueFiles = {
     'may-be-water',
     'was-boiling',
     'of-what-comes',
+    'boiled-ago',
   ],
   cold: [
     'asks-when',

@@ -1,6 +1,6 @@
 /** Water of a temperature without a thermometer. */
 import { describe, expect, it } from 'vitest';
-import { kettleWays, mixWay, pitcherWay, waitWay } from '../../../src/core/brewing/kettle.ts';
+import { afterStanding, kettleWays, mixWay, pitcherWay, waitWay } from '../../../src/core/brewing/kettle.ts';
 import { waterJPerK } from '../../../src/core/brewing/water.ts';
 
 const ask = { waterC: 80, waterMl: 500, boilsAtC: 99.97 };
@@ -49,4 +49,18 @@ it('offers the two easiest, each with how far it may be off; near the boil only 
   expect(ways).toHaveLength(2);
   expect(ways.every((way) => way.uncertaintyC >= 1 && way.uncertaintyC < 8)).toBe(true);
   expect(kettleWays({ ...ask, waterC: 99.5 }).map(({ way }) => way)).toEqual(['boil']);
+});
+
+it.each([200, 500, 1000])('%d ml that stood as long as a temperature takes is at that temperature', (kettleMl) => {
+  for (const waterC of [95, 90, 80, 70]) {
+    const { seconds } = waitWay({ ...ask, waterC, waterMl: kettleMl });
+    expect(Math.abs(afterStanding({ seconds, kettleMl, boilsAtC: ask.boilsAtC }).waterC - waterC)).toBeLessThan(0.5);
+  }
+});
+
+it('what stands for a day is as cool as the room, and what has just boiled is as hot as that', () => {
+  const stood = (seconds: number): number => afterStanding({ seconds, kettleMl: 500, boilsAtC: ask.boilsAtC }).waterC;
+  expect(stood(0)).toBe(ask.boilsAtC);
+  expect(stood(86_400)).toBeGreaterThan(19);
+  expect(stood(86_400)).toBeLessThan(22);
 });

@@ -1,6 +1,6 @@
 /** What hands have done, and which infusion went late, in people's own words. */
 import { describe, expect, it } from 'vitest';
-import { lateBy, stepDone } from '../../../src/core/talk/steps.ts';
+import { boiledAgoS, lateBy, stepDone } from '../../../src/core/talk/steps.ts';
 import { talkWords } from '../../../src/core/talk/talk-cues.ts';
 import { talkCues } from '../../reading/content.ts';
 
@@ -90,4 +90,32 @@ describe('an infusion that went late', () => {
   ])('not: %s', (text) => {
     expect(lateBy(talkWords(text), talkCues)).toBeNull();
   });
+});
+
+describe('how long a kettle has stood since it boiled', () => {
+  it.each([
+    ['my kettle boiled 3 min ago', 180],
+    ['the water boiled about five minutes ago, is it still ok?', 300],
+    ['boiled a minute ago', 60],
+    ['how hot is it if I let it stand 2 minutes after boiling?', 120],
+    ["it's been off the boil for 4 minutes", 240],
+    ['the kettle has been standing for ten minutes', 600],
+    ['水開了之後放了五分鐘', 300],
+    ['水滾了三分鐘了', 180],
+    ['烧开后晾了两分钟', 120],
+    ['水烧开5分钟后多少度', 300],
+    ['十分鐘前燒開的', 600],
+  ])('%s', (text, seconds) => expect(boiledAgoS(talkWords(text), talkCues)).toBe(seconds));
+
+  it.each([
+    'the tea has been standing for ten minutes',
+    'I poured it 3 minutes ago',
+    'boil it for 5 minutes',
+    'let it steep 3 minutes',
+    'the water is boiling',
+    '茶放了十分鐘',
+    '泡三分鐘',
+    '水開了',
+    '煮五分鐘',
+  ])('%s tells nothing of it', (text) => expect(boiledAgoS(talkWords(text), talkCues)).toBeNull());
 });
