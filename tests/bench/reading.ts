@@ -17,10 +17,8 @@ function withReader(teas: readonly Tea[]): Look {
   return (text) => read(text, { language: null, asked: null });
 }
 
-/** One message of each kind in each language, none of them measured: after these, all is built that is built once. */
-const firstMessages = [
-  ...new Map(readSentences('customers.txt').map(({ kind, language, text }) => [`${kind} ${language}`, text])).values(),
-];
+/** Messages of others, none of them measured: after these, all is built that is built once. */
+const firstMessages = readSentences('customers.txt').map(({ text }) => text);
 
 interface Heard {
   readonly first?: readonly string[];

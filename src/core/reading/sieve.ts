@@ -1,6 +1,6 @@
 /**
- * Which of many patterns a text may hold, found for all of them at once: each is entered under the first three characters of what
- * it needs, and a text is gone through once, however many patterns it is then asked of.
+ * Which of many patterns a text may hold, found for all of them at once: what each needs is entered under three of its characters,
+ * those under which least stands, and a text is gone through once, however many patterns it is then asked of.
  */
 import { neededBy } from './needed.ts';
 
@@ -37,32 +37,38 @@ function marksOf(text: string): readonly number[] {
   return Array.from({ length: Math.max(1, text.length - 2) }, (_, i) => slotOf(at(i), at(i + 1), at(i + 2)));
 }
 
+function holdsAll(held: Uint8Array, marks: readonly number[]): boolean {
+  for (const mark of marks) if (held[mark] === 0) return false;
+  return true;
+}
+
 export function makeSieve(): Sieve {
-  const entries = new Map<number, Entry[]>();
+  const entries = Array.from({ length: slots }, (): Entry[] => []);
   const held = new Uint8Array(slots);
   let patterns = 0;
   let lately: readonly Sifted[] = [];
 
   function sift(text: string): Uint8Array {
     held.fill(0);
-    const marks = new Set<number>();
+    const marks: number[] = [];
+    const hold = (mark: number): void => {
+      if (held[mark] === 1) return;
+      held[mark] = 1;
+      marks.push(mark);
+    };
     let second = 0;
     let third = 0;
     for (let i = text.length - 1; i >= 0; i--) {
       const first = text.charCodeAt(i);
-      marks
-        .add(slotOf(first, 0, 0))
-        .add(slotOf(first, second, 0))
-        .add(slotOf(first, second, third));
+      hold(slotOf(first, 0, 0));
+      hold(slotOf(first, second, 0));
+      hold(slotOf(first, second, third));
       third = second;
       second = first;
     }
-    for (const mark of marks) held[mark] = 1;
     const open = new Uint8Array(patterns);
     for (const mark of marks) {
-      for (const entry of entries.get(mark) ?? []) {
-        if (entry.marks.every((one) => held[one] === 1)) open[entry.pattern] = 1;
-      }
+      for (const entry of entries[mark] ?? []) if (holdsAll(held, entry.marks)) open[entry.pattern] = 1;
     }
     return open;
   }
@@ -80,10 +86,8 @@ export function makeSieve(): Sieve {
       if (needed === null) return () => true;
       const pattern = patterns++;
       for (const marks of needed.map(marksOf)) {
-        const [first = 0] = marks;
-        const before = entries.get(first) ?? [];
-        before.push({ pattern, marks });
-        entries.set(first, before);
+        const [fewest] = marks.map((mark) => entries[mark] ?? []).toSorted((a, b) => a.length - b.length);
+        fewest?.push({ pattern, marks });
       }
       lately = [];
       return (text) => openIn(text)[pattern] === 1;
