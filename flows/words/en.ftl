@@ -933,6 +933,7 @@ guide-left = { $left ->
 }
 guide-held-as-told = Then I take it as { DURATION($seconds) }.
 guide-leaf-does-not-wait = The leaf doesn't wait: pour it off if you must go, and tap. I count what it got.
+guide-advice = The taste decides. Bitter or harsh: cooler water or a shorter time. Thin: a longer time, or more leaf in the next pot. Nothing is changed yet; tell me how it tasted.
 guide-leaf-is-in = The leaf that is in stays; I pour it off sooner or later instead. Weigh it anew for the next pot.
 guide-quiet = An hour has passed. The leaf keeps a few hours more with the lid ajar. Shall we go on?
 guide-quiet-long = The leaf has rested { DURATION($awayS) }. Shall we go on?

@@ -56,6 +56,7 @@ export function atTheBrew(scene: Scene): Facts {
     asksRefill: asks('asks-refill', words, cues) || null,
     asksOwnBrews: asks('asks-own-brews', words, cues) || null,
     asksOwnTaste: asks('asks-own-taste', words, cues) || null,
+    asksAdvice: cues.says('asks-advice', words) || null,
     justPoured: (hands === 'poured' && cues.says('just-poured', words)) || null,
     asksWhich:
       (heard['kind'] !== 'safety' &&

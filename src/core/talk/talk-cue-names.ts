@@ -66,6 +66,7 @@ export const talkCueFiles = {
     'asks-own-taste',
     'asks-left',
     'wants-usual',
+    'asks-advice',
   ],
   steps: [
     'filled',
