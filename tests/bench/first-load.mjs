@@ -6,6 +6,7 @@ import { loadavg, tmpdir } from 'node:os';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { chromium as chromiumHere } from '../../ops/chromium.mjs';
 import { makeService } from '../../dist/service.js';
 import { systemClock } from '../../dist/clock.js';
 import { readConfig } from '../../dist/config.js';
@@ -22,8 +23,10 @@ const settings = {
 };
 const service = makeService(readConfig(settings), systemClock, makeLog('silent'));
 await service.start();
-const executablePath = process.env.CHROMIUM_PATH ?? '/usr/bin/chromium';
-const browser = await chromium.launch({ executablePath, args: ['--headless', '--no-sandbox', '--disable-gpu'] });
+const browser = await chromium.launch({
+  executablePath: chromiumHere(),
+  args: ['--headless', '--no-sandbox', '--disable-gpu'],
+});
 
 /** A page of its own on a processor slowed down, with what `watch` sees of it as it comes about. */
 async function opened(address, watch) {

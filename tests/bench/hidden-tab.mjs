@@ -1,6 +1,6 @@
 // How exactly a hold is called while another tab lies over the page: seconds hidden, as given (600 when left out).
 // The browser is driven over a pipe of our own, because drivers for tests make every tab believe that it is looked at.
-// Usage: node tests/bench/hidden-tab.mjs [seconds]
+// It needs a Chromium that has windows, at /usr/bin/chromium or where CHROMIUM_PATH says. Usage: node tests/bench/hidden-tab.mjs [seconds]
 import { spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';

@@ -137,17 +137,18 @@ export function waterStood(given: Facts, { memory }: Around): Json {
   const said = phrase('brew-water-stood', { ...stood, waterC: now.waterC, uncertaintyC: now.uncertaintyC, unit });
   if (typeof waterC !== 'number') return [said];
   const off = now.waterC - waterC;
-  if (Math.abs(off) <= Math.max(hardlyTasted, now.uncertaintyC)) return [said, phrase('brew-water-stood-right')];
+  if (Math.abs(off) <= Math.max(hardlyTastedC, now.uncertaintyC)) return [said, phrase('brew-water-stood-right')];
   if (off < 0)
     return [said, phrase('brew-water-stood-cool', { waterC: Math.round(now.waterC), wantedC: waterC, unit })];
-  const moreS = waitWay({ waterC, waterMl: stood.kettleMl, boilsAtC }).seconds - stood.seconds;
-  const mixed = mixWay({ waterC, waterMl: stood.kettleMl, boilsAtC: now.waterC });
+  const fromNow = { waterC, waterMl: stood.kettleMl, boilsAtC: now.waterC };
+  const { seconds: moreS } = waitWay(fromNow);
+  const mixed = mixWay(fromNow);
   const coolMl = (stood.kettleMl * mixed.coolMl) / mixed.boilingMl;
-  return [said, phrase('brew-water-stood-hot', { seconds: Math.max(10, moreS), coolMl, wantedC: waterC, unit })];
+  return [said, phrase('brew-water-stood-hot', { seconds: moreS, coolMl, wantedC: waterC, unit })];
 }
 
 /** Judgement: nobody tastes fewer degrees. */
-const hardlyTasted = 2;
+const hardlyTastedC: Celsius = 2;
 
 /** A tenth of a gram is finer than a spoon is level. */
 export function spoonsToGrams(content: CoreContent, given: Facts, spoons: number): number {
