@@ -125,9 +125,9 @@ function answerPart(turn: Turn, part: string, language: string): void {
   const labelled = choiceByLabel(turn.openChoices(), part, turn.book.words);
   hear(turn, frontRules(turn.book).reads, { ...aboutText(turn, part, language), asked: null });
   perform(turn, frontRules(turn.book).notices);
-  if (labelled) turn.heard = { text: part };
-  if (labelled) take(turn, labelled);
-  else answer(turn, part);
+  if (!labelled) return answer(turn, part);
+  turn.heard = { text: part };
+  take(turn, labelled);
 }
 
 function answer(turn: Turn, text: string): void {

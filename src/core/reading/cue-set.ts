@@ -37,11 +37,10 @@ interface Compiled {
 /** Each when it is first asked for: of most cues no more than one is, and of some none. */
 function compiledFrom(patterns: readonly string[], sieve: Sieve): Compiled {
   const sources = patterns.map(sourceOf);
-  const mayHold = lazily(() => sieve.add(sources.map(({ source }) => source)));
-  const whole = lazily(() => wholeOf(sources));
+  const isWhole = lazily(() => sieve.search(textsOf(sources), () => wholeOf(sources)));
   return {
     isIn: testOf(sources, sieve),
-    isWhole: (text) => mayHold()(text) && whole().test(text),
+    isWhole: (text) => isWhole()(text),
     every: lazily(() => new RegExp(sources.map(framed).join('|'), 'g')),
   };
 }
@@ -53,26 +52,15 @@ function wholeOf(sources: readonly CueSource[]): RegExp {
 
 /** Patterns of one script are tried together, and only in a text that may hold one. */
 export function testOf(sources: readonly CueSource[], sieve: Sieve): (text: string) => boolean {
-  const latin = searched(
-    sources.filter((one) => one.latin),
-    sieve,
-  );
-  const han = searched(
-    sources.filter((one) => !one.latin),
-    sieve,
-  );
-  return (text) => latin(text) || han(text);
+  const tests = [true, false].flatMap((latin) => {
+    const alike = textsOf(sources.filter((one) => one.latin === latin));
+    if (alike.length === 0) return [];
+    return [sieve.search(alike, () => new RegExp(framed({ latin, source: alike.join('|') })))];
+  });
+  return (text) => tests.some((isFound) => isFound(text));
 }
 
-/** Of most cues no text ever holds what they need: their pattern is never made. */
-function searched(sources: readonly CueSource[], sieve: Sieve): (text: string) => boolean {
-  const [first] = sources;
-  if (!first) return () => false;
-  const alternatives = sources.map(({ source }) => source);
-  const mayHold = sieve.add(alternatives);
-  const pattern = lazily(() => new RegExp(framed({ latin: first.latin, source: alternatives.join('|') })));
-  return (text) => mayHold(text) && pattern().test(text);
-}
+export const textsOf = (sources: readonly CueSource[]): readonly string[] => sources.map(({ source }) => source);
 
 /** "does not" and "doesnt" are read as one. */
 export function contracted(plain: string): string {

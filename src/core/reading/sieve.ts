@@ -2,14 +2,16 @@
  * Which of many patterns a text may hold, found for all of them at once: what each needs is entered under three of its characters,
  * those under which least stands, and a text is gone through once, however many patterns it is then asked of.
  */
+import { lazily } from '../lazily.ts';
 import { neededBy } from './needed.ts';
 
-/** Whether a text may hold a match; where it says no, it holds none. */
-export type MayHold = (text: string) => boolean;
+type Test = (text: string) => boolean;
 
 export interface Sieve {
-  /** Patterns as `sourceOf` makes them, any of which will do. */
-  add(sources: readonly string[]): MayHold;
+  /** Whether a text may hold one of these, as `sourceOf` makes them; where it says no, it holds none. */
+  add(sources: readonly string[]): Test;
+  /** Whether a text holds what `make` makes of these; most are never made. */
+  search(sources: readonly string[], make: () => RegExp): Test;
 }
 
 /** One text that a pattern needs, as marks. */
@@ -80,17 +82,23 @@ export function makeSieve(): Sieve {
     return open;
   }
 
+  function add(sources: readonly string[]): Test {
+    const needed = neededBy(sources);
+    if (needed === null) return () => true;
+    const pattern = patterns++;
+    for (const marks of needed.map(marksOf)) {
+      const [fewest] = marks.map((mark) => entries[mark] ?? []).toSorted((a, b) => a.length - b.length);
+      fewest?.push({ pattern, marks });
+    }
+    lately = [];
+    return (text) => openIn(text)[pattern] === 1;
+  }
+
   return {
-    add(sources) {
-      const needed = neededBy(sources);
-      if (needed === null) return () => true;
-      const pattern = patterns++;
-      for (const marks of needed.map(marksOf)) {
-        const [fewest] = marks.map((mark) => entries[mark] ?? []).toSorted((a, b) => a.length - b.length);
-        fewest?.push({ pattern, marks });
-      }
-      lately = [];
-      return (text) => openIn(text)[pattern] === 1;
+    add,
+    search(sources, make) {
+      const [mayHold, pattern] = [add(sources), lazily(make)];
+      return (text) => mayHold(text) && pattern().test(text);
     },
   };
 }

@@ -1,7 +1,7 @@
 /** The turns of phrase of data/reading/talk, each tested where in a message it must stand. Each is made ready when it is first asked for. */
 import { lazily } from '../lazily.ts';
 import { cueText } from '../reading/cues.ts';
-import { framed, sourceOf, testOf, type CueSource } from '../reading/cue-set.ts';
+import { framed, sourceOf, testOf, textsOf, type CueSource } from '../reading/cue-set.ts';
 import { oneChinese } from '../reading/one-chinese.ts';
 import { makeSieve, type Sieve } from '../reading/sieve.ts';
 import { plainText } from '../teas/plain-text.ts';
@@ -105,9 +105,7 @@ function testFor(phrases: Phrases, small: () => SmallWords, sieve: Sieve): Test 
   const framedTests = (['opening', 'ending', 'alone', 'mainly', 'only'] as const).flatMap((place) => {
     const sources = sourcesOf(phrases[place]);
     if (sources.length === 0) return [];
-    const mayHold = sieve.add(sources.map(({ source }) => source));
-    const pattern = lazily(() => new RegExp(frames[place](anyOf(sources))));
-    return [(words: string) => mayHold(words) && pattern().test(words)];
+    return [sieve.search(textsOf(sources), () => new RegExp(frames[place](anyOf(sources))))];
   });
   const anywhere = somewhere(phrases.anywhere, sieve);
   const unless = somewhere(phrases.unless, sieve);
