@@ -161,6 +161,10 @@ choice-change = Change something
 choice-another-tea = Another tea
 choice-plan-again = Show the plan
     .typed = plan / the plan
+choice-leaf-so-much = { GRAMS($soMany) } of leaf
+    .typed = grams / leaf / of leaf / grams of leaf / g / the leaf
+choice-so-many-infusions = { NUMBER($soMany) } infusions
+    .typed = infusions / steeps / steepings / rounds / times / cups
 choice-back-to-plan = Leave it as it is
 choice-change-tea = The tea
 choice-change-vessel = The vessel
@@ -229,7 +233,7 @@ brew-water-usual = Water of about { DEGREES($waterC, $unit) } is usual; the rest
 brew-water-so-hot = { ML($waterMl) } of water at { DEGREES($waterC, $unit) }:
 brew-leaf-without = No scale is needed: how much leaf it is, I tell in spoons too.
 brew-water-without = It works without a thermometer: how long the boiled kettle stands, or how much cool water goes in, is told with every tea.
-brew-water-stood = A boiled kettle of { ML($kettleMl) } that has stood { DURATION($seconds) } with its lid off is at about { DEGREES($waterC, $unit) } (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C); with the lid on it is hotter.
+brew-water-stood = A boiled kettle of { ML($kettleMl) } that has stood { DURATION($seconds) } with its lid off is at about { DEGREES($waterC, $unit) } (± { SPREAD($uncertaintyC, $unit) }); with the lid on it is hotter.
 brew-water-stood-right = That is near enough for this tea.
 brew-water-stood-hot = For { DEGREES($wantedC, $unit) } pour { ML($coolMl) } of cool water into the kettle, or let it stand { DURATION($seconds) } more.
 brew-water-stood-cool = { DEGREES($wantedC, $unit) } is wanted: heat it up once more. Or write “at { DEGREES($waterC, $unit) }”, and I reckon with that.
@@ -265,6 +269,32 @@ brew-leaf-waits = Pour all the tea off each time; the leaf stays in the vessel a
 brew-leaf-off = When the time is up, take the leaf out, or pour all the tea off it.
 brew-not-bitter = Poured in time it should come out in balance. If a cup is too strong or too weak for you, say so, and I change the times or the water.
 brew-bitter-stays = With the leaf in it grows stronger as long as it stands, and bitter in the end: drink down to it in time and top up, or take the leaf out. Less leaf stands longer.
+brew-if-turned = { $turn ->
+    [hotter] It need not be: the times are worked out for { DEGREES($nowC, $unit) }. At { DEGREES($waterC, $unit) } the leaf gives faster and with more bite: { DURATIONS($times) }.
+    [cooler] It need not be: the times are worked out for { DEGREES($nowC, $unit) }. At { DEGREES($waterC, $unit) } the leaf gives slower and softer: { DURATIONS($times) }.
+    [more-leaf] It need not be: the times are worked out for { GRAMS($nowG) }. With { GRAMS($leafG) } it comes sooner: { DURATIONS($times) }.
+    [less-leaf] It need not be: the times are worked out for { GRAMS($nowG) }. With { GRAMS($leafG) } it takes longer: { DURATIONS($times) }.
+    [longer] That is a matter of taste. With the same leaf and longer times, { DURATIONS($times) }, a cup comes out at about { PERCENT($share) } of the strength planned now, and bites more.
+    [shorter] That is a matter of taste. With the same leaf and shorter times, { DURATIONS($times) }, a cup comes out at about { PERCENT($share) } of the strength planned now.
+   *[other] That is a matter of taste. With { GRAMS($leafG) } and { DURATIONS($times) } a cup comes out at about { PERCENT($share) } of the strength planned now.
+}
+brew-if-turned-say = { $turn ->
+    [hotter] Nothing is changed by asking; say “hotter”, and I plan it so.
+    [cooler] Nothing is changed by asking; say “cooler”, and I plan it so.
+    [more-leaf] Nothing is changed by asking; say “more leaf”, and I plan it so.
+    [less-leaf] Nothing is changed by asking; say “less leaf”, and I plan it so.
+    [longer] Nothing is changed by asking; say “longer”, and I plan it so.
+    [shorter] Nothing is changed by asking; say “shorter”, and I plan it so.
+    [stronger] Nothing is changed by asking; say “stronger”, and I plan it so.
+   *[other] Nothing is changed by asking; say “lighter”, and I plan it so.
+}
+brew-as-before = As it was before, then.
+brew-as-first = This is the plan as it was first; nothing of it has been changed.
+ask-number-of-what = { NUMBER($soMany) } of what?
+brew-caffeine-times = Brewed { NUMBER($n) } times over, this plan comes to about { NUMBER($usualMg, maximumFractionDigits: 0) } mg of caffeine ({ NUMBER($leastMg, maximumFractionDigits: 0) } to { NUMBER($mostMg, maximumFractionDigits: 0) }, as leaves differ).
+brew-caffeine-over = That is more than the 400 mg a day that EFSA holds to be without concern for healthy adults: make it fewer, or use the same leaf again. With a sensitive heart, in pregnancy or with medicines, ask a doctor.
+brew-caffeine-near = With strong leaf that may pass the 400 mg a day that EFSA holds to be without concern for healthy adults, all drinks counted, and 200 mg at once: spread it over the day, or make it fewer. With a sensitive heart, in pregnancy or with medicines, ask a doctor.
+brew-caffeine-within = That stays below the 400 mg a day that EFSA holds to be without concern for healthy adults, all drinks counted; at once no more than 200 mg. With a sensitive heart, in pregnancy or with medicines, ask a doctor.
 brew-few = { $n ->
     [one] One infusion is fine too: stop after the first.
    *[other] { $n } infusions are fine too: keep to the times of the first { $n } and stop there. The leaf holds more, if you change your mind.
@@ -276,6 +306,23 @@ brew-in-plain-stays = In plain words: about { SPOONS($plan-spoons) } level teasp
 brew-in-steps = “Guide me” takes you through it one step at a time, and you may ask what any word means.
 brew-mug-taken = I take an ordinary mug of 300 ml, as most people have one; tell me if you would rather use something else.
 brew-what-tea = { TEA($tea) }, by its family: { FAMILY($family) }.
+brew-similar = Nearest to { TEA($tea) } in its family, { FAMILY($family) }: { EITHER($told) }. Name one, and I plan it; whether it is in the shop just now, the shop tells.
+brew-similar-one = { TEA($tea) } ({ $shape ->
+    [same] the same shape of leaf
+   *[other] another shape of leaf
+}, { $water ->
+    [same] water about as hot
+    [cooler] cooler water{ $roast ->
+        [true], as for less roast
+       *[false] {""}
+    }
+   *[hotter] hotter water{ $roast ->
+        [true], as for more roast
+       *[false] {""}
+    }
+})
+brew-similar-unsure = Which of them is the lighter or the darker one I can't tell you from here; the shop can.
+brew-similar-none = I know no other tea of the family of { TEA($tea) }; the shop may.
 brew-not-followed = I'm not sure what you mean there.
 # Asked beside a plan. What the rinse is for, what there is when all has been poured, and too long: common practice, no source
 brew-strength-usual = As strong as it is usually brewed: about { NUMBER($first, maximumFractionDigits: 1) } mg out of the leaf in each ml of the first cup{ $count ->
@@ -467,15 +514,15 @@ plan-way-boil = Use it just off the boil.
 plan-way-mix = { $nth ->
     [1] Without a thermometer:
    *[other] Or
-} { ML($boilingMl) } boiling and { ML($coolMl) } cool water together (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
+} { ML($boilingMl) } boiling and { ML($coolMl) } cool water together (± { SPREAD($uncertaintyC, $unit) }).
 plan-way-wait = { $nth ->
     [1] Without a thermometer: let
    *[other] Or let
-} the boiled kettle stand { DURATION($seconds) } with its lid off (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
+} the boiled kettle stand { DURATION($seconds) } with its lid off (± { SPREAD($uncertaintyC, $unit) }).
 plan-way-pitcher = Or pour it through { $pours ->
     [one] a cool pitcher once
    *[other] cool pitchers { NUMBER($pours) } times
-} (± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C).
+} (± { SPREAD($uncertaintyC, $unit) }).
 plan-chart-strength = Strength, mg/ml
 plan-chart-left = Left in the leaf
 

@@ -161,6 +161,10 @@ choice-change = 改一改
 choice-another-tea = 换一种茶
 choice-plan-again = 看泡法
     .typed = 泡法
+choice-leaf-so-much = { GRAMS($soMany) }茶叶
+    .typed = 克 / 茶叶 / 克茶叶
+choice-so-many-infusions = { NUMBER($soMany) } 泡
+    .typed = 泡 / 次 / 道
 choice-back-to-plan = 就照这样
 choice-change-tea = 茶
 choice-change-vessel = 器具
@@ -226,7 +230,7 @@ brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其余�
 brew-water-so-hot = { ML($waterMl) }的水要到 { DEGREES($waterC, $unit) }：
 brew-leaf-without = 没有秤也行，份量我也会用茶匙告诉您。
 brew-water-without = 没有温度计也行：水烧开后要放多久，或兑多少凉开水，我会照您的茶算好。
-brew-water-stood = 壶里 { ML($kettleMl) }的水烧开后掀盖放 { DURATION($seconds) }，大约是 { DEGREES($waterC, $unit) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）；盖着盖会更热。
+brew-water-stood = 壶里 { ML($kettleMl) }的水烧开后掀盖放 { DURATION($seconds) }，大约是 { DEGREES($waterC, $unit) }（± { SPREAD($uncertaintyC, $unit) }）；盖着盖会更热。
 brew-water-stood-right = 泡这款茶差不多了。
 brew-water-stood-hot = 要 { DEGREES($wantedC, $unit) }，往壶里加 { ML($coolMl) }凉开水，或再放 { DURATION($seconds) }。
 brew-water-stood-cool = 这款茶要 { DEGREES($wantedC, $unit) }，再加热一下。不想加热，就写“用 { DEGREES($waterC, $unit) } 的水”，我照这个重新算。
@@ -259,6 +263,32 @@ brew-leaf-waits = 每次把茶汤全部倒出来，茶叶留在器具里，等�
 brew-leaf-off = 时间到了把茶叶拿出来，或把茶汤全部倒出来。
 brew-not-bitter = 准时出汤，应该浓淡刚好。哪一杯觉得太浓或太淡，告诉我，我再改时间或水温。
 brew-bitter-stays = 茶叶一直在里面，放越久越浓，最后会苦：趁时间喝，再加水，或把茶叶拿出来。茶叶少放一点，就能放久一点。
+brew-if-turned = { $turn ->
+    [hotter] 不必：时间是照 { DEGREES($nowC, $unit) }算的。用 { DEGREES($waterC, $unit) }出味更快、更有刺激感：{ DURATIONS($times) }。
+    [cooler] 不必：时间是照 { DEGREES($nowC, $unit) }算的。用 { DEGREES($waterC, $unit) }出味较慢、较柔：{ DURATIONS($times) }。
+    [more-leaf] 不必：时间是照 { GRAMS($nowG) }算的。放 { GRAMS($leafG) }就快一些：{ DURATIONS($times) }。
+    [less-leaf] 不必：时间是照 { GRAMS($nowG) }算的。放 { GRAMS($leafG) }就久一些：{ DURATIONS($times) }。
+    [longer] 看口味。茶叶不变、时间拉长为 { DURATIONS($times) }，浓度约为现在的 { PERCENT($share) }，也更涩。
+    [shorter] 看口味。茶叶不变、时间缩短为 { DURATIONS($times) }，浓度约为现在的 { PERCENT($share) }。
+   *[other] 看口味。放 { GRAMS($leafG) }、泡 { DURATIONS($times) }，浓度约为现在的 { PERCENT($share) }。
+}
+brew-if-turned-say = { $turn ->
+    [hotter] 只是问问，没有改动；要改就说“水热一点”。
+    [cooler] 只是问问，没有改动；要改就说“水凉一点”。
+    [more-leaf] 只是问问，没有改动；要改就说“多放点茶叶”。
+    [less-leaf] 只是问问，没有改动；要改就说“少放点茶叶”。
+    [longer] 只是问问，没有改动；要改就说“泡久一点”。
+    [shorter] 只是问问，没有改动；要改就说“泡短一点”。
+    [stronger] 只是问问，没有改动；要改就说“浓一点”。
+   *[other] 只是问问，没有改动；要改就说“淡一点”。
+}
+brew-as-before = 好，改回之前那样。
+brew-as-first = 这就是最初的泡法，还没有改过。
+ask-number-of-what = { NUMBER($soMany) } 是指什么？
+brew-caffeine-times = 照这个泡法泡 { NUMBER($n) } 份，一共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各种茶叶有差别）。
+brew-caffeine-over = 超过欧洲食品安全局认为健康成人一天没有顾虑的 400 毫克：少喝几份，或用同一份茶叶再泡。心脏敏感、怀孕或服药的人，请问医生。
+brew-caffeine-near = 茶叶浓的话，可能超过欧洲食品安全局认为健康成人没有顾虑的一天 400 毫克（所有饮料都算在内）、一次 200 毫克：分开在一天里喝，或少喝几份。心脏敏感、怀孕或服药的人，请问医生。
+brew-caffeine-within = 没有超过欧洲食品安全局认为健康成人没有顾虑的一天 400 毫克（所有饮料都算在内）；一次不要多过 200 毫克。心脏敏感、怀孕或服药的人，请问医生。
 brew-few = { $n } 泡也行：照前 { $n } 泡的时间泡，之后就停。茶叶里还有，想喝再接着泡。
 brew-once = 那就照第一泡的时间，{ DURATION($plan-firstS) }，泡一次就好。
 brew-once-small = 小壶小碗是一泡一泡出的，只泡一次，大半还留在茶叶里。说“西式”，我用少一点的茶叶重新算。
@@ -267,6 +297,23 @@ brew-in-plain-stays = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙�
 brew-in-steps = 说“带我泡”，我一步一步陪您；哪个词不明白，随时可以问。
 brew-mug-taken = 我先用一般的 300 毫升马克杯来算，大家家里多半都有；想用别的，告诉我。
 brew-what-tea = { TEA($tea) }属于{ FAMILY($family) }。
+brew-similar = 和{ TEA($tea) }同属{ FAMILY($family) }、最接近的是：{ LIST($told) }。说出一款，我就算泡法；店里现在有没有，要问店家。
+brew-similar-one = { TEA($tea) }（{ $shape ->
+    [same] 茶叶形状相同
+   *[other] 茶叶形状不同
+}，{ $water ->
+    [same] 水温差不多
+    [cooler] 水温较低{ $roast ->
+        [true]，焙火较轻
+       *[false] {""}
+    }
+   *[hotter] 水温较高{ $roast ->
+        [true]，焙火较重
+       *[false] {""}
+    }
+}）
+brew-similar-unsure = 哪一款比较清淡或浓厚，我这里说不准，可以问店家。
+brew-similar-none = 我不知道和{ TEA($tea) }同一类的其他茶，可以问问店家。
 brew-not-followed = 这句我不太确定是什么意思。
 # Asked beside a plan. What the rinse is for, what there is when all has been poured, and too long: common practice, no source
 brew-strength-usual = 跟一般泡的一样浓：第一杯每毫升约 { NUMBER($first, maximumFractionDigits: 1) } 毫克泡出来的成分{ $count ->
@@ -451,12 +498,12 @@ plan-way-boil = 水一停止沸腾就用。
 plan-way-mix = { $nth ->
     [1] 没有温度计：
    *[other] 或用 {""}
-}{ ML($boilingMl) }沸水加 { ML($coolMl) }凉开水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+}{ ML($boilingMl) }沸水加 { ML($coolMl) }凉开水（± { SPREAD($uncertaintyC, $unit) }）。
 plan-way-wait = { $nth ->
     [1] 没有温度计：水烧开后
    *[other] 或水烧开后
-}掀盖放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
-plan-way-pitcher = 或倒过凉的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+}掀盖放 { DURATION($seconds) }（± { SPREAD($uncertaintyC, $unit) }）。
+plan-way-pitcher = 或倒过凉的公道杯 { NUMBER($pours) } 次（± { SPREAD($uncertaintyC, $unit) }）。
 plan-chart-strength = 浓度，毫克/毫升
 plan-chart-left = 叶中所余
 

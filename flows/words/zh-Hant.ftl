@@ -161,6 +161,10 @@ choice-change = 改一改
 choice-another-tea = 換一種茶
 choice-plan-again = 看泡法
     .typed = 泡法
+choice-leaf-so-much = { GRAMS($soMany) }茶葉
+    .typed = 克 / 茶葉 / 克茶葉
+choice-so-many-infusions = { NUMBER($soMany) } 泡
+    .typed = 泡 / 次 / 道
 choice-back-to-plan = 就照這樣
 choice-change-tea = 茶
 choice-change-vessel = 器具
@@ -226,7 +230,7 @@ brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其餘�
 brew-water-so-hot = { ML($waterMl) }的水要到 { DEGREES($waterC, $unit) }：
 brew-leaf-without = 沒有秤也行，份量我也會用茶匙告訴您。
 brew-water-without = 沒有溫度計也行：水燒開後要放多久，或加多少冷開水，我會照您的茶算好。
-brew-water-stood = 壺裡 { ML($kettleMl) }的水燒開後掀蓋放 { DURATION($seconds) }，大約是 { DEGREES($waterC, $unit) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）；蓋著蓋會更熱。
+brew-water-stood = 壺裡 { ML($kettleMl) }的水燒開後掀蓋放 { DURATION($seconds) }，大約是 { DEGREES($waterC, $unit) }（± { SPREAD($uncertaintyC, $unit) }）；蓋著蓋會更熱。
 brew-water-stood-right = 泡這款茶差不多了。
 brew-water-stood-hot = 要 { DEGREES($wantedC, $unit) }，往壺裡加 { ML($coolMl) }冷開水，或再放 { DURATION($seconds) }。
 brew-water-stood-cool = 這款茶要 { DEGREES($wantedC, $unit) }，再加熱一下。不想加熱，就寫「用 { DEGREES($waterC, $unit) } 的水」，我照這個重新算。
@@ -259,6 +263,32 @@ brew-leaf-waits = 每次把茶湯全部倒出來，茶葉留在器具裡，等�
 brew-leaf-off = 時間到了把茶葉拿出來，或把茶湯全部倒出來。
 brew-not-bitter = 準時出湯，應該濃淡剛好。哪一杯覺得太濃或太淡，告訴我，我再改時間或水溫。
 brew-bitter-stays = 茶葉一直在裡面，放越久越濃，最後會苦：趁時間喝，再加水，或把茶葉拿出來。茶葉少放一點，就能放久一點。
+brew-if-turned = { $turn ->
+    [hotter] 不必：時間是照 { DEGREES($nowC, $unit) }算的。用 { DEGREES($waterC, $unit) }出味更快、更有刺激感：{ DURATIONS($times) }。
+    [cooler] 不必：時間是照 { DEGREES($nowC, $unit) }算的。用 { DEGREES($waterC, $unit) }出味較慢、較柔：{ DURATIONS($times) }。
+    [more-leaf] 不必：時間是照 { GRAMS($nowG) }算的。放 { GRAMS($leafG) }就快一些：{ DURATIONS($times) }。
+    [less-leaf] 不必：時間是照 { GRAMS($nowG) }算的。放 { GRAMS($leafG) }就久一些：{ DURATIONS($times) }。
+    [longer] 看口味。茶葉不變、時間拉長為 { DURATIONS($times) }，濃度約為現在的 { PERCENT($share) }，也更澀。
+    [shorter] 看口味。茶葉不變、時間縮短為 { DURATIONS($times) }，濃度約為現在的 { PERCENT($share) }。
+   *[other] 看口味。放 { GRAMS($leafG) }、泡 { DURATIONS($times) }，濃度約為現在的 { PERCENT($share) }。
+}
+brew-if-turned-say = { $turn ->
+    [hotter] 只是問問，沒有改動；要改就說「水熱一點」。
+    [cooler] 只是問問，沒有改動；要改就說「水涼一點」。
+    [more-leaf] 只是問問，沒有改動；要改就說「多放點茶葉」。
+    [less-leaf] 只是問問，沒有改動；要改就說「少放點茶葉」。
+    [longer] 只是問問，沒有改動；要改就說「泡久一點」。
+    [shorter] 只是問問，沒有改動；要改就說「泡短一點」。
+    [stronger] 只是問問，沒有改動；要改就說「濃一點」。
+   *[other] 只是問問，沒有改動；要改就說「淡一點」。
+}
+brew-as-before = 好，改回之前那樣。
+brew-as-first = 這就是最初的泡法，還沒有改過。
+ask-number-of-what = { NUMBER($soMany) } 是指什麼？
+brew-caffeine-times = 照這個泡法泡 { NUMBER($n) } 份，一共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各種茶葉有差別）。
+brew-caffeine-over = 超過歐洲食品安全局認為健康成人一天沒有顧慮的 400 毫克：少喝幾份，或用同一份茶葉再泡。心臟敏感、懷孕或服藥的人，請問醫生。
+brew-caffeine-near = 茶葉濃的話，可能超過歐洲食品安全局認為健康成人沒有顧慮的一天 400 毫克（所有飲料都算在內）、一次 200 毫克：分開在一天裡喝，或少喝幾份。心臟敏感、懷孕或服藥的人，請問醫生。
+brew-caffeine-within = 沒有超過歐洲食品安全局認為健康成人沒有顧慮的一天 400 毫克（所有飲料都算在內）；一次不要多過 200 毫克。心臟敏感、懷孕或服藥的人，請問醫生。
 brew-few = { $n } 泡也行：照前 { $n } 泡的時間泡，之後就停。茶葉裡還有，想喝再接著泡。
 brew-once = 那就照第一泡的時間，{ DURATION($plan-firstS) }，泡一次就好。
 brew-once-small = 小壺小碗是一泡一泡出的，只泡一次，大半還留在茶葉裡。說「西式」，我用少一點的茶葉重新算。
@@ -267,6 +297,23 @@ brew-in-plain-stays = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙�
 brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白，隨時可以問。
 brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多半都有；想用別的，告訴我。
 brew-what-tea = { TEA($tea) }屬於{ FAMILY($family) }。
+brew-similar = 和{ TEA($tea) }同屬{ FAMILY($family) }、最接近的是：{ LIST($told) }。說出一款，我就算泡法；店裡現在有沒有，要問店家。
+brew-similar-one = { TEA($tea) }（{ $shape ->
+    [same] 茶葉形狀相同
+   *[other] 茶葉形狀不同
+}，{ $water ->
+    [same] 水溫差不多
+    [cooler] 水溫較低{ $roast ->
+        [true]，焙火較輕
+       *[false] {""}
+    }
+   *[hotter] 水溫較高{ $roast ->
+        [true]，焙火較重
+       *[false] {""}
+    }
+}）
+brew-similar-unsure = 哪一款比較清淡或濃厚，我這裡說不準，可以問店家。
+brew-similar-none = 我不知道和{ TEA($tea) }同一類的其他茶，可以問問店家。
 brew-not-followed = 這句我不太確定是什麼意思。
 # Asked beside a plan. What the rinse is for, what there is when all has been poured, and too long: common practice, no source
 brew-strength-usual = 跟一般泡的一樣濃：第一杯每毫升約 { NUMBER($first, maximumFractionDigits: 1) } 毫克泡出來的成分{ $count ->
@@ -451,12 +498,12 @@ plan-way-boil = 水一停止沸騰就用。
 plan-way-mix = { $nth ->
     [1] 沒有溫度計：
    *[other] 或用 {""}
-}{ ML($boilingMl) }沸水加 { ML($coolMl) }冷開水（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+}{ ML($boilingMl) }沸水加 { ML($coolMl) }冷開水（± { SPREAD($uncertaintyC, $unit) }）。
 plan-way-wait = { $nth ->
     [1] 沒有溫度計：水燒開後
    *[other] 或水燒開後
-}掀蓋放 { DURATION($seconds) }（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
-plan-way-pitcher = 或倒過涼的公道杯 { NUMBER($pours) } 次（± { NUMBER($uncertaintyC, maximumFractionDigits: 0) } °C）。
+}掀蓋放 { DURATION($seconds) }（± { SPREAD($uncertaintyC, $unit) }）。
+plan-way-pitcher = 或倒過涼的公道杯 { NUMBER($pours) } 次（± { SPREAD($uncertaintyC, $unit) }）。
 plan-chart-strength = 濃度，毫克/毫升
 plan-chart-left = 葉中所餘
 

@@ -67,7 +67,7 @@ function recipeLines({ data, leaf, plan }: PlannedBrew, tell: Tell): readonly st
     ...(cold
       ? []
       : kettleWays({ waterC, waterMl: kettleMl, boilsAtC }).map(({ way, ...values }, i) =>
-          tell(`plan-way-${way}`, { ...values, nth: i + 1 }),
+          tell(`plan-way-${way}`, { ...values, unit: 'C', nth: i + 1 }),
         )),
     ...(plan.warm ? [tell('plan-warm', {})] : []),
     ...(rinse ? [tell('plan-rinse', { seconds: rinse.seconds })] : []),

@@ -29,8 +29,10 @@ import {
   waterSoHot,
   waterStood,
 } from './functions/plan-told.ts';
+import { plannedCallNames, plannedCalls } from './functions/planned.ts';
 import { partsOfMessage, readMessage } from './functions/read-message.ts';
 import { shopCallNames, shopCalls } from './functions/shop.ts';
+import { similarCallNames, similarCalls } from './functions/similar-teas.ts';
 import { tasteAdjusted } from './functions/taste-adjusted.ts';
 import { textOf } from './functions/values.ts';
 import { vesselCallNames, vesselCalls } from './functions/vessel-told.ts';
@@ -55,6 +57,8 @@ const allNames = [
   ...guideCallNames,
   ...ownCallNames,
   ...ownUsualCallNames,
+  ...plannedCallNames,
+  ...similarCallNames,
   ...lessonCallNames,
   ...deskAttendedCallNames,
   ...deskBoardCallNames,
@@ -97,6 +101,8 @@ export function makeCalls(content: CoreContent): AllCalls {
     ...guideCalls(content),
     ...ownCalls,
     ...ownUsualCalls,
+    ...plannedCalls,
+    ...similarCalls(content),
     ...meantCalls(content.teas),
     ...coldCalls(content),
     ...vesselCalls(content),

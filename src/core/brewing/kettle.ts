@@ -61,6 +61,9 @@ const uncertaintyAfter = (fallenC: Celsius): Celsius => Math.min(4, Math.max(1, 
 /** Less is hardly ever boiled. */
 const leastHeldMl: Millilitres = 200;
 
+/** What stands in a kettle that was filled for so much. */
+export const heldInKettle = (wantedMl: Millilitres): Millilitres => Math.max(wantedMl, leastHeldMl);
+
 /** Lid off, kettle standing, in steps of half a degree. */
 export function waitWay({
   waterC,
@@ -68,7 +71,7 @@ export function waitWay({
   kettleMl = waterMl,
   boilsAtC,
 }: KettleAsk): KettleWay & { readonly way: 'wait' } {
-  const heldMl = Math.max(kettleMl, leastHeldMl);
+  const heldMl = heldInKettle(kettleMl);
   const lossW = lossOf(heldMl);
   let seconds = 0;
   for (let c = boilsAtC; c > waterC; c -= 0.5) {
@@ -88,7 +91,7 @@ export interface StoodAsk {
 
 /** How hot a boiled kettle is that has stood so long with its lid off: the same loss, in steps of ten seconds. */
 export function afterStanding({ seconds, kettleMl, boilsAtC }: StoodAsk): { waterC: Celsius; uncertaintyC: Celsius } {
-  const heldMl = Math.max(kettleMl, leastHeldMl);
+  const heldMl = heldInKettle(kettleMl);
   const lossW = lossOf(heldMl);
   let c = boilsAtC;
   for (let left = seconds; left > 0 && c > roomC + 1; left -= 10) {

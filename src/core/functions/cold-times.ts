@@ -98,6 +98,9 @@ function timeSaid(words: string, nowMs: Instant, zone: string): Instant | null {
   const { date, part, rest } = readDay(words, today);
   const clock = clockSaid(rest, part) ?? hoursOfMeals.find(([said]) => said.test(words))?.[1];
   if (clock === undefined) return date === undefined ? null : atWall(date, '12:00', zone);
+  const early = date === undefined ? earlyHour(words, rest, part, clock) : null;
+  const morning = early === null ? null : nextMorning(early, nowMs, zone);
+  if (morning !== null && (isSoon(morning, nowMs) || leaves.test(words))) return morning;
   const at = atWall(date ?? today, clock, zone);
   if (date !== undefined || at >= nowMs) return at;
   // "At nine", said at ten in the morning.
@@ -105,6 +108,28 @@ function timeSaid(words: string, nowMs: Instant, zone: string): Instant | null {
     ? at + 12 * hourMs
     : atWall(addDays(today, 1), clock, zone);
 }
+
+/** "I leave at seven", said before seven in the morning or late in the evening: the hour that comes first. */
+function earlyHour(words: string, text: string, part: string | undefined, clock: string): string | null {
+  const isUnsaid = part === undefined && readHours(text, part).from === undefined && !saysEvening.test(words);
+  const hour = Number(clock.slice(0, 2)) - 12;
+  return isUnsaid && hour >= earliestH && hour < leastLateH
+    ? `${String(hour).padStart(2, '0')}${clock.slice(2)}`
+    : null;
+}
+const earliestH = 5;
+/** From eight on a bare hour is one of the morning anyway. */
+const leastLateH = 8;
+const leaves = /\b(?:leav\w+|get(?:ting)? up|wake|work|school|train|bus|flight|drive|set(?:ting)? off|out the door)\b/;
+const saysEvening = /\bpm\b|\b(?:evening|tonight|dinner|supper|party|night)\b|晚|下午|傍晚/;
+
+function nextMorning(clock: string, nowMs: Instant, zone: string): Instant {
+  const today = dateOf(wallAt(nowMs, zone));
+  const at = atWall(today, clock, zone);
+  return at >= nowMs ? at : atWall(addDays(today, 1), clock, zone);
+}
+const isSoon = (at: Instant, nowMs: Instant): boolean => at - nowMs <= soonH * hourMs;
+const soonH = 7;
 
 const saysMorning = /\bam\b|\bmorning\b|早|上午/;
 

@@ -100,6 +100,12 @@ export function withSameVessel(heard: Facts, { flow, asked = null }: Talk, { las
   return isAlike ? { ...heard, vessel: last } : heard;
 }
 
+/** "And gyokuro, the same size, in a pot": as big as the vessel before it. */
+export function withSameSize(heard: Facts, saysSame: boolean, { lastMl }: LastVessel): Facts {
+  const isMeant = saysSame && lastMl !== null && (heard['volumeMl'] ?? null) === null && heard['turn'] !== 'other-size';
+  return isMeant ? { ...heard, volumeMl: lastMl, sizeWord: null, tellsNothing: false } : heard;
+}
+
 /** What was heard, with the vessel meant by its own name; of several, the longest name. Naming it asks how to brew in it. */
 export function withOwnVessel(heard: Facts, text: string, memory: Facts): Facts {
   const said = tidy(text).toLowerCase();

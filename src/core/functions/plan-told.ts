@@ -2,7 +2,7 @@
 import type { BrewingData } from '../brewing/brewing-data.ts';
 import { caffeineSpread } from '../brewing/cautions.ts';
 import { shareIfDrawn } from '../brewing/drawn.ts';
-import { afterStanding, kettleWays, mixWay, waitWay } from '../brewing/kettle.ts';
+import { afterStanding, heldInKettle, kettleWays, mixWay, waitWay } from '../brewing/kettle.ts';
 import { leafAmount, type LeafAmount } from '../brewing/leaf-amount.ts';
 import type { Family, Plan } from '../brewing/plan.ts';
 import { rounded } from '../brewing/rounding.ts';
@@ -122,16 +122,17 @@ const usualKettleMl = 1000;
 /** How a litre comes to be so hot without a thermometer, before it is known for what. */
 export function waterSoHot(waterC: Celsius, elevationM: Metres, { memory }: Around): Json {
   const boilsAtC = boilingPointC(elevationM);
+  const unit = memory['unit'] ?? null;
   const ways = kettleWays({ waterC, waterMl: usualKettleMl, boilsAtC });
-  const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, nth: i + 1 }));
-  return [phrase('brew-water-so-hot', { waterC, waterMl: usualKettleMl, unit: memory['unit'] ?? null }), ...told];
+  const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, unit, nth: i + 1 }));
+  return [phrase('brew-water-so-hot', { waterC, waterMl: usualKettleMl, unit }), ...told];
 }
 
 /** How hot a kettle is that boiled so long ago; with a plan (`waterC`, `kettleMl`) what that means for it. */
 export function waterStood(given: Facts, { memory }: Around): Json {
   const { seconds, waterC, kettleMl, elevationM } = given;
   const unit = memory['unit'] ?? null;
-  const stood = { seconds: Number(seconds), kettleMl: Number(kettleMl ?? usualKettleMl) };
+  const stood = { seconds: Number(seconds), kettleMl: heldInKettle(Number(kettleMl ?? usualKettleMl)) };
   const boilsAtC = boilingPointC(Number(elevationM ?? 0));
   const now = afterStanding({ ...stood, boilsAtC });
   const said = phrase('brew-water-stood', { ...stood, waterC: now.waterC, uncertaintyC: now.uncertaintyC, unit });
@@ -209,6 +210,8 @@ function waterPhrases(plan: Plan, memory: Facts): readonly Json[] {
   if (plan.style === 'cold') return [phrase('brew-water-cold', values)];
   if (waterC > boilsAtC - 1) return [phrase('brew-water-boiling', values)];
   const ways = kettleWays({ waterC, waterMl, kettleMl, boilsAtC }).slice(0, waysTold(memory['noThermometer']));
-  const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, nth: i + 1 }));
+  const told = ways.map(({ way, ...numbers }, i) =>
+    phrase(`plan-way-${way}`, { ...numbers, unit: values.unit, nth: i + 1 }),
+  );
   return [phrase('brew-water', values), ...told];
 }

@@ -3,6 +3,7 @@ import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { isAsking, nameAlone, nameGiven } from '../lessons/spoken/name.ts';
 import { inTalk } from '../talk/at-hand.ts';
+import { talkWords } from '../talk/talk-cues.ts';
 import { twoAsked } from '../talk/two-asked.ts';
 import type { Language } from '../units.ts';
 import type { CoreContent } from './core-content.ts';
@@ -17,7 +18,7 @@ import {
   plansLesson,
   saidOfLessons,
 } from './lesson-heard.ts';
-import { withOwnVessel, withSameVessel, withStrainer } from './own.ts';
+import { withOwnVessel, withSameSize, withSameVessel, withStrainer } from './own.ts';
 import { keptFor } from './shop.ts';
 import { textOf } from './values.ts';
 
@@ -41,7 +42,8 @@ export function readMessage(
     vessels: content.brewing.vessels,
   };
   const strained = withStrainer(told, said, talk, lastVessel);
-  const named = withOwnVessel(withSameVessel(strained, talk, lastVessel), said, memory);
+  const sized = withSameSize(strained, content.talkCues.says('same-size', talkWords(said)), lastVessel);
+  const named = withOwnVessel(withSameVessel(sized, talk, lastVessel), said, memory);
   const talked = inTalk(named, said, talk, content.talkCues);
   const declined = declinesHere(sentence, talked, flow);
   const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;

@@ -133,7 +133,7 @@ function bareNumber({ plain, measures }: Observation): number | null {
 }
 
 const leadsOn =
-  /^(?:(?:and|or|ok|okay|then|so|what about|how about|what if|with|at|use|just|make it|maybe|even|only|try|no|lets say|let's say|i do|i use|i take)[\s,]*)*$|^(?:那|咁|如果|大概|大约|差不多|换成|换|改成|改|或者|就|要|用|放|系|是|不然|若|再|[，, ])*$/;
+  /^(?:(?:and|or|ok|okay|then|so|what about|how about|what if|with|at|to|use|just|make it|maybe|even|only|try|no|lets say|let's say|lets do|let's do|do|lets|let's|i do|i use|i take|i'd like|id like|what if (?:its|it's|it is|it was|i do|i use|i take|i go)|(?:push|bring|set|take|put|up|raise|lower|drop|change|turn|get|keep|bump|crank) (?:it|that)(?: up| down| on| back)?|(?:go|up|down|back)(?: up| down| back)?|can (?:it|we|i|you) (?:be|do|go|use|make it|have)|(?:could|would|will|should) (?:it|we|i) (?:be|do|go|use|make it)|please)[\s,]*)*$|^(?:那|咁|如果|大概|大约|差不多|换成|换|改成|改|或者|就|要|用|放|系|是|不然|若|再|[，, ])*$/;
 const trailsOff =
   /^(?:[\s,?.!]|then|instead|please|maybe)*$|^(?:呢|左右|的话|嘅话|好了|吧|啦|呀|啊|行吗|可以吗|得唔得|得吗|[，,？?。! ])*$/;
 

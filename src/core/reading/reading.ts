@@ -206,12 +206,18 @@ const turnsIn = (kind: Kind, words: string): boolean =>
   kind === 'brew' || (kind === 'offtopic' && words.length <= shortTurn);
 
 /** Leaves left in the pot are a way to brew only where brewing is talked of. */
-function styleFor(kind: Kind, { cues, words }: Observation): ReadStyle | null {
+function styleFor(kind: Kind, seen: Observation): ReadStyle | null {
+  const { cues, words } = seen;
   const brews = kind === 'brew' || kind === 'taste';
   const told = readStyle(cues, words);
   if (told !== null) return told === 'grandpa' && !brews ? null : told;
-  return kind === 'brew' && cues.has('fridge', words) ? 'cold' : null;
+  return kind === 'brew' && (cues.has('fridge', words) || isNamedCold(seen)) ? 'cold' : null;
 }
+
+/** "Sencha cold in a bottle": the word right behind the name. */
+const isNamedCold = ({ plain, teas }: Observation): boolean =>
+  teas.some(({ end }) => coldBehind.test(plain.slice(end)));
+const coldBehind = /^,? (?:tea )?(?:ice )?cold\b(?! (?:already|now|and|water|then hot))(?! \?)/;
 
 /** "2 tsp", and no word of how much water. */
 const tellsLeafAlone = ({ quantities, leafSpoons }: Observation): boolean =>

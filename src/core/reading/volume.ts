@@ -153,6 +153,8 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
     return true;
   // "my gaiwan leaks, so about 90"
   if (vessels.length > 0 && measure.value >= 50 && isNamedLast(plain, measure)) return true;
+  // "A mug with a lid, not too full, assam, 300"
+  if (vessels.length > 0 && isClauseAlone(plain, measure)) return true;
   // 蓋碗怎麼泡，一百二的
   if (vessels.length > 0 && measure.value >= 50 && /^[的嘅](?:$|[\s,，.。?？!！])/.test(after(plain, measure.end)))
     return true;
@@ -199,6 +201,19 @@ const isNamedLast = (plain: string, { start, end }: Measure): boolean =>
   /(?:\bso|\blike|\babout|\baround|\bmaybe|\broughly|\bcall it|\bsay),? $/.test(before(plain, start)) &&
   /^ ?(?:i think|i guess|i reckon|or so|ish|max|tops|then)?[ .!]*$/.test(after(plain, end)) &&
   !ofHeat.test(plain);
+
+/** Larger than any heat that is meant, and nothing else in its clause. */
+const isClauseAlone = (plain: string, { value, start, end, digits }: Measure): boolean =>
+  digits &&
+  value > 100 &&
+  value <= 1500 &&
+  /[,;，；、/] ?(?:(?:about|around|roughly|approx|maybe|like|its|it's|it is|it holds|holds|capacity|size|大概|大约|约) ?)*$/.test(
+    before(plain, start),
+  ) &&
+  /^ ?(?:ish|or so|左右)?(?:$|[ .]*$|[,;，；、/!?！？])/.test(after(plain, end)) &&
+  !(value <= boilingF && ofHeat.test(plain));
+/** A kettle may be set by such numbers in Fahrenheit. */
+const boilingF = 212;
 
 const afterStyle = /\b(?:gr[ae](?:nd?|m)?[ -]?pa|gong ?fu|western)(?: style| way)?,? $/;
 

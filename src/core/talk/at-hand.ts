@@ -4,6 +4,7 @@ import { spelledOut } from '../reading/mending.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
 import { asksLanguageOfLesson, visits } from './at-the-shop.ts';
+import { belowZero, likeAnother, manyCups, undoesThePlan } from './beside-plan.ts';
 import { burnsTheLeaf, isHarmless, tellsWhoDrinks } from './harmless.ts';
 import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
@@ -33,6 +34,7 @@ const rules: readonly Rule[] = [
   { when: likesIt('strong'), means: { ...ofTheBrew, turn: 'stronger' } },
   { when: weighsNothing, means: { ...ofTheBrew, asks: 'leaf' } },
   { when: keepsVessel, means: { kind: 'greeting', act: 'yes' } },
+  { when: undoesThePlan, means: { ...ofTheBrew, asks: null, turn: null, bare: null, undoes: true } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
   { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
   { when: acknowledges, means: { ...ofTheBrew, kind: 'greeting', asks: null, turn: null, hands: null, takesIn: true } },
@@ -51,7 +53,7 @@ const rules: readonly Rule[] = [
 const longestRead = 200;
 
 export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): Facts {
-  const begun = text.slice(0, longestRead);
+  const begun = text.slice(0, longestRead).replace(belowZero, ' ');
   const scene: Scene = { ...talk, heard, words: spelledOut(talkWords(begun)), cues };
   const waits = isWaiting(scene);
   const ofThatVessel = isVesselAtHand(scene);
@@ -75,6 +77,8 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     atWork: (talk.flow === 'brew' && (talk.asked ?? null) !== null && says('at-work')(scene)) || null,
     simmers: (heard['kind'] === 'brew' && !isTold(heard, 'answer') && says('simmers')(scene)) || null,
     noVessel: (!isTold(heard, 'vessel') && says('lacks-vessel')(scene)) || null,
+    likeTea: likeAnother(scene),
+    cupsAsked: talk.flow === 'brew' ? manyCups(scene) : null,
   });
   const marking: Scene = { ...scene, heard: marked };
   const rule = rules.find(({ when }) => when(marking));
@@ -221,8 +225,11 @@ function asksYield(scene: Scene): boolean {
 /** "Fair enough" asks for nothing; in a complaint or a question of safety it is not all that is said. */
 function acknowledges(scene: Scene): boolean {
   const { kind = null, act = null } = scene.heard;
-  return !scene.words.includes('?') && kind !== 'safety' && act !== 'thanks' && says('acknowledges')(scene);
+  if (scene.words.includes('?') || kind === 'safety' || act === 'thanks') return false;
+  return says('acknowledges')(scene) || (scene.words.length <= longestSight && says('sees-why')(scene));
 }
+/** "Oh, so it's the water": longer texts go on to something else. */
+const longestSight = 40;
 
 /** "Enough?" is a question. */
 function hasHadEnough(scene: Scene): boolean {

@@ -14,6 +14,10 @@ export const grams = (g: Grams, language: Language): string =>
 export const degrees = (c: Celsius, unit: string): string =>
   unit === 'F' ? `${plainNumber((c * 9) / 5 + 32)} °F` : `${plainNumber(c)} °C`;
 
+/** How far it may be off, counted as `degrees` counts. */
+export const degreesApart = (c: Celsius, unit: string): string =>
+  unit === 'F' ? `${plainNumber((c * 9) / 5)} °F` : `${plainNumber(c)} °C`;
+
 /** Litres from one litre on. */
 export function millilitres(ml: Millilitres, language: Language): string {
   if (Math.round(ml) < 1000) return `${plainNumber(ml)} ${isChinese(language) ? '毫升' : 'ml'}`;

@@ -2,7 +2,18 @@
 import { FluentBundle, FluentType, type FluentFunction, type FluentVariable } from '@fluent/bundle';
 import { languages, type Json, type Language } from '../units.ts';
 import { variablesOf, type Entry } from './pattern.ts';
-import { degrees, duration, durations, either, grams, listed, millilitres, plainNumber, spoons } from './quantities.ts';
+import {
+  degrees,
+  degreesApart,
+  duration,
+  durations,
+  either,
+  grams,
+  listed,
+  millilitres,
+  plainNumber,
+  spoons,
+} from './quantities.ts';
 import type { WordsSource } from './source-check.ts';
 import { wallClock, wallDay, wallTime } from './wall-times.ts';
 
@@ -30,7 +41,7 @@ export type WordsSources = { readonly [language in Language]: WordsSource };
 
 /** The functions a sentence may call, besides Fluent's own NUMBER and DATETIME. */
 export const wordFunctions: ReadonlySet<string> = new Set(
-  'GRAMS DEGREES ML DURATION DURATIONS SPOONS LIST EITHER PERCENT TEA VESSEL FAMILY STYLE ANSWER LESSON WHEN DAY CLOCK NUMBER DATETIME'.split(
+  'GRAMS DEGREES SPREAD ML DURATION DURATIONS SPOONS LIST EITHER PERCENT TEA VESSEL FAMILY STYLE ANSWER LESSON WHEN DAY CLOCK NUMBER DATETIME'.split(
     ' ',
   ),
 );
@@ -131,6 +142,7 @@ function functionsOf(language: Language, { names, say }: { names: NameOf; say: S
   return {
     GRAMS: ([g]) => grams(numberOf(g), language),
     DEGREES: ([c, unit]) => degrees(numberOf(c), unit === undefined ? 'C' : textOf(unit)),
+    SPREAD: ([c, unit]) => degreesApart(numberOf(c), unit === undefined ? 'C' : textOf(unit)),
     ML: ([ml]) => millilitres(numberOf(ml), language),
     DURATION: ([s]) => duration(numberOf(s), language),
     DURATIONS: ([list]) => durations(listOf(list).map(Number), language),

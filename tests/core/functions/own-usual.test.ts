@@ -42,8 +42,8 @@ const heard: Facts = { kind: 'offtopic', act: null, taste: null, answer: null, t
 
 describe('what is asked in the talk at hand', () => {
   it.each([
-    ['undo', { act: 'back' }],
-    ['撤銷', { act: 'back' }],
+    ['undo', { act: null, undoes: true }],
+    ['撤銷', { act: null, undoes: true }],
     ['how many cups does that make', { asksYield: true, kind: 'brew' }],
     ['可以泡幾杯', { asksYield: true }],
     ['能泡几杯', { asksYield: true }],
