@@ -37,6 +37,7 @@ it.each([
   ],
   ['a cue that is missing', 'ahead: [a]\n', /behind: expected a list, but it is missing/],
   ['a name nobody knows', 'ahead:\n  - a\n  - "{walk}"\nbehind: [b]\n', /:3:5 ahead.1: expected a name .*not \{walk\}/],
+  ['a gap that may come again', 'ahead: ["(謝謝|多謝)(你| ~ )*"]\nbehind: [b]\n', /:1:9 ahead.0: expected a pattern/],
   ['no pattern', 'ahead: ["(a"]\nbehind: [b]\n', /:1:9 ahead.0: expected a pattern/],
   [
     'no pattern, by the words of a name',

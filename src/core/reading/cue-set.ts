@@ -89,8 +89,22 @@ export function sourceOf(pattern: string): CueSource {
     .replace(/(?<![)?])\*/g, '[a-z]*')
     .replace(latin ? / ~(\d+) /g : / ?~(\d+) ?/g, gapUpTo)
     .replaceAll(latin ? ' ~ ' : / ?~ ?/g, gap);
+  if (repeatsGap(source)) throw new SyntaxError('a gap within what may come several times');
   return { latin, source };
 }
+
+/** What stands in a gap can be parted in so many ways among its repeats that a text is never done with. */
+function repeatsGap(source: string): boolean {
+  const begun: number[] = [];
+  for (const { 0: sign, index } of source.matchAll(/\\.|\((?:\?(?:<?[=!]|:))?|\)[*+]?/g)) {
+    if (sign.startsWith('(')) begun.push(index);
+    if (!sign.startsWith(')')) continue;
+    const start = begun.pop() ?? 0;
+    if (sign.length > 1 && anyGap.test(source.slice(start, index))) return true;
+  }
+  return false;
+}
+const anyGap = /\{0,\d+\}\?/;
 
 /** A word of Latin letters ends where they end. */
 export function framed({ latin, source }: CueSource): string {
