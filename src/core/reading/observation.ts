@@ -12,6 +12,7 @@ import { lazily } from '../lazily.ts';
 import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
 import { makeMender } from './mending.ts';
+import { makeHanJoiner } from './parted-han.ts';
 import { withPlainMarks } from './marks.ts';
 import { findMeasures, type Measure } from './measures.ts';
 import { isDenied, isUsedUp, stillMeant } from './nearby.ts';
@@ -89,11 +90,12 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
   const placesIn = lazily(() => makePlaceFinder(words.places));
   const guestsIn = lazily(() => makeGuestReader(words.people));
   const withoutCourtesies = makeWithoutCourtesies(words.courtesies);
+  const joinedHan = makeHanJoiner((plain) => [...finder.mentions(plain), ...vesselsIn()(plain)]);
   const everyday = lazily(() => new Set([...ordinary, ...cueWords(words)]));
 
   return (written, { language: before, asked }) => {
     const cues = cuesOnce();
-    const whole = slipsOnce()(withPlainMarks(plainText(written)));
+    const whole = joinedHan(slipsOnce()(withPlainMarks(plainText(written))));
     const said = plainText(withoutCourtesies(whole.shown));
     const { shown } = said;
     const plain = rightHan(said.plain);

@@ -80,3 +80,18 @@ test.each([
 ])('how long it stood in "%s"', (text, seconds) => {
   expect(countedTo(talkWords(text), talkCues)).toBe(seconds);
 });
+
+test.each([
+  ['凍🍵頂烏龍，蓋🙂碗 120ml', 'dong-ding', 'gaiwan'],
+  ['大 紅 袍 蓋 碗 110毫升', 'da-hong-pao', 'gaiwan'],
+  ['龙 井 茶 玻璃杯 300ml', 'longjing', 'tumbler'],
+  ['我想喝大红 袍 盖 碗 100毫升', 'da-hong-pao', 'gaiwan'],
+  ['大紅袍 蓋碗', 'da-hong-pao', 'gaiwan'],
+])('%s is %s in %s, whatever stands within a word', (text, tea, vessel) => {
+  const heard = alone(text);
+  expect([heard.tea, heard.vessel]).toEqual([tea, vessel]);
+});
+
+test('a space between two words stays', () => {
+  expect(alone('红茶 壶 400ml').family).toBe('black');
+});
