@@ -374,9 +374,24 @@ brew-too-long-stays = It grows stronger: top it up with hot water. That is all i
 brew-too-long-cold = A few hours more in the refrigerator only make it stronger; thin it with cold water. Take the leaf out, and drink it within a day.
 brew-about-more = Where it grew and how it tastes the shop knows better than I do: say “talk to the shop”.
 brew-drawn-stronger = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup is about { NUMBER($share, maximumFractionDigits: 1) } times as strong as planned.
-brew-drawn-weaker = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup has about { NUMBER($share, style: "percent") } of the strength planned.
+brew-drawn-weaker = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup has about { $percent } % of the strength planned.
 brew-drawn-as-planned = That is just the time it is planned with.
 brew-drawn-alike = { DURATION($seconds) } instead of { DURATION($plannedS) }: you will hardly taste a difference in the first cup.
+brew-weighed-hotter = As reckoned is best to begin with: { DEGREES($plannedC, $unit) }. At { DEGREES($waterC, $unit) } it gives faster, smells higher and turns bitter sooner; the times would be { DURATIONS($times) }. If you want that, say “hotter”.
+brew-weighed-cooler = As reckoned is best to begin with: { DEGREES($plannedC, $unit) }. At { DEGREES($waterC, $unit) } it is softer and sweeter, with less scent; the times would be { DURATIONS($times) }. If you want that, say “cooler”.
+brew-weighed-more-leaf = { GRAMS($plannedG) } is what this vessel wants. With { GRAMS($leafG) } the times would be { DURATIONS($times) }, { $alike ->
+    [yes] and the cup as strong as before
+   *[no] and the first cup { NUMBER($share, maximumFractionDigits: 1) } times as strong
+}. If you want that, say “more leaf”.
+brew-weighed-less-leaf = { GRAMS($plannedG) } is what this vessel wants. With { GRAMS($leafG) } the times would be { DURATIONS($times) }, { $alike ->
+    [yes] and the cup as strong as before
+   *[no] and the first cup would have { $percent } % of the strength
+}. If you want that, say “less leaf”.
+brew-weighed-longer = Try the times above first. Longer, { DURATIONS($times) }, makes the first cup { NUMBER($share, maximumFractionDigits: 1) } times as strong, and more bitter. If you want that, say “longer”.
+brew-weighed-shorter = Try the times above first. Shorter, { DURATIONS($times) }, leaves the first cup at { $percent } % of the strength. If you want that, say “shorter”.
+brew-weighed-stronger = It is reckoned for the usual strength; taste it first. Stronger, the first cup would be { NUMBER($share, maximumFractionDigits: 1) } times as strong, with { GRAMS($leafG) } of leaf and { DURATIONS($times) }. If you want that, say “stronger”.
+brew-weighed-lighter = It is reckoned for the usual strength; taste it first. Lighter, the first cup would be at { $percent } % of the strength, with { GRAMS($leafG) } of leaf and { DURATIONS($times) }. If you want that, say “lighter”.
+brew-weighed-no-further = No need, and it hardly goes further that way with this leaf and this vessel.
 brew-begin-when = Good. Write “guide me” when the water is hot, or just “filled” once it is on the leaf, and I keep the time.
 brew-still-there = Your plan stands as above.
 brew-calls-cold = I can: say “guide me”, tell me when it is in the refrigerator, and I call you here when it is ready, only not at night.

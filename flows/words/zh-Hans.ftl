@@ -359,9 +359,24 @@ brew-too-long-stays = 会变浓：加热水就好。
 brew-too-long-cold = 在冰箱里多放几个小时只是比较浓，加冷水调淡就好。把茶叶拿出来，一天内喝完。
 brew-about-more = 产地和味道，店家比我清楚：请说“找店家”。
 brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
-brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约只有原来的 { NUMBER($share, style: "percent") }。
+brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约只有原来的 { $percent } %。
 brew-drawn-as-planned = 正好，就是按这个时间算的。
 brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯几乎喝不出差别。
+brew-weighed-hotter = 先照算好的 { DEGREES($plannedC, $unit) } 就好。用 { DEGREES($waterC, $unit) } 的话出味更快、更香，也更容易苦涩，时间要改成 { DURATIONS($times) }。想这样就说“热一点”。
+brew-weighed-cooler = 先照算好的 { DEGREES($plannedC, $unit) } 就好。用 { DEGREES($waterC, $unit) } 的话更柔更甜，香气低些，时间要改成 { DURATIONS($times) }。想这样就说“凉一点”。
+brew-weighed-more-leaf = 这个器具放 { GRAMS($plannedG) }刚好。放 { GRAMS($leafG) }的话，{ $alike ->
+    [yes] 浓度一样
+   *[no] 第一杯的浓度是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍
+}，时间 { DURATIONS($times) }。想这样就说“多放茶叶”。
+brew-weighed-less-leaf = 这个器具放 { GRAMS($plannedG) }刚好。放 { GRAMS($leafG) }的话，{ $alike ->
+    [yes] 浓度一样
+   *[no] 第一杯的浓度是原来的 { $percent } %
+}，时间 { DURATIONS($times) }。想这样就说“少放茶叶”。
+brew-weighed-longer = 先照上面的时间试。久一点，{ DURATIONS($times) }，第一杯的浓度是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍，也更容易苦涩。想这样就说“久一点”。
+brew-weighed-shorter = 先照上面的时间试。短一点，{ DURATIONS($times) }，第一杯的浓度只有原来的 { $percent } %。想这样就说“短一点”。
+brew-weighed-stronger = 上面是一般的浓度，先喝喝看。浓一点的话，放 { GRAMS($leafG) }，时间 { DURATIONS($times) }，第一杯的浓度是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍。想这样就说“浓一点”。
+brew-weighed-lighter = 上面是一般的浓度，先喝喝看。淡一点的话，放 { GRAMS($leafG) }，时间 { DURATIONS($times) }，第一杯的浓度是原来的 { $percent } %。想这样就说“淡一点”。
+brew-weighed-no-further = 不用，以这些茶叶和这个茶器，往那边也调不了多少了。
 brew-begin-when = 好。水烧好了就说“带我泡”，或者注好水说一声“注好了”，我来计时。
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：说“带我泡”，放进冰箱时告诉我一声，好了我在这里叫您，只是半夜不叫。

@@ -359,9 +359,24 @@ brew-too-long-stays = 會變濃：加熱水就好。
 brew-too-long-cold = 在冰箱裡多放幾個小時只是比較濃，加冷水調淡就好。把茶葉拿出來，一天內喝完。
 brew-about-more = 產地和味道，店家比我清楚：請說「找店家」。
 brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
-brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約只有原來的 { NUMBER($share, style: "percent") }。
+brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約只有原來的 { $percent } %。
 brew-drawn-as-planned = 正好，就是照這個時間算的。
 brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯幾乎喝不出差別。
+brew-weighed-hotter = 先照算好的 { DEGREES($plannedC, $unit) } 就好。用 { DEGREES($waterC, $unit) } 的話出味更快、更香，也更容易苦澀，時間要改成 { DURATIONS($times) }。想這樣就說「熱一點」。
+brew-weighed-cooler = 先照算好的 { DEGREES($plannedC, $unit) } 就好。用 { DEGREES($waterC, $unit) } 的話更柔更甜，香氣低些，時間要改成 { DURATIONS($times) }。想這樣就說「涼一點」。
+brew-weighed-more-leaf = 這個器具放 { GRAMS($plannedG) }剛好。放 { GRAMS($leafG) }的話，{ $alike ->
+    [yes] 濃度一樣
+   *[no] 第一杯的濃度是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍
+}，時間 { DURATIONS($times) }。想這樣就說「多放茶葉」。
+brew-weighed-less-leaf = 這個器具放 { GRAMS($plannedG) }剛好。放 { GRAMS($leafG) }的話，{ $alike ->
+    [yes] 濃度一樣
+   *[no] 第一杯的濃度是原來的 { $percent } %
+}，時間 { DURATIONS($times) }。想這樣就說「少放茶葉」。
+brew-weighed-longer = 先照上面的時間試。久一點，{ DURATIONS($times) }，第一杯的濃度是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍，也更容易苦澀。想這樣就說「久一點」。
+brew-weighed-shorter = 先照上面的時間試。短一點，{ DURATIONS($times) }，第一杯的濃度只有原來的 { $percent } %。想這樣就說「短一點」。
+brew-weighed-stronger = 上面是一般的濃度，先喝喝看。濃一點的話，放 { GRAMS($leafG) }，時間 { DURATIONS($times) }，第一杯的濃度是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍。想這樣就說「濃一點」。
+brew-weighed-lighter = 上面是一般的濃度，先喝喝看。淡一點的話，放 { GRAMS($leafG) }，時間 { DURATIONS($times) }，第一杯的濃度是原來的 { $percent } %。想這樣就說「淡一點」。
+brew-weighed-no-further = 不用，以這些茶葉和這個茶器，往那邊也調不了多少了。
 brew-begin-when = 好。水燒好了就說「帶我泡」，或者注好水說一聲「注好了」，我來計時。
 brew-still-there = 泡法仍照上面。
 brew-calls-cold = 可以：說「帶我泡」，放進冰箱時告訴我一聲，好了我在這裡叫您，只是半夜不叫。

@@ -34,6 +34,7 @@ import { partsOfMessage, readMessage } from './functions/read-message.ts';
 import { shopCallNames, shopCalls } from './functions/shop.ts';
 import { similarCallNames, similarCalls } from './functions/similar-teas.ts';
 import { tasteAdjusted } from './functions/taste-adjusted.ts';
+import { turnWeighed } from './functions/turn-weighed.ts';
 import { textOf } from './functions/values.ts';
 import { vesselCallNames, vesselCalls } from './functions/vessel-told.ts';
 
@@ -45,6 +46,7 @@ const callList = [
   'explainPlan',
   'oneInfusion',
   'ifDrawn',
+  'weighTurn',
   'usualWater',
   'waterSoHot',
   'waterStood',
@@ -87,6 +89,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     explainPlan: (given, around) => explained(content, given, around),
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     ifDrawn: (given, around) => ifDrawn(content, given, around),
+    weighTurn: (given, around) => ({ gives: turnWeighed(content, given, around) }),
     usualWater: (given, around) => ({ gives: usualWater(content, given, around) }),
     waterSoHot: ({ tempC, elevationM }, around) => ({
       gives: waterSoHot(Number(tempC), Number(elevationM ?? 0), around),

@@ -54,6 +54,7 @@ export const madeUpKeys: readonly string[] = [
   'brew-strength-',
   'brew-similar-',
   'brew-drawn-',
+  'brew-weighed-',
   'brew-stays-warm-',
   'taste-',
   'guide-told-',

@@ -98,7 +98,12 @@ export function ifDrawn(content: CoreContent, { seconds, ...given }: Facts, arou
   const { leaf, request, plan } = brew;
   const share = shareIfDrawn({ data: content.brewing, leaf, request }, plan, Number(seconds));
   if (share === null) return { gives: null };
-  const values = { seconds: Number(seconds), share, plannedS: plan.infusions[0]?.seconds ?? 0 };
+  const values = {
+    seconds: Number(seconds),
+    share,
+    percent: Math.round(share * 100),
+    plannedS: plan.infusions[0]?.seconds ?? 0,
+  };
   if (values.seconds === values.plannedS) return { gives: { told: phrase('brew-drawn-as-planned'), mayBeLong: false } };
   const sort = share > noticed.stronger ? 'stronger' : share < noticed.weaker ? 'weaker' : 'alike';
   return {

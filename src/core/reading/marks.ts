@@ -23,11 +23,13 @@ const rules: readonly Rule[] = [
     /(?<=\d(?:ml|cc|oz))(?=gaiwan|mug|pot|tea|glass|cup|kyusu|jar|flask|thermos|tumbler|bottle|yixing|clay|water)/g,
     ' ',
   ],
+  // 下一壺多放茶葉 is of no other pot.
+  [/(?<=[下上]一?)壶(?![里的])/gu, '次'],
   // "20oml"
   [/(?<=\d)o(?=\d|\s?(?:ml|cc|g)\b)/g, '0'],
 ];
 
-const needed = /[*_&/;-]|\p{Extended_Pictographic}| n |\do|\d(?:ml|cc)[a-z]/u;
+const needed = /[*_&/;-]|[下上]一?壶|\p{Extended_Pictographic}| n |\do|\d(?:ml|cc)[a-z]/u;
 
 export function withPlainMarks(text: PlainText): PlainText {
   if (!needed.test(text.plain)) return text;

@@ -31,8 +31,12 @@ export const isPlanQuestion = (asks: string | null): asks is PlanQuestion =>
 /** Longer texts say more than that. */
 const longestQuestion = 72;
 
+/** "Would it be better to steep longer?" has forgotten nothing in the pot. */
+const asksIfBetter = /\b(?:better|nicer)\b|(?:更|比较|会)好|好(?:喝|饮)?(?:一?点|些|啲)/;
+
 /** Takes cueText of a text. */
 export function readPlanQuestion(words: string, cues: Cues): PlanQuestion | null {
   if (words.length > longestQuestion) return null;
-  return planQuestions.find((question) => cues.has(cueOfQuestion(question), words)) ?? null;
+  const mayBe = asksIfBetter.test(words) ? planQuestions.filter((question) => question !== 'too-long') : planQuestions;
+  return mayBe.find((question) => cues.has(cueOfQuestion(question), words)) ?? null;
 }
