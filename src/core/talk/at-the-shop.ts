@@ -17,3 +17,14 @@ export function visits(scene: Scene): boolean {
     mayBe && !hasBooked && flow !== 'lesson' && flow !== 'lesson-desk' && !asksIt.test(words) && says('visits')(scene)
   );
 }
+
+/** 女兒七歲可以一起來嗎, where lessons are talked of or booked: a question to the shop, and none of what a child may drink. */
+export function bringsChild(scene: Scene): boolean {
+  const { heard, house, flow, words } = scene;
+  const hasBooked = Array.isArray(house?.['bookings']) && house['bookings'].length > 0;
+  const isOfLessons = flow === 'lesson' || hasBooked || says('of-lessons')(scene);
+  const isOfChildren = heard['kind'] === 'safety' && heard['answer'] === 'children';
+  return isOfLessons && isOfChildren && comesAlong.test(words) && !drinks.test(words);
+}
+const comesAlong = /参加|报名|上课|带|[来去上到]|\b(?:come|bring|join|attend|take part|sit in)/;
+const drinks = /[喝饮]|\b(?:drink|sip|have (?:some )?tea)/;

@@ -6,9 +6,15 @@ const ofCapitals = "\\p{Lu}[\\p{L}'’-]*(?: \\p{Lu}[\\p{L}'’.-]*){0,3}";
 const before =
   "[Mm]y name(?:'s| is)|[Uu]nder(?: the)?(?: name)?(?: of)?|[Ii]n the name of|[Cc]all me|(?:[Ss]he|[Hh]e)(?:'s| is) called|[Tt]hey(?:'re| are) called|(?:[Hh]er|[Hh]is) name(?:'s| is)|[Ii]'?m|[Ii] am";
 const beforeHan = '[我她他佢]叫|名字(?:是|叫|寫|写)?|姓名[是:：]?|(?:^|[\\s,，。])叫|叫我|寫|写';
+/** 叫我小林就行 */
+const enoughHan = '(?:就(?:好|行|可以|得)(?:了|啦)?)?';
 const given = [
   new RegExp(`\\b(?:${before})\\s+(?<name>${ofCapitals})(?=[\\s,.!]*$|[,.;!] )`, 'u'),
-  new RegExp(`(?:${beforeHan})\\s*(?<name>\\p{Script=Han}{2,4}|${ofCapitals})(?=[\\s,，。.!！吧就好]*$)`, 'u'),
+  new RegExp(
+    `(?:${beforeHan})\\s*(?<name>\\p{Script=Han}{2,4}?|${ofCapitals})${enoughHan}(?=[\\s,，。.!！吧就好]*$)`,
+    'u',
+  ),
+  new RegExp(`(?:敝姓|免[貴贵]姓|我姓)\\s*(?<name>\\p{Script=Han}{1,4}?)${enoughHan}(?=[\\s,，。.!！吧]*$)`, 'u'),
 ];
 
 /** Longer texts tell more than that. */
@@ -29,7 +35,8 @@ export function partedFromName(sentence: string): { readonly rest: string; reado
 /** "My name is Wren" and nothing else. */
 const alone = [
   /^(?:my name(?:'s| is)|call me)\s+(?<name>\p{L}[\p{L}'.-]*(?: \p{L}[\p{L}'.-]*){0,3})[.!]*$/iu,
-  /^(?:我叫|我的名字(?:是|叫)|名字(?:是|叫))\s*(?<name>[\p{L} ]{2,12})[。！]*$/iu,
+  /^(?:我叫|叫我|我的名字(?:是|叫)|名字(?:是|叫))\s*(?<name>[\p{L} ]{2,12}?)(?:就(?:好|行|可以|得)(?:了|啦)?)?[。！]*$/iu,
+  /^(?:敝姓|免[貴贵]姓|我姓|姓)\s*(?<name>[\p{L} ]{1,8}?)(?:就(?:好|行|可以|得)(?:了|啦)?)?[。！]*$/iu,
 ];
 
 export function nameAlone(sentence: string): string | null {

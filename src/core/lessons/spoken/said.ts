@@ -111,9 +111,12 @@ const alone = new RegExp(
   'iu',
 );
 
-/** "My sister can't come, just one seat": what is said before the last comma is why. */
+/** "My sister can't come, just one seat": what is said before the last comma, or space between Han, is why. */
 function numberAlone({ text, part }: Sentence): number | null {
-  const last = text.length <= 60 ? (text.split(/[,，;；。]\s*/u).findLast((piece) => piece !== '') ?? '') : text;
+  const last =
+    text.length <= 60
+      ? (text.split(/[,，;；。]\s*|(?<=\p{Script=Han}) (?=\p{Script=Han})/u).findLast((piece) => piece !== '') ?? '')
+      : text;
   if (part(last.replace(/[.!]$/, '')).says('only-me')) return 1;
   const n = alone.exec(last)?.groups?.['n'];
   return n === undefined ? null : (readNumber(n) ?? null);

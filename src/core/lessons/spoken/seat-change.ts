@@ -34,6 +34,7 @@ const more = [
 const ofUs = [
   new RegExp(`\\b(?<n>${number}|a couple) of us `),
   /^(?:sorry,? |actually,? |oh no,? )*(?:he|she) /,
+  /(?:^|(?<=[ ，,。]))(?:他|她|佢)(?![們们哋])/,
   /(?:有|其中)(?<n>[一二两兩三四五\d])(?:個|个)?(?:人|位)?/,
 ];
 
@@ -53,13 +54,13 @@ function patternsOf({ one, two, many }: Kin): Patterns {
   const may =
     "(?:(?:can|could|may) (?:i|we)|(?:is it )?(?:ok|okay|fine|alright) (?:if|for|to)(?: i| we| me to| us to)?|i(?:'d| would) (?:like|love) to|i want to|i'll|i'm|we'll)";
   const mayHan = '(?:可以|能不能|可不可以|可唔可以|能|想|要)';
-  const whomHan = `(?<n>[一二兩两三四\\d])?(?:個|个|位)?(?<who>${inHan})`;
+  const whomHan = `(?<n>[一二兩两三四\\d])?(?<single>個|个|位)?(?<who>${inHan})`;
   const tailHan = '(?:一起|一同|一齊|一齐|同行)?[來来去嚟上參参加課课過过]*[嗎吗呀啊嘛]?[？?。!！]*';
   const tail = '(?: along| too| as well| with me| with us| please)*';
   return {
     fewer: [
       new RegExp(`^(?:sorry,? |actually,? |oh no,? )*my (?<who>${inEnglish}) `),
-      new RegExp(`^我(?:的|嘅)?(?<who>${inHan})`),
+      new RegExp(`(?:^|(?<=[ ，,。]))(?:我(?:的|嘅)?|啊|唉|抱歉)*(?<single>個|个|位)?(?<who>${inHan})`),
     ],
     along: [
       new RegExp(`^(?:[a-z]+[, ]+){0,2}${may} (?:bring(?:ing)?|come with|take)(?: along)? ${whom}${tail}[?.! ]*$`),
@@ -76,9 +77,9 @@ export function makeSeatChange(kin: Kin): SeatChangeReader {
   const twos = new Set(kin.two);
   const alone = new Set([...kin.one, ...kin.two]);
   const countedBy = (groups: Groups | undefined): number | null => {
-    const { n, who = '' } = groups ?? {};
-    // "Can I bring friends?": how many is not said.
-    if (groups === undefined || (n === undefined && !alone.has(who))) return null;
+    const { n, single, who = '' } = groups ?? {};
+    // "Can I bring friends?": how many is not said; 帶個朋友 says one.
+    if (groups === undefined || ((n ?? single) === undefined && !alone.has(who))) return null;
     return countOf(n) ?? (twos.has(who) ? 2 : 1);
   };
   return (sentence) => {
