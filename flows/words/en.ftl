@@ -269,25 +269,6 @@ brew-leaf-waits = Pour all the tea off each time; the leaf stays in the vessel a
 brew-leaf-off = When the time is up, take the leaf out, or pour all the tea off it.
 brew-not-bitter = Poured in time it should come out in balance. If a cup is too strong or too weak for you, say so, and I change the times or the water.
 brew-bitter-stays = With the leaf in it grows stronger as long as it stands, and bitter in the end: drink down to it in time and top up, or take the leaf out. Less leaf stands longer.
-brew-if-turned = { $turn ->
-    [hotter] It need not be: the times are worked out for { DEGREES($nowC, $unit) }. At { DEGREES($waterC, $unit) } the leaf gives faster and with more bite: { DURATIONS($times) }.
-    [cooler] It need not be: the times are worked out for { DEGREES($nowC, $unit) }. At { DEGREES($waterC, $unit) } the leaf gives slower and softer: { DURATIONS($times) }.
-    [more-leaf] It need not be: the times are worked out for { GRAMS($nowG) }. With { GRAMS($leafG) } it comes sooner: { DURATIONS($times) }.
-    [less-leaf] It need not be: the times are worked out for { GRAMS($nowG) }. With { GRAMS($leafG) } it takes longer: { DURATIONS($times) }.
-    [longer] That is a matter of taste. With the same leaf and longer times, { DURATIONS($times) }, a cup comes out at about { PERCENT($share) } of the strength planned now, and bites more.
-    [shorter] That is a matter of taste. With the same leaf and shorter times, { DURATIONS($times) }, a cup comes out at about { PERCENT($share) } of the strength planned now.
-   *[other] That is a matter of taste. With { GRAMS($leafG) } and { DURATIONS($times) } a cup comes out at about { PERCENT($share) } of the strength planned now.
-}
-brew-if-turned-say = { $turn ->
-    [hotter] Nothing is changed by asking; say “hotter”, and I plan it so.
-    [cooler] Nothing is changed by asking; say “cooler”, and I plan it so.
-    [more-leaf] Nothing is changed by asking; say “more leaf”, and I plan it so.
-    [less-leaf] Nothing is changed by asking; say “less leaf”, and I plan it so.
-    [longer] Nothing is changed by asking; say “longer”, and I plan it so.
-    [shorter] Nothing is changed by asking; say “shorter”, and I plan it so.
-    [stronger] Nothing is changed by asking; say “stronger”, and I plan it so.
-   *[other] Nothing is changed by asking; say “lighter”, and I plan it so.
-}
 brew-as-before = As it was before, then.
 brew-as-first = This is the plan as it was first; nothing of it has been changed.
 ask-number-of-what = { NUMBER($soMany) } of what?
@@ -374,7 +355,7 @@ brew-too-long-stays = It grows stronger: top it up with hot water. That is all i
 brew-too-long-cold = A few hours more in the refrigerator only make it stronger; thin it with cold water. Take the leaf out, and drink it within a day.
 brew-about-more = Where it grew and how it tastes the shop knows better than I do: say “talk to the shop”.
 brew-drawn-stronger = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup is about { NUMBER($share, maximumFractionDigits: 1) } times as strong as planned.
-brew-drawn-weaker = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup has about { $percent } % of the strength planned.
+brew-drawn-weaker = After { DURATION($seconds) } instead of { DURATION($plannedS) } the first cup has about { PERCENT($share) } of the strength planned.
 brew-drawn-as-planned = That is just the time it is planned with.
 brew-drawn-alike = { DURATION($seconds) } instead of { DURATION($plannedS) }: you will hardly taste a difference in the first cup.
 brew-weighed-hotter = As reckoned is best to begin with: { DEGREES($plannedC, $unit) }. At { DEGREES($waterC, $unit) } it gives faster, smells higher and turns bitter sooner; the times would be { DURATIONS($times) }. If you want that, say “hotter”.
@@ -385,12 +366,12 @@ brew-weighed-more-leaf = { GRAMS($plannedG) } is what this vessel wants. With { 
 }. If you want that, say “more leaf”.
 brew-weighed-less-leaf = { GRAMS($plannedG) } is what this vessel wants. With { GRAMS($leafG) } the times would be { DURATIONS($times) }, { $alike ->
     [yes] and the cup as strong as before
-   *[no] and the first cup would have { $percent } % of the strength
+   *[no] and the first cup would have { PERCENT($share) } of the strength
 }. If you want that, say “less leaf”.
 brew-weighed-longer = Try the times above first. Longer, { DURATIONS($times) }, makes the first cup { NUMBER($share, maximumFractionDigits: 1) } times as strong, and more bitter. If you want that, say “longer”.
-brew-weighed-shorter = Try the times above first. Shorter, { DURATIONS($times) }, leaves the first cup at { $percent } % of the strength. If you want that, say “shorter”.
+brew-weighed-shorter = Try the times above first. Shorter, { DURATIONS($times) }, leaves the first cup at { PERCENT($share) } of the strength. If you want that, say “shorter”.
 brew-weighed-stronger = It is reckoned for the usual strength; taste it first. Stronger, the first cup would be { NUMBER($share, maximumFractionDigits: 1) } times as strong, with { GRAMS($leafG) } of leaf and { DURATIONS($times) }. If you want that, say “stronger”.
-brew-weighed-lighter = It is reckoned for the usual strength; taste it first. Lighter, the first cup would be at { $percent } % of the strength, with { GRAMS($leafG) } of leaf and { DURATIONS($times) }. If you want that, say “lighter”.
+brew-weighed-lighter = It is reckoned for the usual strength; taste it first. Lighter, the first cup would be at { PERCENT($share) } of the strength, with { GRAMS($leafG) } of leaf and { DURATIONS($times) }. If you want that, say “lighter”.
 brew-weighed-no-further = No need, and it hardly goes further that way with this leaf and this vessel.
 brew-begin-when = Good. Write “guide me” when the water is hot, or just “filled” once it is on the leaf, and I keep the time.
 brew-still-there = Your plan stands as above.

@@ -263,25 +263,6 @@ brew-leaf-waits = 每次把茶汤全部倒出来，茶叶留在器具里，等�
 brew-leaf-off = 时间到了把茶叶拿出来，或把茶汤全部倒出来。
 brew-not-bitter = 准时出汤，应该浓淡刚好。哪一杯觉得太浓或太淡，告诉我，我再改时间或水温。
 brew-bitter-stays = 茶叶一直在里面，放越久越浓，最后会苦：趁时间喝，再加水，或把茶叶拿出来。茶叶少放一点，就能放久一点。
-brew-if-turned = { $turn ->
-    [hotter] 不必：时间是照 { DEGREES($nowC, $unit) }算的。用 { DEGREES($waterC, $unit) }出味更快、更有刺激感：{ DURATIONS($times) }。
-    [cooler] 不必：时间是照 { DEGREES($nowC, $unit) }算的。用 { DEGREES($waterC, $unit) }出味较慢、较柔：{ DURATIONS($times) }。
-    [more-leaf] 不必：时间是照 { GRAMS($nowG) }算的。放 { GRAMS($leafG) }就快一些：{ DURATIONS($times) }。
-    [less-leaf] 不必：时间是照 { GRAMS($nowG) }算的。放 { GRAMS($leafG) }就久一些：{ DURATIONS($times) }。
-    [longer] 看口味。茶叶不变、时间拉长为 { DURATIONS($times) }，浓度约为现在的 { PERCENT($share) }，也更涩。
-    [shorter] 看口味。茶叶不变、时间缩短为 { DURATIONS($times) }，浓度约为现在的 { PERCENT($share) }。
-   *[other] 看口味。放 { GRAMS($leafG) }、泡 { DURATIONS($times) }，浓度约为现在的 { PERCENT($share) }。
-}
-brew-if-turned-say = { $turn ->
-    [hotter] 只是问问，没有改动；要改就说“水热一点”。
-    [cooler] 只是问问，没有改动；要改就说“水凉一点”。
-    [more-leaf] 只是问问，没有改动；要改就说“多放点茶叶”。
-    [less-leaf] 只是问问，没有改动；要改就说“少放点茶叶”。
-    [longer] 只是问问，没有改动；要改就说“泡久一点”。
-    [shorter] 只是问问，没有改动；要改就说“泡短一点”。
-    [stronger] 只是问问，没有改动；要改就说“浓一点”。
-   *[other] 只是问问，没有改动；要改就说“淡一点”。
-}
 brew-as-before = 好，改回之前那样。
 brew-as-first = 这就是最初的泡法，还没有改过。
 ask-number-of-what = { NUMBER($soMany) } 是指什么？
@@ -359,7 +340,7 @@ brew-too-long-stays = 会变浓：加热水就好。
 brew-too-long-cold = 在冰箱里多放几个小时只是比较浓，加冷水调淡就好。把茶叶拿出来，一天内喝完。
 brew-about-more = 产地和味道，店家比我清楚：请说“找店家”。
 brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
-brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约只有原来的 { $percent } %。
+brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的浓度大约只有原来的 { PERCENT($share) }。
 brew-drawn-as-planned = 正好，就是按这个时间算的。
 brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯几乎喝不出差别。
 brew-weighed-hotter = 先照算好的 { DEGREES($plannedC, $unit) } 就好。用 { DEGREES($waterC, $unit) } 的话出味更快、更香，也更容易苦涩，时间要改成 { DURATIONS($times) }。想这样就说“热一点”。
@@ -370,12 +351,12 @@ brew-weighed-more-leaf = 这个器具放 { GRAMS($plannedG) }刚好。放 { GRAM
 }，时间 { DURATIONS($times) }。想这样就说“多放茶叶”。
 brew-weighed-less-leaf = 这个器具放 { GRAMS($plannedG) }刚好。放 { GRAMS($leafG) }的话，{ $alike ->
     [yes] 浓度一样
-   *[no] 第一杯的浓度是原来的 { $percent } %
+   *[no] 第一杯的浓度是原来的 { PERCENT($share) }
 }，时间 { DURATIONS($times) }。想这样就说“少放茶叶”。
 brew-weighed-longer = 先照上面的时间试。久一点，{ DURATIONS($times) }，第一杯的浓度是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍，也更容易苦涩。想这样就说“久一点”。
-brew-weighed-shorter = 先照上面的时间试。短一点，{ DURATIONS($times) }，第一杯的浓度只有原来的 { $percent } %。想这样就说“短一点”。
+brew-weighed-shorter = 先照上面的时间试。短一点，{ DURATIONS($times) }，第一杯的浓度只有原来的 { PERCENT($share) }。想这样就说“短一点”。
 brew-weighed-stronger = 上面是一般的浓度，先喝喝看。浓一点的话，放 { GRAMS($leafG) }，时间 { DURATIONS($times) }，第一杯的浓度是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍。想这样就说“浓一点”。
-brew-weighed-lighter = 上面是一般的浓度，先喝喝看。淡一点的话，放 { GRAMS($leafG) }，时间 { DURATIONS($times) }，第一杯的浓度是原来的 { $percent } %。想这样就说“淡一点”。
+brew-weighed-lighter = 上面是一般的浓度，先喝喝看。淡一点的话，放 { GRAMS($leafG) }，时间 { DURATIONS($times) }，第一杯的浓度是原来的 { PERCENT($share) }。想这样就说“淡一点”。
 brew-weighed-no-further = 不用，以这些茶叶和这个茶器，往那边也调不了多少了。
 brew-begin-when = 好。水烧好了就说“带我泡”，或者注好水说一声“注好了”，我来计时。
 brew-still-there = 泡法仍照上面。

@@ -263,25 +263,6 @@ brew-leaf-waits = 每次把茶湯全部倒出來，茶葉留在器具裡，等�
 brew-leaf-off = 時間到了把茶葉拿出來，或把茶湯全部倒出來。
 brew-not-bitter = 準時出湯，應該濃淡剛好。哪一杯覺得太濃或太淡，告訴我，我再改時間或水溫。
 brew-bitter-stays = 茶葉一直在裡面，放越久越濃，最後會苦：趁時間喝，再加水，或把茶葉拿出來。茶葉少放一點，就能放久一點。
-brew-if-turned = { $turn ->
-    [hotter] 不必：時間是照 { DEGREES($nowC, $unit) }算的。用 { DEGREES($waterC, $unit) }出味更快、更有刺激感：{ DURATIONS($times) }。
-    [cooler] 不必：時間是照 { DEGREES($nowC, $unit) }算的。用 { DEGREES($waterC, $unit) }出味較慢、較柔：{ DURATIONS($times) }。
-    [more-leaf] 不必：時間是照 { GRAMS($nowG) }算的。放 { GRAMS($leafG) }就快一些：{ DURATIONS($times) }。
-    [less-leaf] 不必：時間是照 { GRAMS($nowG) }算的。放 { GRAMS($leafG) }就久一些：{ DURATIONS($times) }。
-    [longer] 看口味。茶葉不變、時間拉長為 { DURATIONS($times) }，濃度約為現在的 { PERCENT($share) }，也更澀。
-    [shorter] 看口味。茶葉不變、時間縮短為 { DURATIONS($times) }，濃度約為現在的 { PERCENT($share) }。
-   *[other] 看口味。放 { GRAMS($leafG) }、泡 { DURATIONS($times) }，濃度約為現在的 { PERCENT($share) }。
-}
-brew-if-turned-say = { $turn ->
-    [hotter] 只是問問，沒有改動；要改就說「水熱一點」。
-    [cooler] 只是問問，沒有改動；要改就說「水涼一點」。
-    [more-leaf] 只是問問，沒有改動；要改就說「多放點茶葉」。
-    [less-leaf] 只是問問，沒有改動；要改就說「少放點茶葉」。
-    [longer] 只是問問，沒有改動；要改就說「泡久一點」。
-    [shorter] 只是問問，沒有改動；要改就說「泡短一點」。
-    [stronger] 只是問問，沒有改動；要改就說「濃一點」。
-   *[other] 只是問問，沒有改動；要改就說「淡一點」。
-}
 brew-as-before = 好，改回之前那樣。
 brew-as-first = 這就是最初的泡法，還沒有改過。
 ask-number-of-what = { NUMBER($soMany) } 是指什麼？
@@ -359,7 +340,7 @@ brew-too-long-stays = 會變濃：加熱水就好。
 brew-too-long-cold = 在冰箱裡多放幾個小時只是比較濃，加冷水調淡就好。把茶葉拿出來，一天內喝完。
 brew-about-more = 產地和味道，店家比我清楚：請說「找店家」。
 brew-drawn-stronger = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
-brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約只有原來的 { $percent } %。
+brew-drawn-weaker = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯的濃度大約只有原來的 { PERCENT($share) }。
 brew-drawn-as-planned = 正好，就是照這個時間算的。
 brew-drawn-alike = 泡 { DURATION($seconds) }而不是 { DURATION($plannedS) }，第一杯幾乎喝不出差別。
 brew-weighed-hotter = 先照算好的 { DEGREES($plannedC, $unit) } 就好。用 { DEGREES($waterC, $unit) } 的話出味更快、更香，也更容易苦澀，時間要改成 { DURATIONS($times) }。想這樣就說「熱一點」。
@@ -370,12 +351,12 @@ brew-weighed-more-leaf = 這個器具放 { GRAMS($plannedG) }剛好。放 { GRAM
 }，時間 { DURATIONS($times) }。想這樣就說「多放茶葉」。
 brew-weighed-less-leaf = 這個器具放 { GRAMS($plannedG) }剛好。放 { GRAMS($leafG) }的話，{ $alike ->
     [yes] 濃度一樣
-   *[no] 第一杯的濃度是原來的 { $percent } %
+   *[no] 第一杯的濃度是原來的 { PERCENT($share) }
 }，時間 { DURATIONS($times) }。想這樣就說「少放茶葉」。
 brew-weighed-longer = 先照上面的時間試。久一點，{ DURATIONS($times) }，第一杯的濃度是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍，也更容易苦澀。想這樣就說「久一點」。
-brew-weighed-shorter = 先照上面的時間試。短一點，{ DURATIONS($times) }，第一杯的濃度只有原來的 { $percent } %。想這樣就說「短一點」。
+brew-weighed-shorter = 先照上面的時間試。短一點，{ DURATIONS($times) }，第一杯的濃度只有原來的 { PERCENT($share) }。想這樣就說「短一點」。
 brew-weighed-stronger = 上面是一般的濃度，先喝喝看。濃一點的話，放 { GRAMS($leafG) }，時間 { DURATIONS($times) }，第一杯的濃度是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍。想這樣就說「濃一點」。
-brew-weighed-lighter = 上面是一般的濃度，先喝喝看。淡一點的話，放 { GRAMS($leafG) }，時間 { DURATIONS($times) }，第一杯的濃度是原來的 { $percent } %。想這樣就說「淡一點」。
+brew-weighed-lighter = 上面是一般的濃度，先喝喝看。淡一點的話，放 { GRAMS($leafG) }，時間 { DURATIONS($times) }，第一杯的濃度是原來的 { PERCENT($share) }。想這樣就說「淡一點」。
 brew-weighed-no-further = 不用，以這些茶葉和這個茶器，往那邊也調不了多少了。
 brew-begin-when = 好。水燒好了就說「帶我泡」，或者注好水說一聲「注好了」，我來計時。
 brew-still-there = 泡法仍照上面。

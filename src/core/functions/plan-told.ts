@@ -101,7 +101,7 @@ export function ifDrawn(content: CoreContent, { seconds, ...given }: Facts, arou
   const values = {
     seconds: Number(seconds),
     share,
-    percent: Math.round(share * 100),
+
     plannedS: plan.infusions[0]?.seconds ?? 0,
   };
   if (values.seconds === values.plannedS) return { gives: { told: phrase('brew-drawn-as-planned'), mayBeLong: false } };

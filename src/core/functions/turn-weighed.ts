@@ -37,7 +37,6 @@ export function turnWeighed(content: CoreContent, given: Facts, around: Around):
     leafG: then.leafG,
     share,
     alike: Math.abs(share - 1) < hardlyStronger ? 'yes' : 'no',
-    percent: Math.round(share * 100),
     times: then.infusions.map(({ seconds }) => seconds),
     unit: around.memory['unit'] ?? null,
   };
