@@ -6,6 +6,7 @@ import { systemClock } from '../clock.ts';
 import { readContent, type Content } from '../content.ts';
 import { step } from '../core/flow/step.ts';
 import type { Reading } from '../core/reading/reading.ts';
+import { teaInItself } from '../core/teas/find.ts';
 import { languages, type Language } from '../core/units.ts';
 import { projectRoot } from '../project-root.ts';
 import { isStarted, runCommand } from '../start.ts';
@@ -35,11 +36,13 @@ export function parseAsk(line: string, lineNumber: number): Ask | { readonly mis
 
 export function answerLine(content: Content, { id, text, lang }: Ask): object {
   const reading = content.read(text, { language: lang ?? null, asked: null });
-  return { id, ...shownOf(reading), reply: replyTo(content, text, reading.language) };
+  return { id, ...shownOf(content, reading), reply: replyTo(content, text, reading.language) };
 }
 
-function shownOf({ language, ...reading }: Reading): object {
-  const { kind, tea, family, vessel, volumeMl, leafG, guests, tempC, elevationM, style, missing } = reading;
+/** Of a tea known by its kind alone the family. */
+function shownOf({ finder }: Content, { language, ...reading }: Reading): object {
+  const { kind, family, vessel, volumeMl, leafG, guests, tempC, elevationM, style, missing } = reading;
+  const tea = teaInItself(finder, reading.tea);
   return { lang: language, kind, tea, family, vessel, volumeMl, leafG, guests, tempC, elevationM, style, missing };
 }
 

@@ -1,6 +1,7 @@
 /** Reads data/teas: the catalogue, and the words that tell a family or nothing at all. */
 import { join } from 'node:path';
 import { z } from 'zod';
+import { families } from '../core/brewing/plan.ts';
 import type { FamilyWords, TeaNames } from '../core/teas/find.ts';
 import type { LeafDifferences, Tea } from '../core/teas/tea.ts';
 import { inEachLanguage } from './in-each-language.ts';
@@ -10,6 +11,9 @@ const word = z.string().trim().min(1);
 const words = z.array(word);
 
 const leafSchema = z.strictObject({
+  brewedAs: z.enum(families).optional(),
+  dose: z.number().min(0.3).max(3).optional(),
+  strength: z.number().min(0.3).max(3).optional(),
   waterC: z.number().min(0).max(100).optional(),
   caffeineMgPerG: z.number().min(0).max(60).optional(),
   aminoMgPerG: z.number().min(0).max(80).optional(),
@@ -22,6 +26,7 @@ const teaSchema = z.strictObject({
   id: z.string().regex(/^[a-z][a-z-]*$/, 'expected small letters and hyphens'),
   family: word,
   form: word,
+  byKind: z.literal(true).optional(),
   names: inEachLanguage(word),
   aliases: words,
   leaf: leafSchema.optional(),
@@ -31,7 +36,11 @@ const teaSchema = z.strictObject({
 export function readTeas(dataDir: string): readonly Tea[] {
   const file = readYaml(join(dataDir, 'teas', 'catalogue.yaml'), z.array(teaSchema));
   refuseTwice(file);
-  return file.value.map(({ leaf, ...tea }) => (leaf ? { ...tea, leaf: withoutGaps(leaf) } : tea));
+  return file.value.map(({ leaf, byKind, ...tea }) => ({
+    ...tea,
+    ...(byKind && { byKind }),
+    ...(leaf && { leaf: withoutGaps(leaf) }),
+  }));
 }
 
 function refuseTwice(file: YamlFile<readonly { readonly id: string }[]>): void {
@@ -60,9 +69,9 @@ const familySchema = z.union([
 /** What tells a family, what only looks like a tea, and what is never one. Throws ContentMistake. */
 export function readTeaNames(dataDir: string): TeaNames {
   const rows = readYaml(join(dataDir, 'teas', 'family-words.yaml'), z.array(familySchema)).value;
-  const families: FamilyWords[] = rows.flatMap((row) => ('family' in row ? [row] : []));
+  const told: FamilyWords[] = rows.flatMap((row) => ('family' in row ? [row] : []));
   const nothing = rows.flatMap((row) => ('nothing' in row ? row.nothing : []));
   const ordinary = readYaml(join(dataDir, 'teas', 'ordinary-words.yaml'), words).value;
   const alike = readYaml(join(dataDir, 'teas', 'han-slips.yaml'), words).value;
-  return { families, nothing, ordinary, alike };
+  return { families: told, nothing, ordinary, alike };
 }

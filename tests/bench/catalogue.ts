@@ -10,8 +10,11 @@ const han = '山水雲龍鳳金玉春秋明月清香白紅黃青蘭桂梅竹松�
 
 const syllable = (n: number): string => syllables[n % syllables.length] ?? '';
 
+/** Whose names the labels of the sentences tell apart. */
+const known = teas.filter(({ byKind }) => byKind !== true);
+
 export function catalogueOf(size: number): readonly Tea[] {
-  return [...teas, ...Array.from({ length: Math.max(0, size - teas.length) }, (_, i) => invented(i))];
+  return [...known, ...Array.from({ length: Math.max(0, size - known.length) }, (_, i) => invented(i))];
 }
 
 function invented(i: number): Tea {

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Language } from '../../src/core/units.ts';
 import type { Reader, Reading } from '../../src/core/reading/reading.ts';
-import type { TeaFinder } from '../../src/core/teas/find.ts';
+import { teaInItself, type TeaFinder } from '../../src/core/teas/find.ts';
 
 const fields = ['tea', 'family', 'vessel', 'volumeMl', 'leafG', 'guests', 'tempC', 'elevationM', 'style'] as const;
 type Field = (typeof fields)[number];
@@ -61,7 +61,7 @@ export function missesOf(sentence: Sentence, reading: Reading, finder: TeaFinder
   const family = facts.family ?? (facts.tea === undefined ? null : finder.byId(String(facts.tea))?.family) ?? null;
   const expected: { [name: string]: string | number | null } = { kind: sentence.kind, language: sentence.language };
   for (const field of fields) expected[field] = field === 'family' ? family : (facts[field] ?? null);
-  const read: { [name: string]: unknown } = { ...reading };
+  const read: { [name: string]: unknown } = { ...reading, tea: teaInItself(finder, reading.tea) };
   return Object.entries(expected).flatMap(([field, value]) => {
     const got = read[field] as string | number | null;
     const same = typeof value === 'number' && typeof got === 'number' ? Math.abs(value - got) <= 1 : value === got;

@@ -92,6 +92,11 @@ export interface SoluteRates {
 export interface LeafProfile {
   readonly form: string;
   readonly family: Family;
+  /** Whose content, dose, strength and water it has, where that is not its family: a scented tea is brewed as the tea under it. */
+  readonly brewedAs?: Family;
+  /** Dose and strength, times those of its family. */
+  readonly dose?: number;
+  readonly strength?: number;
   readonly waterC?: Celsius;
   readonly caffeineMgPerG?: number;
   readonly aminoMgPerG?: number;

@@ -1,6 +1,7 @@
 /** A leaf ready to be brewed: its family's content, its form's pace, its own differences. It decides no dose. */
 import type { BrewingData, FormData, LeafProfile, Solute } from './brewing-data.ts';
 import { solutes } from './brewing-data.ts';
+import { brewedAs } from './leaf-profile.ts';
 
 /** Arrays run in the order of `solutes`. */
 export interface Leaf {
@@ -51,5 +52,5 @@ function contentOf(data: BrewingData, profile: LeafProfile, solute: Solute): num
     gallate: profile.gallateMgPerG,
     other: undefined,
   };
-  return own[solute] ?? data.families[profile.family].content[solute];
+  return own[solute] ?? brewedAs(data, profile).content[solute];
 }

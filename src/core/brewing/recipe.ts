@@ -2,6 +2,7 @@
 import type { Celsius, Grams, Millilitres } from '../units.ts';
 import type { BrewedStyle, BrewingData, LeafProfile, StyleTarget, VesselData } from './brewing-data.ts';
 import { makeLeaf, type Leaf } from './leaf.ts';
+import { brewedAs, usualHotC } from './leaf-profile.ts';
 import type { BrewRequest, Style } from './plan.ts';
 import { ranges, type Brewing } from './request.ts';
 import { rounded, roundedGrams, roundedMl } from './rounding.ts';
@@ -35,9 +36,7 @@ export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
   if (!vessel) throw new Error(`no such vessel: ${request.vessel}`);
   const leaf = makeLeaf(data, profile);
   const style = styleOf(vessel, profile, request);
-  const family = data.families[profile.family];
-  const usual = family.styles[brewedStyle(style)];
-  const target = request.bags === undefined ? usual : { ...usual, infusions: 1 };
+  const target = targetOf(data, profile, request, style);
   const boilsAtC = rounded(boilingPointC(request.elevationM ?? 0), 2);
   const asked = askedWaterC(request.waterC, style) ?? usualWaterC(data, profile, { style, boilsAtC });
   const strength = request.strength ?? 1;
@@ -55,10 +54,20 @@ export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
     waterC: Math.min(asked, boilsAtC),
     boilsAtC,
     warm: (request.warmed ?? vessel.warmed) && style !== 'cold' && style !== 'cupping',
-    rinseSeconds: family.rinsed && style === 'gongfu' && request.rinsed !== false ? leaf.form.rinseSeconds : null,
+    rinseSeconds:
+      brewedAs(data, profile).rinsed && style === 'gongfu' && request.rinsed !== false ? leaf.form.rinseSeconds : null,
     guests: request.guests ?? 1,
     strength,
     isOnce: request.bags !== undefined,
+  };
+}
+
+function targetOf(data: BrewingData, profile: LeafProfile, request: BrewRequest, style: Style): StyleTarget {
+  const usual = brewedAs(data, profile).styles[brewedStyle(style)];
+  return {
+    strengthMgPerMl: usual.strengthMgPerMl * (profile.strength ?? 1),
+    doseGPerMl: usual.doseGPerMl * (profile.dose ?? 1),
+    infusions: request.bags === undefined ? usual.infusions : 1,
   };
 }
 
@@ -87,8 +96,7 @@ function usualWaterC(
 ): Celsius {
   if (style === 'cold') return refrigeratorC;
   if (style === 'cupping') return boilsAtC;
-  const family = data.families[profile.family];
-  return Math.min(profile.waterC ?? family.waterC, family.highestC);
+  return usualHotC(data, profile);
 }
 
 interface DoseAsk {

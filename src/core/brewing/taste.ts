@@ -1,5 +1,6 @@
 /** A person's own targets for a family of tea: moved by what they say of a cup, smallest change first, bounded. */
 import type { Celsius } from '../units.ts';
+import { brewedAs } from './leaf-profile.ts';
 import type { BrewRequest, Family } from './plan.ts';
 import { makeRecipe } from './recipe.ts';
 import { leafRange, ranges, type Brewing } from './request.ts';
@@ -93,7 +94,7 @@ export function withTaste(brewing: Brewing, taste: Taste): BrewRequest {
   const { data, leaf, request } = brewing;
   const usual = makeRecipe(brewing);
   const cold = usual.style === 'cold' || usual.style === 'cupping';
-  const most = data.families[leaf.family].highestC;
+  const most = brewedAs(data, leaf).highestC;
   const waterC = Math.min(Math.max(usual.waterC + taste.waterC, ranges.hotWaterC.least), most);
   const leafG = Math.min(roundedGrams(usual.leafG * taste.leaf), leafRange(data, leaf, request.volumeMl).most);
   const strength = (request.strength ?? 1) * taste.strength;

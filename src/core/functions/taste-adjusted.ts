@@ -1,4 +1,5 @@
 /** A word on how the cup tasted, as a change of the next one. */
+import { usualHotC } from '../brewing/leaf-profile.ts';
 import { adjust, usualTaste, type Taste, type TasteChange } from '../brewing/taste.ts';
 import type { Around, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
@@ -14,7 +15,7 @@ export function tasteAdjusted(content: CoreContent, given: Facts, { memory }: Ar
   const plan = given['plan'] as Facts | null;
   const tastes = tastesOf(memory);
   const before = tastes[leaf.family] ?? usualTaste;
-  const usualC = (leaf.waterC ?? content.brewing.families[leaf.family].waterC) + before.waterC;
+  const usualC = usualHotC(content.brewing, leaf) + before.waterC;
   const waterC = numberOf(plan?.['waterC']) ?? usualC;
   const boilsAtC = numberOf(plan?.['boilsAtC']) ?? 100;
   const context = { family: leaf.family, waterC, boilsAtC };

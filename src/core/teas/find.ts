@@ -48,6 +48,10 @@ export interface TeaFinder {
   conclude(plain: string, mentions: readonly Mention<Meaning>[]): Found;
 }
 
+/** The id of a tea that others may count on: none for one known by its kind alone. */
+export const teaInItself = (finder: Pick<TeaFinder, 'byId'>, id: string | null): string | null =>
+  id !== null && finder.byId(id)?.byKind ? null : id;
+
 const noNames: TeaNames = { families: [], nothing: [], ordinary: [], alike: [] };
 
 /** Colours name families, and much else; beside a word that says more they count for nothing. */

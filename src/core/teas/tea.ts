@@ -1,4 +1,5 @@
 /** A tea as the shop knows it: what it is, and every name a person may call it by. */
+import type { Family } from '../brewing/plan.ts';
 import type { Celsius, Language } from '../units.ts';
 
 export interface Tea {
@@ -7,6 +8,8 @@ export interface Tea {
   /** A form of data/leaf-forms.yaml. */
   readonly form: string;
   readonly names: { readonly [language in Language]: string };
+  /** Nothing of its own is known but its form and water. */
+  readonly byKind?: true;
   /** Other names in any script: pinyin, older romanisations, Cantonese, trade names. */
   readonly aliases: readonly string[];
   /** Where this leaf differs from what its family and form say. */
@@ -14,6 +17,11 @@ export interface Tea {
 }
 
 export interface LeafDifferences {
+  /** A scented tea: the family of the tea under the flowers. */
+  readonly brewedAs?: Family;
+  /** Times those of its family. */
+  readonly dose?: number;
+  readonly strength?: number;
   readonly waterC?: Celsius;
   /** Dry-leaf content, mg per g. */
   readonly caffeineMgPerG?: number;

@@ -34,6 +34,25 @@ it('tightly rolled leaf starts longer, then shortens, then lengthens', () => {
   expect(later.at(-1)).toBeGreaterThan(third!);
 });
 
+describe('a scented tea is brewed as the tea under the flowers', () => {
+  it.each([
+    ['jasmine-green', 'lushan-yunwu'],
+    ['osmanthus-oolong', 'gaba-oolong'],
+    ['rose-black', 'yingde'],
+  ])('%s as %s', (scented, plain) => {
+    const { infusions, leafG, rinse, cautions } = plan(scented, 'gaiwan', 110);
+    const under = plan(plain, 'gaiwan', 110);
+    expect([leafG, rinse, infusions]).toEqual([under.leafG, under.rinse, under.infusions]);
+    expect(cautions).toContain('flower-allergy');
+  });
+});
+
+it('gyokuro: more leaf than sencha, and a far stronger cup', () => {
+  const [shaded, usual] = [plan('gyokuro', 'kyusu', 150), plan('sencha', 'kyusu', 150)];
+  expect(shaded.leafG).toBeGreaterThan(usual.leafG * 1.2);
+  expect(shaded.infusions[0]!.strengthMgPerMl).toBeGreaterThan(usual.infusions[0]!.strengthMgPerMl * 1.3);
+});
+
 it.each(teas.filter(({ family }) => family === 'green').map(({ id }) => [id]))(
   '%s is never brewed above 85 °C',
   (id) => {
