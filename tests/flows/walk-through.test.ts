@@ -170,7 +170,6 @@ function everyPlace(): ReadonlyMap<string, Walker> {
     'and the second?',
     'and the 40th?',
     'can I leave it 5 minutes',
-    'should it be hotter?',
     'push it to 8',
     'it was bitter',
     'talk to the shop',

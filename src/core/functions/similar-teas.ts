@@ -1,4 +1,5 @@
 /** Teas that are like another: of its family, by the shape of the leaf and by how hot their water is. It knows nothing of what is in stock. */
+import { usualHotC } from '../brewing/leaf-profile.ts';
 import type { Calls } from '../flow/book.ts';
 import type { Tea } from '../teas/tea.ts';
 import type { Celsius } from '../units.ts';
@@ -40,9 +41,7 @@ const toldByRoast = 'oolong';
 const muchC: Celsius = 5;
 
 function nearest(content: CoreContent, tea: Tea): readonly Likeness[] {
-  const waterOf = (one: Tea): Celsius =>
-    leafFor(content, { tea: one.id }).waterC ??
-    content.brewing.families[leafFor(content, { tea: one.id }).family].waterC;
+  const waterOf = (one: Tea): Celsius => usualHotC(content.brewing, leafFor(content, { tea: one.id }));
   return content.teas
     .filter((one) => one.family === tea.family && one.id !== tea.id)
     .map((one) => ({ tea: one, isSameShape: one.form === tea.form, warmerC: waterOf(one) - waterOf(tea) }))
