@@ -41,7 +41,7 @@ export interface AppParts {
   /** Codes for colleagues; made by chance unless told. */
   readonly freshCode?: () => string;
   /** Does once, for nobody, what the first customer would otherwise wait for. */
-  readonly warmUp?: () => void;
+  readonly warmUp?: () => Promise<void>;
 }
 
 export interface App {
@@ -132,7 +132,10 @@ export function makeApp(parts: AppParts): App {
 }
 
 /** `done` resolves once it was asked for, however it went. */
-function onceAsked(work: () => void = () => {}): { readonly ask: () => void; readonly done: Promise<void> } {
+function onceAsked(work: () => Promise<void> = async () => {}): {
+  readonly ask: () => void;
+  readonly done: Promise<void>;
+} {
   let ask: (() => void) | undefined;
   const done = new Promise<void>((resolve) => (ask = resolve)).then(work).catch(() => {});
   return { ask: () => ask?.(), done };

@@ -107,10 +107,23 @@ export function makeService(config: Config, clock: Clock, log: Log): Service {
   };
 }
 
-/** The reader makes its indexes at the first message; that message is ours, so that no customer waits for them. */
-function warmUp(content: Content, nowMs: Instant): void {
-  const text = `${content.teas[0]?.names.en} 100 ml gaiwan`;
-  stepIn(content)(null, { kind: 'text', text, language: 'en' }, { nowMs, language: 'en', memory: {} });
+/**
+ * The reader makes its indexes and patterns at the first message that needs them; those messages are ours, so that no customer
+ * waits for them. Between two of them whoever writes is answered.
+ */
+async function warmUp(content: Content, nowMs: Instant): Promise<void> {
+  const [tea] = content.teas;
+  const said: readonly (readonly [Language, string])[] = [
+    ['en', `${tea?.names.en} 100 ml gaiwan`],
+    ['zh-Hant', `${tea?.names['zh-Hant']}用蓋碗怎麼泡`],
+    ['zh-Hans', '茶太苦了怎么办'],
+    ['en', 'how do I store it'],
+    ['en', 'is there a lesson on Saturday'],
+  ];
+  for (const [language, text] of said) {
+    stepIn(content)(null, { kind: 'text', text, language }, { nowMs, language, memory: {} });
+    await new Promise(setImmediate);
+  }
 }
 
 /** On the page a chat and the one who writes in it are known by the same name. */
