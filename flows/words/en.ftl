@@ -302,6 +302,31 @@ brew-similar-one = { TEA($tea) } ({ $shape ->
        *[false] {""}
     }
 })
+brew-compared = Side by side · { VESSEL($vessel) } · { ML($volumeMl) }{ $isOwn ->
+    [yes] {""}
+   *[no] {" "}(as an example)
+}
+brew-compared-one = { TEA($tea) } ({ FAMILY($family) }, { $form ->
+    [ball-rolled] leaf rolled into balls
+    [pellet] leaf rolled into pellets
+    [twisted-strip] leaf twisted into strips
+    [large-twisted] large twisted leaf
+    [long-open] long open leaf
+    [needle] leaf like needles
+    [bud] buds
+    [flat] flat leaf
+    [curled] curled leaf
+    [broken] broken leaf
+    [granule] granules
+    [compressed] pressed leaf
+    [powder] powder
+   *[flower] flowers
+}): { GRAMS($leafG) }, { DEGREES($waterC, $unit) }, the first { DURATION($firstS) }, { $count ->
+    [1] once
+   *[other] { $count } infusions
+}.
+brew-compared-alike = So they are brewed alike; what sets them apart is the taste.
+brew-compared-taste = How each tastes and where it grew, the shop can tell: say “talk to the shop”. Name one, and I plan it.
 brew-similar-unsure = Which of them is the lighter or the darker one I can't tell you from here; the shop can.
 brew-similar-none = I know no other tea of the family of { TEA($tea) }; the shop may.
 brew-not-followed = I'm not sure what you mean there.

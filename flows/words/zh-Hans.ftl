@@ -293,6 +293,31 @@ brew-similar-one = { TEA($tea) }（{ $shape ->
        *[false] {""}
     }
 }）
+brew-compared = 并排来看 · { VESSEL($vessel) } · { ML($volumeMl) }{ $isOwn ->
+    [yes] {""}
+   *[no] （举例）
+}
+brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ $form ->
+    [ball-rolled] 茶叶揉成球形
+    [pellet] 茶叶揉成珠形
+    [twisted-strip] 茶叶揉成条形
+    [large-twisted] 条索粗大
+    [long-open] 大片舒展的叶
+    [needle] 茶叶像针
+    [bud] 芽头
+    [flat] 扁平的叶
+    [curled] 卷曲的叶
+    [broken] 碎叶
+    [granule] 颗粒
+    [compressed] 压成的茶
+    [powder] 粉末
+   *[flower] 花
+}）：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，第一泡 { DURATION($firstS) }，{ $count ->
+    [1] 泡一次
+   *[other] 共 { $count } 泡
+}。
+brew-compared-alike = 所以泡法一样，不同的是味道。
+brew-compared-taste = 各是什么味道、产在哪里，店家最清楚：请说“找店家”。说出一款，我就算泡法。
 brew-similar-unsure = 哪一款比较清淡或浓厚，我这里说不准，可以问店家。
 brew-similar-none = 我不知道和{ TEA($tea) }同一类的其他茶，可以问问店家。
 brew-not-followed = 这句我不太确定是什么意思。

@@ -293,6 +293,31 @@ brew-similar-one = { TEA($tea) }（{ $shape ->
        *[false] {""}
     }
 }）
+brew-compared = 並排來看 · { VESSEL($vessel) } · { ML($volumeMl) }{ $isOwn ->
+    [yes] {""}
+   *[no] （舉例）
+}
+brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ $form ->
+    [ball-rolled] 茶葉揉成球形
+    [pellet] 茶葉揉成珠形
+    [twisted-strip] 茶葉揉成條形
+    [large-twisted] 條索粗大
+    [long-open] 大片舒展的葉
+    [needle] 茶葉像針
+    [bud] 芽頭
+    [flat] 扁平的葉
+    [curled] 捲曲的葉
+    [broken] 碎葉
+    [granule] 顆粒
+    [compressed] 壓成的茶
+    [powder] 粉末
+   *[flower] 花
+}）：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，第一泡 { DURATION($firstS) }，{ $count ->
+    [1] 泡一次
+   *[other] 共 { $count } 泡
+}。
+brew-compared-alike = 所以泡法一樣，不同的是味道。
+brew-compared-taste = 各是什麼味道、產在哪裡，店家最清楚：請說「找店家」。說出一款，我就算泡法。
 brew-similar-unsure = 哪一款比較清淡或濃厚，我這裡說不準，可以問店家。
 brew-similar-none = 我不知道和{ TEA($tea) }同一類的其他茶，可以問問店家。
 brew-not-followed = 這句我不太確定是什麼意思。

@@ -32,6 +32,7 @@ import {
 import { plannedCallNames, plannedCalls } from './functions/planned.ts';
 import { partsOfMessage, readMessage } from './functions/read-message.ts';
 import { shopCallNames, shopCalls } from './functions/shop.ts';
+import { comparedCallNames, comparedCalls } from './functions/compared-teas.ts';
 import { similarCallNames, similarCalls } from './functions/similar-teas.ts';
 import { tasteAdjusted } from './functions/taste-adjusted.ts';
 import { turnWeighed } from './functions/turn-weighed.ts';
@@ -61,6 +62,7 @@ const allNames = [
   ...ownUsualCallNames,
   ...plannedCallNames,
   ...similarCallNames,
+  ...comparedCallNames,
   ...lessonCallNames,
   ...deskAttendedCallNames,
   ...deskBoardCallNames,
@@ -106,6 +108,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     ...ownUsualCalls,
     ...plannedCalls,
     ...similarCalls(content),
+    ...comparedCalls(content),
     ...meantCalls(content.teas),
     ...coldCalls(content),
     ...vesselCalls(content),

@@ -4,7 +4,7 @@ import { spelledOut } from '../reading/mending.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
 import { asksLanguageOfLesson, bringsChild, visits } from './at-the-shop.ts';
-import { belowZero, likeAnother, manyCups, undoesThePlan } from './beside-plan.ts';
+import { belowZero, comparesTeas, likeAnother, manyCups, undoesThePlan } from './beside-plan.ts';
 import { burnsTheLeaf, isHarmless, tellsWhoDrinks } from './harmless.ts';
 import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
@@ -79,6 +79,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     simmers: (heard['kind'] === 'brew' && !isTold(heard, 'answer') && says('simmers')(scene)) || null,
     noVessel: (!isTold(heard, 'vessel') && says('lacks-vessel')(scene)) || null,
     likeTea: likeAnother(scene),
+    compares: comparesTeas(scene) || null,
     cupsAsked: talk.flow === 'brew' ? manyCups(scene) : null,
   });
   const marking: Scene = { ...scene, heard: marked };

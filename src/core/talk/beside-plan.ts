@@ -19,6 +19,10 @@ export function likeAnother(scene: Scene): 'alike' | 'lighter' | 'darker' | null
   if (says('but-lighter')(scene)) return 'lighter';
   return says('but-darker')(scene) ? 'darker' : 'alike';
 }
+/** "Alishan or dong ding, what's the difference?" */
+export const comparesTeas = (scene: Scene): boolean =>
+  !careful.has(scene.heard['kind'] ?? null) && says('compares')(scene);
+
 const careful: ReadonlySet<Json> = new Set(['safety', 'lesson']);
 
 /** "Is five cups of that ok?" */

@@ -35,6 +35,7 @@ export const talkCueFiles = {
     'so-many-cups',
     'same-size',
     'like-another',
+    'compares',
     'but-lighter',
     'but-darker',
     'label-says',
