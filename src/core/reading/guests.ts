@@ -192,13 +192,15 @@ const insideWord = (plain: string, at: number): boolean => isLetter(plain.charAt
 const joinsMe = /^ (?:(?:will|are|is) )?(?:join(?:s|ing)?|visit(?:s|ing)?) me\b/;
 
 /** Who sleeps, or only says something, drinks none. */
-const drinksNone = /^ (?:(?:are|is) )?(?:asleep|sleeping|in bed|at school|at work|says?|said|asks?|asked|told)\b/;
+const drinksNone =
+  /^ (?:(?:are|is) )?(?:asleep|sleeping|in bed|at school|at work|says?|said|asks?|asked|told)\b|^(?:们|刚刚?|上次|昨天|以前|之前|都|也|有)?(?:送|给|俾|畀|寄|推荐|介绍|教|说|讲|话|叫我|跟我说)(?:了|咗|我|的|过|嘅|返)/;
 
 /** 原本兩個人改成三個人 */
 const changedTo = /(?:改(?:成|为|做)?|变成?|转做|(?:增|加)(?:加)?到)\s?$/;
 
 /** 老闆我要…: who is spoken to drinks none. */
-const addressed = /^(?:老板|老板娘|店长|店家|店员|老师|师傅|老细|掌柜|小姐|先生|boss)$/;
+const addressed =
+  /^(?:老板|老板娘|店长|店家|店员|老师|师傅|老细|掌柜|小姐|先生|阿姨|阿伯|大叔|大姐|大哥|帅哥|美女|靓女|靓仔|亲|boss)$/;
 const withoutAddressed = ([first, me, ...rest]: readonly Link[]): readonly Link[] => {
   const speaksTo = first && me?.sort === 'me' && me.start === first.end && addressed.test(first.text);
   return speaksTo ? [me, ...rest] : [first, me, ...rest].filter((link) => link !== undefined);

@@ -25,11 +25,13 @@ const rules: readonly Rule[] = [
   ],
   // 下一壺多放茶葉 is of no other pot.
   [/(?<=[下上]一?)壶(?![里的])/gu, '次'],
+  // 成升水咁大
+  [/成(?=公?升(?:水|咁|的|嘅|$))/gu, '一'],
   // "20oml"
   [/(?<=\d)o(?=\d|\s?(?:ml|cc|g)\b)/g, '0'],
 ];
 
-const needed = /[*_&/;-]|[下上]一?壶|\p{Extended_Pictographic}| n |\do|\d(?:ml|cc)[a-z]/u;
+const needed = /[*_&/;-]|[下上]一?壶|成公?升|\p{Extended_Pictographic}| n |\do|\d(?:ml|cc)[a-z]/u;
 
 export function withPlainMarks(text: PlainText): PlainText {
   if (!needed.test(text.plain)) return text;

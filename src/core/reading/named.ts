@@ -31,7 +31,7 @@ export const isAtHand = ({ plain }: Observation, vessel: VesselMention): boolean
 export const isHalved =
   ({ plain }: Observation) =>
   (vessel: VesselMention): boolean =>
-    isFaint(vessel) && halfOf.test(before(plain, vessel.start));
+    isFaint(vessel) && (plain.charAt(vessel.start) === '半' || halfOf.test(before(plain, vessel.start)));
 
 const halfOf = /\bhalf (?:of )?(?:an?|the|my|this|that) $|半$/;
 

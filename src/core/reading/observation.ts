@@ -24,7 +24,8 @@ import { within, type Checked } from './ranges.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
 import { concludeVessel, jarFor, makeVesselFinder, type FoundVessel, type VesselMention } from './vessel.ts';
-import { cupsTold, readVolume, type QuantityScene } from './volume.ts';
+import { cupsTold } from './cups-told.ts';
+import { readVolume, type QuantityScene } from './volume.ts';
 import { readElevation, readTemperature } from './warmth.ts';
 
 export interface Hint {

@@ -34,9 +34,14 @@ const longestQuestion = 72;
 /** "Would it be better to steep longer?" has forgotten nothing in the pot. */
 const asksIfBetter = /\b(?:better|nicer)\b|(?:更|比较|会)好|好(?:喝|饮)?(?:一?点|些|啲)/;
 
+/** 半杯就好 wishes for it. */
+const wishesHalf = /半[壶杯碗](?:水|茶)?(?:就好|就够|就行|就得|够了|够喇|好了)[了啦吧喇]?[。!！ ]*$/;
+
 /** Takes cueText of a text. */
 export function readPlanQuestion(words: string, cues: Cues): PlanQuestion | null {
   if (words.length > longestQuestion) return null;
-  const mayBe = asksIfBetter.test(words) ? planQuestions.filter((question) => question !== 'too-long') : planQuestions;
+  const isElse = (question: PlanQuestion): boolean =>
+    (question === 'too-long' && asksIfBetter.test(words)) || (question === 'half-full' && wishesHalf.test(words));
+  const mayBe = planQuestions.filter((question) => !isElse(question));
   return mayBe.find((question) => cues.has(cueOfQuestion(question), words)) ?? null;
 }

@@ -10,7 +10,8 @@ export function toldKind(seen: Observation, explained: string | null): Kind | nu
   if (bringsAlong(seen.words)) return 'lesson';
   if (usedBefore.test(seen.words) || usedBeforeInHan.test(seen.words)) return 'care';
   if (priesCake.test(seen.words)) return 'care';
-  if (keptFor.test(seen.words)) return 'care';
+  if (keptFor.test(seen.words) || opensPot.test(seen.words)) return 'care';
+  if (complainsOfCups.test(seen.words) && !seen.cues.has('safety', seen.words)) return 'taste';
   return buysByWeight(seen) || buysInHan(seen) ? 'shop' : null;
 }
 
@@ -21,6 +22,13 @@ const usedBefore =
 /** 鐵觀音放兩年了，還可以喝嗎: how long leaf keeps, and nothing of a cup that stood. */
 const keptFor =
   /(?:放|存|摆|藏)(?:了|咗|着)?.{0,4}(?:[一二两三四五六七八九十\d几多半]+)(?:个月|年).{0,8}(?:还|仲)?(?:能不能|可不可以|可以|能|得唔得|饮得|喝得)(?:再)?(?:喝|饮|泡|冲)/;
+
+/** 啱啱買咗個壺用嚟沖水仙，點開壺: what is brewed in it comes later. */
+const opensPot = /(?:怎么|怎样|点样?|如何|咋|要不要|需要|使唔使)(?:才|去|来|先)?(?:开|养)(?:新)?壶/;
+
+/** 剛剛泡那個第一泡就苦到不行, 銀針老是泡不出味: of cups that were drunk, whatever is told of the brew with it. */
+const complainsOfCups =
+  /(?:刚刚|刚才|头先|啱啱|昨天|寻日|上次|每次|次次|老是|总是|一直|成日)(?!.{0,3}想).{0,14}(?:泡|冲|煮|喝|饮).{0,16}(?:苦(?:到|得|死|掉)|太苦|好苦|很苦|太涩|好涩|很涩|[没冇]什?么?味|[不唔]出(?:什么)?[味香]|太淡|好淡|很淡|发酸|好酸|很酸|[没冇]香)/;
 
 /** 這壺我之前泡過烏龍 */
 const usedBeforeInHan =

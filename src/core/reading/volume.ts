@@ -1,8 +1,7 @@
 /** What the vessel holds, from the measures of a text. The size of a kettle or a tasting cup is not it. */
-import { sizeOfThing } from './known-sizes.ts';
+import { cupsTold } from './cups-told.ts';
 import type { Measure } from './measures.ts';
-import { cupMl, flOzMl, mugMl } from './measures.ts';
-import { findNumbers } from './numbers.ts';
+import { flOzMl } from './measures.ts';
 import { after, before, isDenied } from './nearby.ts';
 
 interface Span {
@@ -26,47 +25,9 @@ export interface QuantityScene {
 const otherThings =
   /^\s?(?:-|s)?\s?(?:l |litre |liter )?(?:electric |gooseneck |kitchen )?(?:kettle|boiler|bottle of|(?:of )?(?:hot |warm |cold |oat |soy |whole )?milk|牛奶|鲜奶|燕麦奶|cups\b|tasting|sharing|fairness|pitcher for pouring|品茗|小杯|公道|热水壶|电热|电水|水煲|烧水|煮水|快煮)/;
 const otherThingsBefore =
-  /(?:kettle(?: is| holds| of| takes)?|boiler|热水壶|电热壶|水煲|烧水壶|快煮壶|牛奶|鲜奶|燕麦奶|奶|\bmilk|公道杯|品茗杯|tasting cups?(?: are)?)\s*(?:is |holds |系|是|容量)?$/;
+  /(?:kettle(?: is| holds| of| takes)?|boiler|热水壶|电热壶|水煲|烧水壶|快煮壶|牛奶|鲜奶|燕麦奶|奶|\bmilk|公道杯|品茗杯|每一?[小茶]?杯(?:大概|大约|约|差不多)*|tasting cups?(?: are)?)\s*(?:is |holds |系|是|容量)?$/;
 /** A number without a unit is a size in this range, beside a vessel. */
 const bareMl = { least: 30, most: 5000 };
-
-/** "about a cup and a half", "two mugs worth", 大概兩杯, asked how much it holds: recipe cups, and mugs as they mostly are. */
-const inCups =
-  /^(?:(?:it (?:holds|takes|is|makes)|its|holds|id say|i'd say|id guess|say|erm|um|hmm|well|approx|approximately|just|just over|just under|im not sure|i'm not sure|dunno|not sure|no idea|i dont know|i don't know|i think|i guess|but|maybe|about|bout|abt|around|roughly|perhaps|probably|like|or so|enough for)[ ,.]+)*(?:a )?(an?|one|two|three|four|five|six|half(?: of)? an?|(?:two[ -]thirds?|three[ -]quarters?|a third|a quarter|[1-3]\/[2-4])(?: of)? an?|\d(?:\.\d+)?(?: of an?)?) (?:and a half )?(?:big |full |small |large |coffee |normal |ordinary |tea |regular )?((?:espresso |demitasse )?cup|mug)(?:s|fuls?)?( and a half)?\b(?! (?:tea ?)?pots?\b)/;
-const inCupsOfHan =
-  /^(?:不知道|不清楚|大概|大约|约|差不多|应该|可能|可以|能|装得下|装|[是有 ,.，。])*([一二两三四半]|\d)个?[大小]?(马克杯|杯)(?:左右|的?水|的?[容分]?量|上下|[吧满多了啦喔 ])*[ .。]*$/;
-/** "A mug", and not how many of them. */
-const isAnotherVessel =
-  /\b(?:an?|the|my|one) (?:big |small |large |coffee )?mug\b(?! (?:worth|and a half))(?<!\b(?:holds|takes|makes|fills) .*)(?<!\b(?:of|half) an? (?:big |small |large |coffee )?mug)/;
-
-/** Judgement: filled, and not only with a shot. */
-const espressoMl = 70;
-
-export function cupsTold(plain: string, asked: string | null): number | null {
-  const alike = asked === 'volumeMl' ? sizeOfThing(plain) : null;
-  if (alike !== null) return alike;
-  const isTold = asked === 'volumeMl' && plain.length <= 80 && !isAnotherVessel.test(plain);
-  const said = isTold ? plain.trim() : '';
-  const told = inCups.exec(said) ?? inCupsOfHan.exec(said);
-  const count = told && countOf(told[1] ?? '');
-  if (count && /^(?:espresso|demitasse)/.test(told?.[2] ?? '')) return Math.round(count * espressoMl);
-  const each = told?.[2] === 'mug' || told?.[2] === '马克杯' ? mugMl : cupMl;
-  return count ? Math.round((count + (told?.[0].includes('and a half') ? 0.5 : 0)) * each) : null;
-}
-
-const parts: readonly (readonly [RegExp, number])[] = [
-  [/^(?:half|半|1\/2)/, 0.5],
-  [/^(?:two[ -]third|2\/3)/, 2 / 3],
-  [/^(?:three[ -]quarter|3\/4)/, 0.75],
-  [/^(?:a third|1\/3)/, 1 / 3],
-  [/^(?:a quarter|1\/4)/, 0.25],
-];
-
-function countOf(words: string): number {
-  const part = parts.find(([said]) => said.test(words));
-  if (part !== undefined) return part[1];
-  return /^an?$/.test(words) ? 1 : (findNumbers(words)[0]?.value ?? 0);
-}
 
 /** "A 400 ml glass, half full": so much water, and no more. */
 const halfFull =
@@ -176,6 +137,14 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
   // 寶特瓶600
   if (measure.value >= 100 && /(?:瓶|樽|\bbottle(?: is| holds| of)?) ?$/.test(before(plain, measure.start)))
     return true;
+  // 750的瓶子
+  if (
+    measure.value >= 100 &&
+    /^ ?(?:的|嘅)?(?:大|小|玻璃|塑料|塑胶|矿泉水|密封)?(?:瓶|樽|罐子)/.test(after(plain, measure.end))
+  )
+    return true;
+  // 500的 她都泡熟普
+  if (opensWithSize(plain, measure)) return true;
   // "silver needle grandpa style 350"
   if (measure.digits && measure.value > 100 && afterStyle.test(before(plain, measure.start))) return true;
   // 還是110的那個, "the 110 one"
@@ -214,6 +183,9 @@ const isClauseAlone = (plain: string, { value, start, end, digits }: Measure): b
   !(value <= boilingF && ofHeat.test(plain));
 /** A kettle may be set by such numbers in Fahrenheit. */
 const boilingF = 212;
+
+const opensWithSize = (plain: string, { start, end, value }: Measure): boolean =>
+  start === 0 && value >= 100 && value <= 1500 && /^[的嘅](?:$|[\s,，。])/.test(after(plain, end));
 
 const afterStyle = /\b(?:gr[ae](?:nd?|m)?[ -]?pa|gong ?fu|western)(?: style| way)?,? $/;
 

@@ -4,8 +4,17 @@ import { spelledOut } from '../reading/mending.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
 import { asksLanguageOfLesson, bringsChild, visits } from './at-the-shop.ts';
-import { belowZero, comparesTeas, likeAnother, manyCups, undoesThePlan } from './beside-plan.ts';
-import { burnsTheLeaf, isHarmless, tellsWhoDrinks } from './harmless.ts';
+import {
+  asksYield,
+  bagsTold,
+  belowZero,
+  besidePlan,
+  isAtWork,
+  tellsOfTheLeaf,
+  undoesThePlan,
+  weighsEach,
+} from './beside-plan.ts';
+import { burnsTheLeaf, handlesBeforeBed, helpsWith, isHarmless, tellsWhoDrinks } from './harmless.ts';
 import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
 import { isTold, says, type Scene, type Talk } from './scene.ts';
@@ -20,6 +29,7 @@ const ofTheBrew: Facts = { kind: 'brew', act: null, taste: null, answer: null };
 
 /** The first that fits. */
 const rules: readonly Rule[] = [
+  { when: tellsOfTheLeaf, means: { ...ofTheBrew, nearAnswer: null } },
   { when: ({ heard }) => heard['steers'] === 'remind', means: { kind: 'brew', act: null, answer: null } },
   { when: says('saves'), means: { ...ofTheBrew, saves: true } },
   { when: isNoLesson, means: { kind: 'brew', answer: null } },
@@ -39,10 +49,12 @@ const rules: readonly Rule[] = [
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
   { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
   { when: acknowledges, means: { ...ofTheBrew, kind: 'greeting', asks: null, turn: null, hands: null, takesIn: true } },
+  { when: isAtWork, means: { kind: 'greeting' } },
   { when: says('let-it-be'), means: { kind: 'greeting', act: 'no' } },
   { when: visits, means: { kind: 'greeting', act: 'goodbye', answer: null } },
   { when: hasHadEnough, means: { kind: 'greeting', act: 'goodbye', answer: null } },
   { when: burnsTheLeaf, means: { ...ofTheBrew, answer: 'why-cooler' } },
+  { when: handlesBeforeBed, means: { ...ofTheBrew, asks: 'leaf-out', isWarned: false } },
   { when: isHarmless, means: { kind: 'brew', answer: null } },
   { when: tellsWhoDrinks, means: { kind: 'brew', answer: null } },
   { when: saysWhatItIs, means: { kind: 'brew' } },
@@ -58,10 +70,10 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
   const scene: Scene = { ...talk, heard, words: spelledOut(talkWords(begun)), cues };
   const waits = isWaiting(scene);
   const ofThatVessel = isVesselAtHand(scene);
-  const bags = says('tea-bags')(scene) ? (cues.numberIn('tea-bags', scene.words) ?? 0) : null;
+  const bags = bagsTold(scene);
   const asksAnyVessel = talk.flow === 'brew' && heard['kind'] !== 'safety' && says('asks-any-vessel')(scene);
   // So many names spread into one another take ten times as long.
-  const marked: Facts = Object.assign({}, heard, atTheBrew(scene), {
+  const marked: Facts = Object.assign({}, heard, atTheBrew(scene), besidePlan(scene), {
     waits: waits || null,
     grumbles: (!waits && isGrumbling(scene)) || null,
     languageAlone: says('language-alone')(scene),
@@ -69,6 +81,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     vessel: ofThatVessel || asksAnyVessel ? null : (heard['vessel'] ?? null),
     family: isOfTheWare(scene) ? null : (heard['family'] ?? null),
     bags,
+    leafG: weighsEach.test(scene.words) ? null : (heard['leafG'] ?? null),
     taste: heard['taste'] === 'bitter' && says('only-strong')(scene) ? 'strong' : (heard['taste'] ?? null),
     tellsNothing:
       (heard['tellsNothing'] === true && bags === null) || (ofThatVessel && !facts.some((name) => isTold(heard, name))),
@@ -78,9 +91,6 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     atWork: (talk.flow === 'brew' && (talk.asked ?? null) !== null && says('at-work')(scene)) || null,
     simmers: (heard['kind'] === 'brew' && !isTold(heard, 'answer') && says('simmers')(scene)) || null,
     noVessel: (!isTold(heard, 'vessel') && says('lacks-vessel')(scene)) || null,
-    likeTea: likeAnother(scene),
-    compares: comparesTeas(scene) || null,
-    cupsAsked: talk.flow === 'brew' ? manyCups(scene) : null,
   });
   const marking: Scene = { ...scene, heard: marked };
   const rule = rules.find(({ when }) => when(marking));
@@ -207,21 +217,10 @@ function countsDegrees({ heard, words, flow }: Scene): boolean {
 }
 const longestUnit = 40;
 
-/** "Can you help my mum, she wants an easy green tea": a tea is wished for, and nothing told of what a doctor is asked. */
-function helpsWith({ heard, words }: Scene): boolean {
-  const isUnsure = heard['kind'] === 'safety' && heard['answer'] === 'safety-general' && heard['isWarned'] !== true;
-  return isUnsure && (isTold(heard, 'tea') || isTold(heard, 'family')) && wishesTea.test(words);
-}
-const wishesTea = /\b(?:help|wants?|would like|looking for|fanc(?:y|ies)|make|brew)\b/;
-
 /** "Seven guests", beside a plan. */
 function tellsHowMany({ heard, flow }: Scene): boolean {
   const { kind, onlyGuests, taste } = heard;
   return flow === 'brew' && onlyGuests === true && taste === null && (kind === 'taste' || kind === 'offtopic');
-}
-
-function asksYield(scene: Scene): boolean {
-  return scene.heard['kind'] !== 'safety' && says('asks-yield')(scene);
 }
 
 /** "Fair enough" asks for nothing; in a complaint or a question of safety it is not all that is said. */

@@ -1,5 +1,6 @@
 /** What is said of a plan that stands: that it shall be as it was, and how many cups of it. It plans nothing. */
-import type { Json } from '../flow/flow.ts';
+import type { Facts, Json } from '../flow/flow.ts';
+import { numberPattern, readCount } from './count.ts';
 import { isTold, says, type Scene } from './scene.ts';
 
 /** "-3 min ago" is no time. */
@@ -12,7 +13,7 @@ export function undoesThePlan(scene: Scene): boolean {
 }
 
 /** "Something like da hong pao, but lighter": another tea, and in which way it shall be another. */
-export function likeAnother(scene: Scene): 'alike' | 'lighter' | 'darker' | null {
+function likeAnother(scene: Scene): 'alike' | 'lighter' | 'darker' | null {
   const { heard } = scene;
   const mayBe = !careful.has(heard['kind'] ?? null) && !isTold(heard, 'vessel') && !isTold(heard, 'volumeMl');
   if (!mayBe || !says('like-another')(scene)) return null;
@@ -20,13 +21,60 @@ export function likeAnother(scene: Scene): 'alike' | 'lighter' | 'darker' | null
   return says('but-darker')(scene) ? 'darker' : 'alike';
 }
 /** "Alishan or dong ding, what's the difference?" */
-export const comparesTeas = (scene: Scene): boolean =>
-  !careful.has(scene.heard['kind'] ?? null) && says('compares')(scene);
+const comparesTeas = (scene: Scene): boolean => !careful.has(scene.heard['kind'] ?? null) && says('compares')(scene);
 
 const careful: ReadonlySet<Json> = new Set(['safety', 'lesson']);
 
+/** 一包是3公克: what one bag holds is no dose, where how many is asked. */
+export const weighsEach =
+  /(?=.*(?:几|多少)(?:个|包|袋))[一每](?:个|包|袋)(?:茶包)?(?:是|有|大概|大约|约|装)*\d+(?:\.\d+)? ?(?:公克|克|g)|(?:几|多少)(?:个|包|袋).*[一每](?:个|包|袋)(?:茶包)?(?:是|有|大概|大约|约|装)*\d+(?:\.\d+)? ?(?:公克|克|g)/;
+
+/** How many bags; none where no number is told, null where it is of no bags. */
+export const bagsTold = (scene: Scene): number | null =>
+  says('tea-bags')(scene) && !weighsEach.test(scene.words) ? (scene.cues.numberIn('tea-bags', scene.words) ?? 0) : null;
+
+export const tellsOfTheLeaf = ({ heard }: Scene): boolean => isTold(heard, 'packets') || isTold(heard, 'tellsAge');
+
+/** 兩包, beside a plan for bags. */
+function packets({ words, flow, asked = null }: Scene): number | null {
+  const count = flow === 'brew' && asked === null ? packetsAlone.exec(words)?.groups?.['n'] : undefined;
+  const n = count === undefined ? null : readCount(count);
+  return n !== null && n >= 1 && n <= mostPackets ? n : null;
+}
+const packetsAlone = new RegExp(
+  `^(?:那|我|就|先|要|放|用|泡|加|想|改|换|成|会|可以|如果)*(?<n>${numberPattern})(?:包|个|袋)(?:茶包)?(?:的话|好了|就好|可以吗|行吗|吧|呢|了)*[?？!！。 ]*$`,
+);
+const mostPackets = 9;
+
+/** 大概10年的, beside a plan: how old the leaf is. */
+const tellsAge = ({ words, flow, asked = null }: Scene): boolean =>
+  flow === 'brew' && asked === null && ageAlone.test(words);
+const ageAlone =
+  /^(?:我|这|那|茶|饼|大概|大约|差不多|应该|可能|是|有|存|放|藏|陈|了|个)*(?:\d{1,2}|[一二两三四五六七八九十]{1,3})(?:多|几)?年(?:左右|以上|前|多|了)*(?:的|陈|老茶|陈茶|了)*[。!！ ]*$/;
+
 /** "Is five cups of that ok?" */
-export function manyCups({ words, cues }: Scene): number | null {
+function manyCups({ words, cues }: Scene): number | null {
   const cups = cues.says('so-many-cups', words) ? cues.numberIn('so-many-cups', words) : null;
   return cups === null || cups < 1 ? null : cups;
 }
+
+/** "How many cups is that?" */
+export function asksYield(scene: Scene): boolean {
+  return scene.heard['kind'] !== 'safety' && says('asks-yield')(scene);
+}
+
+/** 好 我重新燒, beside a plan: nothing is asked. */
+export const isAtWork = (scene: Scene): boolean =>
+  scene.flow === 'brew' &&
+  (scene.heard['kind'] === 'care' || scene.heard['kind'] === 'offtopic') &&
+  !isTold(scene.heard, 'answer') &&
+  says('at-work')(scene);
+
+/** What is asked and told of the plan, by the names of `heard`. */
+export const besidePlan = (scene: Scene): Facts => ({
+  likeTea: likeAnother(scene),
+  compares: comparesTeas(scene) || null,
+  packets: packets(scene),
+  tellsAge: tellsAge(scene) || null,
+  cupsAsked: scene.flow === 'brew' ? manyCups(scene) : null,
+});

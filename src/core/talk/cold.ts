@@ -34,8 +34,13 @@ export function coldAsked(words: string, { says }: TalkCues): ColdAsk | null {
   if (says('of-lid', words)) return 'lid';
   if (says('of-ice', words)) return 'ice';
   if (says('goes-on', words)) return 'begin-for';
-  return says('tells-begin', words) && says('at-an-hour', words) ? 'begun-at' : null;
+  if (!says('tells-begin', words) || !says('at-an-hour', words)) return null;
+  return beginsNow.test(words) ? 'begin-for' : 'begun-at';
 }
+
+/** 現在放進去明早七點能喝嗎: the hour is when it shall be ready. */
+const beginsNow =
+  /^(?!.*(?:什么时候|几点|何时))(?:那|我|如果)*(?:现在|这就|马上|刚刚?|等下|今晚).{0,12}(?:能|可以|好)(?:喝|了)?(?:吗|不|了|$)/;
 
 const hourS = 3600;
 const dayH = 24;

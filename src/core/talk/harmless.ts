@@ -1,6 +1,6 @@
 /** What sounds like a danger and is none: one word of how to brew, of what hands do, or of whether it is ready, and no other. */
 import type { Facts, Json } from '../flow/flow.ts';
-import type { Scene } from './scene.ts';
+import { isTold, type Scene } from './scene.ts';
 
 /** Longer texts tell more than that. */
 const longest = 40;
@@ -47,6 +47,15 @@ function isStyleAlone({ heard, words, cues }: Scene): boolean {
   return heard['answer'] === 'cold-brew-left-out' && heard['style'] === 'cold' && !cues.says('stood-about', words);
 }
 
+/** 睡前要不要撈茶葉, beside a plan: what to do with the leaf, and nothing of how one sleeps. */
+export const handlesBeforeBed = ({ heard, words, flow }: Scene): boolean =>
+  (flow === 'guide' || flow === 'brew') &&
+  heard['answer'] === 'sleep' &&
+  leafBeforeBed.test(words) &&
+  !ofSleep.test(words);
+const leafBeforeBed = /(?:睡前|睡觉前).{0,8}(?:捞|拿|取|倒|滤|隔|收|放(?:进|入|冰箱|到)).{0,6}/;
+const ofSleep = /喝|睡不|失眠|睡得|影响|咖啡因/;
+
 /** "Poured. Smells of cinnamon!": begins with what was done at the brew, and nothing of anybody's body. */
 export const tellsOfAStep = ({ heard, words }: Scene): boolean =>
   isUnsure(heard) && heard['isWarned'] !== true && stepFirst.test(words) && !ofABody.test(words);
@@ -61,3 +70,10 @@ const isHandsAtWork = ({ heard, words, cues, flow }: Scene): boolean =>
 
 const isOfThisPot = ({ heard, words, cues, flow }: Scene): boolean =>
   flow === 'guide' && isUnsure(heard) && cues.says('ready-yet', words);
+
+/** "Can you help my mum, she wants an easy green tea": a tea is wished for, and nothing told of what a doctor is asked. */
+export function helpsWith({ heard, words }: Scene): boolean {
+  const mayBeNone = heard['kind'] === 'safety' && heard['answer'] === 'safety-general' && heard['isWarned'] !== true;
+  return mayBeNone && (isTold(heard, 'tea') || isTold(heard, 'family')) && wishesTea.test(words);
+}
+const wishesTea = /\b(?:help|wants?|would like|looking for|fanc(?:y|ies)|make|brew)\b/;

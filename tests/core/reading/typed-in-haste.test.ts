@@ -22,6 +22,9 @@ test.each([
 test.each([
   ['三百五的保溫辦公杯泡鐵觀音', 350],
   ['三百五的茶用蓋碗泡', null],
+  ['得個玻璃壺 成升水咁大', 1000],
+  ['冷萃茉莉 750的瓶子 放一晚上', 750],
+  ['500的 她都泡熟普', 500],
 ])('%s: %s ml', (text, ml) => {
   expect(alone(text).volumeMl).toBe(ml);
 });
@@ -35,6 +38,11 @@ test.each([
   ['茶包泡幾分鐘', 'brew'],
   ['紅茶茶包泡幾分鐘', 'brew'],
   ['太濃了喝得心悸', 'safety'],
+  ['啱啱買咗個紫砂壺 150ml 用嚟沖水仙 點開壺', 'care'],
+  ['剛剛泡那個鐵觀音第一泡就苦到不行我用滾水燜了兩分鐘', 'taste'],
+  ['银针老是泡不出味儿是咋回事 我85度 3克 泡1分钟', 'taste'],
+  ['有疙瘩', 'care'],
+  ['汤好黑', 'care'],
 ])('%s is of %s', (text, kind) => {
   expect(alone(text).kind).toBe(kind);
 });
@@ -94,4 +102,11 @@ test.each([
 
 test('a space between two words stays', () => {
   expect(alone('红茶 壶 400ml').family).toBe('black');
+});
+
+test.each([
+  ['阿姨我剛從南投回來朋友送我半斤凍頂', null],
+  ['朋友來家裡喝凍頂，我和他兩個人', 2],
+])('%s: %s drink', (text, guests) => {
+  expect(alone(text).guests).toBe(guests);
 });
