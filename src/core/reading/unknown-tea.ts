@@ -5,7 +5,7 @@ const latinName =
   /(?<![a-z])(?<!\b(?:does|do|did|will|can) (?:it|that|this|they|you|we) )((?:[a-z]{3,}[ -]){0,2}[a-z]{3,})(?= (?:tea|oolong|puer|green|black|white)\b)/;
 /** In the name of no tea. */
 const neverInNames =
-  /有.有|都有|[的嘅啲些什咩么乜个种款杯壶好喝饮你我返去来嚟唔不没冇第怎几吗嘛应该谁多少了过着先放再还倒]|[一二两三四五六七八九十百千半](?:ml|cc|毫升|公升|升|西西|公克|克|g|度|人|位|两|钱|斤|勺|匙|汤匙|茶匙|安士|盎司)/;
+  /有.有|都有|[的嘅啲些什咩么乜个种款杯壶好喝饮你我返去来嚟唔不没冇第怎几吗嘛应该谁多少了过着先放再还倒]|[一二两三四五六七八九十半几](?:块|片|包|袋|盒|罐|筒|条|坨|饼|些|点|泡|斤|枚|颗|粒|小|大)|[一二两三四五六七八九十百千半](?:ml|cc|毫升|公升|升|西西|公克|克|g|度|人|位|两|钱|斤|勺|匙|汤匙|茶匙|安士|盎司)/;
 const hanName = /(?:泡|冲|有|买了|买咗|系|是|叫)([\u4e00-\u9fff]{2,4}茶)/;
 
 /** `plain` holds no known tea or family; `ordinary` are everyday words and cue words, never a tea's name. */
