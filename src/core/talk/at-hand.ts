@@ -3,7 +3,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { spelledOut } from '../reading/mending.ts';
 import { boilingC } from '../reading/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
-import { asksLanguageOfLesson, bringsChild, visits } from './at-the-shop.ts';
+import { asksLanguageOfLesson, bringsChild, learnsAlone, staysAway, visits } from './at-the-shop.ts';
 import {
   asksYield,
   bagsTold,
@@ -36,6 +36,8 @@ const rules: readonly Rule[] = [
   { when: isOfTheBrewAtHand, means: { kind: 'brew', answer: null } },
   { when: wishesBoiling, means: { ...ofTheBrew, tempC: boilingC } },
   { when: asksLanguageOfLesson, means: { kind: 'lesson', act: null, wants: null, answer: null } },
+  { when: staysAway, means: { kind: 'lesson', act: null, answer: null } },
+  { when: learnsAlone, means: { kind: 'brew', act: null, answer: null } },
   { when: bringsChild, means: { kind: 'lesson', act: null, answer: null, isWarned: false } },
   { when: says('drinks-now'), means: { kind: 'greeting', act: 'thanks', taste: null, answer: null, hands: null } },
   { when: tellsHowMany, means: { kind: 'brew', answer: null } },

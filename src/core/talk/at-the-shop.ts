@@ -28,3 +28,22 @@ export function bringsChild(scene: Scene): boolean {
 }
 const comesAlong = /参加|报名|上课|带|[来去上到]|\b(?:come|bring|join|attend|take part|sit in)/;
 const drinks = /[喝饮]|\b(?:drink|sip|have (?:some )?tea)/;
+
+/** 阿明說他不能來了, of a lesson: nobody is unwell. */
+export function staysAway(scene: Scene): boolean {
+  const { heard, house, flow, words } = scene;
+  const hasBooked = Array.isArray(house?.['bookings']) && house['bookings'].length > 0;
+  const isUnsure = heard['kind'] === 'safety' && heard['answer'] === 'safety-general' && heard['isWarned'] !== true;
+  return isUnsure && (flow === 'lesson' || hasBooked) && staysAwayInHan.test(words);
+}
+const staysAwayInHan = /(?:不能|不会|没法|没办法)[来去](?:上课)?(?:了|$)|[来去]不(?:了|到)|不[来去]了?$/;
+
+/** 開始學喝茶，150的小壺茶葉放多少: how to brew, and no word of a lesson. */
+export const learnsAlone = (scene: Scene): boolean =>
+  scene.heard['kind'] === 'lesson' &&
+  scene.flow !== 'lesson' &&
+  scene.heard['vessel'] !== null &&
+  scene.heard['volumeMl'] !== null &&
+  !says('of-lessons')(scene) &&
+  leafAsked.test(scene.words);
+const leafAsked = /茶叶(?:要|该)?(?:放|抓|铺|投|落)|几克|多少克|水温|几度|几秒|多久/;

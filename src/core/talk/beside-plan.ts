@@ -33,7 +33,8 @@ export const weighsEach =
 export const bagsTold = (scene: Scene): number | null =>
   says('tea-bags')(scene) && !weighsEach.test(scene.words) ? (scene.cues.numberIn('tea-bags', scene.words) ?? 0) : null;
 
-export const tellsOfTheLeaf = ({ heard }: Scene): boolean => isTold(heard, 'packets') || isTold(heard, 'tellsAge');
+export const tellsOfTheLeaf = ({ heard }: Scene): boolean =>
+  ['packets', 'tellsAge', 'leafBy'].some((name) => isTold(heard, name));
 
 /** 兩包, beside a plan for bags. */
 function packets({ words, flow, asked = null }: Scene): number | null {
@@ -60,7 +61,9 @@ function manyCups({ words, cues }: Scene): number | null {
 
 /** "How many cups is that?" */
 export function asksYield(scene: Scene): boolean {
-  return scene.heard['kind'] !== 'safety' && says('asks-yield')(scene);
+  const { kind = null, answer = null, isWarned = null } = scene.heard;
+  const isHarmless = kind !== 'safety' || (answer === 'safety-general' && isWarned !== true);
+  return isHarmless && says('asks-yield')(scene);
 }
 
 /** 好 我重新燒, beside a plan: nothing is asked. */
@@ -70,11 +73,22 @@ export const isAtWork = (scene: Scene): boolean =>
   !isTold(scene.heard, 'answer') &&
   says('at-work')(scene);
 
+/** 那拿掉兩克: so much less of the leaf, or more, and no dose. */
+function leafBy({ words, flow, asked = null }: Scene): number | null {
+  const { way = '', n = '' } = flow === 'brew' && asked === null ? (byGrams.exec(words)?.groups ?? {}) : {};
+  const grams = readCount(n);
+  return grams === null ? null : /[多加添]/.test(way) ? grams : -grams;
+}
+const byGrams = new RegExp(
+  `^(?:那|我|就|再|先|要|想|把|茶叶|把茶叶)*(?<way>拿掉|拿走|减掉|减少|减|去掉|扣掉|少放|少|多放|多加|多|加|添)(?:了|个)?(?<n>${numberPattern}) ?(?:公克|克|g)(?:茶叶|茶)?(?:的话|好了|就好|可以吗|行吗|吧|呢|了)*[?？!！。 ]*$`,
+);
+
 /** What is asked and told of the plan, by the names of `heard`. */
 export const besidePlan = (scene: Scene): Facts => ({
   likeTea: likeAnother(scene),
   compares: comparesTeas(scene) || null,
   packets: packets(scene),
+  leafBy: leafBy(scene),
   tellsAge: tellsAge(scene) || null,
   cupsAsked: scene.flow === 'brew' ? manyCups(scene) : null,
 });
