@@ -113,6 +113,7 @@ ask-language = Which language shall we speak?
 language-changed = English it is.
 nothing-to-read = I could not see any words in that.
 not-understood = I did not understand that.
+reads-two-languages = I only read English and Chinese. Of the rest I take what I know: a tea, a vessel, a number with its unit.
 off-topic = That is outside my tea table; I only know brewing, care of tea things, and the shop.
 about-me = I am this shop’s brewing helper: a program, no person. Tell me your tea and what you brew it in, and I work out leaf, water and times for just that; then I go through the brew with you, cup by cup. I remember how you like it, tell you of lessons, and pass on to the shopkeeper what I can’t answer.
 you-are-welcome = You are welcome. Enjoy your tea.
@@ -269,6 +270,8 @@ brew-leaf-waits = Pour all the tea off each time; the leaf stays in the vessel a
 brew-leaf-off = When the time is up, take the leaf out, or pour all the tea off it.
 brew-not-bitter = Poured in time it should come out in balance. If a cup is too strong or too weak for you, say so, and I change the times or the water.
 brew-bitter-stays = With the leaf in it grows stronger as long as it stands, and bitter in the end: drink down to it in time and top up, or take the leaf out. Less leaf stands longer.
+brew-bowls = For { NUMBER($guests) }: whisk a bowl for each, { GRAMS($leafG) } of powder in all.
+brew-near-enough = Near enough will do: two degrees, a tenth of the leaf or a tenth of the time more or less you will hardly taste.
 brew-as-before = As it was before, then.
 brew-as-first = This is the plan as it was first; nothing of it has been changed.
 ask-number-of-what = { NUMBER($soMany) } of what?
@@ -399,6 +402,11 @@ brew-weighed-longer = Try the times above first. Longer, { DURATIONS($times) }, 
 brew-weighed-shorter = Try the times above first. Shorter, { DURATIONS($times) }, leaves the first cup at { PERCENT($share) } of the strength. If you want that, say “shorter”.
 brew-weighed-stronger = It is reckoned for the usual strength; taste it first. Stronger, the first cup would be { NUMBER($share, maximumFractionDigits: 1) } times as strong, with { GRAMS($leafG) } of leaf and { DURATIONS($times) }. If you want that, say “stronger”.
 brew-weighed-lighter = It is reckoned for the usual strength; taste it first. Lighter, the first cup would be at { PERCENT($share) } of the strength, with { GRAMS($leafG) } of leaf and { DURATIONS($times) }. If you want that, say “lighter”.
+brew-weighed-so-much-leaf = The times are reckoned for { GRAMS($plannedG) }. With { GRAMS($leafG) } they would be { DURATIONS($times) }, { $alike ->
+    [yes] and the cup as strong as before
+   *[no] and the first cup would have { PERCENT($share) } of the strength
+}. If you want that, say “{ GRAMS($leafG) }”.
+brew-weighed-so-hot = The times are reckoned for { DEGREES($plannedC, $unit) }. At { DEGREES($waterC, $unit) } they would be { DURATIONS($times) }; hotter water gives faster and turns bitter sooner. If you want that, say “{ DEGREES($waterC, $unit) }”.
 brew-weighed-no-further = No need, and it hardly goes further that way with this leaf and this vessel.
 brew-begin-when = Good. Write “guide me” when the water is hot, or just “filled” once it is on the leaf, and I keep the time.
 brew-still-there = Your plan stands as above.

@@ -113,6 +113,7 @@ ask-language = 用哪种语言好呢？
 language-changed = 好，我们用简体中文。
 nothing-to-read = 这条消息里我看不到文字。
 not-understood = 这句我没看懂。
+reads-two-languages = 我只看得懂中文和英文。其他的字，我只认得茶名、茶器和带单位的数字。
 off-topic = 这个不在我的茶桌上；我只懂泡茶、茶具保养和店里的事。
 about-me = 我是这家店的泡茶帮手，是程序，不是真人。告诉我什么茶、用什么泡，我就照您的壶杯算出茶叶、水温和时间，再一泡一泡陪您泡。您的口味我会记住，课程也可以问我；我答不了的，会转给店家。
 you-are-welcome = 不客气，请慢用。
@@ -263,6 +264,8 @@ brew-leaf-waits = 每次把茶汤全部倒出来，茶叶留在器具里，等�
 brew-leaf-off = 时间到了把茶叶拿出来，或把茶汤全部倒出来。
 brew-not-bitter = 准时出汤，应该浓淡刚好。哪一杯觉得太浓或太淡，告诉我，我再改时间或水温。
 brew-bitter-stays = 茶叶一直在里面，放越久越浓，最后会苦：趁时间喝，再加水，或把茶叶拿出来。茶叶少放一点，就能放久一点。
+brew-bowls = { NUMBER($guests) } 位：每人刷一碗，一共 { GRAMS($leafG) }茶粉。
+brew-near-enough = 差不多就好：水温差两度、茶叶或时间差一成，几乎喝不出来。
 brew-as-before = 好，改回之前那样。
 brew-as-first = 这就是最初的泡法，还没有改过。
 ask-number-of-what = { NUMBER($soMany) } 是指什么？
@@ -384,6 +387,11 @@ brew-weighed-longer = 先照上面的时间试。久一点，{ DURATIONS($times)
 brew-weighed-shorter = 先照上面的时间试。短一点，{ DURATIONS($times) }，第一杯的浓度只有原来的 { PERCENT($share) }。想这样就说“短一点”。
 brew-weighed-stronger = 上面是一般的浓度，先喝喝看。浓一点的话，放 { GRAMS($leafG) }，时间 { DURATIONS($times) }，第一杯的浓度是原来的 { NUMBER($share, maximumFractionDigits: 1) } 倍。想这样就说“浓一点”。
 brew-weighed-lighter = 上面是一般的浓度，先喝喝看。淡一点的话，放 { GRAMS($leafG) }，时间 { DURATIONS($times) }，第一杯的浓度是原来的 { PERCENT($share) }。想这样就说“淡一点”。
+brew-weighed-so-much-leaf = 时间是照 { GRAMS($plannedG) }算的。放 { GRAMS($leafG) }的话，时间 { DURATIONS($times) }，{ $alike ->
+    [yes] 浓度一样
+   *[no] 第一杯的浓度是原来的 { PERCENT($share) }
+}。想这样就说“{ GRAMS($leafG) }”。
+brew-weighed-so-hot = 时间是照 { DEGREES($plannedC, $unit) } 算的。用 { DEGREES($waterC, $unit) } 的话，时间要改成 { DURATIONS($times) }；水越热出味越快，也越容易苦涩。想这样就说“{ DEGREES($waterC, $unit) }”。
 brew-weighed-no-further = 不用，以这些茶叶和这个茶器，往那边也调不了多少了。
 brew-begin-when = 好。水烧好了就说“带我泡”，或者注好水说一声“注好了”，我来计时。
 brew-still-there = 泡法仍照上面。

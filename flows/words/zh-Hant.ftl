@@ -113,6 +113,7 @@ ask-language = 用哪種語言好呢？
 language-changed = 好，我們用繁體中文。
 nothing-to-read = 這則訊息裡我看不到文字。
 not-understood = 這句我沒看懂。
+reads-two-languages = 我只看得懂中文和英文。其他的字，我只認得茶名、茶器和帶單位的數字。
 off-topic = 這個不在我的茶桌上；我只懂泡茶、茶具保養和店裡的事。
 about-me = 我是這家店的泡茶幫手，是程式，不是真人。告訴我什麼茶、用什麼泡，我就照您的壺杯算出茶葉、水溫和時間，再一泡一泡陪您泡。您的口味我會記住，課程也可以問我；我答不了的，會轉給店家。
 you-are-welcome = 不客氣，請慢用。
@@ -263,6 +264,8 @@ brew-leaf-waits = 每次把茶湯全部倒出來，茶葉留在器具裡，等�
 brew-leaf-off = 時間到了把茶葉拿出來，或把茶湯全部倒出來。
 brew-not-bitter = 準時出湯，應該濃淡剛好。哪一杯覺得太濃或太淡，告訴我，我再改時間或水溫。
 brew-bitter-stays = 茶葉一直在裡面，放越久越濃，最後會苦：趁時間喝，再加水，或把茶葉拿出來。茶葉少放一點，就能放久一點。
+brew-bowls = { NUMBER($guests) } 位：每人刷一碗，一共 { GRAMS($leafG) }茶粉。
+brew-near-enough = 差不多就好：水溫差兩度、茶葉或時間差一成，幾乎喝不出來。
 brew-as-before = 好，改回之前那樣。
 brew-as-first = 這就是最初的泡法，還沒有改過。
 ask-number-of-what = { NUMBER($soMany) } 是指什麼？
@@ -384,6 +387,11 @@ brew-weighed-longer = 先照上面的時間試。久一點，{ DURATIONS($times)
 brew-weighed-shorter = 先照上面的時間試。短一點，{ DURATIONS($times) }，第一杯的濃度只有原來的 { PERCENT($share) }。想這樣就說「短一點」。
 brew-weighed-stronger = 上面是一般的濃度，先喝喝看。濃一點的話，放 { GRAMS($leafG) }，時間 { DURATIONS($times) }，第一杯的濃度是原來的 { NUMBER($share, maximumFractionDigits: 1) } 倍。想這樣就說「濃一點」。
 brew-weighed-lighter = 上面是一般的濃度，先喝喝看。淡一點的話，放 { GRAMS($leafG) }，時間 { DURATIONS($times) }，第一杯的濃度是原來的 { PERCENT($share) }。想這樣就說「淡一點」。
+brew-weighed-so-much-leaf = 時間是照 { GRAMS($plannedG) }算的。放 { GRAMS($leafG) }的話，時間 { DURATIONS($times) }，{ $alike ->
+    [yes] 濃度一樣
+   *[no] 第一杯的濃度是原來的 { PERCENT($share) }
+}。想這樣就說「{ GRAMS($leafG) }」。
+brew-weighed-so-hot = 時間是照 { DEGREES($plannedC, $unit) } 算的。用 { DEGREES($waterC, $unit) } 的話，時間要改成 { DURATIONS($times) }；水越熱出味越快，也越容易苦澀。想這樣就說「{ DEGREES($waterC, $unit) }」。
 brew-weighed-no-further = 不用，以這些茶葉和這個茶器，往那邊也調不了多少了。
 brew-begin-when = 好。水燒好了就說「帶我泡」，或者注好水說一聲「注好了」，我來計時。
 brew-still-there = 泡法仍照上面。

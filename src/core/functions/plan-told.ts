@@ -171,8 +171,9 @@ function strengthTold({ style, infusions }: Plan, wish: number): Json {
 }
 
 /** How much each gets; null for one alone, and where everybody has a glass or a bowl of their own. */
-function sharedBy({ style, infusions }: Plan, guests: number): Json {
-  if (guests < 2 || style === 'grandpa' || style === 'whisked' || style === 'cupping') return null;
+function sharedBy({ style, infusions, leafG }: Plan, guests: number): Json {
+  if (guests > 1 && style === 'whisked') return phrase('brew-bowls', { guests, leafG: leafG * guests });
+  if (guests < 2 || style === 'grandpa' || style === 'cupping') return null;
   return sharedAmong(guests, infusions[0]?.pouredMl ?? 0, infusions.length > 1);
 }
 

@@ -18,15 +18,21 @@ interface Turned {
   readonly turn: string;
   readonly given: Facts;
   readonly plan: Facts;
+  /** A number of its own, instead of a step. */
+  readonly amount: number | null;
 }
 
 /** Null where such a plan is not turned that way. */
 export function turnWeighed(content: CoreContent, given: Facts, around: Around): Json {
-  const { turn: said, plan: told, ...asked } = given;
-  const turn = textOf(said);
+  const { turn: said, amount = null, plan: told, ...asked } = given;
+  const turn = amount === null ? textOf(said) : turnOf(Number(amount), told as Facts);
   const planned = brewOf(content, asked, around);
   if (isMistake(planned) || !isTurnable(turn, asked, planned.plan.style)) return null;
-  const turned = brewOf(content, turnedBy({ turn, given: asked, plan: told as Facts }), around);
+  const turned = brewOf(
+    content,
+    turnedBy({ turn, given: asked, plan: told as Facts, amount: numberOf(amount) }),
+    around,
+  );
   if (isMistake(turned)) return null;
   const [now, then] = [planned.plan, turned.plan];
   const share = (then.infusions[0]?.strengthMgPerMl ?? 0) / (now.infusions[0]?.strengthMgPerMl ?? 1);
@@ -42,17 +48,26 @@ export function turnWeighed(content: CoreContent, given: Facts, around: Around):
   };
   const isFurther =
     Math.abs(then.waterC - now.waterC) >= 1 ||
-    (turn in leafStep ? then.leafG !== now.leafG : Math.abs(share - 1) > hardlyStronger);
+    (turn in leafStep || turn === 'so-much-leaf' ? then.leafG !== now.leafG : Math.abs(share - 1) > hardlyStronger);
   return phrase(isFurther ? `brew-weighed-${turn}` : 'brew-weighed-no-further', values);
 }
 
 /** Bags come whole, and powder is whisked and not drawn. */
 function isTurnable(turn: string, asked: Facts, style: string): boolean {
-  if (style === 'cupping' || (numberOf(asked['bags']) !== null && turn in leafStep)) return false;
+  if (style === 'cupping' || (numberOf(asked['bags']) !== null && (turn in leafStep || turn === 'so-much-leaf')))
+    return false;
   return style !== 'whisked' || turn === 'hotter' || turn === 'cooler';
 }
 
-function turnedBy({ turn, given, plan }: Turned): Facts {
+/** "What would 6 do?": of the leaf where it may be that, else of the water. */
+function turnOf(amount: number, plan: Facts): string {
+  const leafG = numberOf(plan['leafG']) ?? 0;
+  return amount > leafG / farFrom && amount < leafG * farFrom ? 'so-much-leaf' : 'so-hot';
+}
+/** Judgement: nobody means so much more leaf, or so much less. */
+const farFrom = 4;
+
+function turnedBy({ turn, given, plan, amount }: Turned): Facts {
   const [leafG, waterC, boilsAtC] = ['leafG', 'waterC', 'boilsAtC'].map((name) => numberOf(plan[name]) ?? 0) as [
     number,
     number,
@@ -60,6 +75,10 @@ function turnedBy({ turn, given, plan }: Turned): Facts {
   ];
   const strength = numberOf(given['strength']) ?? 1;
   switch (turn) {
+    case 'so-much-leaf':
+      return { ...given, leafG: amount };
+    case 'so-hot':
+      return { ...given, tempC: Math.min(amount ?? waterC, boilsAtC) };
     case 'hotter':
       return { ...given, tempC: Math.min(waterC + degreesC, boilsAtC) };
     case 'cooler':

@@ -60,6 +60,8 @@ export const generalSafety = 'safety-general';
 
 /** So alike must they be. A wrong answer on safety does more harm than the general one. Chosen on the examples. */
 const leastLikeness = { care: 0.33, shop: 0.55, safety: 0.4 } as const;
+/** A word that leads to it is worth so much. Judgement. */
+const ofItsWord = 0.55;
 /** So alike, it is that answer's question, whatever words lead elsewhere. Judgement. */
 const sameQuestion = 0.75;
 /** Longer texts hold more than one question. */
@@ -144,8 +146,8 @@ export function makeAnswerFinder(all: readonly StandingAnswer[], subjectsOf: Sub
     const named = namedBy(question, kind);
     const [first] = named;
     if (first === undefined) return enough(found);
-    if (named.length === 1) return { id: first, kind, likeness: leastLikeness[kind] };
-    return likest(asked, (row) => named.includes(row.answer)) ?? { id: first, kind, likeness: leastLikeness[kind] };
+    if (named.length === 1) return { id: first, kind, likeness: ofItsWord };
+    return likest(asked, (row) => named.includes(row.answer)) ?? { id: first, kind, likeness: ofItsWord };
   };
 }
 

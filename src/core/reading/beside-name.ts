@@ -21,5 +21,5 @@ export function besideName(
   if (!asksOfIt.test(rest)) return noAnswer;
   // How big a pot should be is asked of the pot.
   const found = [words, cueText(rest)].map((asked) => answerFor(asked, 'care')?.id ?? '').find(isOfBrewing);
-  return found === undefined ? noAnswer : { answer: found, near: null };
+  return found === undefined ? noAnswer : { answer: found, near: null, isFaint: false };
 }

@@ -113,6 +113,7 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
     )
       continue;
     const told = inAll.test(before(plain, m.start)) && !notCounting.test(plain.slice(m.end, m.end + 16));
+    if (ofKettle.test(before(plain, m.start, 40))) continue;
     const rest = plain.slice(m.end, m.end + 14);
     // 又來兩個人，五個人了: so many they are now.
     if (haveCome.test(before(plain, m.start)) && /^\s?(?:个人?|位|人)了/.test(rest))
@@ -128,6 +129,9 @@ function totalSaid(plain: string, measures: readonly Measure[]): Measure | null 
   }
   return null;
 }
+
+/** "My kettle has buttons for 70, 80 and 90." */
+const ofKettle = /\b(?:buttons?|settings?|presets?|marks?) for\s*$/;
 
 /** "What if I forget it for 10?": minutes, though nobody says so. */
 const ofMinutes =

@@ -58,6 +58,10 @@ const isForVessel = ({ plain, teas, vessels, words }: Observation): boolean =>
   );
 const teaComesBy = 12;
 
+/** Tea, vessel and size, whatever is told beside them. */
+const namesAll = ({ teas, vessels, quantities }: Observation): boolean =>
+  teas.length > 0 && vessels.length > 0 && quantities.volumeMl.value !== null;
+
 /** However politely it is wrapped. */
 const tellsEach = ({ vessels, quantities }: Observation): boolean =>
   vessels.length > 0 && quantities.volumeMl.value !== null;
@@ -90,6 +94,7 @@ export function tellsOfABrew(
     return true;
   if (weighed === 'taste' && readTaste(cues, words) === null && tellsWhere(seen)) return true;
   if ((weighed === 'care' || weighed === 'shop' || weighed === 'offtopic') && tellsAll(seen)) return true;
+  if (weighed === 'offtopic' && (namesAll(seen) || hasGotTea(seen))) return true;
   if ((weighed === 'care' || weighed === 'offtopic') && brewsInWare(seen)) return true;
   if (mayHalve(seen, isNothing) && (tellsOfTools(cues, words) || halves(cues, words))) return true;
   if (dosesLeaf(seen)) return true;

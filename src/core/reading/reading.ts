@@ -69,6 +69,8 @@ export interface Reading {
   readonly drawnS: number | null;
   /** "And 8?": of what, only the talk tells. */
   readonly bare: number | null;
+  /** "Is 5 a lot?": the same, asked of. */
+  readonly bareAsked: number | null;
   /** What is asked of the plan at hand, in few words. */
   readonly asks: Asks | null;
   /** "the big one" */
@@ -92,6 +94,8 @@ export interface Reading {
   readonly missing: readonly string[];
   /** The standing answer that fits, when the kind is care, safety or shop. */
   readonly answer: string | null;
+  /** It was found by few of its words. */
+  readonly faintAnswer: boolean;
   /** It speaks of what a doctor is asked, or of a danger. */
   readonly isWarned: boolean;
   /** One that may be meant by what is heard as brewing, where nothing else is understood. */
@@ -173,6 +177,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       ware: kind === 'brew' ? wareBeside(seen.vessel.vessel, cues, words) : null,
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
       answer: explained ?? (danger === null ? found.answer : answerToDanger(answers, danger)),
+      faintAnswer: explained === null && danger === null && found.isFaint,
       // What may be meant beside a pot that is named is too much of a guess.
       nearAnswer: namesNothing(seen) || kind !== 'brew' ? found.near : null,
     });

@@ -10,6 +10,7 @@ import {
   belowZero,
   besidePlan,
   isAtWork,
+  isFarFetched,
   tellsOfTheLeaf,
   undoesThePlan,
   weighsEach,
@@ -47,6 +48,7 @@ const rules: readonly Rule[] = [
   { when: likesIt('strong'), means: { ...ofTheBrew, turn: 'stronger' } },
   { when: weighsNothing, means: { ...ofTheBrew, asks: 'leaf' } },
   { when: keepsVessel, means: { kind: 'greeting', act: 'yes' } },
+  { when: says('must-be-exact'), means: { ...ofTheBrew, asks: 'exact', nearAnswer: null } },
   { when: undoesThePlan, means: { ...ofTheBrew, asks: null, turn: null, bare: null, undoes: true } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
   { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
@@ -62,6 +64,8 @@ const rules: readonly Rule[] = [
   { when: saysWhatItIs, means: { kind: 'brew' } },
   { when: countsDegrees, means: { kind: 'brew' } },
   { when: helpsWith, means: { kind: 'brew', answer: null } },
+  { when: ({ heard }) => heard['isForeign'] === true, means: { ...ofTheBrew, nearAnswer: null } },
+  { when: isFarFetched, means: { kind: 'brew', answer: null, nearAnswer: null } },
 ];
 
 /** A message is known by its beginning. */

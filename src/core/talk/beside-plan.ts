@@ -53,6 +53,31 @@ const tellsAge = ({ words, flow, asked = null }: Scene): boolean =>
 const ageAlone =
   /^(?:我|这|那|茶|饼|大概|大约|差不多|应该|可能|是|有|存|放|藏|陈|了|个)*(?:\d{1,2}|[一二两三四五六七八九十]{1,3})(?:多|几)?年(?:左右|以上|前|多|了)*(?:的|陈|老茶|陈茶|了)*[。!！ ]*$/;
 
+/** What the reader can only guess at is, beside a plan, said of it: an answer by few words, a taste with no word of the cup. What may be of harm is left as it was heard. */
+export function isFarFetched(scene: Scene): boolean {
+  const { heard, words, flow, asked = null } = scene;
+  const besidePlan = (flow === 'brew' || flow === 'guide') && asked === null;
+  if (!besidePlan || words.length > longestGuess || inHan.test(words) || isNamed(scene)) return false;
+  const { kind = null, answer = null, taste = null } = heard;
+  if (kind === 'care') return heard['faintAnswer'] === true;
+  return kind === 'taste' && flow === 'brew' && taste === null && answer === null && !says('of-the-cup')(scene);
+}
+/** A tea that is named by its label, or asked for by its family. */
+const isNamed = (scene: Scene): boolean =>
+  scene.heard['asksWhich'] === true || says('is-called')(scene) || says('label-says')(scene);
+/** Measured on English alone. */
+const inHan = /\p{Script=Han}/u;
+/** Longer texts give more to go by. */
+const longestGuess = 60;
+
+/** Written in a language that nobody reads here: two of its words, and no danger heard through them. */
+function isForeign({ heard, words, cues }: Scene): boolean {
+  if (heard['isWarned'] === true) return false;
+  const said = cues.spans('foreign-words', words).map(({ start, end }) => words.slice(start, end));
+  return new Set(said).size >= leastForeign;
+}
+const leastForeign = 2;
+
 /** "Is five cups of that ok?" */
 function manyCups({ words, cues }: Scene): number | null {
   const cups = cues.says('so-many-cups', words) ? cues.numberIn('so-many-cups', words) : null;
@@ -89,6 +114,7 @@ export const besidePlan = (scene: Scene): Facts => ({
   compares: comparesTeas(scene) || null,
   packets: packets(scene),
   leafBy: leafBy(scene),
+  isForeign: isForeign(scene) || null,
   tellsAge: tellsAge(scene) || null,
   cupsAsked: scene.flow === 'brew' ? manyCups(scene) : null,
 });

@@ -90,7 +90,8 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
       const tea = ids.get(id);
       if (tea) named.set(id, tea);
     }
-    const candidates = [...named.values()];
+    const first = [...named.values()].length > 1 ? firstOf(plain, mentions) : null;
+    const candidates = first === null ? [...named.values()] : [first];
     const best = candidates.length === 1 && others.length === 0 && families.size === 0 ? (candidates[0] ?? null) : null;
     for (const tea of candidates) families.add(tea.family);
     for (const { meaning } of others) if (meaning.is === 'other-tea') families.add(meaning.family);
@@ -123,6 +124,14 @@ const isAdded = (plain: string, start: number): boolean =>
   /(?:\bwith|\bplus|\band (?:some|a few|a little|a bit of)|\+|加|配|放)(?: (?:some|a few|a little|dried|of|a bit of))* ?(?:点|些|几[粒颗片])?$/.test(
     plain.slice(Math.max(0, start - 24), start),
   );
+
+/** "Start with the dong ding": of several, that one first. */
+function firstOf(plain: string, mentions: readonly Mention<Meaning>[]): Tea | null {
+  const first = mentions.find(({ start }) => goesFirst.test(plain.slice(Math.max(0, start - 32), start)));
+  return first?.meaning.is === 'tea' ? first.meaning.tea : null;
+}
+const goesFirst =
+  /\b(?:start(?:ing)?|begin(?:ning)?|go|going|first) (?:with|off with|up|is|comes|:)(?: (?:the|my|that|this))? $|(?:先(?:来|泡|喝|试)|从)$/;
 
 type FamilyMention = Mention<Extract<Meaning, { is: 'family' }>>;
 
