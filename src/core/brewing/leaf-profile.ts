@@ -7,7 +7,7 @@ import { families, type Family } from './plan.ts';
 export interface TeaLeaf {
   readonly family: string;
   readonly form: string;
-  readonly leaf?: Omit<LeafProfile, 'family' | 'form'>;
+  readonly leaf?: Omit<LeafProfile, 'family' | 'form' | 'brewedAs'> & { readonly brewedAs?: string };
 }
 
 export function isFamily(text: string): text is Family {
@@ -18,7 +18,10 @@ export function isFamily(text: string): text is Family {
 export function leafOfTea(data: BrewingData, tea: TeaLeaf): LeafProfile {
   if (!isFamily(tea.family)) throw new Error(`no such family: ${tea.family}`);
   if (!Object.hasOwn(data.forms, tea.form)) throw new Error(`no such leaf form: ${tea.form}`);
-  return { ...tea.leaf, family: tea.family, form: tea.form };
+  const { brewedAs: base, ...leaf } = tea.leaf ?? {};
+  if (base === undefined) return { ...leaf, family: tea.family, form: tea.form };
+  if (!isFamily(base)) throw new Error(`no such family: ${base}`);
+  return { ...leaf, brewedAs: base, family: tea.family, form: tea.form };
 }
 
 /** Whose content, dose, strength and water a leaf has: its family, or the tea under the flowers. */

@@ -1,5 +1,4 @@
 /** A tea as the shop knows it: what it is, and every name a person may call it by. */
-import type { Family } from '../brewing/plan.ts';
 import type { Celsius, Language } from '../units.ts';
 
 export interface Tea {
@@ -18,7 +17,7 @@ export interface Tea {
 
 export interface LeafDifferences {
   /** A scented tea: the family of the tea under the flowers. */
-  readonly brewedAs?: Family;
+  readonly brewedAs?: string;
   /** Times those of its family. */
   readonly dose?: number;
   readonly strength?: number;

@@ -93,7 +93,7 @@ describe('manners of brewing', { timeout: 60_000 }, () => {
     const first = one(await phone.pass(200));
     expect(labels(first)).toEqual([label('poured'), label('next-filled'), label('why')]);
     await phone.tap(label('next-filled'));
-    const second = one(await phone.pass(600));
+    const second = one(await phone.pass(300));
     expect(labels(second)).toEqual([label('poured'), label('why')]);
     const end = one(await phone.tap(label('poured')));
     expect(end.id).toBe(second.id);
