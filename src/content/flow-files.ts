@@ -17,7 +17,9 @@ const actions = {
   when: z.string().optional(),
   set: values.optional(),
   call: z.string().optional(),
-  with: z.union([names, values], 'expected names of facts, or values by name').optional(),
+  with: z
+    .union([z.array(z.union([z.string(), values])), values], 'expected names of facts, or values by name')
+    .optional(),
   keep: z.string().optional(),
   'if-wrong': z
     .union([z.string(), z.record(z.string(), z.string())], 'expected a place, or places by mistake code')
@@ -90,6 +92,7 @@ const schema: z.ZodType<RawFlow> = z.strictObject({
   aside: z.boolean().optional(),
   'under-way': z.string().optional(),
   'no-way-back': z.string().optional(),
+  together: z.record(z.string(), names).optional(),
   takes: names.optional(),
   listens: z.strictObject({ when: z.string().optional(), facts: z.record(z.string(), names.nullable()) }).optional(),
   hears: lines.optional(),

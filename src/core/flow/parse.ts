@@ -3,7 +3,9 @@ import type { CallLine, ChoiceLine, Flow, FrontRules, Line, Place, SayPart, Targ
 import { moves, type Move } from './book.ts';
 import { readExpression, type Expression } from './expression.ts';
 import type { Json } from './flow.ts';
+import { factsOfFlow } from './outline.ts';
 import type { RawChoice, RawFlow, RawFront, RawLine, RawPlace } from './raw.ts';
+import { Together } from './together.ts';
 
 export type Path = readonly (string | number)[];
 
@@ -20,16 +22,21 @@ export interface ParsedFlow {
 /** `hash` names this content; a running conversation is pinned to it. */
 export function parseFlow(raw: RawFlow, hash: string): ParsedFlow {
   const problems: FlowProblem[] = [];
-  return { flow: new Parser(problems).flow(raw, hash), problems };
+  const together = new Together(raw.together, problems);
+  const flow = new Parser(problems, together).flow(raw, hash);
+  together.noteWrong(factsOfFlow(flow));
+  return { flow, problems };
 }
 
 const noExpression: Expression = { op: 'value', value: null };
 
 class Parser {
   readonly #problems: FlowProblem[];
+  readonly #together: Together;
 
-  constructor(problems: FlowProblem[]) {
+  constructor(problems: FlowProblem[], together: Together) {
     this.#problems = problems;
+    this.#together = together;
   }
 
   flow(raw: RawFlow, hash: string): Flow {
@@ -44,11 +51,14 @@ class Parser {
       aside: raw.aside ?? false,
       underWay: this.#condition(raw['under-way'], ['under-way']),
       noWayBack: this.#condition(raw['no-way-back'], ['no-way-back']),
-      takes: raw.takes ?? [],
+      takes: this.#together.facts(raw.takes ?? []),
       listens: {
         when: this.#condition(raw.listens?.when, ['listens', 'when']),
         facts: Object.fromEntries(
-          Object.entries(raw.listens?.facts ?? {}).map(([name, clears]) => [name, { clears: clears ?? [] }]),
+          Object.entries(raw.listens?.facts ?? {}).map(([name, clears]) => [
+            name,
+            { clears: this.#together.facts(clears ?? []) },
+          ]),
         ),
       },
       hears: this.#lines(raw.hears, ['hears']),
@@ -120,13 +130,10 @@ class Parser {
 
   #line(raw: RawLine, path: Path): Line {
     if (typeof raw === 'string') return this.#line({ say: raw }, path);
-    const shared = Array.isArray(raw.with)
-      ? Object.fromEntries(raw.with.map((name: string) => [name, `=${name}`]))
-      : (raw.with as { readonly [name: string]: Json } | undefined);
-    const values = this.#values(shared, [...path, 'with']);
+    const values = this.#values(this.#together.given(raw.with ?? {}, [...path, 'with']), [...path, 'with']);
     return {
       when: this.#condition(raw.when, [...path, 'when']),
-      set: raw.set ? this.#values(raw.set, [...path, 'set']) : null,
+      set: raw.set ? this.#values(this.#together.values(raw.set, [...path, 'set']), [...path, 'set']) : null,
       call: this.#call(raw, values),
       say: this.#say(raw.say, [...path, 'say']),
       with: values,

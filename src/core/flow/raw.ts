@@ -1,7 +1,9 @@
 /** The vocabulary of a flow file, as its YAML says it. What each word means is told in DEVELOPERS.md and in book.ts. */
 import type { Json } from './flow.ts';
 
-type RawValues = { readonly [name: string]: Json };
+export type RawValues = { readonly [name: string]: Json };
+/** Facts by name, among them values by name; or only those. */
+export type RawWith = readonly (string | RawValues)[] | RawValues;
 
 export interface RawFlow {
   readonly flow: string;
@@ -12,6 +14,8 @@ export interface RawFlow {
   readonly aside?: boolean | undefined;
   readonly 'under-way'?: string | undefined;
   readonly 'no-way-back'?: string | undefined;
+  /** Facts that go together, by one name. */
+  readonly together?: { readonly [name: string]: readonly string[] } | undefined;
   readonly takes?: readonly string[] | undefined;
   readonly listens?:
     | { readonly when?: string | undefined; readonly facts: { readonly [fact: string]: readonly string[] | null } }
@@ -60,8 +64,7 @@ export interface RawActions {
   readonly when?: string | undefined;
   readonly set?: RawValues | undefined;
   readonly call?: string | undefined;
-  /** Names of facts, or values by name. */
-  readonly with?: readonly string[] | RawValues | undefined;
+  readonly with?: RawWith | undefined;
   readonly keep?: string | undefined;
   readonly 'if-wrong'?: string | { readonly [code: string]: string } | undefined;
   readonly say?: string | readonly string[] | undefined;

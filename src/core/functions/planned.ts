@@ -12,8 +12,9 @@ const isAlike = (a: Facts, b: Facts): boolean =>
   Object.keys({ ...a, ...b }).every((name) => (a[name] ?? null) === (b[name] ?? null));
 
 export const plannedCalls: { readonly [name in (typeof plannedCallNames)[number]]: Calls[string] } = {
-  /** The last one first; planned again as it was, it takes no place of its own. */
-  keepPlanned: ({ planned = null, ...asked }) => {
+  /** The last one first; planned again as it was, it takes no place of its own. How high someone lives is no change of a plan. */
+  keepPlanned: ({ planned = null, ...given }) => {
+    const { elevationM: _, ...asked } = given;
     const before = listOf(planned);
     const isNew = before[0] === undefined || !isAlike(before[0], asked);
     return { gives: isNew ? [asked, ...before].slice(0, mostPlanned) : before };
