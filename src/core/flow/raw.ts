@@ -1,4 +1,4 @@
-/** The vocabulary of a flow file, as its YAML says it. What each word means is told in DEVELOPERS.md and in book.ts. */
+/** The vocabulary of a flow file, as its YAML says it. What each word means is told in flows/how-to-read.md and in book.ts. */
 import type { Json } from './flow.ts';
 
 export type RawValues = { readonly [name: string]: Json };
