@@ -4,15 +4,23 @@ import { basename, join } from 'node:path';
 import { z } from 'zod';
 import type { StandingAnswer } from '../core/reading/answers.ts';
 import { dangers } from '../core/reading/cue-names.ts';
+import { mistakeInPattern } from './cue-file.ts';
 import { inEachLanguage } from './in-each-language.ts';
 import { ContentMistake, readYaml } from './yaml-file.ts';
 
 const line = z.string().trim().min(1);
 const questions = z.array(line).min(1);
 
+/** Written as data/reading/cues.yaml tells. */
+const pattern = line.superRefine((text, context) => {
+  const message = mistakeInPattern(text);
+  if (message !== null) context.addIssue({ code: 'custom', message });
+});
+
 const answerSchema = z.strictObject({
   kind: z.enum(['care', 'safety', 'shop']),
   words: z.array(line).default([]),
+  surely: z.array(pattern).default([]),
   'gives-way': z.boolean().default(false),
   explains: z.boolean().default(false),
   'of-brewing': z.boolean().default(false),

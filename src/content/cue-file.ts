@@ -54,8 +54,13 @@ const shapeOf = (names: readonly string[]): { readonly [cue: string]: typeof lin
 function mistakeIn(line: string, words: Lines): string | null {
   const unknown = [...line.matchAll(named)].find(([, name = '']) => !(name in words))?.[1];
   if (unknown !== undefined) return `expected a name that "words" of this file knows, not {${unknown}}`;
+  return mistakeInPattern(spelledOut(line, words));
+}
+
+/** What is wrong with a pattern, or null. */
+export function mistakeInPattern(pattern: string): string | null {
   try {
-    void RegExp(sourceOf(spelledOut(line, words)).source);
+    void RegExp(sourceOf(pattern).source);
     return null;
   } catch (error) {
     return `expected a pattern: ${(error as Error).message}`;

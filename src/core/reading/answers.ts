@@ -14,6 +14,8 @@ export interface StandingAnswer {
   readonly kind: 'care' | 'safety' | 'shop';
   /** Words that lead to it whatever else is asked: "warfarin". `*` at the end: any ending; a word leads to one answer only. */
   readonly words: readonly string[];
+  /** Turns of phrase, written as cues are, that ask for it whatever tea or vessel is named beside them. */
+  readonly surely: readonly string[];
   /** Its words count only where no other answer's are found. */
   readonly givesWay: boolean;
   /** It tells what a word means, to who asks that; its words lead to it then, and to no one else. */

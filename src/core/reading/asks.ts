@@ -92,7 +92,7 @@ interface AsksScene {
   readonly planQuestion: () => PlanQuestion | null;
 }
 
-interface ReadAsks {
+export interface ReadAsks {
   readonly asks: Asks | null;
   readonly explained: string | null;
 }

@@ -18,10 +18,15 @@ const afterAnother =
 const ofWater =
   /\b(?:too|gone|got|get|getting) (?:cold|cool)\b|\b(?:kettle|water|boiled)\b.{0,30}\b(?:ago|sat|sitting|standing|stood|off|cold|cool\w*)\b/;
 
+/** "It should stay hot for half an hour" is of the pot, once the leaf is out. */
+const staysHot =
+  /\b(?:stay|stays|keep|keeps|kept|remain|remains)(?: (?:it|the tea|nice and|really|still|piping))* (?:hot|warm)\b/;
+
 export function readDrawn({ plain, measures }: Pick<Observation, 'plain' | 'measures'>): number | null {
   const times = measures.filter(({ dimension }) => dimension === 'time');
   const [time] = times;
   if (!time || times.length > 1 || plain.length > longestText || time.value <= 0 || time.value > longestS) return null;
+  if (staysHot.test(plain)) return null;
   // Of water that stood: "it's been off for 10 min, is that too cold".
   if (ofWater.test(plain)) return null;
   if (beforeAnother.test(before(plain, time.start)) || afterAnother.test(after(plain, time.end))) return null;

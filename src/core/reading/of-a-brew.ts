@@ -146,3 +146,7 @@ const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words
 
 /** "I like it strong" complains of no cup. */
 const mayBeLiking = (kind: Kind): boolean => kind === 'taste' || kind === 'offtopic';
+
+/** "2 tsp", and no word of how much water. */
+export const tellsLeafAlone = ({ quantities, leafSpoons }: Observation): boolean =>
+  (quantities.leafG.value !== null || leafSpoons !== null) && quantities.volumeMl.value === null;

@@ -2,11 +2,11 @@
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, opensWithWhy, type Act } from './acts.ts';
-import { readAsks, type Asks } from './asks.ts';
+import { readAsks, type Asks, type ReadAsks } from './asks.ts';
 import { answerToDanger, makeAnswerFinder, makeExplainer, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
-import { dosesLeaf, tellsOfABrew } from './of-a-brew.ts';
+import { dosesLeaf, tellsLeafAlone, tellsOfABrew } from './of-a-brew.ts';
 import type { Kind, Taste } from './kind.ts';
 import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
@@ -17,6 +17,7 @@ import { settleKind } from './settle-kind.ts';
 import { isAtHand, isFaint, isHalved, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { makeStanding, noAnswer } from './standing.ts';
+import { makeSureFinder } from './sure-answers.ts';
 import { toldKind } from './told-kind.ts';
 import { saysWhoComes } from './visitors.ts';
 import { sizeWordIn, type SizeWord } from './size-word.ts';
@@ -118,6 +119,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
   const evidenceOnce = lazily(() => makeEvidenceFinder(subjectsOf(), data.worlds));
   const answersOnce = lazily(() => makeAnswerFinder(answers, subjectsOf()));
   const explainOnce = lazily(() => makeExplainer(answers));
+  const sureOnce = lazily(() => makeSureFinder(answers));
   const ofBrewing = new Set(answers.filter((answer) => answer.ofBrewing).map(({ id }) => id));
   const isOfBrewing = (answer: string): boolean => ofBrewing.has(answer);
   const answerFor: AnswerFinder = (asked, kind) => answersOnce()(asked, kind);
@@ -130,17 +132,20 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const evidence = evidenceOnce()(seen);
     const warned = tellsOf(evidence, data.worlds.warning) && !saysWhoComes.test(words);
     const danger = dangers.find((one) => cues.has(one, words)) ?? null;
-    const { asks, explained } = readAsks(words, {
-      named: !namesNothing(seen, (vessel) => isAtHand(seen, vessel)),
-      dosed: tellsLeafAlone(seen),
-      tea: seen.tea.best !== null && seen.vessels.length === 0,
-      explain: explainOnce(),
-      danger,
-      planQuestion: () => readPlanQuestion(words, cues),
-    });
+    const sure = danger === null ? sureOnce()(words) : null;
+    const askedOfPlan = (): ReadAsks =>
+      readAsks(words, {
+        named: !namesNothing(seen, (vessel) => isAtHand(seen, vessel)),
+        dosed: tellsLeafAlone(seen),
+        tea: seen.tea.best !== null && seen.vessels.length === 0,
+        explain: explainOnce(),
+        danger,
+        planQuestion: () => readPlanQuestion(words, cues),
+      });
+    const { asks, explained } = sure === null ? askedOfPlan() : { asks: null, explained: sure.id };
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
-    const asksRemedy = danger === null && !warned && cues.has('asks-remedy', words);
-    const told = asksRemedy ? 'taste' : danger === null ? toldKind(seen, explained) : null;
+    const asksRemedy = sure === null && danger === null && !warned && cues.has('asks-remedy', words);
+    const told = sure?.kind ?? (asksRemedy ? 'taste' : danger === null ? toldKind(seen, explained) : null);
     const weighed = told ?? settleKind(scene, data.weights(), answerFor);
     const isHarmless = (): boolean =>
       !warned && danger === null && (dosesLeaf(seen) || answerFor(words, 'safety') === null);
@@ -223,10 +228,6 @@ function styleFor(kind: Kind, seen: Observation): ReadStyle | null {
 const isNamedCold = ({ plain, teas }: Observation): boolean =>
   teas.some(({ end }) => coldBehind.test(plain.slice(end)));
 const coldBehind = /^,? (?:tea )?(?:ice )?cold\b(?! (?:already|now|and|water|then hot))(?! \?)/;
-
-/** "2 tsp", and no word of how much water. */
-const tellsLeafAlone = ({ quantities, leafSpoons }: Observation): boolean =>
-  (quantities.leafG.value !== null || leafSpoons !== null) && quantities.volumeMl.value === null;
 
 /** Asked in return, it answers nothing. */
 const asksBack =
