@@ -87,7 +87,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     vessel: ofThatVessel || asksAnyVessel ? null : (heard['vessel'] ?? null),
     family: isOfTheWare(scene) ? null : (heard['family'] ?? null),
     bags,
-    leafG: weighsEach.test(scene.words) ? null : (heard['leafG'] ?? null),
+    leafG: weighsEach(scene) ? null : (heard['leafG'] ?? null),
     taste: heard['taste'] === 'bitter' && says('only-strong')(scene) ? 'strong' : (heard['taste'] ?? null),
     tellsNothing:
       (heard['tellsNothing'] === true && bags === null) || (ofThatVessel && !facts.some((name) => isTold(heard, name))),

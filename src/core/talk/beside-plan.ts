@@ -1,7 +1,7 @@
 /** What is said of a plan that stands: that it shall be as it was, and how many cups of it. It plans nothing. */
 import type { Facts, Json } from '../flow/flow.ts';
-import { numberPattern, readCount } from './count.ts';
 import { isTold, says, type Scene } from './scene.ts';
+import type { TalkCueName } from './talk-cue-names.ts';
 
 /** "-3 min ago" is no time. */
 export const belowZero = /(?<![^\s(])[-−]\s?\d[\d.,]*/g;
@@ -26,32 +26,35 @@ const comparesTeas = (scene: Scene): boolean => !careful.has(scene.heard['kind']
 const careful: ReadonlySet<Json> = new Set(['safety', 'lesson']);
 
 /** 一包是3公克: what one bag holds is no dose, where how many is asked. */
-export const weighsEach =
-  /(?=.*(?:几|多少)(?:个|包|袋))[一每](?:个|包|袋)(?:茶包)?(?:是|有|大概|大约|约|装)*\d+(?:\.\d+)? ?(?:公克|克|g)|(?:几|多少)(?:个|包|袋).*[一每](?:个|包|袋)(?:茶包)?(?:是|有|大概|大约|约|装)*\d+(?:\.\d+)? ?(?:公克|克|g)/;
+export const weighsEach = (scene: Scene): boolean =>
+  says('asks-how-many-bags')(scene) && says('one-bag-weighs')(scene);
 
 /** How many bags; none where no number is told, null where it is of no bags. */
 export const bagsTold = (scene: Scene): number | null =>
-  says('tea-bags')(scene) && !weighsEach.test(scene.words) ? (scene.cues.numberIn('tea-bags', scene.words) ?? 0) : null;
+  says('tea-bags')(scene) && !weighsEach(scene) ? (scene.cues.numberIn('tea-bags', scene.words) ?? 0) : null;
 
 export const tellsOfTheLeaf = ({ heard }: Scene): boolean =>
   ['packets', 'tellsAge', 'leafBy'].some((name) => isTold(heard, name));
 
+/** The number in it, where the plan stands and nothing is asked. */
+function besideIt(cue: TalkCueName, { words, flow, asked = null, cues }: Scene): number | null {
+  return flow === 'brew' && asked === null && cues.says(cue, words) ? cues.numberIn(cue, words) : null;
+}
+
 /** 兩包, beside a plan for bags. */
-function packets({ words, flow, asked = null }: Scene): number | null {
-  const count = flow === 'brew' && asked === null ? packetsAlone.exec(words)?.groups?.['n'] : undefined;
-  const n = count === undefined ? null : readCount(count);
+function packets(scene: Scene): number | null {
+  const n = besideIt('so-many-bags', scene);
   return n !== null && n >= 1 && n <= mostPackets ? n : null;
 }
-const packetsAlone = new RegExp(
-  `^(?:那|我|就|先|要|放|用|泡|加|想|改|换|成|会|可以|如果)*(?<n>${numberPattern})(?:包|个|袋)(?:茶包)?(?:的话|好了|就好|可以吗|行吗|吧|呢|了)*[?？!！。 ]*$`,
-);
 const mostPackets = 9;
 
 /** 大概10年的, beside a plan: how old the leaf is. */
-const tellsAge = ({ words, flow, asked = null }: Scene): boolean =>
-  flow === 'brew' && asked === null && ageAlone.test(words);
-const ageAlone =
-  /^(?:我|这|那|茶|饼|大概|大约|差不多|应该|可能|是|有|存|放|藏|陈|了|个)*(?:\d{1,2}|[一二两三四五六七八九十]{1,3})(?:多|几)?年(?:左右|以上|前|多|了)*(?:的|陈|老茶|陈茶|了)*[。!！ ]*$/;
+function tellsAge(scene: Scene): boolean {
+  const years = besideIt('tells-age', scene);
+  return years !== null && years <= mostYears;
+}
+/** More is the year it was made in. */
+const mostYears = 99;
 
 /** What the reader can only guess at is, beside a plan, said of it: an answer by few words, a taste with no word of the cup. What may be of harm is left as it was heard. */
 export function isFarFetched(scene: Scene): boolean {
@@ -99,14 +102,10 @@ export const isAtWork = (scene: Scene): boolean =>
   says('at-work')(scene);
 
 /** 那拿掉兩克: so much less of the leaf, or more, and no dose. */
-function leafBy({ words, flow, asked = null }: Scene): number | null {
-  const { way = '', n = '' } = flow === 'brew' && asked === null ? (byGrams.exec(words)?.groups ?? {}) : {};
-  const grams = readCount(n);
-  return grams === null ? null : /[多加添]/.test(way) ? grams : -grams;
+function leafBy(scene: Scene): number | null {
+  const less = besideIt('less-leaf-by', scene);
+  return less === null ? besideIt('more-leaf-by', scene) : -less;
 }
-const byGrams = new RegExp(
-  `^(?:那|我|就|再|先|要|想|把|茶叶|把茶叶)*(?<way>拿掉|拿走|减掉|减少|减|去掉|扣掉|少放|少|多放|多加|多|加|添)(?:了|个)?(?<n>${numberPattern}) ?(?:公克|克|g)(?:茶叶|茶)?(?:的话|好了|就好|可以吗|行吗|吧|呢|了)*[?？!！。 ]*$`,
-);
 
 /** What is asked and told of the plan, by the names of `heard`. */
 export const besidePlan = (scene: Scene): Facts => ({
