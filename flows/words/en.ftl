@@ -243,6 +243,7 @@ brew-water-cold = Water: cold, { DEGREES($waterC, $unit) }, { ML($waterMl) }; ke
 brew-warm = First warm the vessel with hot water and pour it out.
 brew-rinse = Rinse the leaf { DURATION($plan-rinseS) } with the same water; don't drink that.
 brew-time-once = Time: { DURATION($plan-firstS) }, once.
+brew-follows = Whatever you change, I reckon all the numbers anew; these go with the plan as it stands.
 brew-times = Times: { DURATIONS($plan-times) }. That is { $plan-count } infusions.
 brew-yield = Each infusion pours about { ML($plan-pouredMl) }, { ML($plan-pouredInAllMl) } in all.
 brew-leaf-stays = The leaf stays in: drink down to a third, then fill up again.

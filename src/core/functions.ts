@@ -93,9 +93,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     ifDrawn: (given, around) => ifDrawn(content, given, around),
     weighTurn: (given, around) => ({ gives: turnWeighed(content, given, around) }),
     usualWater: (given, around) => ({ gives: usualWater(content, given, around) }),
-    waterSoHot: ({ tempC, elevationM }, around) => ({
-      gives: waterSoHot(Number(tempC), Number(elevationM ?? 0), around),
-    }),
+    waterSoHot: (given, around) => ({ gives: waterSoHot(given, around) }),
     waterStood: (given, around) => ({ gives: waterStood(given, around) }),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => tasteAdjusted(content, given, around),

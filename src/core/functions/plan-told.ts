@@ -19,7 +19,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { brewOf, leafFor, tastesOf, type Brew } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
 import { sharedAmong } from './guide-phrases.ts';
-import type { Celsius, Metres } from '../units.ts';
+import type { Celsius } from '../units.ts';
 import { tasteParts } from './own.ts';
 import { asFacts, numberOf, phrase, refused } from './values.ts';
 
@@ -125,13 +125,16 @@ export function usualWater(content: CoreContent, given: Facts, { memory }: Aroun
 /** So much is boiled at a time, where nobody said how much: judgement. */
 const usualKettleMl = 1000;
 
-/** How a litre comes to be so hot without a thermometer, before it is known for what. */
-export function waterSoHot(waterC: Celsius, elevationM: Metres, { memory }: Around): Json {
-  const boilsAtC = boilingPointC(elevationM);
+/** How what is in the kettle, or a litre, comes to be so hot without a thermometer, before it is known for what; or how long that takes. */
+export function waterSoHot(given: Facts, { memory }: Around): Json {
+  const { tempC, elevationM, inKettleMl, isTimeAsked } = given;
+  const [waterC, waterMl] = [Number(tempC), Number(inKettleMl ?? usualKettleMl)];
+  const boilsAtC = boilingPointC(Number(elevationM ?? 0));
   const unit = memory['unit'] ?? null;
-  const ways = kettleWays({ waterC, waterMl: usualKettleMl, boilsAtC });
+  const ask = { waterC, waterMl, boilsAtC };
+  const ways = isTimeAsked === true && waterC < boilsAtC - 1 ? [waitWay(ask), mixWay(ask)] : kettleWays(ask);
   const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, unit, nth: i + 1 }));
-  return [phrase('brew-water-so-hot', { waterC, waterMl: usualKettleMl, unit }), ...told];
+  return [phrase('brew-water-so-hot', { waterC, waterMl, unit }), ...told];
 }
 
 /** How hot a kettle is that boiled so long ago; with a plan (`waterC`, `kettleMl`) what that means for it. */

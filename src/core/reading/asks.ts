@@ -37,7 +37,7 @@ const ofOneLine: {
 
 /** How long something keeps, or how much somebody may drink in a day, is no matter of the plan. */
 const notOfThePlan =
-  /\b(?:(?:stays?|keeps?|go(?:es)?) (?:warm|hot|cold|lukewarm)|keep|keeps|last|lasts|store|stored|good for|a day|per day|daily|every day|week|deliver\w*|arrive|reply|answer|class|lesson|book|seat|cost)\b|保存|存放|保质|摆得|放得|[能可以]放|能存|好放|每天|每日|一日|一天|送到|寄|回覆|回复|课|堂|位|钱/;
+  /\b(?:(?:stays?|keeps?|go(?:es)?) (?:warm|hot|cold|lukewarm)|keep|keeps|last|lasts|store|stored|good for|a day|per day|daily|every day|week|deliver\w*|arrive|reply|answer|class|lesson|book|seat|cost)\b|保存|存放|保质|摆得|放得|[能可以]放|能存|好放|每天|每日|一日|一天|送到|寄|回覆|回复|课|堂|位|钱|[蟹鱼虾]眼/;
 
 const asksForWhole =
   /\bhow (?:do|should|can|would|shall|to|does one) ?(?:i |you |we |one )?(?:then )?(?:brew|make|steep|prepare|do)\b|\b(?:show|tell|give|say|repeat) (?:me )?(?:it|that|the plan|the recipe|the numbers|everything)(?: all)? (?:again|once more|slower|slowly)\b|\brepeat that\b|\bone more time\b|怎么(?:泡|冲|弄|沏|煮)|怎样(?:泡|冲)|点(?:冲|泡|整|样冲|样泡)|[冲泡]法(?:系|是|要)?(?:点|怎)|咋(?:泡|个泡|冲)|如何(?:泡|冲)|(?:再|重新)(?:说|讲|看|睇)(?:一次|一遍|多次)/;

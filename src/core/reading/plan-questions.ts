@@ -17,6 +17,7 @@ export const planQuestions = [
   'fill',
   'too-long',
   'stays-warm',
+  'follows',
   'strength',
   'about',
   'begin',

@@ -11,6 +11,8 @@ export function toldKind(seen: Observation, explained: string | null): Kind | nu
   if (usedBefore.test(seen.words) || usedBeforeInHan.test(seen.words)) return 'care';
   if (priesCake.test(seen.words)) return 'care';
   if (keptFor.test(seen.words) || opensPot.test(seen.words)) return 'care';
+  if (changesLeaf.test(seen.words)) return 'brew';
+  if (ofBubbles.test(seen.words) || (seen.teas.length === 0 && ofMilkTea.test(seen.words))) return 'care';
   if (complainsOfCups.test(seen.words) && !seen.cues.has('safety', seen.words)) return 'taste';
   return buysByWeight(seen) || buysInHan(seen) ? 'shop' : null;
 }
@@ -25,6 +27,16 @@ const keptFor =
 
 /** 啱啱買咗個壺用嚟沖水仙，點開壺: what is brewed in it comes later. */
 const opensPot = /(?:怎么|怎样|点样?|如何|咋|要不要|需要|使唔使)(?:才|去|来|先)?(?:开|养)(?:新)?壶/;
+
+/** 給我減到3克: so much of the leaf, and none of it bought. */
+const changesLeaf =
+  /(?:减|降|加|增|改|调|换)(?:少|多)?(?:到|成|为|至)\s?(?:\d+(?:\.\d+)?|[一二两三四五六七八九十半]{1,3}) ?(?:公克|克|g)(?![a-z])/;
+
+/** 水要燒到冒蟹眼是幾度: what the bubbles in a kettle tell. */
+const ofBubbles = /[蟹鱼虾]眼(?!睛|圈|糕|豆|干线|巷)|(?:看|睇|靠)(?:水)?气泡|\b(?:crab|fish|shrimp) eyes?\b/;
+
+/** 港式奶茶點沖: with no tea named, which goes with milk comes first. */
+const ofMilkTea = /奶茶(?!店|妹)/;
 
 /** 剛剛泡那個第一泡就苦到不行, 銀針老是泡不出味: of cups that were drunk, whatever is told of the brew with it. */
 const complainsOfCups =

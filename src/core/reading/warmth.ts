@@ -18,6 +18,8 @@ const fallsShort = /(?:不到|未到|唔到)$/;
 /** How hot water boils up there is no wish. */
 const boilsThere =
   /\b(?:boils|boiling point(?: is)?)(?: here| up here| there)? (?:at|is)(?: only| like| about| around| just)* $/;
+/** 水燒到八十八度就開了 */
+const boilsInHan = /^ ?(?:左右|上下|多)?(?:就|便|就会|已经|就已经)(?:会|烧|煮)?(?:开|滚|沸)(?!始)/;
 /** A kettle that only boils is like any other, and what it boils is let stand. */
 const onlyBoils = /\bkettle (?:only |just )(?:does|has|goes to|gets to|makes) (?:to )?$/;
 
@@ -31,6 +33,7 @@ export function readTemperature(scene: QuantityScene, cues: Cues, words: string)
     if (degrees === null || isDenied(scene.plain, m.start) || weather.test(after(scene.plain, m.end, 12))) return [];
     const ahead = before(scene.plain, m.start);
     if ([printed, fallsShort, boilsThere].some((pattern) => pattern.test(ahead))) return [];
+    if (boilsInHan.test(after(scene.plain, m.end))) return [];
     if (m.value > 98 && onlyBoils.test(ahead)) return [];
     return [{ ...m, dimension: 'temperature' as const, value: degrees }];
   });
@@ -121,11 +124,25 @@ export function readElevation(scene: QuantityScene, cues: Cues, words: string): 
       ? []
       : [{ ...m, dimension: 'length' as const, value: metres }];
   });
+  const boils = found.length === 0 ? scene.measures.find((m) => boilsAt(scene, m) !== null) : undefined;
+  if (boils) return { ...boils, dimension: 'length', value: heightOf(boilsAt(scene, boils) ?? boilingC) };
   if (found.length === 0 && cues.has('mile-high', words)) {
     return { dimension: 'length', value: 1609, start: 0, end: 0, digits: false };
   }
   return (scene.corrected ? found.at(-1) : found[0]) ?? null;
 }
+
+/** How hot water boils where it is told, in °C. */
+function boilsAt(scene: QuantityScene, m: Measure): number | null {
+  if (!boilsInHan.test(after(scene.plain, m.end))) return null;
+  const told = degreesOf(scene, m);
+  const some = told !== null && /[多几]度$/.test(scene.plain.slice(m.start, m.end)) ? middleOfTen : 0;
+  return told !== null && told >= leastBoilingC && told < boilingC ? told + some : null;
+}
+/** As it boils where people live highest, and a little less. */
+const leastBoilingC = 80;
+/** A degree less every 300 m: a rule of thumb, within 100 m of ISO 2533 up to 4,000 m. */
+const heightOf = (boilsAtC: number): number => Math.round((boilingC - boilsAtC) * 300);
 
 function metresOf(scene: QuantityScene, m: Measure, tells: boolean): number | null {
   const asked = scene.asked === 'elevationM';

@@ -15,7 +15,7 @@ import {
   undoesThePlan,
   weighsEach,
 } from './beside-plan.ts';
-import { burnsTheLeaf, handlesBeforeBed, helpsWith, isHarmless, tellsWhoDrinks } from './harmless.ts';
+import { burnsTheLeaf, handlesBeforeBed, helpsWith, holdsHotWare, isHarmless, tellsWhoDrinks } from './harmless.ts';
 import { byItsLook } from './looks.ts';
 import { teaByName } from './named-tea.ts';
 import { isTold, says, type Scene, type Talk } from './scene.ts';
@@ -60,6 +60,7 @@ const rules: readonly Rule[] = [
   { when: burnsTheLeaf, means: { ...ofTheBrew, answer: 'why-cooler' } },
   { when: handlesBeforeBed, means: { ...ofTheBrew, asks: 'leaf-out', isWarned: false } },
   { when: isHarmless, means: { kind: 'brew', answer: null } },
+  { when: holdsHotWare, means: { kind: 'care', act: null, answer: 'gaiwan-hot', infusion: null, isWarned: false } },
   { when: tellsWhoDrinks, means: { kind: 'brew', answer: null } },
   { when: saysWhatItIs, means: { kind: 'brew' } },
   { when: countsDegrees, means: { kind: 'brew' } },

@@ -26,8 +26,7 @@ const comparesTeas = (scene: Scene): boolean => !careful.has(scene.heard['kind']
 const careful: ReadonlySet<Json> = new Set(['safety', 'lesson']);
 
 /** 一包是3公克: what one bag holds is no dose, where how many is asked. */
-export const weighsEach = (scene: Scene): boolean =>
-  says('asks-how-many-bags')(scene) && says('one-bag-weighs')(scene);
+export const weighsEach = (scene: Scene): boolean => says('asks-how-many-bags')(scene) && says('one-bag-weighs')(scene);
 
 /** How many bags; none where no number is told, null where it is of no bags. */
 export const bagsTold = (scene: Scene): number | null =>

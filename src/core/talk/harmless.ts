@@ -1,6 +1,6 @@
 /** What sounds like a danger and is none: one word of how to brew, of what hands do, or of whether it is ready, and no other. */
 import type { Facts, Json } from '../flow/flow.ts';
-import { isTold, type Scene } from './scene.ts';
+import { isTold, says, type Scene } from './scene.ts';
 
 /** Longer texts tell more than that. */
 const longest = 40;
@@ -29,6 +29,10 @@ export const isHarmless = (scene: Scene): boolean =>
 /** "Won't boiling water burn it?": what water does to the leaf, and nobody is hurt. */
 export const burnsTheLeaf = ({ heard, words }: Scene): boolean =>
   burning.has(heard['answer'] ?? null) && leafBurns.test(words) && !ofSomebody.test(words);
+
+/** 每次用蓋碗都燙到手指: how it is held is asked; the answer says what to do with a burn as well. */
+export const holdsHotWare = (scene: Scene): boolean =>
+  burning.has(scene.heard['answer'] ?? null) && says('holds-hot-ware')(scene);
 
 const burning: ReadonlySet<Json> = new Set(['burn', 'burnt-mouth', 'gaiwan-hot', 'safety-general', null]);
 const leafBurns =

@@ -19,8 +19,9 @@ export interface Part {
 
 const mostCuts = 8;
 /** Who writes Chinese without marks parts what they say by a space. */
-const anyMark = /[?!。;\n.,、]|\p{Script=Han} +[\p{Script=Han}\d]/u;
-const marks = /[?!。;\n]+[\s"”]*|\.\s+|[,、]\s*|(?<=\p{Script=Han}) +(?=[\p{Script=Han}\d])/gu;
+const anyMark = /[?!。;\n.,、]|[\p{Script=Han}\d] +[\p{Script=Han}\d]/u;
+const marks =
+  /[?!。;\n]+[\s"”]*|\.\s+|[,、]\s*|(?<=\p{Script=Han}) +(?=[\p{Script=Han}\d])|(?<=\d) +(?=\p{Script=Han})(?!毫升|公?克|度|秒|分|小时|个|位|人|泡|杯|包|天|年|月|日|点)/gu;
 
 /** The halves of each cut that are both asked, in the order in which they are to be tried; a cut is made when it is come to. */
 export function* partsOf(

@@ -1,4 +1,5 @@
 /** Which step of a brew hands have done, and which went late, told in other words than a button's. It moves no brew. */
+import type { Facts } from '../flow/flow.ts';
 import { secondsSaid, shortTimes } from './count.ts';
 import type { TalkCues } from './talk-cues.ts';
 
@@ -62,3 +63,18 @@ export function pouredAgoS(words: string, { says }: TalkCues): number | null {
 /** Seconds a kettle has stood since it boiled, told or asked of; null where nobody says how long. */
 export const boiledAgoS = (words: string, { says }: TalkCues): number | null =>
   words.length <= longestLate && says('boiled-ago', words) ? secondsSaid(words, shortTimes) : null;
+
+/** How cool a boiled kettle shall get, asked how long that takes, and what is in it; nothing where more than that is told. */
+export function coolingAsked(heard: Facts, words: string, { says }: TalkCues): Facts {
+  const { tempC = null, volumeMl = null, kind = null } = heard;
+  const ofABrew = ['tea', 'teas', 'family', 'leafG', 'guests'].some((name) => (heard[name] ?? null) !== null);
+  const ofAVessel = (heard['vessel'] ?? null) !== null && heard['vesselFaint'] !== true;
+  const isAsked =
+    tempC !== null &&
+    kind !== 'safety' &&
+    words.length <= longestLate &&
+    !ofABrew &&
+    !ofAVessel &&
+    says('asks-cooling', words);
+  return isAsked ? { coolsToC: tempC, inKettleMl: volumeMl } : {};
+}

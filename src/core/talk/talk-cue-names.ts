@@ -61,6 +61,7 @@ export const talkCueFiles = {
     'tells-age',
     'more-leaf-by',
     'less-leaf-by',
+    'holds-hot-ware',
     'drinks-now',
     'may-be-lesson',
     'asks-which',
@@ -108,6 +109,7 @@ export const talkCueFiles = {
     'was-boiling',
     'of-what-comes',
     'boiled-ago',
+    'asks-cooling',
   ],
   cold: [
     'asks-when',

@@ -26,7 +26,8 @@ export interface TwoParts {
 export function twoAsked(text: string, hear: Hearing, cues: TalkCues, flow: Json): TwoParts | null {
   if (text.length > longestText) return null;
   const whole = text.trim();
-  const told = flow === 'guide' ? stepAndAsked(whole, hear, cues) : null;
+  const told =
+    flow === 'guide' ? stepAndAsked(whole, hear, cues) : flow === 'brew' ? changeAndAsked(whole, hear, cues) : null;
   if (told !== null) return told;
   for (const [first, second] of partsOf(whole, cues, (words) => isAsked(words, cues))) {
     const heard = [first, second].map((part) => ({ words: part.words, facts: hear(part.text) }));
@@ -52,6 +53,21 @@ function stepAndAsked(whole: string, hear: Hearing, cues: TalkCues): TwoParts | 
   }
   return null;
 }
+
+/** 那就85 時間要變嗎: a change of the plan, and what is asked of the plan with it. */
+function changeAndAsked(whole: string, hear: Hearing, cues: TalkCues): TwoParts | null {
+  for (const [first, second] of partsOf(whole, cues, () => true)) {
+    const asked = hear(second.text);
+    if (!ofTheChanged.has(asked['asks'] ?? null) && asked['asksYield'] !== true) continue;
+    const told = hear(first.text);
+    const isChange = told['kind'] === 'brew' && changes.some((name) => (told[name] ?? null) !== null);
+    if (isChange && told['isAsking'] !== true && !isApart(hear(whole)))
+      return { first: first.text, second: second.text, inOrder: true };
+  }
+  return null;
+}
+const ofTheChanged: ReadonlySet<Json> = new Set(['follows', 'exact']);
+const changes = ['turn', 'leafG', 'leafBy', 'leafSpoons', 'tempC', 'volumeMl', 'bare', 'strength', 'packets'];
 
 /** Somebody may be hurt, or it is no brew that is spoken of. */
 const isApart = ({ kind = null, errand = null }: Facts): boolean =>
