@@ -2,7 +2,15 @@
 import type { ChoiceLine, FlowWords, Place } from './book.ts';
 import { evaluate, factsOf, holds, type Lookup } from './evaluate.ts';
 import type { Facts, Json, SayingChoice, Spot } from './flow.ts';
-import { chosenWays, foldedText, labelNames, ordinals, typedWays, type NamedBy } from './label-names.ts';
+import {
+  chosenWays,
+  foldedText,
+  namesOfLabels,
+  ordinals,
+  otherWords,
+  typedWays,
+  type LabelSearch,
+} from './label-names.ts';
 import { phraseOf } from './phrases.ts';
 
 export interface OpenChoice {
@@ -46,29 +54,21 @@ export function member(value: Json, path: readonly string[], from = 0): Json {
   return found;
 }
 
-export interface LabelSearch {
-  /** Whether other words than the label itself count. */
-  readonly by?: NamedBy;
-  /** All there are, unless told. */
-  readonly languages?: readonly string[];
-}
-
-/** The choice whose label, in any language, was typed, or one of its other words. */
+/** The choice whose label, in any language, was typed, or one of its other words; all there are, unless told. */
 export function choiceByLabel(
   open: readonly OpenChoice[],
   text: string,
   words: FlowWords,
-  { by = 'all-words', languages = words.languages }: LabelSearch = {},
+  { by = 'all-words', languages = words.languages }: Partial<LabelSearch> = {},
 ): OpenChoice | null {
   if (open.length === 0) return null;
   // Word by word as it stands before anything is left out: "no thanks" may be a label of its own.
   const ways = by === 'labels' ? [foldedText(text)].filter((way) => way !== '') : typedWays(words, text);
-  const meant = (way: string): OpenChoice | undefined =>
-    open.find(({ choice }) =>
-      languages.some((language) => labelNames(words, language, choice.label, by).includes(way)),
-    );
+  if (ways.length === 0) return null;
+  const labels = open.map(({ choice }) => choice.label);
+  const names = namesOfLabels(words, labels, { by, languages });
   for (const way of ways) {
-    const found = meant(way);
+    const found = open.find((_, i) => names[i]!.includes(way));
     if (found) return found;
   }
   return null;
@@ -83,8 +83,7 @@ export function choiceByOrdinal(open: readonly OpenChoice[], text: string, words
   const listed = open.filter(({ line }) => line.each !== null && !line.isUnseen);
   if (listed.length === 0) return null;
   const ways = chosenWays(words, text);
-  const isSaid = (key: string): boolean =>
-    words.languages.some((language) => words.typed(language, key).some((one) => ways.includes(foldedText(one))));
+  const isSaid = (key: string): boolean => otherWords(words, key).some((one) => ways.includes(one));
   const at = ordinals.findIndex(isSaid);
   return (at < 0 ? undefined : at === 0 ? listed.at(-1) : listed[at - 1]) ?? null;
 }

@@ -12,25 +12,44 @@ export function foldedText(text: string): string {
     .replace(/[\s\p{P}]+/gu, '');
 }
 
-/** A label without values reads the same each time, and every text typed is compared with dozens of them in three languages. */
-const kept = new WeakMap<FlowWords, Map<string, readonly string[]>>();
-
-function keptFolded(words: FlowWords, about: string, fold: () => readonly string[]): readonly string[] {
-  const keptHere = kept.get(words) ?? new Map<string, readonly string[]>();
-  kept.set(words, keptHere);
-  const names = keptHere.get(about) ?? fold();
-  keptHere.set(about, names);
-  return names;
+export interface LabelSearch {
+  /** Whether other words than the label itself count. */
+  readonly by: NamedBy;
+  readonly languages: readonly string[];
 }
 
-export function labelNames(words: FlowWords, language: string, label: Phrase, by: NamedBy): readonly string[] {
-  if (Object.keys(label.values).length > 0) return worded(words, language, label, by);
-  return keptFolded(words, `${by} ${language} ${label.key}`, () => worded(words, language, label, by));
+/** A label without values reads the same each time, and every text typed is compared with dozens of them in three languages. */
+const kept = new WeakMap<FlowWords, Map<string, Map<string, readonly string[]>>>();
+
+function keptFolded(words: FlowWords, about: string, fold: (key: string) => readonly string[]) {
+  const keptHere = kept.get(words) ?? new Map<string, Map<string, readonly string[]>>();
+  kept.set(words, keptHere);
+  const ofAll = keptHere.get(about) ?? new Map<string, readonly string[]>();
+  keptHere.set(about, ofAll);
+  return (key: string): readonly string[] => {
+    const names = ofAll.get(key) ?? fold(key);
+    ofAll.set(key, names);
+    return names;
+  };
+}
+
+/** By which each of some labels may be typed. */
+export function namesOfLabels(
+  words: FlowWords,
+  labels: readonly Phrase[],
+  { by, languages }: LabelSearch,
+): readonly (readonly string[])[] {
+  const inAll = (label: Phrase): readonly string[] =>
+    languages.flatMap((language) => worded(words, language, label, by));
+  const bare = keptFolded(words, `${by} ${languages.join(' ')}`, (key) => inAll({ key, values: {} }));
+  return labels.map((label) => (Object.keys(label.values).length > 0 ? inAll(label) : bare(label.key)));
 }
 
 /** Other words of a sentence, in every language. */
-const saidFor = (words: FlowWords, key: string): readonly string[] =>
-  keptFolded(words, key, () => words.languages.flatMap((language) => words.typed(language, key)).map(foldedText));
+export const otherWords = (words: FlowWords, key: string): readonly string[] =>
+  keptFolded(words, 'other words', () =>
+    words.languages.flatMap((language) => words.typed(language, key)).map(foldedText),
+  )(key);
 
 function worded(words: FlowWords, language: string, label: Phrase, by: NamedBy): readonly string[] {
   const others = by === 'labels' ? [] : words.typed(language, label.key);
@@ -58,7 +77,7 @@ const particles = /(?<=\p{Script=Han}{2})[吧啦喔哦呀啊囉啰咯嘍喽嘛]+
 
 /** What was typed, and the same without what is only said around it: "ok, done", "好，帶我泡". */
 export function typedWays(words: FlowWords, text: string): readonly string[] {
-  const around = new Set(saidFor(words, aroundLabels));
+  const around = new Set(otherWords(words, aroundLabels));
   const parts = text
     .split(/[\s\p{P}]+/u)
     .map(foldedText)
@@ -71,7 +90,7 @@ export function typedWays(words: FlowWords, text: string): readonly string[] {
 
 /** The same for one of a list, without what is said of choosing it. */
 export function chosenWays(words: FlowWords, text: string): readonly string[] {
-  const around = saidFor(words, aroundChosen);
+  const around = otherWords(words, aroundChosen);
   const pared = (way: string): string => {
     const ahead = around.find((one) => way.startsWith(one) && way.length > one.length);
     if (ahead !== undefined) return pared(way.slice(ahead.length));

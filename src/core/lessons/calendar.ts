@@ -38,10 +38,15 @@ export function instantOf(wall: WallTime, zone: string): Instant {
   return Temporal.PlainDateTime.from(wall).toZonedDateTime(zone, { disambiguation: 'compatible' }).epochMilliseconds;
 }
 
+/** While a message is read, its own moment is asked for a dozen times. */
+let lastAsked = { at: Number.NaN, zone: '', wall: '' };
+
 /** Rounded down to the minute. */
 export function wallAt(at: Instant, zone: string): WallTime {
+  if (lastAsked.at === at && lastAsked.zone === zone) return lastAsked.wall;
   const local = Temporal.Instant.fromEpochMilliseconds(at).toZonedDateTimeISO(zone).toPlainDateTime();
-  return local.toString({ smallestUnit: 'minute' });
+  lastAsked = { at, zone, wall: local.toString({ smallestUnit: 'minute' }) };
+  return lastAsked.wall;
 }
 
 export function shownIn(wall: WallTime, zone: string): Shown {
