@@ -4,8 +4,11 @@ import type { Effect, Facts, FlowEvent, FlowState, Saying } from '../../src/core
 import { rests } from '../../src/core/flow/check.ts';
 import { step } from '../../src/core/flow/step.ts';
 import { languages, type Language } from '../../src/core/units.ts';
-import { book, holdsFor } from './holds.ts';
+import { book as realBook, holdsFor } from './holds.ts';
 import { asked, customer, keeper, over, afterCallingOff } from './houses.ts';
+import { rememberingCalls } from './remembering-calls.ts';
+
+const book = rememberingCalls(realBook, ['readMessage', 'partsOfMessage']);
 
 interface Walker {
   readonly state: FlowState;
