@@ -2,11 +2,11 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { contentOf } from '../../src/own-content.ts';
 import { drawn, readLine } from '../../src/channels/terminal/line.ts';
 import { firstDifference, readTranscript } from '../../src/commands/transcript.ts';
 import { play } from '../../src/commands/play.ts';
 import { readConfig } from '../../src/config.ts';
+import { content } from '../the-content.ts';
 
 describe('a transcript', () => {
   test('is read into what was written and what is expected, with lines', () => {
@@ -79,7 +79,6 @@ describe('a line at the terminal', () => {
 
 describe('playing', () => {
   const config = { ...readConfig({}), log: 'silent' } as const;
-  const content = contentOf(config);
   const played = async (text: string): Promise<string | null> => {
     const folder = mkdtempSync(join(tmpdir(), 'tea-play-'));
     const file = join(folder, 'x.transcript');

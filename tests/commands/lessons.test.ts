@@ -4,10 +4,10 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { contentOf } from '../../src/own-content.ts';
 import { databaseFile, readConfig } from '../../src/config.ts';
 import { projectRoot } from '../../src/project-root.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
+import { content } from '../the-content.ts';
 import { does, enrols } from '../store/lesson-samples.ts';
 import { exchange } from '../store/samples.ts';
 
@@ -32,7 +32,7 @@ const kept = async (): Promise<string> => {
 
 beforeAll(async () => {
   const store = openSqliteStore(databaseFile(config));
-  await store.planLessons(contentOf(config).lessons, Date.now());
+  await store.planLessons(content.lessons, Date.now());
   await store.close();
 }, 60_000);
 afterAll(() => rmSync(folder, { recursive: true }));

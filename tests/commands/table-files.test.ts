@@ -3,13 +3,12 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
-import { contentOf } from '../../src/own-content.ts';
 import { textOf } from '../../src/commands/table-files.ts';
-import { readConfig } from '../../src/config.ts';
+import { content } from '../the-content.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'ninthpour-files-'));
 const file = join(folder, 'bookings.csv');
-const speech = { content: contentOf(readConfig({ NINTHPOUR_FOLDER: folder })), language: 'en' } as const;
+const speech = { content, language: 'en' } as const;
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const latin = Buffer.from('name\nMei\nOdalys é,2\n', 'latin1');

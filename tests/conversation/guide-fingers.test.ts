@@ -1,11 +1,11 @@
 /** What fingers do wrong in a guided brew has one sensible answer, the same in every language. */
 import { afterEach, describe, expect, it } from 'vitest';
-import { readContent } from '../../src/content.ts';
 import type { Facts } from '../../src/core/flow/flow.ts';
 import { languages, type Language } from '../../src/core/units.ts';
+import { content } from '../the-content.ts';
 import { sitDown, type Table } from './table.ts';
 
-const { words } = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
+const { words } = content;
 const first: Readonly<Record<Language, string>> = {
   en: 'rou gui in a 110 ml gaiwan',
   'zh-Hant': '110毫升蓋碗泡肉桂',

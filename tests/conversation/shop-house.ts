@@ -3,7 +3,6 @@ import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeApp, type App } from '../../src/app.ts';
-import { readContent } from '../../src/content.ts';
 import { sayIn, stepIn } from '../../src/own-content.ts';
 import type { Instant } from '../../src/core/units.ts';
 import type { Outgoing, What } from '../../src/messages.ts';
@@ -11,12 +10,11 @@ import type { Keeper, Store } from '../../src/store/contract.ts';
 import type { LessonPlan } from '../../src/store/lesson-contract.ts';
 import type { Say } from '../../src/delivery/render.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
+import { content } from '../the-content.ts';
 import { keptLog, type KeptLog } from '../app/kettle.ts';
 import { fakeChannel, wordsOf, type FakeChannel } from '../delivery/fake-channel.ts';
 import { fakeClock, type FakeClock } from '../delivery/fake-clock.ts';
 import { incoming, noon } from '../store/samples.ts';
-
-const content = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
 
 export const keeper = (from: string): Keeper => ({ channel: 'web', from });
 

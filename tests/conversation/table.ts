@@ -3,18 +3,16 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeApp, type App } from '../../src/app.ts';
-import { readContent } from '../../src/content.ts';
 import { sayIn, stepIn } from '../../src/own-content.ts';
 import type { Facts } from '../../src/core/flow/flow.ts';
 import { makeLog } from '../../src/log.ts';
 import type { Outgoing, Sent, What } from '../../src/messages.ts';
 import type { Recorded, Store } from '../../src/store/contract.ts';
 import { openSqliteStore } from '../../src/store/sqlite/store.ts';
+import { content } from '../the-content.ts';
 import { fakeChannel, type FakeChannel } from '../delivery/fake-channel.ts';
 import { fakeClock, rest, type FakeClock } from '../delivery/fake-clock.ts';
 import { noon } from '../store/samples.ts';
-
-const content = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
 
 export interface Table {
   readonly clock: FakeClock;

@@ -1,10 +1,10 @@
 /** The real flows and words, and what must hold after every step of a talk. */
-import { readContent } from '../../src/content.ts';
 import type { Phrase } from '../../src/core/flow/flow.ts';
 import type { Stepped } from '../../src/core/flow/step.ts';
 import { languages } from '../../src/core/units.ts';
+import { content } from '../the-content.ts';
 
-const { book, words } = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
+const { book, words } = content;
 export { book };
 
 /** What must hold after every step. Told by throwing: an assertion each, a million times over, took half of the walk. */

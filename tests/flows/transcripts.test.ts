@@ -2,12 +2,11 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { contentOf } from '../../src/own-content.ts';
 import { play } from '../../src/commands/play.ts';
 import { readConfig } from '../../src/config.ts';
+import { content } from '../the-content.ts';
 
 const config = { ...readConfig({}), log: 'silent' } as const;
-const content = contentOf(config);
 const files = readdirSync(import.meta.dirname).filter((name) => name.endsWith('.transcript'));
 
 test('there are transcripts in all three languages', () => {

@@ -2,7 +2,6 @@
 import { PDFiumLibrary, type PDFiumPage } from '@hyzyla/pdfium';
 import reader from 'jsqr';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { contentOf } from '../../src/own-content.ts';
 import { labelOf } from '../../src/commands/labels.ts';
 import { readConfig } from '../../src/config.ts';
 import { readShelf } from '../../src/content/shelf.ts';
@@ -12,9 +11,9 @@ import { languages, type Language } from '../../src/core/units.ts';
 import { faceOf, type Label } from '../../src/pictures/label-sheet-face.ts';
 import { cropMarks, labelsAPage, labelSizes, papers, placeOf } from '../../src/pictures/label-sheet-size.ts';
 import { labelSheet, type LabelSheet } from '../../src/pictures/label-sheet.ts';
+import { content } from '../the-content.ts';
 
 const config = readConfig({});
-const content = contentOf(config);
 const shelf = readShelf(config.shopFolder, content.teas);
 const origin = 'https://tea.example.org';
 const labelsIn = (language: Language, bot: string | null = null): Label[] =>

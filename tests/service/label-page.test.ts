@@ -1,12 +1,11 @@
 /** What the link of a lesson shows to a stranger. */
 import { expect, test } from 'vitest';
-import { readContent } from '../../src/content.ts';
 import type { Roster, Turn } from '../../src/core/lessons/roster.ts';
 import { enrol, leave } from '../../src/core/lessons/seats.ts';
 import { labelPage } from '../../src/service/label-page.ts';
+import { content } from '../the-content.ts';
 import { denverAt, lessonWith } from '../core/lessons/lesson-drafts.ts';
 
-const content = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
 const day = denverAt('2026-11-20T12:00');
 
 const after = (turn: Turn): Roster => {

@@ -3,12 +3,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeApp, type App } from '../../../src/app.ts';
-import { contentOf, sayIn, stepIn } from '../../../src/own-content.ts';
+import { sayIn, stepIn } from '../../../src/own-content.ts';
 import type { TelegramChannel } from '../../../src/channels/telegram/telegram.ts';
 import { systemClock } from '../../../src/clock.ts';
-import { readConfig } from '../../../src/config.ts';
 import { openSqliteStore } from '../../../src/store/sqlite/store.ts';
 import type { LessonPlan } from '../../../src/store/lesson-contract.ts';
+import { content } from '../../the-content.ts';
 import type { StandIn } from './bot-api/server.ts';
 import { channelAt, type KeptLog } from './harness.ts';
 
@@ -20,8 +20,6 @@ export interface House {
   restart(): Promise<House>;
   close(): Promise<void>;
 }
-
-const content = contentOf(readConfig({}));
 
 export function openHouse(
   server: StandIn,

@@ -1,7 +1,6 @@
 /** Times of lessons, through Telegram: each is marked where it stands, so that a phone shows it by its own clock. */
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { contentOf, sayIn } from '../../../src/own-content.ts';
-import { readConfig } from '../../../src/config.ts';
+import { sayIn } from '../../../src/own-content.ts';
 import {
   cancelledTidings,
   movedTidings,
@@ -12,12 +11,12 @@ import {
 import type { Tidings } from '../../../src/core/lessons/tidings.ts';
 import { languages } from '../../../src/core/units.ts';
 import { render } from '../../../src/delivery/render.ts';
+import { content } from '../../the-content.ts';
 import { bookingWith, denverAt, lessonWith } from '../../core/lessons/lesson-drafts.ts';
 import { startStandIn, type StandIn } from './bot-api/server.ts';
 import { channelAt, until } from './harness.ts';
 import { openHouse } from './house.ts';
 
-const content = contentOf(readConfig({}));
 const say = sayIn(content);
 
 let server: StandIn;

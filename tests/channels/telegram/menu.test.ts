@@ -2,11 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { menuCommands, profilesOf } from '../../../src/channels/telegram/menu.ts';
 import { bothScripts } from '../../../src/channels/telegram/profile.ts';
-import { readContent } from '../../../src/content.ts';
 import { languages } from '../../../src/core/units.ts';
+import { content } from '../../the-content.ts';
 import { pointsIn } from './bot-api/limits.ts';
 
-const content = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
 const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
 
 describe('the profile', () => {

@@ -3,20 +3,18 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { makeApp } from '../../../src/app.ts';
-import { contentOf, sayIn, stepIn } from '../../../src/own-content.ts';
+import { sayIn, stepIn } from '../../../src/own-content.ts';
 import { profilesOf } from '../../../src/channels/telegram/menu.ts';
 import type { Clock } from '../../../src/clock.ts';
-import { readConfig } from '../../../src/config.ts';
 import type { Language } from '../../../src/core/units.ts';
 import type { Phrase } from '../../../src/messages.ts';
 import type { Keeper } from '../../../src/store/contract.ts';
 import { openSqliteStore } from '../../../src/store/sqlite/store.ts';
+import { content } from '../../the-content.ts';
 import { publishedLimits } from './bot-api/flood-limiter.ts';
 import { startStandIn, type StandIn } from './bot-api/server.ts';
 import type { KeptMessage } from './bot-api/world.ts';
 import { channelAt, until, type KeptLog } from './harness.ts';
-
-const content = contentOf(readConfig({}));
 
 const profiles = profilesOf((language, key) => content.words.say(language, { key, values: {} }));
 

@@ -3,9 +3,9 @@ import { shareIfDrawn } from '../../../src/core/brewing/drawn.ts';
 import { leafOfTea } from '../../../src/core/brewing/leaf-profile.ts';
 import type { BrewRequest, Plan } from '../../../src/core/brewing/plan.ts';
 import { isMistake, planBrew } from '../../../src/core/brewing/schedule.ts';
-import { readContent } from '../../../src/content.ts';
+import { content } from '../../the-content.ts';
 
-const { brewing: data, teas } = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
+const { brewing: data, teas } = content;
 
 function brewed(tea: string, request: Omit<BrewRequest, 'tea' | 'family'>) {
   const found = teas.find(({ id }) => id === tea)!;

@@ -1,8 +1,8 @@
 /** Two things asked in one message are told apart; what only looks like two stays one. */
 import { describe, expect, it } from 'vitest';
-import { readContent } from '../../../src/content.ts';
+import { content } from '../../the-content.ts';
 
-const { book } = readContent({ flowsDir: 'flows', dataDir: 'data', shopDir: 'data/shop' });
+const { book } = content;
 const around = { nowMs: Date.UTC(2026, 0, 15, 16), language: 'en', memory: {}, house: {} };
 
 function partsOf(text: string, asked: string | null = null, flow = 'front'): unknown {
