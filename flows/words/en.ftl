@@ -231,6 +231,24 @@ brew-fill-half = it fills about half
 brew-fill-more = it fills more than half
 brew-water = Water: { DEGREES($waterC, $unit) }; heat { ML($kettleMl) } in all.
 brew-water-usual = Water of about { DEGREES($waterC, $unit) } is usual; the rest depends on what you brew it in.
+brew-heat-right = { DEGREES($toldC, $unit) } is right for it{ $isSame ->
+    [yes] {""}
+   *[no] : about { DEGREES($waterC, $unit) } is usual
+}.
+brew-heat-hotter = { DEGREES($toldC, $unit) } is hotter than the usual { DEGREES($waterC, $unit) } and does no harm: it draws faster, and I reckon with that.
+brew-heat-hot = { DEGREES($toldC, $unit) } is hot for it; about { DEGREES($waterC, $unit) } is usual, and hotter it turns bitter sooner. With it the times are shorter.
+brew-heat-cooler = { DEGREES($toldC, $unit) } is cooler than the usual { DEGREES($waterC, $unit) }: it draws slower, and I reckon with that.
+brew-boils-enough = Where you are water boils at about { DEGREES($boilsAtC, $unit) }. That is hot enough: about { DEGREES($waterC, $unit) } is usual.
+brew-boils-short = Where you are water boils at about { DEGREES($boilsAtC, $unit) }; about { DEGREES($waterC, $unit) } is usual. Pour it straight off the boil: it draws slower, and I reckon with that.
+brew-ahead = { $nth ->
+    [1] For example: { VESSEL($vessel) } { ML($volumeMl) }
+   *[other] Or: { VESSEL($vessel) } { ML($volumeMl) }
+}, { GRAMS($leafG) } of leaf, { DEGREES($waterC, $unit) }, { $count ->
+    [1] { DURATION($firstS) }, once
+    [2] { DURATIONS($times) }
+    [3] { DURATIONS($times) }
+   *[other] { DURATIONS($times) } and so on, { $count } infusions
+}.
 brew-water-so-hot = { ML($waterMl) } of water at { DEGREES($waterC, $unit) }:
 brew-leaf-without = No scale is needed: how much leaf it is, I tell in spoons too.
 brew-water-without = It works without a thermometer: how long the boiled kettle stands, or how much cool water goes in, is told with every tea.
@@ -290,6 +308,8 @@ brew-in-plain = In plain words: about { SPOONS($plan-spoons) } level teaspoons o
 brew-in-plain-stays = In plain words: about { SPOONS($plan-spoons) } level teaspoons of leaf go in, the water on it; wait { DURATION($plan-firstS) } and drink, the leaf stays in.
 brew-in-steps = “Guide me” takes you through it one step at a time, and you may ask what any word means.
 brew-mug-taken = I take an ordinary mug of 300 ml, as most people have one; tell me if you would rather use something else.
+brew-about-tea = { TEA($tea) }, as far as I know it: { FAMILY($family) }, { brew-leaf-form }, brewed with water of about { DEGREES($waterC, $unit) }.
+brew-left-open = About that I have nothing sure to say: for a person’s answer, say “talk to the shop”. The brew itself I work out.
 brew-what-tea = { TEA($tea) }, by its family: { FAMILY($family) }.
 brew-similar = Nearest to { TEA($tea) } in its family, { FAMILY($family) }: { EITHER($told) }. Name one, and I plan it; whether it is in the shop just now, the shop tells.
 brew-similar-one = { TEA($tea) } ({ $shape ->
@@ -310,7 +330,7 @@ brew-compared = Side by side · { VESSEL($vessel) } · { ML($volumeMl) }{ $isOwn
     [yes] {""}
    *[no] {" "}(as an example)
 }
-brew-compared-one = { TEA($tea) } ({ FAMILY($family) }, { $form ->
+brew-leaf-form = { $form ->
     [ball-rolled] leaf rolled into balls
     [pellet] leaf rolled into pellets
     [twisted-strip] leaf twisted into strips
@@ -325,7 +345,8 @@ brew-compared-one = { TEA($tea) } ({ FAMILY($family) }, { $form ->
     [compressed] pressed leaf
     [powder] powder
    *[flower] flowers
-}): { GRAMS($leafG) }, { DEGREES($waterC, $unit) }, the first { DURATION($firstS) }, { $count ->
+}
+brew-compared-one = { TEA($tea) } ({ FAMILY($family) }, { brew-leaf-form }): { GRAMS($leafG) }, { DEGREES($waterC, $unit) }, the first { DURATION($firstS) }, { $count ->
     [1] once
    *[other] { $count } infusions
 }.

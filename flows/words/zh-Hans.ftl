@@ -228,6 +228,24 @@ brew-fill-half = 约占一半
 brew-fill-more = 超过一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；总共烧 { ML($kettleMl) }。
 brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其余要看用什么来泡。
+brew-heat-right = { DEGREES($toldC, $unit) } 正好{ $isSame ->
+    [yes] {""}
+   *[no] ，一般用 { DEGREES($waterC, $unit) } 左右
+}。
+brew-heat-hotter = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 热，不要紧，只是出味快一些，我照这个算。
+brew-heat-hot = { DEGREES($toldC, $unit) } 对这茶偏热：一般用 { DEGREES($waterC, $unit) } 左右，再热容易苦。用这么热的水，时间要短。
+brew-heat-cooler = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 凉：出味慢一些，我照这个算。
+brew-boils-enough = 您那里的水大约 { DEGREES($boilsAtC, $unit) } 就开，够热了：一般用 { DEGREES($waterC, $unit) } 左右。
+brew-boils-short = 您那里的水大约 { DEGREES($boilsAtC, $unit) } 就开，一般要 { DEGREES($waterC, $unit) } 左右：水一开就冲，出味慢一些，我照这个算。
+brew-ahead = { $nth ->
+    [1] 例如{ VESSEL($vessel) } { ML($volumeMl) }
+   *[other] 或者{ VESSEL($vessel) } { ML($volumeMl) }
+}：茶叶 { GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，{ $count ->
+    [1] { DURATION($firstS) }，泡一次
+    [2] { DURATIONS($times) }
+    [3] { DURATIONS($times) }
+   *[other] { DURATIONS($times) }……共 { $count } 泡
+}。
 brew-water-so-hot = { ML($waterMl) }的水要到 { DEGREES($waterC, $unit) }：
 brew-leaf-without = 没有秤也行，份量我也会用茶匙告诉您。
 brew-water-without = 没有温度计也行：水烧开后要放多久，或兑多少凉开水，我会照您的茶算好。
@@ -281,6 +299,8 @@ brew-in-plain = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶�
 brew-in-plain-stays = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶，加水，等 { DURATION($plan-firstS) }，就可以喝，茶叶留在里面。
 brew-in-steps = 说“带我泡”，我一步一步陪您；哪个词不明白，随时可以问。
 brew-mug-taken = 我先用一般的 300 毫升马克杯来算，大家家里多半都有；想用别的，告诉我。
+brew-about-tea = { TEA($tea) }，我知道的是：{ FAMILY($family) }，{ brew-leaf-form }，水温一般 { DEGREES($waterC, $unit) } 左右。
+brew-left-open = 这一点我没有把握：要问人，请说“找店家”。泡法我来算。
 brew-what-tea = { TEA($tea) }属于{ FAMILY($family) }。
 brew-similar = 和{ TEA($tea) }同属{ FAMILY($family) }、最接近的是：{ LIST($told) }。说出一款，我就算泡法；店里现在有没有，要问店家。
 brew-similar-one = { TEA($tea) }（{ $shape ->
@@ -301,7 +321,7 @@ brew-compared = 并排来看 · { VESSEL($vessel) } · { ML($volumeMl) }{ $isOwn
     [yes] {""}
    *[no] （举例）
 }
-brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ $form ->
+brew-leaf-form = { $form ->
     [ball-rolled] 茶叶揉成球形
     [pellet] 茶叶揉成珠形
     [twisted-strip] 茶叶揉成条形
@@ -316,7 +336,8 @@ brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ $form ->
     [compressed] 压成的茶
     [powder] 粉末
    *[flower] 花
-}）：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，第一泡 { DURATION($firstS) }，{ $count ->
+}
+brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ brew-leaf-form }）：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，第一泡 { DURATION($firstS) }，{ $count ->
     [1] 泡一次
    *[other] 共 { $count } 泡
 }。

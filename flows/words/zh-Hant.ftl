@@ -228,6 +228,24 @@ brew-fill-half = 約佔一半
 brew-fill-more = 超過一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；總共燒 { ML($kettleMl) }。
 brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其餘要看用什麼來泡。
+brew-heat-right = { DEGREES($toldC, $unit) } 正好{ $isSame ->
+    [yes] {""}
+   *[no] ，一般用 { DEGREES($waterC, $unit) } 左右
+}。
+brew-heat-hotter = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 熱，不要緊，只是出味快一些，我照這個算。
+brew-heat-hot = { DEGREES($toldC, $unit) } 對這茶偏熱：一般用 { DEGREES($waterC, $unit) } 左右，再熱容易苦。用這麼熱的水，時間要短。
+brew-heat-cooler = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 涼：出味慢一些，我照這個算。
+brew-boils-enough = 您那裡的水大約 { DEGREES($boilsAtC, $unit) } 就開，夠熱了：一般用 { DEGREES($waterC, $unit) } 左右。
+brew-boils-short = 您那裡的水大約 { DEGREES($boilsAtC, $unit) } 就開，一般要 { DEGREES($waterC, $unit) } 左右：水一開就沖，出味慢一些，我照這個算。
+brew-ahead = { $nth ->
+    [1] 例如{ VESSEL($vessel) } { ML($volumeMl) }
+   *[other] 或者{ VESSEL($vessel) } { ML($volumeMl) }
+}：茶葉 { GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，{ $count ->
+    [1] { DURATION($firstS) }，泡一次
+    [2] { DURATIONS($times) }
+    [3] { DURATIONS($times) }
+   *[other] { DURATIONS($times) }……共 { $count } 泡
+}。
 brew-water-so-hot = { ML($waterMl) }的水要到 { DEGREES($waterC, $unit) }：
 brew-leaf-without = 沒有秤也行，份量我也會用茶匙告訴您。
 brew-water-without = 沒有溫度計也行：水燒開後要放多久，或加多少冷開水，我會照您的茶算好。
@@ -281,6 +299,8 @@ brew-in-plain = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉�
 brew-in-plain-stays = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉，加水，等 { DURATION($plan-firstS) }，就可以喝，茶葉留在裡面。
 brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白，隨時可以問。
 brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多半都有；想用別的，告訴我。
+brew-about-tea = { TEA($tea) }，我知道的是：{ FAMILY($family) }，{ brew-leaf-form }，水溫一般 { DEGREES($waterC, $unit) } 左右。
+brew-left-open = 這一點我沒有把握：要問人，請說「找店家」。泡法我來算。
 brew-what-tea = { TEA($tea) }屬於{ FAMILY($family) }。
 brew-similar = 和{ TEA($tea) }同屬{ FAMILY($family) }、最接近的是：{ LIST($told) }。說出一款，我就算泡法；店裡現在有沒有，要問店家。
 brew-similar-one = { TEA($tea) }（{ $shape ->
@@ -301,7 +321,7 @@ brew-compared = 並排來看 · { VESSEL($vessel) } · { ML($volumeMl) }{ $isOwn
     [yes] {""}
    *[no] （舉例）
 }
-brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ $form ->
+brew-leaf-form = { $form ->
     [ball-rolled] 茶葉揉成球形
     [pellet] 茶葉揉成珠形
     [twisted-strip] 茶葉揉成條形
@@ -316,7 +336,8 @@ brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ $form ->
     [compressed] 壓成的茶
     [powder] 粉末
    *[flower] 花
-}）：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，第一泡 { DURATION($firstS) }，{ $count ->
+}
+brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ brew-leaf-form }）：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，第一泡 { DURATION($firstS) }，{ $count ->
     [1] 泡一次
    *[other] 共 { $count } 泡
 }。

@@ -4,7 +4,7 @@ import { z } from 'zod';
 import type { Worlds } from '../core/reading/evidence.ts';
 import { kinds } from '../core/reading/kind.ts';
 import { lazily } from '../core/lazily.ts';
-import { cueNames } from '../core/reading/cue-names.ts';
+import { cueNames, planCueNames } from '../core/reading/cue-names.ts';
 import type { ReadingWords } from '../core/reading/reading-words.ts';
 import { readWeights, weightsHead, type Weights } from '../core/reading/weights.ts';
 import { readCues } from './cue-file.ts';
@@ -98,6 +98,9 @@ export function readReadingWords(dataDir: string): ReadingWords {
     common: linesOf(readText(join(dataDir, 'reading', 'common-words.txt'))),
     noSlips: readYaml(join(dataDir, 'reading', 'no-slips.yaml'), noSlipsSchema).value.meant.split(/\s+/),
     weights: weightsOf(join(dataDir, 'reading', 'weights.txt')),
-    cues: readCues(join(dataDir, 'reading', 'cues.yaml'), cueNames),
+    cues: {
+      ...readCues(join(dataDir, 'reading', 'cues.yaml'), cueNames),
+      ...readCues(join(dataDir, 'reading', 'plan-cues.yaml'), planCueNames),
+    },
   };
 }

@@ -1,6 +1,7 @@
 /** The functions flow files may call, bound to the core. Each takes and gives plain facts; none decides what is said next. */
 import type { Calls } from './flow/book.ts';
 import type { Facts } from './flow/flow.ts';
+import { aheadCallNames, aheadCalls } from './functions/told-ahead.ts';
 import { coldCallNames, coldCalls } from './functions/cold-times.ts';
 import type { CoreContent } from './functions/core-content.ts';
 import { deskAttendedCallNames, deskAttendedCalls } from './functions/desk-attended.ts';
@@ -25,7 +26,6 @@ import {
   oneInfusion,
   planned,
   spoonsToGrams,
-  usualWater,
   waterSoHot,
   waterStood,
 } from './functions/plan-told.ts';
@@ -48,7 +48,6 @@ const callList = [
   'oneInfusion',
   'ifDrawn',
   'weighTurn',
-  'usualWater',
   'waterSoHot',
   'waterStood',
   'spoonsToGrams',
@@ -56,6 +55,7 @@ const callList = [
 ] as const;
 const allNames = [
   ...callList,
+  ...aheadCallNames,
   ...shopCallNames,
   ...guideCallNames,
   ...ownCallNames,
@@ -92,7 +92,6 @@ export function makeCalls(content: CoreContent): AllCalls {
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     ifDrawn: (given, around) => ifDrawn(content, given, around),
     weighTurn: (given, around) => ({ gives: turnWeighed(content, given, around) }),
-    usualWater: (given, around) => ({ gives: usualWater(content, given, around) }),
     waterSoHot: (given, around) => ({ gives: waterSoHot(given, around) }),
     waterStood: (given, around) => ({ gives: waterStood(given, around) }),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
@@ -100,6 +99,7 @@ export function makeCalls(content: CoreContent): AllCalls {
   };
   return {
     ...calls,
+    ...aheadCalls(content),
     ...shopCalls,
     ...guideCalls(content),
     ...ownCalls,

@@ -4,7 +4,6 @@ import { caffeineSpread } from '../brewing/cautions.ts';
 import { shareIfDrawn } from '../brewing/drawn.ts';
 import { afterStanding, heldInKettle, kettleWays, mixWay, waitWay } from '../brewing/kettle.ts';
 import { leafAmount, type LeafAmount } from '../brewing/leaf-amount.ts';
-import { usualHotC } from '../brewing/leaf-profile.ts';
 import type { Family, Plan } from '../brewing/plan.ts';
 import { rounded } from '../brewing/rounding.ts';
 import { isMistake } from '../brewing/schedule.ts';
@@ -114,13 +113,6 @@ export function ifDrawn(content: CoreContent, { seconds, ...given }: Facts, arou
 
 /** Judgement: further off than this anyone tastes it, and `much` few like. */
 const noticed = { weaker: 0.8, stronger: 1.2, much: 1.5 };
-
-/** How hot the water usually is for a leaf, before it is known what it is brewed in. */
-export function usualWater(content: CoreContent, given: Facts, { memory }: Around): Json {
-  const leaf = leafFor(content, given);
-  const waterC = usualHotC(content.brewing, leaf);
-  return phrase('brew-water-usual', { waterC, unit: memory['unit'] ?? null });
-}
 
 /** So much is boiled at a time, where nobody said how much: judgement. */
 const usualKettleMl = 1000;

@@ -23,3 +23,14 @@ export function besideName(
   const found = [words, cueText(rest)].map((asked) => answerFor(asked, 'care')?.id ?? '').find(isOfBrewing);
   return found === undefined ? noAnswer : { answer: found, near: null, isFaint: false };
 }
+
+/** "Where does your rooibos tea grow?" as "where does this tea grow?" */
+export function unnamed({ plain, teas, cues }: Observation): string {
+  const latestFirst = teas.toSorted((a, b) => b.start - a.start);
+  const text = latestFirst.reduce((rest, { start, end }) => {
+    const pronoun = /\p{Script=Han}/u.test(rest) ? '这茶' : 'this tea';
+    return `${rest.slice(0, start).replace(whose, '')}${pronoun}${rest.slice(end).replace(/^ tea\b/, '')}`;
+  }, plain);
+  return cues.mended(cueText(text));
+}
+const whose = /\b(?:your|the|this|that|my|our|an?|these|those) $/;

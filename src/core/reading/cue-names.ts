@@ -1,5 +1,7 @@
-/** The cues of data/reading/cues.yaml, by name: the file must tell each of them, and no other. */
+/** The cues of data/reading/cues.yaml and plan-cues.yaml, by name: each file must tell each of its own, and no other. */
+import { asksCues } from './asks.ts';
 import { cueOfQuestion, planQuestions } from './plan-questions.ts';
+import { turnCues } from './turns.ts';
 
 /** What can't wait, the more urgent first. */
 export const dangers = [
@@ -14,9 +16,15 @@ export const dangers = [
 ] as const;
 export type Danger = (typeof dangers)[number];
 
+/** What is asked beside a plan, or changes it: plan-cues.yaml. */
+export const planCueNames = [...planQuestions.map(cueOfQuestion), ...asksCues, ...turnCues] as const;
+
+/** Their words are too near to others' for slips to be mended by them: "warmed" is no slip for warmer, nor "holder" for colder. */
+export const notMendedBy: ReadonlySet<string> = new Set([...asksCues, ...turnCues]);
+
+/** All else: cues.yaml. */
 export const cueNames = [
   ...dangers,
-  ...planQuestions.map(cueOfQuestion),
   'safety',
   'safety-weak',
   'overnight',
@@ -94,4 +102,4 @@ export const cueNames = [
   'left',
   'big',
 ] as const;
-export type CueName = (typeof cueNames)[number];
+export type CueName = (typeof cueNames)[number] | (typeof planCueNames)[number];

@@ -1,7 +1,7 @@
-/** The cues of data/reading/cues.yaml, and words put right that are a letter away from one of theirs. Knows no cue by name. */
+/** The cues of data/reading/cues.yaml, and words put right that are a letter away from one of theirs. */
 import { contracted, makeCueSet, type CueSet } from './cue-set.ts';
 import { editDistance, withOneLeftOut } from '../teas/spelling.ts';
-import type { CueName } from './cue-names.ts';
+import { notMendedBy, type CueName } from './cue-names.ts';
 import type { ReadingWords } from './reading-words.ts';
 
 export interface Cues extends CueSet<CueName> {
@@ -42,8 +42,8 @@ export function makeCues(cues: ReadingWords['cues'], known: ReadonlySet<string>)
 }
 
 function stemsOf(cues: ReadingWords['cues']): Set<string> {
-  const words = Object.values(cues)
-    .flat()
+  const words = Object.entries(cues)
+    .flatMap(([cue, patterns]) => (notMendedBy.has(cue) ? [] : patterns))
     .flatMap((pattern) => pattern.match(/[a-z]+/g) ?? []);
   return new Set(words.filter((word) => word.length >= shortestMended));
 }

@@ -1,6 +1,8 @@
 /** The facts of an observation as a reading hands them on, once the kind of question and what follows from it are known. */
 import type { Mistake } from '../units.ts';
 import { readInfusion } from './acts.ts';
+import { linesOfPlanAhead } from './asks.ts';
+import { isLeftOpen } from './left-open.ts';
 import type { Cues } from './cues.ts';
 import { readTaste, wordCount, type Kind } from './kind.ts';
 import { likeAnother, type Observation } from './observation.ts';
@@ -83,6 +85,8 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     strength: concluded.strength,
     turn: concluded.turn,
     asks: concluded.asks,
+    isLeftOpen: kind === 'brew' && understandsNothing(concluded) && isLeftOpen(seen),
+    askedLines: kind === 'brew' && seen.teas.length > 0 ? linesOfPlanAhead(words, cues) : [],
     sizeWord: concluded.sizeWord,
     sizeLikened: seen.asked === 'volumeMl' && sizeOfThing(seen.plain) !== null,
     unsure: knowsNot.test(words),
@@ -94,6 +98,9 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     faintAnswer: concluded.faintAnswer,
   };
 }
+
+const understandsNothing = ({ asks, turn, style, strength, answer }: Concluded): boolean =>
+  [asks, turn, style, strength, answer].every((one) => one === null);
 
 /** A pot in the place of the one before. */
 const ofAnother = /\b(?:instead|another|different|other|new|switch|change)\b|换|改用|改做|转用|另|别的|第二个/;

@@ -2,7 +2,7 @@
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, opensWithWhy, type Act } from './acts.ts';
-import { readAsks, type Asks, type ReadAsks } from './asks.ts';
+import { readAsks, type AskedLine, type Asks, type ReadAsks } from './asks.ts';
 import { answerToDanger, makeAnswerFinder, makeExplainer, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
@@ -23,7 +23,7 @@ import { saysWhoComes } from './visitors.ts';
 import { sizeWordIn, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
 import { wareBeside, type Ware } from './ware.ts';
-import { readTurn, type Turn } from './turns.ts';
+import { halvesForSome, readTurn, type Turn } from './turns.ts';
 import { readStrength, readStyle, type ReadStyle } from './wishes.ts';
 
 export type { Hint };
@@ -74,6 +74,10 @@ export interface Reading {
   readonly bareAsked: number | null;
   /** What is asked of the plan at hand, in few words. */
   readonly asks: Asks | null;
+  /** What is asked of the brew of a tea that is named with it, in a text of any length. */
+  readonly askedLines: readonly AskedLine[];
+  /** Whether a tea may be brewed so is asked, and nothing here knows of it. */
+  readonly isLeftOpen: boolean;
   /** "the big one" */
   readonly sizeWord: SizeWord | null;
   /** The size is only a guess: as big as something everybody knows. */
@@ -134,10 +138,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const danger = dangers.find((one) => cues.has(one, words)) ?? null;
     const sure = danger === null ? sureOnce()(words) : null;
     const askedOfPlan = (): ReadAsks =>
-      readAsks(words, {
+      readAsks({
+        seen,
         named: !namesNothing(seen, (vessel) => isAtHand(seen, vessel)),
         dosed: tellsLeafAlone(seen),
-        tea: seen.tea.best !== null && seen.vessels.length === 0,
         explain: explainOnce(),
         danger,
         planQuestion: () => readPlanQuestion(words, cues),
@@ -203,12 +207,6 @@ const mayNameTea = (kind: Kind, asks: Asks | null, turn: Turn | null): boolean =
   kind !== 'greeting' &&
   turn === null &&
   (asks === null || asks === 'whole' || asks === 'guide');
-
-/** 半壺就夠了 我一個人: who drinks may be told with it. */
-const halvesForSome = (seen: Observation): boolean =>
-  seen.quantities.guests.value !== null &&
-  namesNothing(seen, isFaint, 'guests') &&
-  readTurn(seen.cues, seen.words) === 'half-pot';
 
 /** "cooler" alone is a word about anything. */
 const shortTurn = 12;

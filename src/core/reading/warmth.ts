@@ -47,7 +47,7 @@ function degreesOf(scene: QuantityScene, m: Measure): number | null {
     return m.value + middleOfTen;
   const bare = m.dimension === 'bare' && (m.digits || m.value >= leastInWords);
   if (bare && m.value > 100 && m.value < 230 && /\bfahrenheit\b|华氏/.test(scene.plain)) return celsius(m.value);
-  const told = m.dimension === 'degree' || (bare && (scene.asked === 'tempC' || besideWater(scene.plain, m)));
+  const told = m.dimension === 'degree' || (bare && (scene.asked === 'tempC' || besideWater(scene, m)));
   if (!told || (bare && !m.digits && orAnother.test(after(scene.plain, m.end)))) return null;
   return m.value >= certainlyFahrenheit ? celsius(m.value) : m.value;
 }
@@ -64,15 +64,26 @@ const waterTalk = /\b(?:wa?te?r|temp\w*|cool|hot|steep\w*|brew\w*|boil\w*|kettle
 
 /** "Can I do it at 80?", 用80可以嗎: no clock says so. */
 const isNoHour = (plain: string, { value, end }: Measure): boolean =>
-  value >= 60 && /^\s?(?:$|[.,?!]|(?:instead|then|ok|okay|please|or|too|as well)\b)/.test(after(plain, end));
+  value >= 60 &&
+  /^\s?(?:$|[.,?!]|(?:instead|then|ok|okay|please|or|too|as well|in|with|and)\b)/.test(after(plain, end));
 
-function besideWater(plain: string, m: Measure): boolean {
+/** "Is 88 right for silver needle?": of a tea, and of no vessel. */
+const isWeighed = (plain: string, { value, start, end }: Measure): boolean =>
+  value >= 60 &&
+  value <= 100 &&
+  /\b(?:is|are|would|will|isn'?t) (?:only |about |around )?$/.test(before(plain, start)) &&
+  /^\s?(?:be )?(?:really |still )?(?:ok|okay|fine|al+ ?right|right|good|(?:hot |warm )?enough|sensible|correct|too (?:hot|cold|cool|warm|high|low|much))\b(?! (?:ml|grams?)\b)(?!.*\b(?:gaiwan|pot|cup|mug|kyusu|guests|people)\b)/.test(
+    after(plain, end, 80),
+  );
+
+function besideWater({ plain, teas }: QuantityScene, m: Measure): boolean {
   const ahead = before(plain, m.start);
   const named =
     /(?:\btemp(?:erature)?s?|\bwater(?: is| temp)? at|\bwater is|\bboils|\bheated? to|\bset (?:to|at)|\b(?:minutes?|mins?|seconds?|secs?) at|\b(?:gets|goes|reaches|climbs|go|get) (?:up )?to|\b(?:gets?|goes?) (?:past|above|over|beyond)|\bkettle (?:is |set )?(?:at|to)|\bkettle (?:only |just )?(?:does|has|makes|manages|reaches|stops at|max(?:es)?(?: out)?(?: at)?|tops out at)(?: only| just)?|(?:只能?|最多|最高|净系|得)(?:烧|煮|滚|去)?(?:到|得到)|(?:饮水机|水机|热水器|水壶|热水壶|电水壶|保温壶里?的?水|水).{0,4}(?:只有|净系得|得返|最高|最多|固定|出来是|出嚟系)|水温|温度|调到|设到|水?(?:烧|煮|滚|放凉|晾|降)到)\s?(?:is|at|to|of|:|=|about|around|系|是|大概|约|大约)?\s?$/.test(
       ahead,
     );
   if (m.value >= 60 && m.value <= 100 && m.digits && (isOfKettle(plain, m) || isSaidInHan(plain, m))) return true;
+  if (m.digits && teas.length > 0 && isWeighed(plain, m)) return true;
   if (m.value >= 60 && m.value <= 100 && fromTheTap.test(before(plain, m.start, 60))) return true;
   const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && (waterTalk.test(plain) || isNoHour(plain, m));
   const used =

@@ -1,0 +1,101 @@
+/** What can be told of a tea before it is known what it is brewed in: the water, and how it comes out in two vessels as an example. */
+import { brewedAs, usualHotC } from '../brewing/leaf-profile.ts';
+import { isMistake } from '../brewing/schedule.ts';
+import { boilingPointC } from '../brewing/water.ts';
+import type { Around, Calls } from '../flow/book.ts';
+import type { Facts } from '../flow/flow.ts';
+import { brewOf, leafFor } from './asked-brew.ts';
+import type { CoreContent } from './core-content.ts';
+import { numberOf, phrase } from './values.ts';
+
+export const aheadCallNames = ['toldAhead', 'heatTold', 'aboutTea'] as const;
+
+/** So far off nobody tastes it, and hotter by more than that even leaf that stands it turns bitter sooner. Judgement. */
+const hardlyTastedC = 3;
+const harmlessC = 8;
+
+/** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into none. Sizes most have. */
+const small = { vessel: 'gaiwan', volumeMl: 110 } as const;
+const large = { vessel: 'mug', volumeMl: 300 } as const;
+const mostInGaiwanMl = 200;
+const timesShown = 3;
+
+export const aheadCalls = (
+  content: CoreContent,
+): { readonly [name in (typeof aheadCallNames)[number]]: Calls[string] } => ({
+  /** Of `lines` (see Reading.askedLines) and what was told of heat and height; null where nothing of that was. */
+  toldAhead: (given, around) => {
+    const lines = (given['lines'] ?? []) as readonly string[];
+    const there = boils(content, given, around);
+    const told = there === null ? heatOf(content, given, around) : [there];
+    if (lines.includes('heat') && told.length === 0) told.push(usual(content, given, around));
+    const asksOfTimes = numberOf(given['drawnS']) !== null || numberOf(given['infusion']) !== null;
+    const wantsMore = asksOfTimes || lines.some((line) => line !== 'heat');
+    if (wantsMore) told.push(...examples(content, given, around));
+    return { gives: told.length === 0 ? null : told };
+  },
+  /** How the heat that was told stands to the usual one; null where none was, or it is as usual. */
+  heatTold: (given, around) => {
+    const told = heatOf(content, given, around).filter(
+      ({ key }) => key !== 'brew-heat-right' || given['asks'] === true,
+    );
+    return { gives: told.length === 0 ? null : told };
+  },
+  /** Which family and leaf a tea is of, and how hot its water is. */
+  aboutTea: ({ tea: id = null }, { memory }) => {
+    const tea = content.teas.find((one) => one.id === id);
+    if (!tea) throw new Error(`no such tea: ${JSON.stringify(id)}`);
+    const waterC = usualHotC(content.brewing, leafFor(content, { tea: id }));
+    const values = { tea: tea.id, family: tea.family, form: tea.form, waterC, unit: memory['unit'] ?? null };
+    return { gives: phrase('brew-about-tea', values) };
+  },
+});
+
+interface Phrase extends Facts {
+  readonly key: string;
+}
+
+const usual = (content: CoreContent, given: Facts, { memory }: Around): Phrase =>
+  phrase('brew-water-usual', {
+    waterC: usualHotC(content.brewing, leafFor(content, given)),
+    unit: memory['unit'] ?? null,
+  }) as Phrase;
+
+function heatOf(content: CoreContent, given: Facts, { memory }: Around): Phrase[] {
+  const toldC = numberOf(given['tempC']);
+  if (toldC === null) return [];
+  const leaf = leafFor(content, given);
+  const waterC = usualHotC(content.brewing, leaf);
+  const { highestC } = brewedAs(content.brewing, leaf);
+  const off = toldC - waterC;
+  const values = { toldC, waterC, isSame: Math.abs(off) < 0.5 ? 'yes' : 'no', unit: memory['unit'] ?? null };
+  const isHarmless = toldC <= highestC && off <= harmlessC;
+  const sort = Math.abs(off) <= hardlyTastedC ? 'right' : off < 0 ? 'cooler' : isHarmless ? 'hotter' : 'hot';
+  return [phrase(`brew-heat-${sort}`, values) as Phrase];
+}
+
+/** How hot water gets where they are, and whether that will do: it says more than the heat that was told with it. */
+function boils(content: CoreContent, given: Facts, { memory }: Around): Phrase | null {
+  const elevationM = numberOf(given['elevationM']);
+  if (elevationM === null) return null;
+  const waterC = usualHotC(content.brewing, leafFor(content, given));
+  const boilsAtC = boilingPointC(elevationM);
+  const key = boilsAtC >= waterC ? 'brew-boils-enough' : 'brew-boils-short';
+  return phrase(key, { boilsAtC: Math.round(boilsAtC), waterC, unit: memory['unit'] ?? null }) as Phrase;
+}
+
+function examples(content: CoreContent, given: Facts, around: Around): Phrase[] {
+  const { tea = null, family = null, tempC = null, elevationM = null } = given;
+  const ownMl = numberOf(given['volumeMl']);
+  const vessels = [small, large].filter(({ vessel }) => vessel !== 'gaiwan' || (ownMl ?? 0) <= mostInGaiwanMl);
+  return vessels.flatMap(({ vessel, volumeMl: usualMl }, nth) => {
+    const volumeMl = ownMl ?? usualMl;
+    const brew = brewOf(content, { tea, family, tempC, elevationM, vessel, volumeMl }, around);
+    if (isMistake(brew)) return [];
+    const { leafG, waterC, infusions } = brew.plan;
+    const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);
+    const figures = { leafG, waterC, times, firstS: times[0] ?? 0, count: infusions.length };
+    const unit = around.memory['unit'] ?? null;
+    return [phrase('brew-ahead', { nth: nth + 1, vessel, volumeMl, ...figures, unit }) as Phrase];
+  });
+}
