@@ -78,7 +78,7 @@ const isSubject = (term: string): boolean => term.startsWith(aboutPrefix);
 
 /** "Do the same again": words of any talk, which alone make nothing alike. As `termsOf` has them. */
 const littleWords = new Set(
-  'again same back next now then ok go get got let put take want need use make give come still just more too much many up out off one two one way all time first last long longer short shorter late something instead suggest matter happen wrong thing done say said tell told right fine bad ready sure think maybe well good second third brew steep help'.split(
+  'again same back next now then ok go get got let put take want need use make give come still just more too much many up out off one two one way all time first last long longer short shorter late something instead suggest matter happen wrong thing done say said tell told right fine bad ready sure think maybe well good second third brew help'.split(
     ' ',
   ),
 );

@@ -10,7 +10,7 @@ const asksWhether =
 
 /** What a wish for the brew itself is made of: 我可以泡這茶嗎 asks nothing more. */
 const wishForIt =
-  /[我你您想要会能可以不唔行得好吗咩嘛呢啊呀的嘅了喇教帮算一下怎么样点泡冲沏煮喝饮请问在家今天现在而家就用给俾这茶先吧\p{P}\s]+|\b(?:can|could|do|does|is|are|will|would|should|may|i|we|it|brew|make|have|drink|try|steep|cook|please|the|a|some|now|today|here|at|home|tea|tell|know|how|to|me|get|ok|good|be|and|so|hi|hello|hey|also|but)\b/gu;
+  /[我你您想要会能可以不唔行得好吗咩嘛呢啊呀的嘅了喇教帮算一下怎么样点泡冲沏煮喝饮请问在家今天现在而家就用给俾这茶先吧\p{P}\s]+|\b(?:can|could|do|does|is|are|will|would|should|may|i|we|it|brew|make|have|drink|try|this|steep|cook|please|the|a|some|now|today|here|at|home|tea|tell|know|how|to|me|get|ok|good|be|and|so|hi|hello|hey|also|but)\b/gu;
 
 export function isLeftOpen(seen: Observation): boolean {
   const { words, teas, vessels, quantities, leafSpoons, cues } = seen;
