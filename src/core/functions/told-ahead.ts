@@ -59,7 +59,7 @@ const usual = (content: CoreContent, given: Facts, { memory }: Around): Phrase =
   phrase('brew-water-usual', {
     waterC: usualHotC(content.brewing, leafFor(content, given)),
     unit: memory['unit'] ?? null,
-  }) as Phrase;
+  });
 
 function heatOf(content: CoreContent, given: Facts, { memory }: Around): Phrase[] {
   const toldC = numberOf(given['tempC']);
@@ -71,7 +71,7 @@ function heatOf(content: CoreContent, given: Facts, { memory }: Around): Phrase[
   const values = { toldC, waterC, isSame: Math.abs(off) < 0.5 ? 'yes' : 'no', unit: memory['unit'] ?? null };
   const isHarmless = toldC <= highestC && off <= harmlessC;
   const sort = Math.abs(off) <= hardlyTastedC ? 'right' : off < 0 ? 'cooler' : isHarmless ? 'hotter' : 'hot';
-  return [phrase(`brew-heat-${sort}`, values) as Phrase];
+  return [phrase(`brew-heat-${sort}`, values)];
 }
 
 /** How hot water gets where they are, and whether that will do: it says more than the heat that was told with it. */
@@ -81,7 +81,7 @@ function boils(content: CoreContent, given: Facts, { memory }: Around): Phrase |
   const waterC = usualHotC(content.brewing, leafFor(content, given));
   const boilsAtC = boilingPointC(elevationM);
   const key = boilsAtC >= waterC ? 'brew-boils-enough' : 'brew-boils-short';
-  return phrase(key, { boilsAtC: Math.round(boilsAtC), waterC, unit: memory['unit'] ?? null }) as Phrase;
+  return phrase(key, { boilsAtC: Math.round(boilsAtC), waterC, unit: memory['unit'] ?? null });
 }
 
 function examples(content: CoreContent, given: Facts, around: Around): Phrase[] {
@@ -96,6 +96,6 @@ function examples(content: CoreContent, given: Facts, around: Around): Phrase[] 
     const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);
     const figures = { leafG, waterC, times, firstS: times[0] ?? 0, count: infusions.length };
     const unit = around.memory['unit'] ?? null;
-    return [phrase('brew-ahead', { nth: nth + 1, vessel, volumeMl, ...figures, unit }) as Phrase];
+    return [phrase('brew-ahead', { nth: nth + 1, vessel, volumeMl, ...figures, unit })];
   });
 }
