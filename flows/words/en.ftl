@@ -262,6 +262,7 @@ brew-warm = First warm the vessel with hot water and pour it out.
 brew-rinse = Rinse the leaf { DURATION($plan-rinseS) } with the same water; don't drink that.
 brew-time-once = Time: { DURATION($plan-firstS) }, once.
 brew-follows = Whatever you change, I reckon all the numbers anew; these go with the plan as it stands.
+brew-steeped-instead = Steeped instead of simmered:
 brew-times = Times: { DURATIONS($plan-times) }. That is { $plan-count } infusions.
 brew-yield = Each infusion pours about { ML($plan-pouredMl) }, { ML($plan-pouredInAllMl) } in all.
 brew-leaf-stays = The leaf stays in: drink down to a third, then fill up again.

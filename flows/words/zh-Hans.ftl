@@ -259,6 +259,7 @@ brew-warm = 先用热水温器具，再把水倒掉。
 brew-rinse = 用同样的水洗茶 { DURATION($plan-rinseS) }，这道不喝。
 brew-time-once = 时间：{ DURATION($plan-firstS) }，泡一次。
 brew-follows = 会跟着变：您改了什么，我都重新算过。照现在的泡法：
+brew-steeped-instead = 不煮，用冲泡的话：
 brew-times = 时间：{ DURATIONS($plan-times) }，共 { $plan-count } 泡。
 brew-yield = 每泡约出汤 { ML($plan-pouredMl) }，全部约 { ML($plan-pouredInAllMl) }。
 brew-leaf-stays = 茶叶留在杯里：喝到剩三分之一就续水。

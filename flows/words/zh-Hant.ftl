@@ -259,6 +259,7 @@ brew-warm = 先用熱水溫器具，再把水倒掉。
 brew-rinse = 用同樣的水洗茶 { DURATION($plan-rinseS) }，這道不喝。
 brew-time-once = 時間：{ DURATION($plan-firstS) }，泡一次。
 brew-follows = 會跟著變：您改了什麼，我都重新算過。照現在的泡法：
+brew-steeped-instead = 不煮，用沖泡的話：
 brew-times = 時間：{ DURATIONS($plan-times) }，共 { $plan-count } 泡。
 brew-yield = 每泡約出湯 { ML($plan-pouredMl) }，全部約 { ML($plan-pouredInAllMl) }。
 brew-leaf-stays = 茶葉留在杯裡：喝到剩三分之一就續水。

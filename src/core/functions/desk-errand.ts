@@ -90,6 +90,7 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['move', 'desk-move', moveTaken],
   ['cancel', 'desk-cancel', reasonTaken],
   ['people', 'desk-people'],
+  ['find', 'desk-caller'],
 ];
 
 /** The lesson is that of whoever is meant. */
@@ -222,6 +223,20 @@ function meant(sentence: Sentence, act: Errand, around: Around, zone: string): L
   const wish = onMeantDay(hearWish(sentence, around.nowMs, zone), lessons, around.nowMs);
   const onDay = act === 'repeat' || wish.date === undefined ? [] : lessonsOn(lessons, wish);
   const titled = titledLessons(onDay.length > 0 ? onDay : lessons, wish);
-  const found = titled.length > 0 ? titled : onDay;
+  const found = inPartOfDay(titled.length > 0 ? titled : onDay, sentence.text);
   return found.length === 1 ? found[0] : undefined;
 }
+
+/** 12號下午的課: of two on one day. A time it is moved to is told behind it. */
+function inPartOfDay(lessons: readonly Lesson[], text: string): readonly Lesson[] {
+  if (lessons.length < 2) return lessons;
+  const part = parts.find(([told]) => told.test(text));
+  return part === undefined ? lessons : lessons.filter(({ starts }) => part[1](Number(starts.slice(11, 13))));
+}
+const noon = 12;
+const evening = 17;
+const parts: readonly (readonly [RegExp, (hour: number) => boolean])[] = [
+  [/(?:早上|上午)的?(?:那)?(?:課|课|堂|节|節|場|场|那)/u, (hour) => hour < noon],
+  [/下午的?(?:那)?(?:課|课|堂|节|節|場|场|那)/u, (hour) => hour >= noon && hour < evening],
+  [/晚上的?(?:那)?(?:課|课|堂|节|節|場|场|那)/u, (hour) => hour >= evening],
+];

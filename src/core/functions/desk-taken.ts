@@ -113,6 +113,8 @@ const changes = [
   /\b(?:change|set|make|put) (?:the |its )?(?<what>price|cost|fee|title|name|place|room|location|teacher) (?:to|into|at)? ?(?<value>.{1,80}?)[.!]*$/iu,
   /(?<what>[費费]用|[價价][格錢钱]|[學学][費费]|名[稱称字]|[課课]名|老[師师])(?:改成|改為|改为|[換换]成)(?<value>.{1,40}?)[。!！]*$/u,
 ];
+/** 蓋碗之夜改名叫蓋碗入門 */
+const renames = /改名(?:叫|為|为|成)[「“]?(?<value>.{1,30}?)[」”]?[。!！吧]*$/u;
 /** "Raise the price of Saturday to 20 dollars." */
 const prices = /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.{0,40}? to (?<value>.{1,40}?)[.!]*$/iu;
 /** "Saturday is going to be upstairs", 星期六改到樓上. */
@@ -146,6 +148,8 @@ export function changeTaken(text: string): Facts | null {
   if (teacher !== undefined) return { field: 'teacher', value: teacher };
   const place = groupsIn(text, places)?.['value'];
   if (place !== undefined) return { field: 'place', value: place };
+  const title = groupsIn(text, [renames])?.['value'];
+  if (title !== undefined) return { field: 'title', value: title };
   const price = groupsIn(text, [prices])?.['value'];
   if (price !== undefined) return { field: 'price', value: price };
   const { what = '', value } = groupsIn(text, changes) ?? {};

@@ -1,7 +1,7 @@
 /** Free text → facts and the kind of question. It answers nothing, remembers nothing and never changes what was said. */
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
-import { actOfGreeting, opensWithWhy, type Act } from './acts.ts';
+import { actOfGreeting, type Act } from './acts.ts';
 import { readAsks, type AskedLine, type Asks, type ReadAsks } from './asks.ts';
 import { answerToDanger, makeAnswerFinder, makeExplainer, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
@@ -18,7 +18,7 @@ import { isAtHand, isFaint, isHalved, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { makeStanding, noAnswer } from './standing.ts';
 import { makeSureFinder } from './sure-answers.ts';
-import { toldKind } from './told-kind.ts';
+import { asksWhy, toldKind } from './told-kind.ts';
 import { saysWhoComes } from './visitors.ts';
 import { sizeWordIn, type SizeWord } from './size-word.ts';
 import { makeSubjectFinder } from './subjects.ts';
@@ -192,11 +192,6 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     });
   };
 }
-
-/** "Why not boiling for green?": the tea named in it is to be explained, not brewed. */
-const asksWhy = ({ words, vessels }: Observation): boolean =>
-  vessels.length === 0 && (opensWithWhy.test(words) || whyAfterTea.test(words));
-const whyAfterTea = /^\p{Script=Han}{1,6}(?:点解|为什么|为何|为啥)/u;
 
 /** "How strong will it be?" wishes nothing stronger. */
 const asksOnly = (asks: Asks | null): boolean => asks === 'too-much' || isPlanQuestion(asks);

@@ -1,4 +1,5 @@
 /** What kind a message is by its shape alone: brought along, bought, pried from a cake. It weighs nothing. */
+import { opensWithWhy } from './acts.ts';
 import { buysByWeight, buysInHan } from './buys.ts';
 import type { Kind } from './kind.ts';
 import type { Observation } from './observation.ts';
@@ -11,6 +12,7 @@ export function toldKind(seen: Observation, explained: string | null): Kind | nu
   if (usedBefore.test(seen.words) || usedBeforeInHan.test(seen.words)) return 'care';
   if (priesCake.test(seen.words)) return 'care';
   if (keptFor.test(seen.words) || opensPot.test(seen.words)) return 'care';
+  if (roastsAnew.test(seen.words)) return 'care';
   if (changesLeaf.test(seen.words)) return 'brew';
   if (ofBubbles.test(seen.words) || (seen.teas.length === 0 && ofMilkTea.test(seen.words))) return 'care';
   if (complainsOfCups.test(seen.words) && !seen.cues.has('safety', seen.words)) return 'taste';
@@ -27,6 +29,10 @@ const keptFor =
 
 /** 啱啱買咗個壺用嚟沖水仙，點開壺: what is brewed in it comes later. */
 const opensPot = /(?:怎么|怎样|点样?|如何|咋|要不要|需要|使唔使)(?:才|去|来|先)?(?:开|养)(?:新)?壶/;
+
+/** 想自己烘茶，烤箱要幾度: no water is asked of. */
+const roastsAnew =
+  /(?:自己|在家|拿来|想要?|怎么|点样?)(?:烘|焙|炒|复焙|覆焙)(?:茶|一下|焙)|(?:烤箱|烘焙机|烘箱|气炸锅|空气炸锅).{0,8}(?:烘|焙|烤|茶)|(?:烘|焙)茶叶?.{0,6}(?:烤箱|几度)/;
 
 /** 給我減到3克: so much of the leaf, and none of it bought. */
 const changesLeaf =
@@ -49,3 +55,12 @@ const usedBeforeInHan =
 /** 我有一餅生普，怎麼撬開: how a cake comes apart, and not yet how it is brewed. */
 const priesCake =
   /(?:怎么|怎样|点样?|如何|咋|用什么|拿什么|从哪里?|哪里)(?:才|能|去|可以|会)*(?:撬|掰|敲开|敲碎|拆开|拆散|剥开|凿)(?!.*(?:泡|冲|几克|多少克|毫升))|\bhow (?:do|can|should|would) (?:i|you|we) (?:even |ever |best |actually )?(?:break|pry|prise|chip|loosen) .{0,20}\b(?:cake|brick|tuo|disc|beeng|bing)\b|\b(?:cake|brick|tuo)\b.{0,12}\bhow (?:do|can|should|would) (?:i|you|we) (?:even |ever |best |actually )?(?:break|pry|prise|chip|loosen|open) (?:it|into|this)/;
+
+/** "Why not boiling for green?": the tea named in it is to be explained, not brewed. */
+export const asksWhy = ({ words, vessels, plain, teas }: Observation): boolean =>
+  vessels.length === 0 &&
+  (opensWithWhy.test(words) ||
+    whyAfterTea.test(words) ||
+    teas.some(({ end }) => whyBehindTea.test(plain.slice(end, end + 12))));
+const whyBehindTea = /^(?:茶|叶|汤|水)?[ ，,]*(?:到底|究竟|都|又)?(?:点解|为什么|为何|为啥|干嘛|怎么会)/u;
+const whyAfterTea = /^\p{Script=Han}{1,6}(?:点解|为什么|为何|为啥)/u;

@@ -32,11 +32,14 @@ const bareMl = { least: 30, most: 5000 };
 /** "A 400 ml glass, half full": so much water, and no more. */
 const halfFull =
   /\bhalf[- ]?(?:full|filled)\b(?! of (?:leaf|leaves|tea))|\bfill(?:ed|ing|s)? (?:it |that |them )?(?:up )?(?:only |just |about |around |maybe |roughly |to )*(?:the )?(?:half|half ?way|halfway)(?: full| up)?\b(?! (?:with|of) (?:leaf|leaves|tea))/;
+/** 180的蓋碗，只裝半碗 */
+const halfInHan = /(?:装|倒|泡|冲|注|加水到|用)(?:个|一|到)?半(?:碗|壶|杯|满)(?!茶叶)/;
 const ofSomethingElse = /\b(?:kettle|tin|bag|pack|packet|caddy|box|flask of water|bottle of water)\b/;
 
 export function readVolume(scene: QuantityScene): Measure | null {
   const size = readSize(scene);
-  const isHalf = size !== null && halfFull.test(scene.plain) && !ofSomethingElse.test(scene.plain);
+  const isHalf =
+    size !== null && (halfFull.test(scene.plain) || halfInHan.test(scene.plain)) && !ofSomethingElse.test(scene.plain);
   return isHalf ? { ...size, value: size.value / 2 } : size;
 }
 
@@ -154,7 +157,7 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
       vessel.start >= measure.end ? plain.slice(measure.end, vessel.start) : plain.slice(vessel.end, measure.start);
     return (
       between.length <= 24 &&
-      /^(?:[\s,.:(=~约大概系是装容量嘅的有能可以够到满个只得才是好细小隻把支先就都连有带盖附]|of|his|hers?|mine|ours|theirs|bigger|smaller|one|says|it says|holds?|is|its|it's|about|around|approx|size|capacity|roughly|ish|an?|my|the|maybe|small|little|big|glass|porcelain|clay|white|i think|takes|fits|that|which|can|will|should|say|maybe|like|perhaps|probably|full|filled|to the (?:brim|top|rim)|when|if|with|w|lid|lidded|handle|no|tall|round|flat|cute|new|old|black|blue|brown|red|green|ceramic|metal|steel)*$/.test(
+      /^(?:[\s,.:(=~约大概系一样同也还是装容量嘅的有能可以够到满个只得才是好细小隻把支先就都连有带盖附]|of|his|hers?|mine|ours|theirs|bigger|smaller|one|says|it says|holds?|is|its|it's|about|around|approx|size|capacity|roughly|ish|an?|my|the|maybe|small|little|big|glass|porcelain|clay|white|i think|takes|fits|that|which|can|will|should|say|maybe|like|perhaps|probably|full|filled|to the (?:brim|top|rim)|when|if|with|w|lid|lidded|handle|no|tall|round|flat|cute|new|old|black|blue|brown|red|green|ceramic|metal|steel)*$/.test(
         between,
       )
     );

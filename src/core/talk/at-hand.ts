@@ -11,6 +11,7 @@ import {
   besidePlan,
   isAtWork,
   isFarFetched,
+  likesIt,
   tellsOfTheLeaf,
   undoesThePlan,
   weighsEach,
@@ -134,15 +135,6 @@ function isVesselAtHand(scene: Scene): boolean {
 function asksRefill({ flow, heard }: Scene): boolean {
   const isBrewing = flow === 'brew' || flow === 'guide';
   return isBrewing && heard['asksRefill'] === true && (heard['kind'] === 'care' || heard['kind'] === 'offtopic');
-}
-
-/** "Too strong, I usually drink it weak", beside a plan of which nothing was drunk yet. */
-function likesIt(how: 'light' | 'strong'): (scene: Scene) => boolean {
-  return (scene) => {
-    const { flow, asked = null, words, heard } = scene;
-    const ofThePlan = flow === 'brew' && asked === null && heard['kind'] === 'taste';
-    return ofThePlan && words.length <= longestWish && says(`likes-it-${how}`)(scene);
-  };
 }
 
 /** "How much is 3 g without a scale?", beside a plan, asks for no price. */

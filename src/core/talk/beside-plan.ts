@@ -1,5 +1,6 @@
 /** What is said of a plan that stands: that it shall be as it was, and how many cups of it. It plans nothing. */
 import type { Facts, Json } from '../flow/flow.ts';
+import { mayBeNoDanger } from './harmless.ts';
 import { isTold, says, type Scene } from './scene.ts';
 import type { TalkCueName } from './talk-cue-names.ts';
 
@@ -71,6 +72,16 @@ const isNamed = (scene: Scene): boolean =>
 const inHan = /\p{Script=Han}/u;
 /** Longer texts give more to go by. */
 const longestGuess = 60;
+
+/** "Too strong, I usually drink it weak", beside a plan of which nothing was drunk yet. */
+export function likesIt(how: 'light' | 'strong'): (scene: Scene) => boolean {
+  return (scene) => {
+    const { flow, asked = null, words, heard } = scene;
+    const ofThePlan = flow === 'brew' && asked === null && (heard['kind'] === 'taste' || mayBeNoDanger(heard));
+    return ofThePlan && words.length <= longestLiking && says(`likes-it-${how}`)(scene);
+  };
+}
+const longestLiking = 80;
 
 /** Written in a language that nobody reads here: two of its words, and no danger heard through them. */
 function isForeign({ heard, words, cues }: Scene): boolean {

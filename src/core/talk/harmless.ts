@@ -40,6 +40,10 @@ const leafBurns =
 const ofSomebody =
   /\b(?:me|my (?!tea|leaf|leaves|green|white|matcha)|hand|finger|tongue|mouth|throat|skin|child|kid|baby|guest)/;
 
+/** Heard of safety, and by no word of it. */
+export const mayBeNoDanger = ({ kind = null, answer = null, isWarned = null }: Facts): boolean =>
+  kind === 'safety' && answer === 'safety-general' && isWarned !== true;
+
 function isUnsure({ answer }: Facts): boolean {
   return answer === 'safety-general';
 }
@@ -77,7 +81,6 @@ const isOfThisPot = ({ heard, words, cues, flow }: Scene): boolean =>
 
 /** "Can you help my mum, she wants an easy green tea": a tea is wished for, and nothing told of what a doctor is asked. */
 export function helpsWith({ heard, words }: Scene): boolean {
-  const mayBeNone = heard['kind'] === 'safety' && heard['answer'] === 'safety-general' && heard['isWarned'] !== true;
-  return mayBeNone && (isTold(heard, 'tea') || isTold(heard, 'family')) && wishesTea.test(words);
+  return mayBeNoDanger(heard) && (isTold(heard, 'tea') || isTold(heard, 'family')) && wishesTea.test(words);
 }
 const wishesTea = /\b(?:help|wants?|would like|looking for|fanc(?:y|ies)|make|brew)\b/;

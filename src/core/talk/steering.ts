@@ -12,7 +12,10 @@ const longestQuestion = 60;
 /** `words` as talkWords has them. */
 export function steered(words: string, { says }: TalkCues): Steer | null {
   if (words.length > longest) return null;
-  const steer = steers.find((one) => says(one, words)) ?? (says('asks-to-pause', words) ? 'pause' : null);
+  const waits = says('pause-in-pieces', words) && says('pause-piece', words);
+  const steer =
+    steers.find((one) => says(one, words) || (one === 'pause' && waits)) ??
+    (says('asks-to-pause', words) ? 'pause' : null);
   // Of a seat, the house reminds by itself.
   return steer === 'remind' && says('of-lessons', words) ? null : steer;
 }

@@ -72,6 +72,8 @@ export const talkCueFiles = {
     'skip',
     'skip-to',
     'pause',
+    'pause-in-pieces',
+    'pause-piece',
     'return',
     'asks-to-pause',
     'over-night',

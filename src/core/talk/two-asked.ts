@@ -90,9 +90,17 @@ function areTwo(parts: readonly Heard[], hearWhole: () => Facts, cues: TalkCues)
   if (whole['kept'] || whole['errand'] || whole['plans'] === true || isOfTheJar(whole['coldAsk'])) return false;
   // "5 g, what size gaiwan?"
   if (whole['asks'] === 'size' || isPriceOfLesson(parts, cues)) return false;
+  // 金駿眉 5g 蓋碗 100ml 這樣對嗎: the plan answers it. How long a cold infusion keeps is told with it.
+  if (isWholeBrew(whole) && ![a, b].every(hasAnswer)) return false;
+  if (whole['style'] === 'cold' && [a, b].some(({ answer }) => ofLeafKept.has(answer ?? null))) return false;
   if (whole['kind'] !== 'safety') return [a, b].every(({ answer }) => answer !== 'safety-general');
   return [a, b].some(({ answer }) => answer === whole['answer']);
 }
+
+/** All that a plan needs is told. */
+const isWholeBrew = ({ kind = null, tea = null, family = null, vessel = null, volumeMl = null }: Facts): boolean =>
+  kind === 'brew' && (tea ?? family) !== null && vessel !== null && volumeMl !== null;
+const ofLeafKept: ReadonlySet<Json> = new Set(['store-green-fridge', 'shelf-life', 'store-leaves']);
 
 /** "When should I start, the picnic is tomorrow", "how long can it stay in, all night?" */
 const isOfTheJar = (asks: Json = null): boolean => asks === 'begin-for' || asks === 'stands';

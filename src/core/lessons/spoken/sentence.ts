@@ -83,6 +83,7 @@ export const deskCueNames = [
   'desk-missing',
   'desk-came',
   'desk-find-guest',
+  'desk-caller',
   'desk-guest-change',
   'desk-reseat',
   'desk-transfer',
