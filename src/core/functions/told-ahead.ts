@@ -6,7 +6,7 @@ import type { Around, Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
 import { brewOf, leafFor } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
-import { numberOf, phrase } from './values.ts';
+import { numberOf, phrase, textOf } from './values.ts';
 
 export const aheadCallNames = ['toldAhead', 'heatTold', 'aboutTea'] as const;
 
@@ -14,10 +14,22 @@ export const aheadCallNames = ['toldAhead', 'heatTold', 'aboutTea'] as const;
 const hardlyTastedC = 3;
 const harmlessC = 8;
 
-/** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into none. Sizes most have. */
+/** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into no gaiwan. Sizes most have: common practice, no source. */
 const small = { vessel: 'gaiwan', volumeMl: 110 } as const;
 const large = { vessel: 'mug', volumeMl: 300 } as const;
 const mostInGaiwanMl = 200;
+const ordinaryMl: { readonly [vessel: string]: number } = {
+  gaiwan: 110,
+  'clay-pot': 150,
+  kyusu: 200,
+  'porcelain-pot': 350,
+  'glass-pot': 350,
+  'french-press': 350,
+  mug: 300,
+  'infuser-mug': 300,
+  tumbler: 300,
+  thermos: 500,
+};
 const timesShown = 3;
 
 export const aheadCalls = (
@@ -87,7 +99,9 @@ function boils(content: CoreContent, given: Facts, { memory }: Around): Phrase |
 function examples(content: CoreContent, given: Facts, around: Around): Phrase[] {
   const { tea = null, family = null, tempC = null, elevationM = null } = given;
   const ownMl = numberOf(given['volumeMl']);
-  const vessels = [small, large].filter(({ vessel }) => vessel !== 'gaiwan' || (ownMl ?? 0) <= mostInGaiwanMl);
+  const own = ordinaryMl[textOf(given['vessel'])];
+  const ware = own === undefined ? [small, large] : [{ vessel: textOf(given['vessel']), volumeMl: own }];
+  const vessels = ware.filter(({ vessel }) => vessel !== 'gaiwan' || (ownMl ?? 0) <= mostInGaiwanMl);
   return vessels.flatMap(({ vessel, volumeMl: usualMl }, nth) => {
     const volumeMl = ownMl ?? usualMl;
     const brew = brewOf(content, { tea, family, tempC, elevationM, vessel, volumeMl }, around);

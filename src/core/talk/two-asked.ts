@@ -113,8 +113,13 @@ function differ(a: Facts, b: Facts): boolean {
   const needAnswers = [one, other].includes('taste') || [a, b].every(({ kind = null }) => answered.has(kind));
   if (one === other)
     return one !== 'safety' && answered.has(one ?? null) && a['answer'] !== b['answer'] && [a, b].every(hasAnswer);
+  // "Any tips for white tea? 6 g, 120 ml gaiwan": the plan is the answer.
+  if (isBesideABrew(a, b) || isBesideABrew(b, a)) return false;
   return !needAnswers || [a, b].every(hasAnswer);
 }
+
+const isBesideABrew = ({ kind = null, answer = null }: Facts, other: Facts): boolean =>
+  kind === 'care' && answer === null && other['kind'] === 'brew';
 
 /** "Is there a class on Sunday, and how much is it?" */
 const isPriceOfLesson = ([a, b]: readonly Heard[], { says }: TalkCues): boolean =>
