@@ -4,7 +4,7 @@ import { plain } from '../lessons/spoken/cut.ts';
 import { readRepeats } from '../lessons/spoken/repeats.ts';
 import { readSeats } from '../lessons/spoken/amounts.ts';
 import { readShift } from '../lessons/spoken/shift.ts';
-import { readNumber } from '../lessons/spoken/numeral.ts';
+import { number, readNumber } from '../lessons/spoken/numeral.ts';
 
 /** Null where there is nothing to take, and so no such order. */
 export type Take = (text: string) => Facts | null;
@@ -33,6 +33,11 @@ const names = `\\p{Lu}[\\p{L}'’-]*(?:,? (?!${ontoList})[\\p{L}\\d'’-]+)*?`;
 const guests = [
   new RegExp(
     `^(?:please )?(?:put|add|write|sign|book) (?:up |down )?(?<who>${names}(?:[ ,]+[^\\s,@]+@[^\\s,]+)?)[ ,]+(?:up |down )?${ontoList}`,
+    'u',
+  ),
+  // "Add Tom Baker, 2 seats, tom@example.org, Saturday"
+  new RegExp(
+    `^(?:please )?(?:put|add|write|sign|book) (?:up |down )?(?<who>\\p{Lu}[\\p{L}'’-]*(?: \\p{Lu}[\\p{L}'’-]*)*)(?=[ ,]+(?:${number} (?:seats?|places?|people)\\b|[^\\s,@]+@))`,
     'u',
   ),
   /^(?:請|请)?[幫帮替把](?<who>[^\s@,，]{1,12}[\s,，]*[^\s@,，]+@[\w.-]+)[\s,，]*(?:報名|报名|加[到進进入]|登[記记])/u,
@@ -70,9 +75,13 @@ function whoTaken(text: string): string | null {
   const who = groupsIn(begunSmall(text), guests)?.['who'];
   if (who === undefined) return null;
   // "Put Mei down for Saturday, 2 seats."
-  const seats = readSeats(plain(text.replace(who, ' '))).amount;
+  const rest = plain(text.replace(who, ' '));
+  const seats = readSeats(rest).amount ?? readNumber(seatsLast.exec(rest)?.groups?.['n'] ?? '');
   return seats === undefined || withSeats(who) !== who ? withSeats(who) : `${who}, ${seats}`;
 }
+
+/** "Book Ann Lee, ann@example.org, Saturday, 2". */
+const seatsLast = /[,，] ?(?<n>\d{1,2})$/u;
 
 /** "Rosa and two friends", three seats. */
 function withSeats(who: string): string {

@@ -52,6 +52,7 @@ export const cueNames = [
   'right',
   'complaint',
   'asks-remedy',
+  'for-child',
   'liked-so',
   'prefer',
   'strong',

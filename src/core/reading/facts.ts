@@ -31,7 +31,10 @@ type Concluded = Pick<
 
 /** "My kettle only has 80, 90 and 100": none of them is chosen. */
 const kettleGoesTo =
-  /\bkettles? (?:only |just )?(?:has|does|goes|can do|sets|comes with)(?: only| to| settings for| buttons for)? \d{2,3}.{0,12}\d{2,3}/;
+  /\bkettles? (?:only |just )?(?:has|does|goes|can do|sets|comes with)(?: only| to| settings for| settings| buttons for| buttons| marks for| marks)?:? \d{2,3}.{0,12}\d{2,3}/;
+
+const isOfKettle = (words: string, value: number | null): boolean =>
+  value !== null && kettleGoesTo.exec(words)?.[0].split(/\D+/).includes(String(value)) === true;
 
 export function readingOf(seen: Observation, concluded: Concluded): Reading {
   const { tea, vessel, quantities, cues, words } = seen;
@@ -39,8 +42,13 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
   const planned = {
     tea: tea.best?.id ?? null,
     vessel:
-      concluded.asks !== 'meaning' && concluded.turn !== 'half-pot' && namesVessel(kind, seen) ? vessel.vessel : null,
-    volumeMl: quantities.volumeMl.value,
+      concluded.asks !== 'meaning' &&
+      concluded.ware !== 'coffee-maker' &&
+      concluded.turn !== 'half-pot' &&
+      namesVessel(kind, seen)
+        ? vessel.vessel
+        : null,
+    volumeMl: isOfKettle(words, quantities.volumeMl.value) ? null : quantities.volumeMl.value,
   };
   // Written out: an object of so many members that begins with another's took a tenth of a reading.
   return {
@@ -93,6 +101,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,
     answer: concluded.answer,
+    forChild: kind === 'brew' && cues.has('for-child', words),
     isWarned: concluded.isWarned,
     nearAnswer: concluded.nearAnswer,
     faintAnswer: concluded.faintAnswer,

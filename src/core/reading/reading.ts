@@ -101,6 +101,8 @@ export interface Reading {
   readonly answer: string | null;
   /** It was found by few of its words. */
   readonly faintAnswer: boolean;
+  /** A child drinks along of what is brewed. */
+  readonly forChild: boolean;
   /** It speaks of what a doctor is asked, or of a danger. */
   readonly isWarned: boolean;
   /** One that may be meant by what is heard as brewing, where nothing else is understood. */

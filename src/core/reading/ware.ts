@@ -11,9 +11,14 @@ const forTheWater =
 /** A bowl without a lid, which is reckoned as a mug. */
 const bowl = /[大空饭汤面海]碗|碗公|(?:吃饭|食饭)[的嘅]碗|\bsoup bowl\b/;
 
-/** What is none of our vessels; a vessel that is named besides tells nothing of it, but that a bowl is named as a mug. */
-export const wareBeside = (vessel: string | null, cues: Cues, words: string): Ware | null =>
-  vessel === null ? readWare(cues, words) : vessel === 'mug' && bowl.test(words) ? 'bowl' : null;
+/** What is none of our vessels; a vessel that is named besides tells nothing of it, but that a bowl is named as a mug, and the cups a coffee maker holds. */
+export function wareBeside(vessel: string | null, cues: Cues, words: string): Ware | null {
+  if (vessel === null || (vessel === 'mug' && cupsOfMaker.test(words))) return readWare(cues, words);
+  return vessel === 'mug' && bowl.test(words) ? 'bowl' : null;
+}
+
+/** "A 6 cup bialetti" */
+const cupsOfMaker = /\b(?:\d|two|three|four|six|nine|twelve) ?cups? (?:bialetti|mok+a|espresso|coffee|stove)/;
 
 export function readWare(cues: Cues, words: string): Ware | null {
   if (cues.has('ware-coffee-maker', words)) return 'coffee-maker';

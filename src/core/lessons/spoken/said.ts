@@ -65,7 +65,10 @@ export function hearSaid(sentence: Sentence, { lessons, now, zone, change }: Gro
     named,
     unclear: wish.dayWrong !== undefined,
     lesson: meant.length === 1 ? (meant[0]?.id ?? null) : null,
-    seats: more === null && along === null && figure === null ? (wish.seats ?? numberAlone(spoken)) : null,
+    seats:
+      more === null && along === null && figure === null
+        ? (wish.seats ?? numberAlone(spoken) ?? (named ? partyIn(wish.rest).seats : null))
+        : null,
     more,
     along,
     narrows,
@@ -91,8 +94,20 @@ function isNamed(spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): bool
   if (wish.span !== undefined && (wish.want === 'list' || wish.rest.length <= longestDays)) return true;
   // 我要報名第一杯茶: the whole title, among other words.
   if (wish.want === 'enrol' && lessons.some((one) => likeness(one, wish.rest, 2) >= sureLikeness)) return true;
-  const isBare = !/[\p{L}\p{N}]/u.test(spoken.part(wish.rest).without('beside-day').text);
+  const isBare = !/[\p{L}\p{N}]/u.test(spoken.part(partyIn(wish.rest).rest).without('beside-day').text);
   return isTitledAlone(lessons, wish) || (wish.date !== undefined && (wish.want !== 'question' || isBare));
+}
+
+/** "The 10th then, two of us": how many they are, told beside the day. */
+const party = new RegExp(
+  `\\b(?:(?:for|and|with|its|it's|it is|we are|we're|there are|there'll be|there will be|just|only) )*(?<n>${number}) of us\\b(?: please)?`,
+  'iu',
+);
+
+function partyIn(text: string): { readonly seats: number | null; readonly rest: string } {
+  const found = party.exec(text);
+  if (found === null) return { seats: null, rest: text };
+  return { seats: readNumber(found.groups?.['n'] ?? '') ?? null, rest: text.replace(found[0], ' ') };
 }
 
 /** "Anything next week?": longer than that, it is about something else in those days. */

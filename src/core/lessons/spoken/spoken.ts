@@ -159,7 +159,7 @@ function firstOf(where: InMonth, text: string, today: WallDate): Day {
 
 const wish =
   "(?:(?:i(?:'d| would)? (?:want|like|need) to|let'?s|can (?:we|you|i)|could (?:we|you|i)|help me(?: to)?|i'm going to|we(?:'ll| will| want to| should))\\s+)?";
-const order = `${wish}(?:please\\s+)?(?:add|new|plan|schedule|set up|put on|offer|create|open|announce|advertise|host|organi[sz]e)\\b\\s*`;
+const order = `${wish}(?:please\\s+)?(?:add|new|plan|schedule|set up|put on|put in|offer|create|open|announce|advertise|host|organi[sz]e)\\b\\s*`;
 const aLesson = '(?:(?:a|an|the)\\s+)?(?:new\\s+)?(?:(?:lesson|class)\\b\\s*)?';
 const opening = new RegExp(`^(?:${order})?${aLesson}(?:(?:on|about|at|for|in|from|with|and)\\b\\s*)*[:：]?\\s*`, 'iu');
 const hanOpening =

@@ -5,6 +5,7 @@ import type { Instant, Mistake } from '../../units.ts';
 import { readSeats, type Amount } from './amounts.ts';
 import { cut, mark, plain } from './cut.ts';
 import { readDay, type Day } from './day.ts';
+import { withoutDeclined } from './day-declined.ts';
 import { asksDetail, asksForRoom } from './detail.ts';
 import { levelWished } from './level.ts';
 import { number, readNumber } from './numeral.ts';
@@ -70,9 +71,9 @@ export const asksForNext = (sentence: Sentence): boolean => sentence.says('next-
 
 /** `zone` is the shop's, in which "Saturday" and "tomorrow" are meant. */
 export function hearWish(sentence: Sentence, now: Instant, zone: string): Wish {
-  const text = cleared(sentence.text);
   const today = dateOf(wallAt(now, zone));
   const want = wantIn(sentence);
+  const text = want === 'leave' ? cleared(sentence.text) : withoutDeclined(cleared(sentence.text));
   const weekday = want === 'list' ? weekdayMeant(text) : undefined;
   const day: Day = weekday === undefined ? readDay(text, today) : { mayBeNextWeek: false, mistakes: [], rest: text };
   const seats = seatsIn(day.rest);
