@@ -2,11 +2,8 @@
 import { unnamed } from './beside-name.ts';
 import type { Cues } from './cues.ts';
 import type { Observation } from './observation.ts';
+import { cueOfLine, linesOfPlan, type LineOfPlan } from './plan-cue-names.ts';
 import type { PlanQuestion } from './plan-questions.ts';
-
-/** One line of the plan is the answer to each of these. */
-const linesOfPlan = ['heat', 'time', 'leaf', 'count', 'leaf-out', 'bitter-ahead', 'too-much'] as const;
-type LineOfPlan = (typeof linesOfPlan)[number];
 
 /** Those that can be told of a plan still to come. */
 const linesAhead = ['heat', 'time', 'leaf', 'count'] as const satisfies readonly LineOfPlan[];
@@ -14,30 +11,6 @@ export type AskedLine = (typeof linesAhead)[number];
 
 export type Asks =
   LineOfPlan | 'enough' | 'guide' | 'what-tea' | 'whole' | 'meaning' | 'unclear' | 'size' | PlanQuestion;
-
-export const asksCues = [
-  'asks-heat',
-  'asks-time',
-  'asks-leaf',
-  'asks-count',
-  'asks-leaf-out',
-  'asks-bitter-ahead',
-  'asks-too-much',
-  'asks-whole',
-  'asks-guide',
-  'asks-what-tea',
-  'asks-enough',
-  'asks-meaning',
-  'asks-take-out',
-  'asks-of-kettle',
-  'asks-doubted',
-  'asks-unclear',
-  'asks-size',
-  'asks-dry',
-  'asks-spoons',
-  'cools-down',
-  'not-of-the-plan',
-] as const;
 
 /** "What's the difference between sheng and shou?" */
 export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不同|唔同|不一样/;
@@ -123,7 +96,7 @@ export function linesOfPlanAhead(words: string, cues: Cues): readonly AskedLine[
 }
 
 function linesAsked(words: string, cues: Cues): readonly LineOfPlan[] {
-  const all = linesOfPlan.filter((line) => cues.has(`asks-${line}`, words));
+  const all = linesOfPlan.filter((line) => cues.has(cueOfLine(line), words));
   // How long it cools is how it comes to be so hot.
   return all.includes('heat') && cues.has('cools-down', words) ? ['heat'] : all;
 }

@@ -1,7 +1,6 @@
 /** The cues of data/reading/cues.yaml and plan-cues.yaml, by name: each file must tell each of its own, and no other. */
-import { asksCues } from './asks.ts';
+import { asksCues, turnCues } from './plan-cue-names.ts';
 import { cueOfQuestion, planQuestions } from './plan-questions.ts';
-import { turnCues } from './turns.ts';
 
 /** What can't wait, the more urgent first. */
 export const dangers = [

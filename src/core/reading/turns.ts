@@ -1,29 +1,13 @@
 /** A small turn at what is planned already: hotter, less leaf, longer, hot again; by data/reading/plan-cues.yaml. Says by which way, never by how much. */
 import type { Cues } from './cues.ts';
+import { cueOfTurn, turnsByCue } from './plan-cue-names.ts';
 import { isFaint, namesNothing } from './named.ts';
 import type { Observation } from './observation.ts';
 import { likesDiffer } from './wishes.ts';
 
-/** Told by a cue each, tried in this order; what is left of them by the wishes for strength. */
-const turnsByCue = [
-  'hot',
-  'hotter',
-  'cooler',
-  'half-pot',
-  'half-leaf',
-  'double-leaf',
-  'more-leaf',
-  'less-leaf',
-  'longer',
-  'shorter',
-  'other-tea',
-  'other-size',
-] as const;
+/** Those told by a cue each come first; what is left of them is told by the wishes for strength. */
 export const turns = [...turnsByCue, 'stronger', 'lighter'] as const;
 export type Turn = (typeof turns)[number];
-
-const cueOfTurn = <T extends (typeof turnsByCue)[number]>(turn: T): `turn-${T}` => `turn-${turn}`;
-export const turnCues = turnsByCue.map(cueOfTurn);
 
 /** Longer texts say more than that. */
 const longestTurn = 40;
