@@ -227,16 +227,17 @@ function meant(sentence: Sentence, act: Errand, around: Around, zone: string): L
   return found.length === 1 ? found[0] : undefined;
 }
 
-/** 12號下午的課: of two on one day. A time it is moved to is told behind it. */
+/** 12號下午的課, "the afternoon lesson on the 12th": of two on one day. A time it is moved to is told behind it. */
 function inPartOfDay(lessons: readonly Lesson[], text: string): readonly Lesson[] {
   if (lessons.length < 2) return lessons;
   const part = parts.find(([told]) => told.test(text));
   return part === undefined ? lessons : lessons.filter(({ starts }) => part[1](Number(starts.slice(11, 13))));
 }
-const noon = 12;
-const evening = 17;
+const ofPart = (han: string, english: string): RegExp =>
+  new RegExp(`(?:${han})的?那?[課课堂节節場场那]|\\b${english} (?:lesson|class|course|workshop|session|one)\\b`, 'iu');
+const [noon, evening] = [12, 17];
 const parts: readonly (readonly [RegExp, (hour: number) => boolean])[] = [
-  [/(?:早上|上午)的?(?:那)?(?:課|课|堂|节|節|場|场|那)/u, (hour) => hour < noon],
-  [/下午的?(?:那)?(?:課|课|堂|节|節|場|场|那)/u, (hour) => hour >= noon && hour < evening],
-  [/晚上的?(?:那)?(?:課|课|堂|节|節|場|场|那)/u, (hour) => hour >= evening],
+  [ofPart('早上|上午', 'morning'), (hour) => hour < noon],
+  [ofPart('下午', 'afternoon'), (hour) => hour >= noon && hour < evening],
+  [ofPart('晚上', 'evening'), (hour) => hour >= evening],
 ];

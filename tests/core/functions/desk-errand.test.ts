@@ -165,3 +165,17 @@ it.each<[string, object]>([
 ])('%s tells what', (text, told) => {
   expect(errandOf(listen(text), around(true), denver)).toMatchObject(told);
 });
+
+it.each([
+  ['move the afternoon lesson on the 12th to 3 pm', 'later'],
+  ['who is coming to the morning class on the 12th', 'early'],
+  ['把12號下午的課改到三點', 'later'],
+  ['12号上午的课谁会来', 'early'],
+])('of two on one day, %s', (text, lesson) => {
+  const onTheTwelfth = [
+    { lesson: lessonWith({ id: 'early', title, starts: '2026-12-12T10:30' }), bookings: [] },
+    { lesson: lessonWith({ id: 'later', title, starts: '2026-12-12T14:00' }), bookings: [] },
+  ];
+  const there = { ...around(true), house: { keeper: true, doors: onTheTwelfth } as unknown as Facts };
+  expect(errandOf(listen(text), there, denver)).toMatchObject({ lesson });
+});
