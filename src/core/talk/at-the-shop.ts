@@ -1,4 +1,5 @@
 /** What is meant of the shop and its lessons and sounds like something else: a language asked for, somebody on their way. It books nothing. */
+import { mayBeNoDanger } from './harmless.ts';
 import { says, type Scene } from './scene.ts';
 
 /** 用中文講嗎, where lessons are talked of: in which language it is held. */
@@ -33,8 +34,7 @@ const drinks = /[喝饮]|\b(?:drink|sip|have (?:some )?tea)/;
 export function staysAway(scene: Scene): boolean {
   const { heard, house, flow, words } = scene;
   const hasBooked = Array.isArray(house?.['bookings']) && house['bookings'].length > 0;
-  const isUnsure = heard['kind'] === 'safety' && heard['answer'] === 'safety-general' && heard['isWarned'] !== true;
-  return isUnsure && (flow === 'lesson' || hasBooked) && staysAwayInHan.test(words);
+  return mayBeNoDanger(heard) && (flow === 'lesson' || hasBooked) && staysAwayInHan.test(words);
 }
 const staysAwayInHan = /(?:不能|不会|没法|没办法)[来去](?:上课)?(?:了|$)|[来去]不(?:了|到)|不[来去]了?$/;
 

@@ -99,9 +99,7 @@ function manyCups({ words, cues }: Scene): number | null {
 
 /** "How many cups is that?" */
 export function asksYield(scene: Scene): boolean {
-  const { kind = null, answer = null, isWarned = null } = scene.heard;
-  const isHarmless = kind !== 'safety' || (answer === 'safety-general' && isWarned !== true);
-  return isHarmless && says('asks-yield')(scene);
+  return (scene.heard['kind'] !== 'safety' || mayBeNoDanger(scene.heard)) && says('asks-yield')(scene);
 }
 
 /** 好 我重新燒, beside a plan: nothing is asked. */
