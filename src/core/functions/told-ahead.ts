@@ -14,10 +14,10 @@ export const aheadCallNames = ['toldAhead', 'heatTold', 'aboutTea'] as const;
 const hardlyTastedC = 3;
 const harmlessC = 8;
 
-/** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into no gaiwan. Sizes most have: common practice, no source. */
-const small = { vessel: 'gaiwan', volumeMl: 110 } as const;
-const large = { vessel: 'mug', volumeMl: 300 } as const;
+/** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into no gaiwan. */
+const exampleVessels = ['gaiwan', 'mug'] as const;
 const mostInGaiwanMl = 200;
+/** Sizes most have: common practice, no source. */
 const ordinaryMl: { readonly [vessel: string]: number } = {
   gaiwan: 110,
   'clay-pot': 150,
@@ -99,11 +99,12 @@ function boils(content: CoreContent, given: Facts, { memory }: Around): Phrase |
 function examples(content: CoreContent, given: Facts, around: Around): Phrase[] {
   const { tea = null, family = null, tempC = null, elevationM = null } = given;
   const ownMl = numberOf(given['volumeMl']);
-  const own = ordinaryMl[textOf(given['vessel'])];
-  const ware = own === undefined ? [small, large] : [{ vessel: textOf(given['vessel']), volumeMl: own }];
-  const vessels = ware.filter(({ vessel }) => vessel !== 'gaiwan' || (ownMl ?? 0) <= mostInGaiwanMl);
-  return vessels.flatMap(({ vessel, volumeMl: usualMl }, nth) => {
-    const volumeMl = ownMl ?? usualMl;
+  const told = textOf(given['vessel']);
+  const vessels = (told in ordinaryMl ? [told] : exampleVessels).filter(
+    (vessel) => vessel !== 'gaiwan' || (ownMl ?? 0) <= mostInGaiwanMl,
+  );
+  return vessels.flatMap((vessel, nth) => {
+    const volumeMl = ownMl ?? ordinaryMl[vessel] ?? 0;
     const brew = brewOf(content, { tea, family, tempC, elevationM, vessel, volumeMl }, around);
     if (isMistake(brew)) return [];
     const { leafG, waterC, infusions } = brew.plan;

@@ -50,6 +50,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
         : null,
     volumeMl: isOfKettle(words, quantities.volumeMl.value) ? null : quantities.volumeMl.value,
   };
+  const askedLines = kind === 'brew' && seen.teas.length > 0 ? linesOfPlanAhead(words, cues) : [];
   // Written out: an object of so many members that begins with another's took a tenth of a reading.
   return {
     tea: planned.tea,
@@ -93,8 +94,8 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     strength: concluded.strength,
     turn: concluded.turn,
     asks: concluded.asks,
-    isLeftOpen: kind === 'brew' && understandsNothing(concluded) && isLeftOpen(seen),
-    askedLines: kind === 'brew' && seen.teas.length > 0 ? linesOfPlanAhead(words, cues) : [],
+    isLeftOpen: kind === 'brew' && askedLines.length === 0 && understandsNothing(concluded) && isLeftOpen(seen),
+    askedLines,
     sizeWord: concluded.sizeWord,
     sizeLikened: seen.asked === 'volumeMl' && sizeOfThing(seen.plain) !== null,
     unsure: knowsNot.test(words),

@@ -1,6 +1,5 @@
-/** Whether a tea may be brewed in some way that nothing here knows of: "is sparkling water ok for sencha", 單叢可以用咖啡機泡嗎. */
+/** Whether a tea may be brewed in some way that nothing here knows of: "is sparkling water ok for sencha", 高山茶用電鍋泡可以嗎. */
 import { readInfusion } from './acts.ts';
-import { linesOfPlanAhead } from './asks.ts';
 import { unnamed } from './beside-name.ts';
 import { readDrawn } from './drawn.ts';
 import type { Observation } from './observation.ts';
@@ -16,8 +15,7 @@ export function isLeftOpen(seen: Observation): boolean {
   const { words, teas, vessels, quantities, leafSpoons, cues } = seen;
   if (teas.length === 0 || vessels.some(({ meaning }) => meaning.is !== 'nothing') || leafSpoons !== null) return false;
   if (Object.values(quantities).some(({ value, mistake }) => value !== null || mistake)) return false;
-  if (readInfusion(words) !== null || readDrawn(seen) !== null || linesOfPlanAhead(words, cues).length > 0)
-    return false;
+  if (readInfusion(words) !== null || readDrawn(seen) !== null) return false;
   // Rinsing has its own answer.
   if (cues.has('plan-rinse', words)) return false;
   return asksWhether.test(words) && unnamed(seen).replace(wishForIt, ' ').trim() !== '';
