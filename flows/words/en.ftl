@@ -1453,6 +1453,7 @@ choice-lesson-done = That is all
 choice-lesson-desk = Lessons, behind the counter
     .typed = lessons desk / plan lessons / behind the counter
 desk-lessons = These lessons are planned.
+desk-which = Which lesson do you mean?
 desk-none = No lessons are planned. Write one in a sentence, or tap “Add a lesson”.
 desk-told-line = { $n }. “{ $title }”, { WHEN($starts) } – { desk-told-taken }
 desk-told-taken = { $taken } of { $seats } seats taken{ $waiting ->

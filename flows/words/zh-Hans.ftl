@@ -1358,6 +1358,7 @@ choice-lesson-done = 就这样
 choice-lesson-desk = 课程管理
     .typed = 排课 / 管理课程
 desk-lessons = 已排的课程：
+desk-which = 是哪一节课？
 desk-none = 还没有排课。直接写一句话，或点“加一节课”。
 desk-told-line = { $n }. “{ $title }”{ WHEN($starts) }，{ desk-told-taken }
 desk-told-taken = { $seats } 个座位已订 { $taken } 个{ $waiting ->

@@ -1358,6 +1358,7 @@ choice-lesson-done = 就這樣
 choice-lesson-desk = 課程管理
     .typed = 排課 / 管理課程
 desk-lessons = 已排的課程：
+desk-which = 是哪一堂課？
 desk-none = 還沒有排課。直接寫一句話，或按「加一堂課」。
 desk-told-line = { $n }. 「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
 desk-told-taken = { $seats } 個座位已訂 { $taken } 個{ $waiting ->

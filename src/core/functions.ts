@@ -112,7 +112,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     ...vesselCalls(content),
     ...lessonCalls(content),
     ...deskAttendedCalls(content),
-    ...deskBoardCalls(content.zone),
+    ...deskBoardCalls(content),
     ...deskCallOffCalls(content),
     ...deskGuestCalls,
     ...deskGuestChangeCalls(content),

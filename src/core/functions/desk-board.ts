@@ -7,11 +7,15 @@ import { statusAt } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import type { Booking, Roster } from '../lessons/roster.ts';
 import { doorOpensMs } from '../lessons/seats.ts';
-import { untoldNames } from './desk-named.ts';
-import { phrase } from './values.ts';
+import { hearNarrowing, narrowed } from '../lessons/spoken/narrow.ts';
+import type { Sentence } from '../lessons/spoken/sentence.ts';
+import type { CoreContent } from './core-content.ts';
+import { namedDoors, untoldNames } from './desk-named.ts';
+import { phrase, textOf } from './values.ts';
 
 export const deskBoardCallNames = [
   'deskLessons',
+  'deskWhich',
   'deskLesson',
   'deskPeople',
   'deskToday',
@@ -21,9 +25,14 @@ export const deskBoardCallNames = [
 
 type Named = { readonly [name in (typeof deskBoardCallNames)[number]]: Calls[string] };
 
+type Ground = Pick<CoreContent, 'listen' | 'zone'>;
+
 /** `zone` is the shop's own. */
-export const deskBoardCalls = (zone: string): Named => ({
-  deskLessons: ({ from = 0 }, around) => ({ gives: deskLessons(Number(from), around) }),
+export const deskBoardCalls = ({ listen, zone }: Ground): Named => ({
+  deskLessons: (given, around) => ({ gives: deskLessons(given, around) }),
+  deskWhich: ({ text, among }, around) => ({
+    gives: whichOf(lessonsOf(among ?? null, around), listen(textOf(text)), { now: around.nowMs, zone }),
+  }),
   deskLesson: ({ lesson }, around) => onDoor(lesson ?? null, around, (door) => ({ gives: lessonFacts(door, around) })),
   deskPeople: ({ lesson }, around) => onDoor(lesson ?? null, around, (door) => ({ gives: peopleFacts(door) })),
   deskToday: (_, around) => ({
@@ -56,9 +65,25 @@ function nextPhrases(around: Around): readonly Json[] {
   return next ? [phrase('desk-told-next', doorValues(next))] : [];
 }
 
-/** Those under way and over since less than a day are there as well: people are ticked off late. */
-function deskLessons(from: number, around: Around): Facts {
-  const all = doorsIn(around).filter(({ lesson }) => lesson.status !== 'cancelled');
+/** Those under way and over since less than a day are there as well: people are ticked off late. Of those `among`, if there are any. */
+function lessonsOf(among: Json, around: Around): readonly Door[] {
+  const planned = doorsIn(around).filter(({ lesson }) => lesson.status !== 'cancelled');
+  const these = Array.isArray(among) ? planned.filter(({ lesson }) => among.includes(lesson.id)) : [];
+  return these.length > 0 ? these : planned;
+}
+
+/** The one a sentence tells from the others: 下午那堂, "the gaiwan one". Null where several are left. */
+function whichOf(doors: readonly Door[], sentence: Sentence, then: { now: number; zone: string }): Json {
+  const named = namedDoors(sentence, doors, then) ?? doors;
+  const narrowing = hearNarrowing(sentence);
+  const lessons = named.map(({ lesson }) => lesson);
+  const left = narrowing ? narrowed(lessons, narrowing) : lessons;
+  return left.length === 1 ? (left[0]?.id ?? null) : null;
+}
+
+function deskLessons({ from: first = 0, among = null }: Facts, around: Around): Facts {
+  const from = Number(first);
+  const all = lessonsOf(among, around);
   const shown = all.slice(from, from + mostListed);
   return {
     items: shown.map(({ lesson }, i) => ({ n: from + i + 1, id: lesson.id, title: { ...lesson.title } })),

@@ -5,9 +5,10 @@ import type { Lesson } from '../lessons/lesson.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import type { DeskCue, Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
-import { hearWish, lessonsOn } from '../lessons/spoken/wish.ts';
+import { hearWish, isSuch, lessonsOn } from '../lessons/spoken/wish.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
 import { readOffDays } from '../lessons/spoken/off-days.ts';
+import { inPartOfDay } from '../lessons/spoken/part-of-day.ts';
 import { readPastDays } from '../lessons/spoken/past-days.ts';
 import { readSpan } from '../lessons/spoken/span.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
@@ -76,6 +77,7 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['note', 'desk-note'],
   ['stock', 'desk-stock'],
   ['add', 'desk-add'],
+  ['guest', 'desk-guest-mail', guestTaken],
   ['guest', 'desk-guest-seats', guestSeatsTaken],
   ['repeat', 'desk-repeat', repeatTaken],
   ['alter', 'desk-alter', changeTaken],
@@ -94,11 +96,11 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
 ];
 
 /** The lesson is that of whoever is meant. */
-const ofNoLesson: Facts = { lesson: null, isDated: false, isNone: false, isAll: false, isToday: false };
+const ofNoLesson: Facts = { lesson: null, among: [], isDated: false, isNone: false, isAll: false, isToday: false };
 
 const nothingTaken: Facts = { who: null, words: null, field: null, value: null };
 
-/** Null for all but a shopkeeper. Where no lesson is named, `lesson` is null; the one on the desk is meant then, or all of today's. */
+/** Null for all but a shopkeeper. Where no lesson is named, `lesson` is null: one of those `among`, the one on the desk, or all of today's. */
 export function errandOf(sentence: Sentence, around: Around, zone: string): Facts | null {
   const isKeeper = around.house?.['keeper'] === true;
   if (!isKeeper || sentence.text.length > 200) return null;
@@ -113,10 +115,10 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   const { act, taken } = found;
   if (act === 'transfer' || act === 'write-one') return { ...ofNoLesson, act, ...nothingTaken, ...taken };
   const naming = namingIn(sentence, found);
-  const named =
-    meant(naming, act, around, zone) ??
-    (saysDay(found) && !naming.says('desk-write-all') ? meant(sentence, act, around, zone) : undefined);
-  const lesson: Json = found.lesson ?? named?.id ?? null;
+  const fit = lessonsMeant(naming, act, around, zone);
+  const ofDay = saysDay(found) && !naming.says('desk-write-all') ? meant(sentence, act, around, zone) : undefined;
+  const lesson: Json = found.lesson ?? (only(fit) ?? ofDay)?.id ?? null;
+  const among = (fit.length > 0 ? fit : inDays(naming, around, zone)).map(({ id }) => id);
   // Who has a seat in it themselves may mean that.
   if (act === 'cancel' && typeof lesson === 'string' && ownBooking(lesson, around)) return null;
   const isDated = act !== 'repeat' && namesDays(naming, around.nowMs, zone);
@@ -124,7 +126,17 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
     (act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text)) ||
     (act === 'write' && naming.says('desk-write-all'));
   const isNone = lesson === null && isDated && noneOn(naming, around, zone);
-  return { act, lesson, isDated, isNone, ...nothingTaken, ...taken, isAll, isToday: sentence.says('desk-today') };
+  return {
+    act,
+    lesson,
+    among,
+    isDated,
+    isNone,
+    ...nothingTaken,
+    ...taken,
+    isAll,
+    isToday: sentence.says('desk-today'),
+  };
 }
 
 /** What was called off, and who came: of lessons that are not to be changed. */
@@ -208,36 +220,30 @@ const saysDay = ({ act, taken }: Found): boolean => {
   return act === 'write' && words !== '' && !/\b(?:from|until|till|between|through|to \d)|[到至]/iu.test(words);
 };
 
+const openIn = (around: Around): readonly Lesson[] =>
+  doorsIn(around).flatMap(({ lesson }) => (lesson.status === 'cancelled' ? [] : [lesson]));
+
 /** A day, and nothing is on it. */
 function noneOn(sentence: Sentence, around: Around, zone: string): boolean {
-  const lessons = doorsIn(around).flatMap(({ lesson }) => (lesson.status === 'cancelled' ? [] : [lesson]));
+  const lessons = openIn(around);
   const wish = onMeantDay(hearWish(sentence, around.nowMs, zone), lessons, around.nowMs);
   return wish.date !== undefined && lessonsOn(lessons, wish).length === 0;
 }
 
-/** By its title, or by its day: of a move the day it is moved from. */
-function meant(sentence: Sentence, act: Errand, around: Around, zone: string): Lesson | undefined {
-  const lessons = doorsIn(around)
-    .map(({ lesson }) => lesson)
-    .filter(({ status }) => status !== 'cancelled');
+const only = (lessons: readonly Lesson[]): Lesson | undefined => (lessons.length === 1 ? lessons[0] : undefined);
+const meant = (...what: Parameters<typeof lessonsMeant>): Lesson | undefined => only(lessonsMeant(...what));
+
+/** By title, or by day: of a move the day it is moved from. Several where that does not tell. */
+function lessonsMeant(sentence: Sentence, act: Errand, around: Around, zone: string): readonly Lesson[] {
+  const lessons = openIn(around);
   const wish = onMeantDay(hearWish(sentence, around.nowMs, zone), lessons, around.nowMs);
   const onDay = act === 'repeat' || wish.date === undefined ? [] : lessonsOn(lessons, wish);
   const titled = titledLessons(onDay.length > 0 ? onDay : lessons, wish);
-  const found = inPartOfDay(titled.length > 0 ? titled : onDay, sentence.text);
-  return found.length === 1 ? found[0] : undefined;
+  return inPartOfDay(titled.length > 0 ? titled : onDay, sentence.text);
 }
 
-/** 12號下午的課, "the afternoon lesson on the 12th": of two on one day. A time it is moved to is told behind it. */
-function inPartOfDay(lessons: readonly Lesson[], text: string): readonly Lesson[] {
-  if (lessons.length < 2) return lessons;
-  const part = parts.find(([told]) => told.test(text));
-  return part === undefined ? lessons : lessons.filter(({ starts }) => part[1](Number(starts.slice(11, 13))));
+/** "This week", "in January": of days named together. */
+function inDays({ text }: Sentence, around: Around, zone: string): readonly Lesson[] {
+  const span = readSpan(text, dateOf(wallAt(around.nowMs, zone)));
+  return span === undefined ? [] : openIn(around).filter((one) => isSuch(one, { span }));
 }
-const ofPart = (han: string, english: string): RegExp =>
-  new RegExp(`(?:${han})的?那?[課课堂节節場场那]|\\b${english} (?:lesson|class|course|workshop|session|one)\\b`, 'iu');
-const [noon, evening] = [12, 17];
-const parts: readonly (readonly [RegExp, (hour: number) => boolean])[] = [
-  [ofPart('早上|上午', 'morning'), (hour) => hour < noon],
-  [ofPart('下午', 'afternoon'), (hour) => hour >= noon && hour < evening],
-  [ofPart('晚上', 'evening'), (hour) => hour >= evening],
-];

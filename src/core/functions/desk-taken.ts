@@ -57,10 +57,26 @@ const seatsFurtherOn = /(?<n>[一兩两二三四五六\d]+)[個个位][^,，。]
 export function guestTaken(text: string): Facts | null {
   const mail = address.exec(text);
   const plainly = mail ? text.replace(mail[0], '') : text;
-  const taken = whoTaken(text) ?? whoTaken(plainly) ?? callerTaken(plainly);
+  const taken = whoTaken(text) ?? whoTaken(plainly) ?? callerTaken(plainly) ?? (mail ? besideAddress(plainly) : null);
   if (taken === null) return null;
   const isMissing = mail && !taken.includes('@');
   return { who: isMissing ? `${taken}, ${mail.groups?.['mail'] ?? ''}` : taken };
+}
+
+/** 16號的給李娜留兩位, with an address: the name is what is left when day, seats and order are taken off. */
+const hanDays =
+  /(?:\d{1,2}\s?[月/])?\d{1,2}\s?[日號号]|\d{1,2}\/\d{1,2}|[這这下本]?[個个]?(?:[周週]|星期|[禮礼]拜)[一二三四五六日天末]|[今明後后]天|[早晚]上|上午|下午/gu;
+const hanOrder =
+  '(?:的|那?[場场堂節节]|[請请]|[幫帮替給给把將将]|再|多|加[上入進进個个]?|登[記记]|[記记][上下]|[報报]名|[訂订留]位?|名[單单]|客人|[:：,，、\\s\u241F])*';
+const besideMail = new RegExp(
+  `^${hanOrder}(?<who>\\p{Script=Han}{2,4}?)(?=[要想也會会來来報报留訂订加說说打有的和跟到去進进登,，、\\s\\d\u241F]|$)`,
+  'u',
+);
+
+function besideAddress(text: string): string | null {
+  const { amount, rest } = readSeats(plain(text));
+  const who = groupsIn(rest.replace(hanDays, ''), [besideMail])?.['who'];
+  return who === undefined ? null : amount === undefined ? who : `${who}, ${amount}`;
 }
 
 function callerTaken(text: string): string | null {
@@ -125,7 +141,10 @@ const changes = [
 /** 蓋碗之夜改名叫蓋碗入門 */
 const renames = /改名(?:叫|為|为|成)[「“]?(?<value>.{1,30}?)[」”]?[。!！吧]*$/u;
 /** "Raise the price of Saturday to 20 dollars." */
-const prices = /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.{0,40}? to (?<value>.{1,40}?)[.!]*$/iu;
+const prices = [
+  /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.{0,40}? to (?<value>.{1,40}?)[.!]*$/iu,
+  /(?:[漲涨升加降減减調调改收][價价費费]?(?:到|成|為|为|至|回)?|每[人位])(?<value>\s*(?:[a-z]{0,3}\$\s?)?[\d一二三四五六七八九十百兩两]+\s?(?:美元|美金|[塊块][錢钱]?|元|蚊|刀|[台港]幣|usd).{0,6}?)[。!！吧了]*$/iu,
+];
 /** "Saturday is going to be upstairs", 星期六改到樓上. */
 const places = [
   /\b(?:is|are|be|takes place|meets?|moves?|moved)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
@@ -159,8 +178,8 @@ export function changeTaken(text: string): Facts | null {
   if (place !== undefined) return { field: 'place', value: place };
   const title = groupsIn(text, [renames])?.['value'];
   if (title !== undefined) return { field: 'title', value: title };
-  const price = groupsIn(text, [prices])?.['value'];
-  if (price !== undefined) return { field: 'price', value: price };
+  const price = groupsIn(text, prices)?.['value'];
+  if (price !== undefined) return { field: 'price', value: price.trim() };
   const { what = '', value } = groupsIn(text, changes) ?? {};
   const field = fields.find(([, words]) => words.test(what))?.[0];
   return value === undefined || field === undefined ? null : { field, value: value.trim() };

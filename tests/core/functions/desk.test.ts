@@ -159,7 +159,7 @@ it('words that are too long are told so, not cut', () => {
 it('a list that is too long for a screen says how many more there are', () => {
   const many = Array.from({ length: 95 }, (_, i) => ({ ...booked, id: `b${i}`, seats: 1 }));
   const big = aroundWith({ lesson: { ...lesson, seats: 100 }, bookings: many });
-  const { gives } = deskBoardCalls(denver).deskPeople({ lesson: lesson.id }, big) as { gives: Facts };
+  const { gives } = deskBoardCalls({ listen, zone: denver }).deskPeople({ lesson: lesson.id }, big) as { gives: Facts };
   const told = gives['told'] as readonly { key: string; values: Facts }[];
   expect(told).toHaveLength(91);
   expect(told.at(-1)).toEqual({ key: 'desk-told-more', values: { count: 5 } });

@@ -36,7 +36,10 @@ const hanCurrency = '(?:[欧歐美日港]元|美金|英[镑鎊]|(?:新?[台臺]|
 const aHead = '(?:\\s*(?:each|(?:a|per|for each) (?:person|head|seat))\\b|\\s*(?:每|一)[人位])?';
 const sum = `(?:${sign}\\s?\\d+(?:[.,]\\d+)*|${number}\\s*(?:${sign}|${currency}|${hanCurrency}))`;
 const before = '(?:\\b(?:for|at|costs?|price)\\b:?\\s*|费用|費用|学费|學費)';
-const price = new RegExp(`${before}?(?<price>(?:每[人位]\\s*)?${sum}${aHead})`, 'iu');
+const price = new RegExp(
+  `${before}?(?<price>(?:每[人位]\\s*)?${sum}${aHead}|每[人位]\\s*\\d+(?![\\d:.]|\\s*[個个位杯人分小])|\\d+\\s*(?:每|一)[人位])`,
+  'iu',
+);
 
 /** In the words it was said in; it is paid at the shop. */
 export function readPrice(text: string): { readonly price?: string; readonly rest: string } {

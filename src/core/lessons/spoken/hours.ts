@@ -29,7 +29,7 @@ const hanMinute = '\\d{1,2}|[零一二三四五六七八九十]{1,3}';
 const hanPast = (n: string): string =>
   `(?:(?<half${n}>半)|(?<quarter${n}>[一三])刻|(?<minute${n}>${hanMinute})分?|整)?`;
 const han = (n: string, clockSign = ''): string =>
-  `(?<part${n}>${hanPart})?\\s*(?<hour${n}>${hanHour})\\s*(?:[点點时時]${hanPast(n)}|${clockSign}:(?<clock${n}>\\d{2}))`;
+  `(?<part${n}>${hanPart})?\\s*(?<hour${n}>${hanHour})\\s*(?:[点點时時](?![间間])${hanPast(n)}|${clockSign}:(?<clock${n}>\\d{2}))`;
 
 const englishRange = new RegExp(
   `(?<at>\\b(?:at|from|between)\\s+)?${english('1')}${to}${english('2')}${englishTail}(?!\\d)`,

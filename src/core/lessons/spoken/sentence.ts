@@ -100,6 +100,7 @@ export const deskCueNames = [
   'desk-note',
   'desk-stock',
   'desk-add',
+  'desk-guest-mail',
   'desk-guest-seats',
   'desk-repeat',
   'desk-alter',

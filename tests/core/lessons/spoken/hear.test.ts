@@ -119,6 +119,7 @@ describe('a sentence that says everything', () => {
     ['max 8, dark tea, next Friday 6:30 pm, 20 dollars each', 'dark tea', '20 dollars each'],
     ['下周五晚上六点半，乌龙，八个人，九十分钟，二十五欧元', '乌龙', '二十五欧元'],
     ['八個人，下週五晚上六點半，烏龍，每位300元', '烏龍', '每位300元'],
+    ['八个人 下周五晚上六点半 乌龙 每位30', '乌龙', '每位30'],
     ['下週五晚上六點半，烏龍，8位，NT$300', '烏龍', 'NT$300'],
   ])('keeps the price out of the title: %s', (sentence, title, price) => {
     const { said } = hear(sentence);
