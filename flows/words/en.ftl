@@ -238,6 +238,7 @@ brew-heat-right = { DEGREES($toldC, $unit) } is right for it{ $isSame ->
 brew-heat-hotter = { DEGREES($toldC, $unit) } is hotter than the usual { DEGREES($waterC, $unit) } and does no harm: it draws faster, and I reckon with that.
 brew-heat-hot = { DEGREES($toldC, $unit) } is hot for it; about { DEGREES($waterC, $unit) } is usual, and hotter it turns bitter sooner. With it the times are shorter.
 brew-heat-cooler = { DEGREES($toldC, $unit) } is cooler than the usual { DEGREES($waterC, $unit) }: it draws slower, and I reckon with that.
+brew-boils-here = Where you are water boils at about { DEGREES($boilsAtC, $unit) }; I reckon with that from now on.
 brew-boils-enough = Where you are water boils at about { DEGREES($boilsAtC, $unit) }. That is hot enough: about { DEGREES($waterC, $unit) } is usual.
 brew-boils-short = Where you are water boils at about { DEGREES($boilsAtC, $unit) }; about { DEGREES($waterC, $unit) } is usual. Pour it straight off the boil: it draws slower, and I reckon with that.
 brew-ahead = { $nth ->
@@ -249,6 +250,18 @@ brew-ahead = { $nth ->
     [3] { DURATIONS($times) }
    *[other] { DURATIONS($times) } and so on, { $count } infusions
 }.
+brew-lasts = { $nth ->
+    [1] { $n ->
+        [0] { GRAMS($stockG) } is less than one brew wants
+        [one] { GRAMS($stockG) } is enough for one brew
+       *[other] { GRAMS($stockG) } is enough for about { $n } brews
+    }
+   *[other] { $n ->
+        [0] Nor is it enough
+        [one] Or for one
+       *[other] Or for about { $n }
+    }
+}: { VESSEL($vessel) } { ML($volumeMl) }, { GRAMS($leafG) } each time.
 brew-water-so-hot = { ML($waterMl) } of water at { DEGREES($waterC, $unit) }:
 brew-leaf-without = No scale is needed: how much leaf it is, I tell in spoons too.
 brew-water-without = It works without a thermometer: how long the boiled kettle stands, or how much cool water goes in, is told with every tea.

@@ -235,6 +235,7 @@ brew-heat-right = { DEGREES($toldC, $unit) } 正好{ $isSame ->
 brew-heat-hotter = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 热，不要紧，只是出味快一些，我照这个算。
 brew-heat-hot = { DEGREES($toldC, $unit) } 对这茶偏热：一般用 { DEGREES($waterC, $unit) } 左右，再热容易苦。用这么热的水，时间要短。
 brew-heat-cooler = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 凉：出味慢一些，我照这个算。
+brew-boils-here = 您那里的水大约 { DEGREES($boilsAtC, $unit) } 就开，以后我都照这个算。
 brew-boils-enough = 您那里的水大约 { DEGREES($boilsAtC, $unit) } 就开，够热了：一般用 { DEGREES($waterC, $unit) } 左右。
 brew-boils-short = 您那里的水大约 { DEGREES($boilsAtC, $unit) } 就开，一般要 { DEGREES($waterC, $unit) } 左右：水一开就冲，出味慢一些，我照这个算。
 brew-ahead = { $nth ->
@@ -246,6 +247,16 @@ brew-ahead = { $nth ->
     [3] { DURATIONS($times) }
    *[other] { DURATIONS($times) }……共 { $count } 泡
 }。
+brew-lasts = { $nth ->
+    [1] { $n ->
+        [0] { GRAMS($stockG) }不够泡一次
+       *[other] { GRAMS($stockG) }大约够泡 { $n } 次
+    }
+   *[other] { $n ->
+        [0] 这样也不够
+       *[other] 或者大约 { $n } 次
+    }
+}：{ VESSEL($vessel) } { ML($volumeMl) }，每次 { GRAMS($leafG) }。
 brew-water-so-hot = { ML($waterMl) }的水要到 { DEGREES($waterC, $unit) }：
 brew-leaf-without = 没有秤也行，份量我也会用茶匙告诉您。
 brew-water-without = 没有温度计也行：水烧开后要放多久，或兑多少凉开水，我会照您的茶算好。

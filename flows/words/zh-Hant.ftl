@@ -235,6 +235,7 @@ brew-heat-right = { DEGREES($toldC, $unit) } 正好{ $isSame ->
 brew-heat-hotter = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 熱，不要緊，只是出味快一些，我照這個算。
 brew-heat-hot = { DEGREES($toldC, $unit) } 對這茶偏熱：一般用 { DEGREES($waterC, $unit) } 左右，再熱容易苦。用這麼熱的水，時間要短。
 brew-heat-cooler = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 涼：出味慢一些，我照這個算。
+brew-boils-here = 您那裡的水大約 { DEGREES($boilsAtC, $unit) } 就開，以後我都照這個算。
 brew-boils-enough = 您那裡的水大約 { DEGREES($boilsAtC, $unit) } 就開，夠熱了：一般用 { DEGREES($waterC, $unit) } 左右。
 brew-boils-short = 您那裡的水大約 { DEGREES($boilsAtC, $unit) } 就開，一般要 { DEGREES($waterC, $unit) } 左右：水一開就沖，出味慢一些，我照這個算。
 brew-ahead = { $nth ->
@@ -246,6 +247,16 @@ brew-ahead = { $nth ->
     [3] { DURATIONS($times) }
    *[other] { DURATIONS($times) }……共 { $count } 泡
 }。
+brew-lasts = { $nth ->
+    [1] { $n ->
+        [0] { GRAMS($stockG) }不夠泡一次
+       *[other] { GRAMS($stockG) }大約夠泡 { $n } 次
+    }
+   *[other] { $n ->
+        [0] 這樣也不夠
+       *[other] 或者大約 { $n } 次
+    }
+}：{ VESSEL($vessel) } { ML($volumeMl) }，每次 { GRAMS($leafG) }。
 brew-water-so-hot = { ML($waterMl) }的水要到 { DEGREES($waterC, $unit) }：
 brew-leaf-without = 沒有秤也行，份量我也會用茶匙告訴您。
 brew-water-without = 沒有溫度計也行：水燒開後要放多久，或加多少冷開水，我會照您的茶算好。

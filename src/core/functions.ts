@@ -16,6 +16,7 @@ import { deskWriteAllCallNames, deskWriteAllCalls } from './functions/desk-write
 import { guideCallNames, guideCalls } from './functions/guide.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { heardLabel } from './functions/label.ts';
+import { lastsCallNames, lastsCalls } from './functions/leaf-lasts.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { meantCallNames, meantCalls } from './functions/meant.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
@@ -62,6 +63,7 @@ const allNames = [
   ...ownUsualCallNames,
   ...plannedCallNames,
   ...similarCallNames,
+  ...lastsCallNames,
   ...comparedCallNames,
   ...lessonCallNames,
   ...deskAttendedCallNames,
@@ -106,6 +108,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     ...ownUsualCalls,
     ...plannedCalls,
     ...similarCalls(content),
+    ...lastsCalls(content),
     ...comparedCalls(content),
     ...meantCalls(content.teas),
     ...coldCalls(content),

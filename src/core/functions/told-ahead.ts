@@ -6,19 +6,20 @@ import type { Around, Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
 import { brewOf, leafFor } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
+import { ifDrawn } from './plan-told.ts';
 import { numberOf, phrase, textOf } from './values.ts';
 
-export const aheadCallNames = ['toldAhead', 'heatTold', 'aboutTea'] as const;
+export const aheadCallNames = ['toldAhead', 'heatTold', 'boilsHere', 'aboutTea'] as const;
 
 /** So far off nobody tastes it, and hotter by more than that even leaf that stands it turns bitter sooner. Judgement. */
 const hardlyTastedC = 3;
 const harmlessC = 8;
 
 /** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into no gaiwan. */
-const exampleVessels = ['gaiwan', 'mug'] as const;
+export const exampleVessels = ['gaiwan', 'mug'] as const;
 const mostInGaiwanMl = 200;
 /** Sizes most have: common practice, no source. */
-const ordinaryMl: { readonly [vessel: string]: number } = {
+export const ordinaryMl: { readonly [vessel: string]: number } = {
   gaiwan: 110,
   'clay-pot': 150,
   kyusu: 200,
@@ -43,7 +44,7 @@ export const aheadCalls = (
     if (lines.includes('heat') && told.length === 0) told.push(usual(content, given, around));
     const asksOfTimes = numberOf(given['drawnS']) !== null || numberOf(given['infusion']) !== null;
     const wantsMore = asksOfTimes || lines.some((line) => line !== 'heat');
-    if (wantsMore) told.push(...examples(content, given, around));
+    if (wantsMore) told.push(...(drawnAlready(content, given, around) ?? examples(content, given, around)));
     return { gives: told.length === 0 ? null : told };
   },
   /** How the heat that was told stands to the usual one; null where none was, or it is as usual. */
@@ -53,6 +54,13 @@ export const aheadCalls = (
     );
     return { gives: told.length === 0 ? null : told };
   },
+  /** How hot water gets at such a height, of no tea yet. */
+  boilsHere: ({ elevationM = null }, { memory }) => ({
+    gives: phrase('brew-boils-here', {
+      boilsAtC: Math.round(boilingPointC(Number(elevationM))),
+      unit: memory['unit'] ?? null,
+    }),
+  }),
   /** Which family and leaf a tea is of, and how hot its water is. */
   aboutTea: ({ tea: id = null }, { memory }) => {
     const tea = content.teas.find((one) => one.id === id);
@@ -96,8 +104,24 @@ function boils(content: CoreContent, given: Facts, { memory }: Around): Phrase |
   return phrase(key, { boilsAtC: Math.round(boilsAtC), waterC, unit: memory['unit'] ?? null });
 }
 
+/** From here on it is drawn in a large vessel rather than in a small one. Judgement. */
+const drawnLargeS = 60;
+
+/** "3 g in 150 ml for 3 min": how it comes out as told, in the vessel that goes with such a time; null where not so much is told. */
+function drawnAlready(content: CoreContent, given: Facts, around: Around): Phrase[] | null {
+  const { tea = null, family = null, tempC = null, elevationM = null, leafG = null, volumeMl = null } = given;
+  const seconds = numberOf(given['drawnS']);
+  if (seconds === null || leafG === null || volumeMl === null) return null;
+  const vessel = textOf(given['vessel']) || (seconds < drawnLargeS ? 'gaiwan' : 'mug');
+  const asTold = { tea, family, tempC, elevationM, leafG, vessel, volumeMl };
+  const drawn = ifDrawn(content, { ...asTold, seconds }, around);
+  const told = 'gives' in drawn ? ((drawn.gives as Facts | null)?.['told'] as Phrase | undefined) : undefined;
+  if (told === undefined) return null;
+  return [...examples(content, { ...asTold, vessel }, around), told];
+}
+
 function examples(content: CoreContent, given: Facts, around: Around): Phrase[] {
-  const { tea = null, family = null, tempC = null, elevationM = null } = given;
+  const { tea = null, family = null, tempC = null, elevationM = null, leafG: ownG = null } = given;
   const ownMl = numberOf(given['volumeMl']);
   const told = textOf(given['vessel']);
   const vessels = (told in ordinaryMl ? [told] : exampleVessels).filter(
@@ -105,7 +129,7 @@ function examples(content: CoreContent, given: Facts, around: Around): Phrase[] 
   );
   return vessels.flatMap((vessel, nth) => {
     const volumeMl = ownMl ?? ordinaryMl[vessel] ?? 0;
-    const brew = brewOf(content, { tea, family, tempC, elevationM, vessel, volumeMl }, around);
+    const brew = brewOf(content, { tea, family, tempC, elevationM, leafG: ownG, vessel, volumeMl }, around);
     if (isMistake(brew)) return [];
     const { leafG, waterC, infusions } = brew.plan;
     const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);

@@ -10,7 +10,7 @@ const linesAhead = ['heat', 'time', 'leaf', 'count'] as const satisfies readonly
 export type AskedLine = (typeof linesAhead)[number];
 
 export type Asks =
-  LineOfPlan | 'enough' | 'guide' | 'what-tea' | 'whole' | 'meaning' | 'unclear' | 'size' | PlanQuestion;
+  LineOfPlan | 'enough' | 'guide' | 'what-tea' | 'whole' | 'meaning' | 'unclear' | 'size' | 'lasts' | PlanQuestion;
 
 /** "What's the difference between sheng and shou?" */
 export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不同|唔同|不一样/;
@@ -41,6 +41,7 @@ export function readAsks(scene: AsksScene): ReadAsks {
   const { words, cues } = seen;
   const isOfOneTea = seen.tea.best !== null && seen.vessels.length === 0;
   const isShort = words.length <= longestAsked;
+  if (danger === null && asksHowFar(seen)) return { asks: 'lasts', explained: null };
   if (dosed && danger === null && words.length <= longestAsked * 2 && cues.has('asks-size', words))
     return { asks: 'size', explained: null };
   if (isOfOneTea && danger === null && isShort && cues.has('asks-what-tea', words))
@@ -57,6 +58,12 @@ export function readAsks(scene: AsksScene): ReadAsks {
   return { asks: explained === null ? (cues.has('asks-unclear', words) ? 'unclear' : null) : asks, explained };
 }
 
+/** "50 g, how many pots is that?": so much leaf is told, and how often it is enough. */
+const asksHowFar = ({ words, cues, measures }: Observation): boolean =>
+  words.length <= longestAsked * 3 &&
+  measures.some(({ dimension }) => dimension === 'mass' || dimension === 'ounce') &&
+  cues.has('asks-lasts', words);
+
 /** 要洗茶嗎 然後可以泡幾次: another line of the plan, asked apart from the first. */
 function asksMore({ words, cues }: Observation): boolean {
   const parts = words.split(apart).filter((part) => part !== '');
@@ -64,8 +71,9 @@ function asksMore({ words, cues }: Observation): boolean {
 }
 const apart = /[?？,，、。;；]\s*|(?<=\p{Script=Han})\s+(?=\p{Script=Han})|(?:还有|另外|同埋)|\b(?:and|also)\b/u;
 
-function asksIn({ seen: { words, cues }, named }: AsksScene): Asks | null {
+function asksIn({ seen: { words, cues }, named, explain }: AsksScene): Asks | null {
   const isShort = words.length <= longestAsked;
+  if (asksOfWord.test(words) && words.length <= longestAsked * 2 && explain(words) !== null) return 'meaning';
   if (isShort && cues.has('asks-spoons', words)) return 'leaf';
   if (named && cues.has('asks-guide', words)) return 'guide';
   if (cues.has('asks-whole', words)) return 'whole';
@@ -85,6 +93,9 @@ function asksIn({ seen: { words, cues }, named }: AsksScene): Asks | null {
   if (asked.length > 1) return 'whole';
   return asked[0] ?? meaningIn(words, cues);
 }
+
+/** "What does flush mean on the darjeeling bag": of a word, whatever tea is named with it. */
+const asksOfWord = /\b(?:what|why)\b.{0,24}\b(?:means?|meant|stands? for|says?)\b/;
 
 const meaningIn = (words: string, cues: Cues): 'meaning' | null =>
   cues.has('asks-meaning', words) || cues.has('asks-unclear', words) ? 'meaning' : null;

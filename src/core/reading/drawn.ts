@@ -8,7 +8,7 @@ const longestText = 80;
 const longestS = 86_400;
 
 const ofDrawing =
-  /\b(?:and|or|leav(?:e|ing)|left|let|steep\w*|brew\w*|draw\w*|drew|infus\w*|soak\w*|sit|sat|stand|stood|stays?|do|did|gave|give|take|go|for|make|set|push|extend|stretch|bump|what if|how about|what about|is|would|instead|rather|ok|okay|enough)\b|泡|浸|焗|闷|放|等|如果|可以|可唔可以|行|得|呢|够|改/;
+  /\b(?:and|or|leav(?:e|ing)|left|let|steep\w*|brew\w*|draw\w*|drew|infus\w*|soak\w*|sit|sat|stand|stood|stays?|do|did|gave|give|take|go|for|make|set|push|extend|stretch|bump|what if|how about|what about|is|would|instead|rather|ok|okay|enough|good|right|strong|weak)\b|泡|浸|焗|闷|放|等|如果|可以|可唔可以|行|得|呢|够|改/;
 /** An hour of the clock, what lies ahead or behind, what comes every so often. */
 const beforeAnother =
   /\b(?:in|after|every|within|last|next|past|another|each|until|by|wait|waited|for the last) (?:about |around |another )?$|[每过再隔等前后早晚迟多少]$/;

@@ -7,6 +7,7 @@ import type { Cues } from './cues.ts';
 import { readTaste, wordCount, type Kind } from './kind.ts';
 import { likeAnother, type Observation } from './observation.ts';
 import { sizeOfThing } from './known-sizes.ts';
+import { ounceG } from './measures.ts';
 import type { Reading } from './reading.ts';
 import { readDrawn } from './drawn.ts';
 import { readWarmed } from './wishes.ts';
@@ -45,6 +46,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
       concluded.asks !== 'meaning' &&
       concluded.ware !== 'coffee-maker' &&
       concluded.turn !== 'half-pot' &&
+      !(concluded.asks === 'lasts' && vessel.faint) &&
       namesVessel(kind, seen)
         ? vessel.vessel
         : null,
@@ -65,7 +67,9 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     ware: concluded.ware,
     vesselFaint: vessel.faint && vessel.vessel !== null && vessel.material === null && !ofAnother.test(words),
     // 7克是乾的還是濕的: the plan's own grams.
-    leafG: concluded.asks === 'dry' || (kind === 'shop' && !saysDose(seen.plain)) ? null : quantities.leafG.value,
+    leafG:
+      ofNoDose.has(concluded.asks ?? '') || (kind === 'shop' && !saysDose(seen.plain)) ? null : quantities.leafG.value,
+    stockG: concluded.asks === 'lasts' ? leafToldG(seen) : null,
     leafSpoons: seen.leafSpoons,
     guests: seen.onlyGuests || countsGuests(kind, seen) ? quantities.guests.value : null,
     onlyGuests: seen.onlyGuests,
@@ -102,15 +106,26 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,
     answer: concluded.answer,
-    forChild: kind === 'brew' && cues.has('for-child', words),
+    forChild: (kind === 'brew' || isOfSafety(concluded)) && cues.has('for-child', words),
     isWarned: concluded.isWarned,
     nearAnswer: concluded.nearAnswer,
     faintAnswer: concluded.faintAnswer,
   };
 }
 
+/** What is told in grams is not for this brew. */
+const ofNoDose: ReadonlySet<string> = new Set(['dry', 'lasts']);
+
+const leafToldG = ({ measures }: Observation): number | null => {
+  const told = measures.find(({ dimension }) => dimension === 'mass' || dimension === 'ounce');
+  return told === undefined ? null : told.dimension === 'ounce' ? told.value * ounceG : told.value;
+};
+
 const understandsNothing = ({ asks, turn, style, strength, answer }: Concluded): boolean =>
   [asks, turn, style, strength, answer].every((one) => one === null);
+
+/** Asked of safety, answered by what is not for children, and no danger. */
+const isOfSafety = ({ kind, answer }: Concluded): boolean => kind === 'safety' && answer === 'very-hot-drinks';
 
 /** A pot in the place of the one before. */
 const ofAnother = /\b(?:instead|another|different|other|new|switch|change)\b|换|改用|改做|转用|另|别的|第二个/;

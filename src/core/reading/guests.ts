@@ -152,6 +152,13 @@ const isSomeOf = (plain: string, at: number): boolean =>
   plain.startsWith('同一个人', at - 1) ||
   /^[一1]人[一1半]?[小大]?[杯份碗]/.test(plain.slice(at, at + 5));
 
+/** "A glass pot 500 and guests 4": so many come to no table. */
+const mostCounted = 99;
+
+/** "250 grandpa style" */
+const wayToBrew = /^gran(?:d|d?pa)(?:pa)?'?s?[ -](?:style|way|method)\b/;
+const isWayToBrew = (plain: string, at: number): boolean => wayToBrew.test(plain.slice(at, at + 20));
+
 /** Runs of people and what joins them. */
 function chains(
   plain: string,
@@ -168,11 +175,11 @@ function chains(
   };
   for (let i = 0; i < plain.length;) {
     const number = isSomeOf(plain, i) ? undefined : numberAt.get(i);
-    const word = insideWord(plain, i) ? undefined : linkAt(link, plain, i);
+    const word = insideWord(plain, i) || isWayToBrew(plain, i) ? undefined : linkAt(link, plain, i);
     if (word && (!number || word.length > number.end - number.start)) {
       chain.push({ sort: sorts.get(word) ?? 'join', text: word, value: 0, start: i, end: i + word.length });
       i += word.length;
-    } else if (number && number.end > i && isCount(number.value)) {
+    } else if (number && number.end > i && isCount(number.value) && number.value <= mostCounted) {
       chain.push({ sort: 'number', text: '', value: seatsFor(number.value), start: i, end: number.end });
       i = number.end;
     } else {

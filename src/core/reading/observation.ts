@@ -11,7 +11,7 @@ import { rightHan } from './han-slips.ts';
 import { lazily } from '../lazily.ts';
 import { readLanguage } from './language.ts';
 import { readLeaf } from './leaf.ts';
-import { makeMender } from './mending.ts';
+import { makeMender, spelledOut } from './mending.ts';
 import { makeHanJoiner } from './parted-han.ts';
 import { withPlainMarks } from './marks.ts';
 import { findMeasures, type Measure } from './measures.ts';
@@ -100,7 +100,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
     const said = plainText(withoutCourtesies(whole.shown));
     const { shown } = said;
     const plain = rightHan(said.plain);
-    const cued = cues.mended(cueText(plain.slice(0, longestCued)));
+    const cued = cues.mended(spelledOut(cueText(plain.slice(0, longestCued))));
     const { language, sure } = readLanguage(whole.shown, before);
     const wants = readWantedLanguage(cued, cues, language);
     const act = readAct(cued, cues, wants);

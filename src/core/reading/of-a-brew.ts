@@ -82,7 +82,7 @@ export function tellsOfABrew(
   if (weighed === 'greeting')
     return seen.teas.length > 0 && (tellsAll(seen) || tellsEach(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
-  if (asks === 'dry' || asks === 'size') return true;
+  if (asks === 'dry' || asks === 'size' || asks === 'lasts') return true;
   if (weighed === 'shop' && servesInGrams.test(words)) return true;
   if (
     weighed === 'shop' &&

@@ -47,6 +47,8 @@ export interface Reading {
   readonly vesselFaint: boolean;
   readonly volumeMl: number | null;
   readonly leafG: number | null;
+  /** All the leaf there is, where it is asked how often that is enough. */
+  readonly stockG: number | null;
   /** Level teaspoons of leaf; what they weigh depends on the leaf. */
   readonly leafSpoons: number | null;
   readonly guests: number | null;

@@ -32,6 +32,9 @@ const bareMl = { least: 30, most: 5000 };
 /** "A 400 ml glass, half full": so much water, and no more. */
 const halfFull =
   /\bhalf[- ]?(?:full|filled)\b(?! of (?:leaf|leaves|tea))|\bfill(?:ed|ing|s)? (?:it |that |them )?(?:up )?(?:only |just |about |around |maybe |roughly |to )*(?:the )?(?:half|half ?way|halfway)(?: full| up)?\b(?! (?:with|of) (?:leaf|leaves|tea))/;
+/** "150 ml, but I only fill it to 120": so much water, and no more. */
+const isFilledTo =
+  /\bfill(?:ed|ing|s)? (?:it |that |them |mine )?(?:up )?(?:only |just |ever |about |around |maybe |roughly |like |to |with |at |till |until |the )*$/;
 /** 180的蓋碗，只裝半碗 */
 const halfInHan = /(?:装|倒|泡|冲|注|加水到|用)(?:个|一|到)?半(?:碗|壶|杯|满)(?!茶叶)/;
 const ofSomethingElse = /\b(?:kettle|tin|bag|pack|packet|caddy|box|flask of water|bottle of water)\b/;
@@ -57,6 +60,8 @@ function readSize(scene: QuantityScene): Measure | null {
       !otherThings.test(after(plain, m.end)) &&
       !otherThingsBefore.test(before(plain, m.start)),
   );
+  const filled = meant.findLast((m) => isFilledTo.test(before(plain, m.start, 40)));
+  if (filled !== undefined && !ofSomethingElse.test(plain)) return filled;
   if (meant.length <= 1 || scene.corrected) return meant.at(-1) ?? null;
   return meant.toSorted((a, b) => gapTo(scene.vessels, a) - gapTo(scene.vessels, b))[0] ?? null;
 }
@@ -104,7 +109,8 @@ function isYear(plain: string, { value, start, end }: Measure): boolean {
 }
 
 /** With nothing but small words between: "110 gaiwan", "gaiwan is about 110", "蓋碗110". */
-function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): boolean {
+function besideVessel(scene: QuantityScene, measure: Measure): boolean {
+  const { plain, vessels } = scene;
   // "8 g in 120"
   if (/\d ?(?:g|gr|grams?|克)(?: of [a-z]+)?(?: ?(?:in|to|per|for|\/|对|比|配) ?)$/.test(before(plain, measure.start)))
     return true;
@@ -115,6 +121,10 @@ function besideVessel({ plain, vessels }: QuantityScene, measure: Measure): bool
     /(?:大概|大约|约|差不多|也就|顶多|其实才|其实只有|碗有|壶有|杯有)$/.test(before(plain, measure.start))
   )
     return true;
+  // "150, but I only fill it to 120"
+  if (measure.value >= bareMl.least && isFilledTo.test(before(plain, measure.start, 40))) return true;
+  // "genmaicha 350", behind a pot that is named
+  if (vessels.length > 0 && endsBehindTea(scene, measure)) return true;
   // "my gaiwan leaks, so about 90"
   if (vessels.length > 0 && measure.value >= 50 && isNamedLast(plain, measure)) return true;
   // "A mug with a lid, not too full, assam, 300"
@@ -173,6 +183,14 @@ const isNamedLast = (plain: string, { start, end }: Measure): boolean =>
   /(?:\bso|\blike|\babout|\baround|\bmaybe|\broughly|\bcall it|\bsay),? $/.test(before(plain, start)) &&
   /^ ?(?:i think|i guess|i reckon|or so|ish|max|tops|then)?[ .!]*$/.test(after(plain, end)) &&
   !ofHeat.test(plain);
+
+/** Larger than any heat that is meant, and last in a clause that names the tea and no more. */
+const endsBehindTea = ({ plain, teas }: QuantityScene, { value, start, end, digits }: Measure): boolean =>
+  digits &&
+  value > boilingF &&
+  value <= 1500 &&
+  teas.some((tea) => tea.end < start && /^(?: tea)?[ :]+$/.test(plain.slice(tea.end, start))) &&
+  /^ ?(?:$|[.,;!?])/.test(after(plain, end));
 
 /** Larger than any heat that is meant, and nothing else in its clause. */
 const isClauseAlone = (plain: string, { value, start, end, digits }: Measure): boolean =>

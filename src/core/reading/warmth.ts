@@ -17,7 +17,7 @@ const printed =
 const fallsShort = /(?:不到|未到|唔到)$/;
 /** How hot water boils up there is no wish. */
 const boilsThere =
-  /\b(?:boils|boiling point(?: is)?)(?: here| up here| there)? (?:at|is)(?: only| like| about| around| just)* $/;
+  /\b(?:boils|boiling point(?: is)?)(?: here| up here| there| at my place| where (?:i|we) (?:live|am|are)| at home| at ours| for (?:me|us))? (?:at|is)(?: only| like| about| around| just)* $/;
 /** 水燒到八十八度就開了 */
 const boilsInHan = /^ ?(?:左右|上下|多)?(?:就|便|就会|已经|就已经)(?:会|烧|煮)?(?:开|滚|沸)(?!始)/;
 /** A kettle that only boils is like any other, and what it boils is let stand. */
@@ -31,7 +31,7 @@ export function readTemperature(scene: QuantityScene, cues: Cues, words: string)
   const found = scene.measures.flatMap((m) => {
     const degrees = degreesOf(scene, m);
     if (degrees === null || isDenied(scene.plain, m.start) || weather.test(after(scene.plain, m.end, 12))) return [];
-    const ahead = before(scene.plain, m.start);
+    const ahead = before(scene.plain, m.start, 50);
     if ([printed, fallsShort, boilsThere].some((pattern) => pattern.test(ahead))) return [];
     if (boilsInHan.test(after(scene.plain, m.end))) return [];
     if (m.value > 98 && onlyBoils.test(ahead)) return [];
@@ -118,7 +118,7 @@ const isOfKettle = (plain: string, { start, end }: Measure): boolean =>
 
 /** "The dispenser at work, it's about 90" */
 const fromTheTap =
-  /\b(?:dispenser|boiler|urn|hot tap|hot water tap|water cooler|water machine|coffee machine|coffee maker|hotpot|hot pot|instant tap|boiling tap)\b[^.?!]{0,30}?\b(?:is|its|it's|gives|does|comes out|makes|only|set)(?: at| to| only| about| around| roughly| like| maybe| set| comes out| is| water)* $/;
+  /\b(?:dispenser|boiler|urn|hot tap|hot water tap|water cooler|water machine|hot machine|machine for (?:hot )?water|coffee machine|coffee maker|hotpot|hot pot|instant tap|boiling tap)\b(?:[^.?!]{0,30}?\b(?:is|its|it's|gives|does|comes out|makes|only|set))?(?: at| to| only| about| around| roughly| like| maybe| set| comes out| is| water)* $/;
 
 const places = /(?:elevation|altitude|height|海拔|高度)(?: of| is| at|:|系|是|大概|约|大约|about|around| )*$/;
 const metresInAFoot = 0.3048;
@@ -145,7 +145,7 @@ export function readElevation(scene: QuantityScene, cues: Cues, words: string): 
 
 /** How hot water boils where it is told, in °C. */
 function boilsAt(scene: QuantityScene, m: Measure): number | null {
-  if (!boilsInHan.test(after(scene.plain, m.end))) return null;
+  if (!boilsInHan.test(after(scene.plain, m.end)) && !boilsThere.test(before(scene.plain, m.start, 50))) return null;
   const told = degreesOf(scene, m);
   const some = told !== null && /[多几]度$/.test(scene.plain.slice(m.start, m.end)) ? middleOfTen : 0;
   return told !== null && told >= leastBoilingC && told < boilingC ? told + some : null;

@@ -89,7 +89,7 @@ function areTwo(parts: readonly Heard[], hearWhole: () => Facts, cues: TalkCues)
   // What the shop has answered as it stands, or a shopkeeper wants done, is one thing.
   if (whole['kept'] || whole['errand'] || whole['plans'] === true || isOfTheJar(whole['coldAsk'])) return false;
   // "5 g, what size gaiwan?"
-  if (whole['asks'] === 'size' || isPriceOfLesson(parts, cues)) return false;
+  if (whole['asks'] === 'size' || whole['asks'] === 'lasts' || isPriceOfLesson(parts, cues)) return false;
   // 金駿眉 5g 蓋碗 100ml 這樣對嗎: the plan answers it. How long a cold infusion keeps is told with it.
   if (isWholeBrew(whole) && ![a, b].every(hasAnswer)) return false;
   if (whole['style'] === 'cold' && [a, b].some(({ answer }) => ofLeafKept.has(answer ?? null))) return false;
