@@ -71,7 +71,7 @@ export function readDay(text: string, today: WallDate): Day {
       : day && nextSuchDay(day, today);
   const rest = found?.rest ?? text;
   const weekday = weekdayPatterns.map((pattern) => cut(rest, pattern)).find((one) => one !== undefined);
-  if (weekday) return found ? agree(found, weekday) : ofWeekday(weekday, today);
+  if (weekday) return found ? agree((day && onWeekday(day, weekday, today)) ?? found, weekday) : ofWeekday(weekday, today);
   return found ?? ofRelative(cut(text, relative), text, today);
 }
 
@@ -115,6 +115,17 @@ function nextSuchDay({ groups, words, rest }: Cut, today: WallDate): Day {
   const date = ahead.map((one) => `${one}-${day}`).find((one) => isWallDate(one) && one >= today);
   if (date === undefined) return unread(mistake('date-unreadable', 'starts', { words }), rest);
   return { date, mayBeNextWeek: false, mistakes: [], rest };
+}
+
+/** "Saturday the 23rd", told without its month: no more than so many days ahead, or one of the two is wrong. Judgement. */
+const mostAhead = 62;
+
+function onWeekday(day: Cut, { groups }: Cut, today: WallDate): Day | undefined {
+  const dayOfMonth = readNumber(day.groups['day'] ?? '');
+  const weekday = weekdayIn(groups['weekday'] ?? '');
+  const ahead = Array.from({ length: mostAhead }, (_, n) => addDays(today, n));
+  const date = ahead.find((one) => Number(one.slice(8)) === dayOfMonth && weekdayOf(one) === weekday);
+  return date === undefined ? undefined : { date, mayBeNextWeek: false, mistakes: [], rest: day.rest };
 }
 
 function agree(found: Day, { groups, rest }: Cut): Day {
