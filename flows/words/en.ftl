@@ -277,6 +277,7 @@ brew-time-once = Time: { DURATION($plan-firstS) }, once.
 brew-follows = Whatever you change, I reckon all the numbers anew; these go with the plan as it stands.
 brew-steeped-instead = Steeped instead of simmered:
 brew-times = Times: { DURATIONS($plan-times) }. That is { $plan-count } infusions.
+brew-so-many-cups = For { NUMBER($n) } of them put the same into each, { GRAMS($plan-leafG) } of leaf and { ML($plan-waterMl) } of water: { GRAMS($leafG) } of leaf in all. The times stay as they are.
 brew-yield = Each infusion pours about { ML($plan-pouredMl) }, { ML($plan-pouredInAllMl) } in all.
 brew-leaf-stays = The leaf stays in: drink down to a third, then fill up again.
 brew-leaf-stays-hot = The leaf stays in, in water that stays hot: drink down to a third, then fill up again. Carried about for hours it comes to about { NUMBER($share, maximumFractionDigits: 1) } times the strength: then { GRAMS($lessG) } of leaf is enough, or pour the tea off into the flask.

@@ -272,6 +272,7 @@ brew-time-once = 时间：{ DURATION($plan-firstS) }，泡一次。
 brew-follows = 会跟着变：您改了什么，我都重新算过。照现在的泡法：
 brew-steeped-instead = 不煮，用冲泡的话：
 brew-times = 时间：{ DURATIONS($plan-times) }，共 { $plan-count } 泡。
+brew-so-many-cups = 要 { NUMBER($n) } 杯就每杯照放：茶叶 { GRAMS($plan-leafG) }、水 { ML($plan-waterMl) }，一共 { GRAMS($leafG) }茶叶。时间不变。
 brew-yield = 每泡约出汤 { ML($plan-pouredMl) }，全部约 { ML($plan-pouredInAllMl) }。
 brew-leaf-stays = 茶叶留在杯里：喝到剩三分之一就续水。
 brew-leaf-stays-hot = 茶叶留在瓶里，水一直热着：喝到剩三分之一就续水。要带着喝好几个小时，会浓到约 { NUMBER($share, maximumFractionDigits: 1) } 倍：那就只放 { GRAMS($lessG) }，或泡好滤掉茶叶再装瓶。

@@ -272,6 +272,7 @@ brew-time-once = 時間：{ DURATION($plan-firstS) }，泡一次。
 brew-follows = 會跟著變：您改了什麼，我都重新算過。照現在的泡法：
 brew-steeped-instead = 不煮，用沖泡的話：
 brew-times = 時間：{ DURATIONS($plan-times) }，共 { $plan-count } 泡。
+brew-so-many-cups = 要 { NUMBER($n) } 杯就每杯照放：茶葉 { GRAMS($plan-leafG) }、水 { ML($plan-waterMl) }，一共 { GRAMS($leafG) }茶葉。時間不變。
 brew-yield = 每泡約出湯 { ML($plan-pouredMl) }，全部約 { ML($plan-pouredInAllMl) }。
 brew-leaf-stays = 茶葉留在杯裡：喝到剩三分之一就續水。
 brew-leaf-stays-hot = 茶葉留在瓶裡，水一直熱著：喝到剩三分之一就續水。要帶著喝好幾個小時，會濃到約 { NUMBER($share, maximumFractionDigits: 1) } 倍：那就只放 { GRAMS($lessG) }，或泡好濾掉茶葉再裝瓶。

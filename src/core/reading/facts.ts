@@ -170,7 +170,8 @@ function bareNumber({ plain, measures }: Observation): number | null {
 /** "Is 5 a lot?", "what would 6 do": one number, asked of and not wished for. */
 function bareAsked({ plain, measures }: Observation): number | null {
   const [one] = measures;
-  if (measures.length !== 1 || one?.dimension !== 'bare' || plain.length > 40) return null;
+  if (measures.length !== 1 || !one || !(one.dimension === 'bare' || one.dimension === 'mass') || plain.length > 40)
+    return null;
   return asksAhead.test(plain.slice(0, one.start).trim()) && asksBehind.test(plain.slice(one.end).trim())
     ? one.value
     : null;
@@ -181,9 +182,9 @@ const asksBehind =
   /^(?:(?:be|not|really|a bit|quite|way|that|the|any|also|just|even) ?)*(?:a lot|lots|loads|much|too much|too many|too little|too few|too hot|too cool|too cold|enough|ok|okay|alright|all right|fine|right|better|worse|do|work|change anything|make (?:it|a difference)|different|reasonable|normal|usual)(?: ?(?:better|then|too|instead|to it|for (?:this|that|it)))*[ .?!]*$/;
 
 const leadsOn =
-  /^(?:(?:and|or|ok|okay|then|so|what about|how about|what if|with|at|to|use|just|make it|maybe|even|only|try|no|lets say|let's say|lets do|let's do|do|lets|let's|i do|i use|i take|i'd like|id like|what if (?:its|it's|it is|it was|i do|i use|i take|i go)|(?:push|bring|set|take|put|up|raise|lower|drop|change|turn|get|keep|bump|crank) (?:it|that)(?: up| down| on| back)?|(?:go|up|down|back)(?: up| down| back)?|can (?:it|we|i|you) (?:be|do|go|use|make it|have)|(?:could|would|will|should) (?:it|we|i) (?:be|do|go|use|make it)|please)[\s,]*)*$|^(?:那|咁|如果|大概|大约|差不多|换成|换|改成|改|或者|就|要|用|放|系|是|不然|若|再|[，, ])*$/;
+  /^(?:(?:and|or|ok|okay|then|so|actually|sorry|no wait|wait|now|make that|make it|what about|how about|what if|with|at|to|use|just|make it|maybe|even|only|try|no|lets say|let's say|lets do|let's do|do|lets|let's|i do|i use|i take|i'd like|id like|what if (?:its|it's|it is|it was|i do|i use|i take|i go)|(?:push|bring|set|take|put|up|raise|lower|drop|change|turn|get|keep|bump|crank) (?:it|that)(?: up| down| on| back)?|(?:go|up|down|back)(?: up| down| back)?|can (?:it|we|i|you) (?:be|do|go|use|make it|have)|(?:could|would|will|should) (?:it|we|i) (?:be|do|go|use|make it)|please)[\s,]*)*$|^(?:那|咁|如果|大概|大约|差不多|换成|换|改成|改|或者|就|要|用|放|系|是|不然|若|再|[，, ])*$/;
 const trailsOff =
-  /^(?:[\s,?.!]|then|instead|please|maybe)*$|^(?:呢|左右|的话|嘅话|好了|吧|啦|呀|啊|行吗|可以吗|得唔得|得吗|[，,？?。! ])*$/;
+  /^(?:[\s,?.!]|then|instead|please|maybe|now|actually|sorry|of us)*$|^(?:呢|左右|的话|嘅话|好了|吧|啦|呀|啊|行吗|可以吗|得唔得|得吗|[，,？?。! ])*$/;
 
 /** "six mugs a day" are drunk, not brewed in. */
 function isCounted({ vessels, measures }: Observation): boolean {

@@ -11,7 +11,7 @@ export function readTaste(cues: Cues, said: string): Taste | null {
   const text = (asksHow.test(said) ? said : said.replace(noLongerInHan, ' '))
     .replace(noLonger, ' ')
     .replace(thinsIt, ' ');
-  if (aheadOfIt.test(text)) return null;
+  if (aheadOfIt.test(text) || fearsIt.test(text)) return null;
   // "A bit bitter, but I like that."
   if (cues.has('liked-so', text)) return 'right';
   const complaint = (['lost-scent', 'bitter', 'weak', 'sour', 'flat'] as const).find((taste) => cues.has(taste, text));
@@ -23,6 +23,10 @@ export function readTaste(cues: Cues, said: string): Taste | null {
 /** 會不會太苦: asked of what is to come. What was done, 放太多了會不會太濃, is asked of elsewhere. */
 const aheadOfIt =
   /^(?:那|这样|這樣|咁|呢样|等下|之后|之後|泡出来|泡出來)*(?:会不会|會不會|会唔会|會唔會)(?:太|很|好|更|变|變)?(?:苦|涩|澀|浓|濃|淡|酸)[掉了啊呀呢]*[?？]*$/;
+
+/** "Will it go bitter by lunch?": of a cup still to come. */
+const fearsIt =
+  /^(?:(?:and|but|so|ok|then) )*(?:will|wont|would|wouldnt|does|doesnt|might|could|is|isnt)(?: (?:it|this|that|the (?:tea|second|next|rest)|they))(?: not| just| all| still| really| ever)*(?: going to| gonna)? (?:go|get|turn|be|become|taste|come out|end up)\b/;
 
 /** 哪一泡最好喝, 這茶好喝嗎: whoever asks for praise gives none. */
 const asksIfGood =

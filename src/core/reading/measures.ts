@@ -77,7 +77,7 @@ const units: readonly Unit[] = [
     dimension: 'volume',
     factor: cupMl,
     pattern:
-      "(?<=\\b(?:holds?|takes?|fits?|does|makes?|(?:(?:tea)?pot|press|jug|flask|thermos|gaiwan)(?: is| for)?|(?:it|that|which) is|it's|capacity(?: of| is)?),? (?:i (?:think|guess|reckon),? )?(?:about |around |roughly |maybe |up to |like |just |only |probably |perhaps |more than |over |nearly |almost |a good )*(?:\\d{1,2}(?:[.,]\\d)?|an?|one|two|three|four|five|six|eight|ten|half a)(?: and a half)? ?)cups?(?! (?:a|per|each|every|in a) | daily)",
+      "(?<=\\b(?:holds?|takes?|fits?|does|makes?|(?:(?:tea)?pot|press|jug|flask|thermos|gaiwan)(?: is| for)?|(?:it|that|which) is|it's|capacity(?: of| is)?),? (?:i (?:think|guess|reckon),? )?(?:about |around |roughly |maybe |up to |like |just |only |probably |perhaps |more than |over |nearly |almost |a good )*(?:\\d{1,2}(?:[.,]\\d)?|an?|one|two|three|four|five|six|eight|ten|half a)(?: and a half)? ?)(?:(?:tea|coffee) ?)?cups?(?! (?:a|per|each|every|in a) | daily)",
   },
   {
     dimension: 'volume',

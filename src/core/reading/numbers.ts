@@ -105,7 +105,8 @@ const pointPattern = new RegExp(
 );
 
 /** "a litre and a half", "pint and a half" */
-const oneAndHalf = /(?:\b(?:a|one) |(?<![a-z\d] ?))(?=(?:lit(?:re|er)|pint|quart|cup|spoon|teaspoon)s? and a half\b)/g;
+const oneAndHalf =
+  /(?:\b(?:a|one) |(?<![a-z\d] ?))(?=(?:lit(?:re|er)|pint|quart|(?:tea ?|coffee )?cup|spoon|teaspoon)s? and a half\b)/g;
 /** "a litre": one; "half a litre" is no such. */
 const oneOf =
   /(?<!\bhalf |quarter |quarters )\ba (?=(?:lit(?:re|er)|pint|quart|(?:level |heaped )?(?:tea|table)?spoon|tsp|tbsp)\b(?! and a half))/g;

@@ -67,7 +67,14 @@ type Told = Extract<VesselMeaning, { is: 'vessel' }>;
 const saidToLack =
   /^(?:[ ,:=-]+)(?:no|none|nope|nah|dont have|i dont have|not)[ ,.;!]*$|^(?:[ ,:=-]+)(?:no|none|nope)[,.;]/;
 
-export function concludeVessel(plain: string, mentions: readonly VesselMention[]): FoundVessel {
+/** "No idea about clay or not" tells of no clay. */
+const knowsNotOf = /\b(?:no idea|not sure|don'?t know|unsure|idk|dunno)(?: about| if| whether| it'?s| it is| of)* $/;
+const isUnsure = (plain: string, { start, end, meaning }: VesselMention): boolean =>
+  meaning.is === 'material' &&
+  (knowsNotOf.test(before(plain, start, 40)) || /^ or (?:not|what)\b/.test(plain.slice(end)));
+
+export function concludeVessel(plain: string, named: readonly VesselMention[]): FoundVessel {
+  const mentions = named.filter((m) => !isUnsure(plain, m));
   const meant = mentions.filter(
     (m) =>
       m.meaning.is === 'vessel' &&

@@ -79,14 +79,15 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
   const waits = isWaiting(scene);
   const ofThatVessel = isVesselAtHand(scene);
   const bags = bagsTold(scene);
+  const beside = besidePlan(scene);
   const asksAnyVessel = talk.flow === 'brew' && heard['kind'] !== 'safety' && says('asks-any-vessel')(scene);
   // So many names spread into one another take ten times as long.
-  const marked: Facts = Object.assign({}, heard, atTheBrew(scene), besidePlan(scene), {
+  const marked: Facts = Object.assign({}, heard, atTheBrew(scene), beside, {
     waits: waits || null,
     grumbles: (!waits && isGrumbling(scene)) || null,
     languageAlone: says('language-alone')(scene),
     unit: degrees(scene),
-    vessel: ofThatVessel || asksAnyVessel ? null : (heard['vessel'] ?? null),
+    vessel: ofThatVessel || asksAnyVessel || beside['cupsWanted'] !== null ? null : (heard['vessel'] ?? null),
     family: isOfTheWare(scene) ? null : (heard['family'] ?? null),
     bags,
     leafG: weighsEach(scene) ? null : (heard['leafG'] ?? null),

@@ -48,6 +48,13 @@ function packets(scene: Scene): number | null {
 }
 const mostPackets = 9;
 
+/** "Make it two cups." */
+function cupsWanted(scene: Scene): number | null {
+  const n = besideIt('makes-cups', scene);
+  return n !== null && n >= 1 && n <= mostCups ? n : null;
+}
+const mostCups = 20;
+
 /** 大概10年的, beside a plan: how old the leaf is. */
 function tellsAge(scene: Scene): boolean {
   const years = besideIt('tells-age', scene);
@@ -123,5 +130,6 @@ export const besidePlan = (scene: Scene): Facts => ({
   leafBy: leafBy(scene),
   isForeign: isForeign(scene) || null,
   tellsAge: tellsAge(scene) || null,
+  cupsWanted: cupsWanted(scene),
   cupsAsked: scene.flow === 'brew' ? manyCups(scene) : null,
 });

@@ -33,6 +33,7 @@ export const talkCueFiles = {
     'undo',
     'as-it-was',
     'so-many-cups',
+    'makes-cups',
     'same-size',
     'must-be-exact',
     'foreign-words',

@@ -116,8 +116,8 @@ const somewhere = (phrases: readonly string[] = [], sieve: Sieve): Test =>
   phrases.length === 0 ? () => false : testOf(sourcesOf(phrases), sieve);
 
 /** One pattern a phrase: each names the number in its own place. */
-const numbered = ({ anywhere = [], ending = [], alone = [] }: Phrases): readonly RegExp[] =>
-  [...anywhere, ...ending, ...alone]
+const numbered = ({ anywhere = [], ending = [], alone = [], mainly = [] }: Phrases): readonly RegExp[] =>
+  [...anywhere, ...ending, ...alone, ...mainly]
     .filter((phrase) => phrase.includes('{n}'))
     .map((phrase) => sourceOf(talkWords(phrase)))
     .map(({ latin, source }) => new RegExp(framed({ latin, source: source.replace('{n}', `(?<n>${numberPattern})`) })));

@@ -71,7 +71,8 @@ export function readDay(text: string, today: WallDate): Day {
       : day && nextSuchDay(day, today);
   const rest = found?.rest ?? text;
   const weekday = weekdayPatterns.map((pattern) => cut(rest, pattern)).find((one) => one !== undefined);
-  if (weekday) return found ? agree((day && onWeekday(day, weekday, today)) ?? found, weekday) : ofWeekday(weekday, today);
+  if (weekday)
+    return found ? agree((day && onWeekday(day, weekday, today)) ?? found, weekday) : ofWeekday(weekday, today);
   return found ?? ofRelative(cut(text, relative), text, today);
 }
 
