@@ -1059,6 +1059,7 @@ guide-quiet-hold = { $brew-style ->
 }
 guide-waits = Take your time, nothing is drawing yet. Write when you are back.
 guide-paused = Take your time. Pour off to the last drop and leave the lid ajar; within four hours we go on.
+guide-may-skip = Yes, an infusion can be left out: say “skip” when its turn comes, and the leaf keeps it for the next one.
 guide-skipped = Left out; the leaf keeps it for the next.
 guide-spent = The leaf has given what it had.
 guide-whisk = Sieve the powder into the warm bowl, add { ML($brew-waterMl) } at { DEGREES($brew-waterC, $memory-unit) }, and whisk quickly back and forth until fine foam stands, about { DURATION($brew-seconds) }.

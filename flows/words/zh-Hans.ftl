@@ -1018,6 +1018,7 @@ guide-quiet-hold = { $brew-style ->
 }
 guide-waits = 不急，茶叶还没下水。好了跟我说一声。
 guide-paused = 慢慢来。沥干，盖子留一条缝；四小时内再接着泡。
+guide-may-skip = 可以：轮到那一泡时说“跳过”，茶叶留给下一泡。
 guide-skipped = 跳过了；茶叶留给下一泡。
 guide-spent = 茶味已经泡尽了。
 guide-whisk = 茶粉筛进温过的碗，加 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，来回快速刷到起细沫，约 { DURATION($brew-seconds) }。

@@ -1018,6 +1018,7 @@ guide-quiet-hold = { $brew-style ->
 }
 guide-waits = 不急，茶葉還沒下水。好了跟我說一聲。
 guide-paused = 慢慢來。瀝乾，蓋子留一條縫；四小時內再接著泡。
+guide-may-skip = 可以：輪到那一泡時說「跳過」，茶葉留給下一泡。
 guide-skipped = 跳過了；茶葉留給下一泡。
 guide-spent = 茶味已經泡盡了。
 guide-whisk = 茶粉篩進溫過的碗，加 { DEGREES($brew-waterC, $memory-unit) } 的水 { ML($brew-waterMl) }，來回快速刷到起細沫，約 { DURATION($brew-seconds) }。

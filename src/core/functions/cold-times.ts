@@ -120,7 +120,8 @@ function earlyHour(words: string, text: string, part: string | undefined, clock:
 const earliestH = 5;
 /** From eight on a bare hour is one of the morning anyway. */
 const leastLateH = 8;
-const leaves = /\b(?:leav\w+|get(?:ting)? up|wake|work|school|train|bus|flight|drive|set(?:ting)? off|out the door)\b/;
+const leaves =
+  /\b(?:leav\w+|get(?:ting)? up|wake|work|school|train|bus|flight|drive|set(?:ting)? off|out the door)\b|起床|起身|出門|出门|上班|上學|上学|返工|返學|返学/;
 const saysEvening = /\bpm\b|\b(?:evening|tonight|dinner|supper|party|night)\b|晚|下午|傍晚/;
 
 function nextMorning(clock: string, nowMs: Instant, zone: string): Instant {

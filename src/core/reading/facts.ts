@@ -7,7 +7,7 @@ import type { Cues } from './cues.ts';
 import { readTaste, wordCount, type Kind } from './kind.ts';
 import { likeAnother, type Observation } from './observation.ts';
 import { sizeOfThing } from './known-sizes.ts';
-import { ounceG } from './measures.ts';
+import { ounceG, type Measure } from './measures.ts';
 import type { Reading } from './reading.ts';
 import { readDrawn } from './drawn.ts';
 import { readWarmed } from './wishes.ts';
@@ -66,9 +66,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     material: vessel.material,
     ware: concluded.ware,
     vesselFaint: vessel.faint && vessel.vessel !== null && vessel.material === null && !ofAnother.test(words),
-    // 7克是乾的還是濕的: the plan's own grams.
-    leafG:
-      ofNoDose.has(concluded.asks ?? '') || (kind === 'shop' && !saysDose(seen.plain)) ? null : quantities.leafG.value,
+    leafG: isOnlyAskedOf(seen, concluded) ? null : quantities.leafG.value,
     stockG: concluded.asks === 'lasts' ? leafToldG(seen) : null,
     leafSpoons: seen.leafSpoons,
     guests: seen.onlyGuests || countsGuests(kind, seen) ? quantities.guests.value : null,
@@ -172,10 +170,23 @@ function bareAsked({ plain, measures }: Observation): number | null {
   const [one] = measures;
   if (measures.length !== 1 || !one || !(one.dimension === 'bare' || one.dimension === 'mass') || plain.length > 40)
     return null;
+  if (isDoubted(plain, one)) return one.value;
   return asksAhead.test(plain.slice(0, one.start).trim()) && asksBehind.test(plain.slice(one.end).trim())
     ? one.value
     : null;
 }
+/** 7克是乾的還是濕的, of the plan's own grams; 放3克會不會多; what is bought. */
+const isOnlyAskedOf = (seen: Observation, { asks, kind }: Concluded): boolean =>
+  ofNoDose.has(asks ?? '') ||
+  (kind === 'shop' && !saysDose(seen.plain)) ||
+  seen.measures.some((one) => isDoubted(seen.plain, one));
+
+/** 放3克會不會多: asked of the leaf, and not wished for. */
+const isDoubted = (plain: string, { dimension, start, end }: Measure): boolean =>
+  dimension === 'mass' && doubtAhead.test(plain.slice(0, start)) && doubtBehind.test(plain.slice(end));
+const doubtAhead = /^(?:那|我|就|如果|这样|茶叶|茶|只|才|放|落|下|加|用|投|[，, ])*$/;
+const doubtBehind =
+  /^(?:的?茶叶|的?茶|的话|[，, ])*(?:会不会|会唔会|是不是|系咪|算不算|是否|会)?(?:有点|有啲|太|好|很|过|算|嫌)*(?:多|少)(?:了|咗|不多|不少|唔多|唔少|吗|嘛|咩|呢|啊|呀|点|[?？ ])*$/;
 const asksAhead =
   /^(?:(?:and|or|but|so|ok|okay|hm+),? )*(?:is|are|isn'?t|would|wouldn'?t|will|won'?t|does|do|what (?:would|does|will|about|do)|how (?:would|does))$/;
 const asksBehind =

@@ -100,7 +100,7 @@ const units: readonly Unit[] = [
     dimension: 'spoon',
     factor: 1,
     pattern:
-      '(?:heap(?:ed|ing) |level |rounded |big |small )?(?:tsps?\\.?|teaspoons?|tea spoons?|teaspoonfuls?|spoons?|spoonfuls?)|茶匙|小匙|匙羹|茶匙羹|勺|匙|茶则',
+      '(?:heap(?:ed|ing) |level |rounded |big |small )?(?:tsps?\\.?|teaspoons?|tea spoons?|teaspoonfuls?|spoons?|spoonfuls?)|平?(?:茶匙|小匙|匙羹|茶匙羹|茶勺|勺|匙|茶则)',
   },
   { dimension: 'spoon', factor: 3, pattern: 'tbsps?\\.?|tablespoons?|table spoons?|汤匙|大匙' },
   {

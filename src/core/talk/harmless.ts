@@ -34,7 +34,7 @@ export const burnsTheLeaf = ({ heard, words }: Scene): boolean =>
 export const holdsHotWare = (scene: Scene): boolean =>
   burning.has(scene.heard['answer'] ?? null) && says('holds-hot-ware')(scene);
 
-const burning: ReadonlySet<Json> = new Set(['burn', 'burnt-mouth', 'gaiwan-hot', 'safety-general', null]);
+const burning: ReadonlySet<Json> = new Set(['burn', 'burnt-mouth', 'gaiwan-hot', 'dripping', 'safety-general', null]);
 const leafBurns =
   /\b(?:will|wont|would|wouldnt|does|doesnt|can|cant|could|might|not|to|without|avoid)\b(?: \w+){0,4} (?:burn|scorch|scald|cook|kill|ruin|damage)(?:ing)? (?:(?:the |my |your |green |white )*(?:tea|leaf|leaves|powder|matcha)|(?<=water .*)(?:it|them))\b[?!. ]*$/;
 const ofSomebody =

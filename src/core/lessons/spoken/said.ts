@@ -87,7 +87,7 @@ export function hearSaid(sentence: Sentence, { lessons, now, zone, change }: Gro
 const longest = 200;
 
 /** Answered in a sentence, whatever is talked of. */
-const besides = ['how-waits', 'late', 'unheard', 'unremind', 'mail'];
+const besides = ['how-waits', 'late', 'unheard', 'unremind', 'mail', 'shop-says'];
 
 /** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
 function isNamed(spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): boolean {

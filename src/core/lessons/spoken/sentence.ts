@@ -6,6 +6,7 @@ export const lessonCueNames = [
   'how-waits',
   'asks-level',
   'mail',
+  'shop-says',
   'reminders-back',
   'unheard',
   'late',

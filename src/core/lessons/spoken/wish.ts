@@ -26,6 +26,7 @@ export type Wanted =
   | 'unheard'
   | 'how-waits'
   | 'mail'
+  | 'shop-says'
   | 'detail'
   | 'question';
 
@@ -57,6 +58,7 @@ const wants: readonly (readonly [LessonCue, Wanted])[] = [
   ['asks-level', 'detail'],
   ['how-waits', 'how-waits'],
   ['mail', 'mail'],
+  ['shop-says', 'shop-says'],
   ['unheard', 'unheard'],
   ['late', 'late'],
   ['leave', 'leave'],
