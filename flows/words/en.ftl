@@ -871,15 +871,15 @@ forget-page = What still stands on this page is on your device only; “A fresh 
 choice-guide = Guide me
     .typed = guide me / take me through it / lead me / walk me through / step by step / guide / walk me through it / guide me through it
 choice-guide-ready = Ready
-    .typed = ok / sifted / sieved / set out / all set / done / i am ready / i'm ready / go / next
+    .typed = ok / sifted / sieved / set out / all set / done / done that / done it / did that / did it / i am ready / i'm ready / go / next
 choice-guide-done = Done
-    .typed = ok / warm / warmed / it is warm / next / poured / poured it away / poured it out / i poured it away
+    .typed = ok / done that / done it / did that / did it / warm / warmed / it is warm / next / poured / poured it away / poured it out / i poured it away
 choice-guide-in = The leaf is in
-    .typed = ok / done / in / in it goes / it is in / leaf is in / leaves are in / i put it in / added
+    .typed = ok / done / done that / done it / did that / did it / in / in it goes / it is in / leaf is in / leaves are in / i put it in / added
 choice-guide-rinsed = Rinsed
-    .typed = ok / done / rinsed it / i rinsed it / rinse done
+    .typed = ok / done / done that / done it / did that / did it / rinsed it / i rinsed it / rinse done
 choice-guide-filled = Filled
-    .typed = ok / done / full / now / water is in / filled up / i filled it / poured in / i poured it in / in the fridge
+    .typed = ok / done / done that / done it / did that / did it / full / now / water is in / filled up / i filled it / poured in / i poured it in / in the fridge
 choice-guide-poured-on = Poured on
     .typed = poured / it is poured / i poured / i poured it
 choice-guide-poured = { $style ->
@@ -887,7 +887,7 @@ choice-guide-poured = { $style ->
     [grandpa] Drunk down to a third
    *[other] Poured
 }
-    .typed = ok / done / poured off / poured / poured out / it is poured / i poured / i poured it / i poured it off / taken out / strained / drank it / i drank it / drunk
+    .typed = ok / done / done that / done it / did that / did it / poured off / poured / poured out / it is poured / i poured / i poured it / i poured it off / taken out / strained / drank it / i drank it / drunk
 choice-guide-next-filled = { $style ->
     [cold] Strained, and the next is filled
     [grandpa] Drunk, and filled up again

@@ -6,7 +6,7 @@ import type { Around, Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
 import { brewOf, leafFor } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
-import { ifDrawn } from './plan-told.ts';
+import { ifDrawn, waterStood } from './plan-told.ts';
 import { numberOf, phrase, textOf } from './values.ts';
 
 export const aheadCallNames = ['toldAhead', 'heatTold', 'boilsHere', 'aboutTea'] as const;
@@ -18,6 +18,7 @@ const harmlessC = 8;
 /** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into no gaiwan. */
 export const exampleVessels = ['gaiwan', 'mug'] as const;
 const mostInGaiwanMl = 200;
+const mostInMugMl = 600;
 /** Sizes most have: common practice, no source. */
 export const ordinaryMl: { readonly [vessel: string]: number } = {
   gaiwan: 110,
@@ -42,6 +43,7 @@ export const aheadCalls = (
     const there = boils(content, given, around);
     const told = there === null ? heatOf(content, given, around) : [there];
     if (lines.includes('heat') && told.length === 0) told.push(usual(content, given, around));
+    if (numberOf(given['boiledAgoS']) !== null) told.push(...stood(content, given, around));
     const asksOfTimes = numberOf(given['drawnS']) !== null || numberOf(given['infusion']) !== null;
     const wantsMore = asksOfTimes || lines.some((line) => line !== 'heat');
     if (wantsMore) told.push(...(drawnAlready(content, given, around) ?? examples(content, given, around)));
@@ -80,6 +82,16 @@ const usual = (content: CoreContent, given: Facts, { memory }: Around): Phrase =
     waterC: usualHotC(content.brewing, leafFor(content, given)),
     unit: memory['unit'] ?? null,
   });
+
+/** "The kettle boiled two minutes ago, is that right for jasmine?" */
+function stood(
+  content: CoreContent,
+  { boiledAgoS = null, elevationM = null, ...given }: Facts,
+  around: Around,
+): Phrase[] {
+  const waterC = usualHotC(content.brewing, leafFor(content, given));
+  return waterStood({ seconds: boiledAgoS, waterC, elevationM }, around) as unknown as Phrase[];
+}
 
 function heatOf(content: CoreContent, given: Facts, { memory }: Around): Phrase[] {
   const toldC = numberOf(given['tempC']);
@@ -124,9 +136,9 @@ function examples(content: CoreContent, given: Facts, around: Around): Phrase[] 
   const { tea = null, family = null, tempC = null, elevationM = null, leafG: ownG = null } = given;
   const ownMl = numberOf(given['volumeMl']);
   const told = textOf(given['vessel']);
-  const vessels = (told in ordinaryMl ? [told] : exampleVessels).filter(
-    (vessel) => vessel !== 'gaiwan' || (ownMl ?? 0) <= mostInGaiwanMl,
-  );
+  const vessels = (
+    told in ordinaryMl ? [told] : (ownMl ?? 0) > mostInMugMl ? ['porcelain-pot'] : exampleVessels
+  ).filter((vessel) => vessel !== 'gaiwan' || (ownMl ?? 0) <= mostInGaiwanMl);
   return vessels.flatMap((vessel, nth) => {
     const volumeMl = ownMl ?? ordinaryMl[vessel] ?? 0;
     const brew = brewOf(content, { tea, family, tempC, elevationM, leafG: ownG, vessel, volumeMl }, around);

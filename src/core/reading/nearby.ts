@@ -11,7 +11,7 @@ export function after(plain: string, end: number, length = 24): string {
 const notThis =
   /(?:\b(?:not|isn'?t|wasn'?t|instead of|rather than|no longer|forget(?: about)?)(?: (?:an?|the|my|really|just|in|in an?|in the))*\s*|(?:不是|唔系|并非|而不是|而唔系|不要|唔要|唔用|不用|不再用|代替|别)(?:用)?\s*|(?:[烧煮达升加]?到[不唔](?:了|到)|[烧煮达升加热][不唔]到)\s*)$/;
 const lacking =
-  /(?:\b(?:no|don'?t (?:have|own|use)|swap(?:ping|ped)?|(?:chang|switch|mov)(?:e|ed|ing) from|do not have|have not|haven'?t|has no|without|haven'?t got|lost my|broke my|never had)(?: (?:an?|any|my|the))*\s*|(?:没有|没|冇|无)(?:个|把|只|任何)?\s*|(?:塞|放|装|摆)(?:不|唔)(?:进|下|入|落|到)(?:去|来)?\s*)$/;
+  /(?:\b(?:no|don'?t (?:have|own|use)|swap(?:ping|ped)?|(?:chang|switch|mov)(?:e|ed|ing) from|do not have|have not|haven'?t|has no|without|haven'?t got|lost my|broke my|never had)(?: (?:an?|any|my|the))*(?: [a-z]+(?: [a-z]+)?(?:,? (?:n?or|and))(?: (?:an?|any|my|the))*)?\s*|(?:没有|没|冇|无)(?:个|把|只|任何)?\s*|(?:塞|放|装|摆)(?:不|唔)(?:进|下|入|落|到)(?:去|来)?\s*)$/;
 
 const takenBack =
   /\b(?:no,? sorry|no,? wait|oh no|sorry,?|i mean|i meant|or rather|scratch that|make that|correction:?)\b|(?:说|讲|打|写|记|搞)错(?:了|咗)?|不对|唔啱|唔系|更正|不是(?=[,，、 ])/g;
@@ -49,5 +49,5 @@ export function isUsedUp(plain: string, start: number, end: number): boolean {
 
 /** Denied, or said to be missing: "I have no gaiwan". */
 export function isLacking(plain: string, start: number): boolean {
-  return isDenied(plain, start) || lacking.test(before(plain, start));
+  return isDenied(plain, start) || lacking.test(before(plain, start, 48));
 }

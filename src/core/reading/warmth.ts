@@ -105,7 +105,9 @@ const isSaidInHan = (plain: string, { value, start, end }: Measure): boolean => 
 
 /** "Water 70", "I'll use 75", "the kettle has cooled, that's probably 85 now" */
 const isOfKettle = (plain: string, { start, end }: Measure): boolean =>
-  (/\bwater(?:'?s)?(?: of| to| about| is| was| only| just| down)* $/.test(before(plain, start, 40)) &&
+  (/\bwater(?:'?s)?(?: of| to| about| around| maybe| like| probably| roughly| say| at| is| was| only| just| down)* $/.test(
+    before(plain, start, 40),
+  ) &&
     !/^\s?(?!now\b|is (?:that|it|this)\b|right\b|ok(?:ay)?\b|correct\b)\w/.test(after(plain, end))) ||
   (/\b(?:ill|i'll|i will|lets|let's|i) (?:use|do|take|go with|try) (?:about |around )?$/.test(
     before(plain, start, 30),
