@@ -212,7 +212,10 @@ brew-bags = { $plan-bags ->
     [1] One tea bag
    *[other] { $plan-bags } tea bags
  }: about { GRAMS($plan-leafG) } of small leaf, which gives quickly.
-brew-spoonful = A level teaspoon of it is about { GRAMS($spoonG) }; { GRAMS($leafG) } are about { SPOONS($spoons) }.
+brew-spoonful = A level teaspoon of it is about { GRAMS($spoonG) }{ $spoons ->
+    [1] .
+   *[other] ; { GRAMS($leafG) } are about { SPOONS($spoons) }.
+}
 brew-leaf-enough = Yes: { GRAMS($plan-leafG) } is what this is planned with.
 brew-no-scale = Without a scale: fill the teaspoon and strike it off level with a knife; that is near enough.
 brew-leaf-powder = Powder: { GRAMS($plan-leafG) }, about { SPOONS($plan-spoons) } level tsp, sieved, with { ML($plan-waterMl) } of water; whisk until it foams.
@@ -244,7 +247,7 @@ brew-boils-short = Where you are water boils at about { DEGREES($boilsAtC, $unit
 brew-ahead = { $nth ->
     [1] For example: { VESSEL($vessel) } { ML($volumeMl) }
    *[other] Or: { VESSEL($vessel) } { ML($volumeMl) }
-}, { GRAMS($leafG) } of leaf, { DEGREES($waterC, $unit) }, { $count ->
+}, { GRAMS($leafG) } of leaf (about { SPOONS($spoons) } level tsp), { DEGREES($waterC, $unit) }, { $count ->
     [1] { DURATION($firstS) }, once
     [2] { DURATIONS($times) }
     [3] { DURATIONS($times) }
@@ -324,6 +327,14 @@ brew-in-plain-stays = In plain words: about { SPOONS($plan-spoons) } level teasp
 brew-in-steps = “Guide me” takes you through it one step at a time, and you may ask what any word means.
 brew-mug-taken = I take an ordinary mug of 300 ml, as most people have one; tell me if you would rather use something else.
 brew-about-tea = { TEA($tea) }, as far as I know it: { FAMILY($family) }, { brew-leaf-form }, brewed with water of about { DEGREES($waterC, $unit) }.
+brew-rinse-of-it = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}: rinse it once for about { DURATION($seconds) } and pour that away; it wakes the leaf and takes off dust. In a mug or a large pot it may be left out.
+brew-rinse-of-none = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+} needs no rinse; you would pour the best away.
 brew-left-open = About that I have nothing sure to say: for a person’s answer, say “talk to the shop”. The brew itself I work out.
 brew-what-tea = { TEA($tea) }, by its family: { FAMILY($family) }.
 brew-similar = Nearest to { TEA($tea) } in its family, { FAMILY($family) }: { EITHER($told) }. Name one, and I plan it; whether it is in the shop just now, the shop tells.

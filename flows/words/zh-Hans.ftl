@@ -209,7 +209,10 @@ brew-as-last-time = （用的是您上次的器具；换了请告诉我。）
 brew-as-in-the-shop = （这是店里的泡法。请在下面告诉我您用什么器具。）
 brew-leaf = 茶叶：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙；干茶{ $plan-fill }。
 brew-bags = 茶包 { $plan-bags } 个：细碎茶叶共约 { GRAMS($plan-leafG) }，出味快。
-brew-spoonful = 这款茶一平茶匙约 { GRAMS($spoonG) }；{ GRAMS($leafG) }大约是 { SPOONS($spoons) } 平茶匙。
+brew-spoonful = 这款茶一平茶匙约 { GRAMS($spoonG) }{ $spoons ->
+    [1] 。
+   *[other] ；{ GRAMS($leafG) }大约是 { SPOONS($spoons) } 平茶匙。
+}
 brew-leaf-enough = 够的，这份泡法就是按 { GRAMS($plan-leafG) }算的。
 brew-no-scale = 没有秤：茶匙舀满，用刀背刮平，这样就够准了。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙，过筛，加水 { ML($plan-waterMl) }，打到起沫。
@@ -241,7 +244,7 @@ brew-boils-short = 您那里的水大约 { DEGREES($boilsAtC, $unit) } 就开，
 brew-ahead = { $nth ->
     [1] 例如{ VESSEL($vessel) } { ML($volumeMl) }
    *[other] 或者{ VESSEL($vessel) } { ML($volumeMl) }
-}：茶叶 { GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，{ $count ->
+}：茶叶 { GRAMS($leafG) }（约 { SPOONS($spoons) } 平茶匙），{ DEGREES($waterC, $unit) }，{ $count ->
     [1] { DURATION($firstS) }，泡一次
     [2] { DURATIONS($times) }
     [3] { DURATIONS($times) }
@@ -313,6 +316,14 @@ brew-in-plain-stays = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙�
 brew-in-steps = 说“带我泡”，我一步一步陪您；哪个词不明白，随时可以问。
 brew-mug-taken = 我先用一般的 300 毫升马克杯来算，大家家里多半都有；想用别的，告诉我。
 brew-about-tea = { TEA($tea) }，我知道的是：{ FAMILY($family) }，{ brew-leaf-form }，水温一般 { DEGREES($waterC, $unit) } 左右。
+brew-rinse-of-it = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}：用热水快速冲洗一次，约 { DURATION($seconds) }，倒掉不喝，醒茶也去尘。用马克杯或大壶泡可以不洗。
+brew-rinse-of-none = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}不必洗，洗掉的正是最好的部分。
 brew-left-open = 这一点我没有把握：要问人，请说“找店家”。泡法我来算。
 brew-what-tea = { TEA($tea) }属于{ FAMILY($family) }。
 brew-similar = 和{ TEA($tea) }同属{ FAMILY($family) }、最接近的是：{ LIST($told) }。说出一款，我就算泡法；店里现在有没有，要问店家。

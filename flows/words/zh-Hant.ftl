@@ -209,7 +209,10 @@ brew-as-last-time = （用的是您上次的器具；換了請告訴我。）
 brew-as-in-the-shop = （這是店裡的泡法。請在下面告訴我您用什麼器具。）
 brew-leaf = 茶葉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙；乾茶{ $plan-fill }。
 brew-bags = 茶包 { $plan-bags } 個：細碎茶葉共約 { GRAMS($plan-leafG) }，出味快。
-brew-spoonful = 這款茶一平茶匙約 { GRAMS($spoonG) }；{ GRAMS($leafG) }大約是 { SPOONS($spoons) } 平茶匙。
+brew-spoonful = 這款茶一平茶匙約 { GRAMS($spoonG) }{ $spoons ->
+    [1] 。
+   *[other] ；{ GRAMS($leafG) }大約是 { SPOONS($spoons) } 平茶匙。
+}
 brew-leaf-enough = 夠的，這份泡法就是照 { GRAMS($plan-leafG) }算的。
 brew-no-scale = 沒有秤：茶匙舀滿，用刀背刮平，這樣就夠準了。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙，過篩，加水 { ML($plan-waterMl) }，打到起沫。
@@ -241,7 +244,7 @@ brew-boils-short = 您那裡的水大約 { DEGREES($boilsAtC, $unit) } 就開，
 brew-ahead = { $nth ->
     [1] 例如{ VESSEL($vessel) } { ML($volumeMl) }
    *[other] 或者{ VESSEL($vessel) } { ML($volumeMl) }
-}：茶葉 { GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，{ $count ->
+}：茶葉 { GRAMS($leafG) }（約 { SPOONS($spoons) } 平茶匙），{ DEGREES($waterC, $unit) }，{ $count ->
     [1] { DURATION($firstS) }，泡一次
     [2] { DURATIONS($times) }
     [3] { DURATIONS($times) }
@@ -313,6 +316,14 @@ brew-in-plain-stays = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙�
 brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白，隨時可以問。
 brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多半都有；想用別的，告訴我。
 brew-about-tea = { TEA($tea) }，我知道的是：{ FAMILY($family) }，{ brew-leaf-form }，水溫一般 { DEGREES($waterC, $unit) } 左右。
+brew-rinse-of-it = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}：用熱水快速沖洗一次，約 { DURATION($seconds) }，倒掉不喝，醒茶也去塵。用馬克杯或大壺泡可以不洗。
+brew-rinse-of-none = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}不必洗，洗掉的正是最好的部分。
 brew-left-open = 這一點我沒有把握：要問人，請說「找店家」。泡法我來算。
 brew-what-tea = { TEA($tea) }屬於{ FAMILY($family) }。
 brew-similar = 和{ TEA($tea) }同屬{ FAMILY($family) }、最接近的是：{ LIST($told) }。說出一款，我就算泡法；店裡現在有沒有，要問店家。

@@ -35,7 +35,7 @@ import { partsOfMessage, readMessage } from './functions/read-message.ts';
 import { shopCallNames, shopCalls } from './functions/shop.ts';
 import { comparedCallNames, comparedCalls } from './functions/compared-teas.ts';
 import { similarCallNames, similarCalls } from './functions/similar-teas.ts';
-import { tasteAdjusted } from './functions/taste-adjusted.ts';
+import { tasteAdjusted, tasteCause } from './functions/taste-adjusted.ts';
 import { turnWeighed } from './functions/turn-weighed.ts';
 import { textOf } from './functions/values.ts';
 import { vesselCallNames, vesselCalls } from './functions/vessel-told.ts';
@@ -53,6 +53,7 @@ const callList = [
   'waterStood',
   'spoonsToGrams',
   'adjustTaste',
+  'tasteCause',
 ] as const;
 const allNames = [
   ...callList,
@@ -98,6 +99,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     waterStood: (given, around) => ({ gives: waterStood(given, around) }),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => tasteAdjusted(content, given, around),
+    tasteCause: ({ taste }) => ({ gives: tasteCause(textOf(taste)) }),
   };
   return {
     ...calls,

@@ -55,6 +55,7 @@ export const madeUpKeys: readonly string[] = [
   'brew-ahead',
   'brew-lasts',
   'brew-about-',
+  'brew-rinse-of-',
   'brew-leaf-',
   'brew-strength-',
   'brew-similar-',

@@ -25,11 +25,11 @@ export function tasteAdjusted(content: CoreContent, given: Facts, { memory }: Ar
   if (farOff !== null) {
     const { key, fromC } = farOff;
     const told = phrase(key, { waterC: usualC, fromC, unit: memory['unit'] ?? null });
-    return { gives: { cause: phrase(`taste-cause-${said}`), change: told, isChanged: false } };
+    return { gives: { cause: tasteCause(said), change: told, isChanged: false } };
   }
   return {
     gives: {
-      cause: phrase(`taste-cause-${said}`),
+      cause: tasteCause(said),
       change: changePhrase(change, { waterC, unit: memory['unit'] ?? null, said }),
       isChanged: change !== null,
       tempC: change?.field === 'waterC' ? waterC + change.to - change.from : null,
@@ -40,6 +40,9 @@ export function tasteAdjusted(content: CoreContent, given: Facts, { memory }: Ar
     },
   };
 }
+
+/** Holds for every tea. */
+export const tasteCause = (said: string): Facts => phrase(`taste-cause-${said}`);
 
 /** So far from the usual, it is the water of that one cup that was amiss, and no taste of anybody's. Judgement. */
 const farOffC = 4;

@@ -1,6 +1,7 @@
-/** What can be told of a tea before it is known what it is brewed in: the water, and how it comes out in two vessels as an example. */
+/** What can be told of a tea before it is known what it is brewed in: water, rinse, and how it comes out in two vessels as an example. */
 import { brewedAs, usualHotC } from '../brewing/leaf-profile.ts';
 import { isMistake } from '../brewing/schedule.ts';
+import { spoonfulG, spoonsOf } from '../brewing/spoons.ts';
 import { boilingPointC } from '../brewing/water.ts';
 import type { Around, Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
@@ -9,7 +10,7 @@ import type { CoreContent } from './core-content.ts';
 import { ifDrawn, waterStood } from './plan-told.ts';
 import { numberOf, phrase, textOf } from './values.ts';
 
-export const aheadCallNames = ['toldAhead', 'heatTold', 'boilsHere', 'aboutTea'] as const;
+export const aheadCallNames = ['toldAhead', 'heatTold', 'boilsHere', 'aboutTea', 'rinseOf'] as const;
 
 /** So far off nobody tastes it, and hotter by more than that even leaf that stands it turns bitter sooner. Judgement. */
 const hardlyTastedC = 3;
@@ -37,9 +38,14 @@ const timesShown = 3;
 export const aheadCalls = (
   content: CoreContent,
 ): { readonly [name in (typeof aheadCallNames)[number]]: Calls[string] } => ({
-  /** Of `lines` (see Reading.askedLines) and what was told of heat and height; null where nothing of that was. */
+  /**
+   * Of `lines` (see Reading.askedLines) and what was told of heat and height; null where nothing of that was. `inSpoons`: an
+   * amount was told to learn what it is in the other measure.
+   */
   toldAhead: (given, around) => {
     const lines = (given['lines'] ?? []) as readonly string[];
+    const measured = given['inSpoons'] === true ? spoonful(content, given) : null;
+    if (measured !== null) return { gives: [measured] };
     const there = boils(content, given, around);
     const told = there === null ? heatOf(content, given, around) : [there];
     if (lines.includes('heat') && told.length === 0) told.push(usual(content, given, around));
@@ -70,6 +76,14 @@ export const aheadCalls = (
     const waterC = usualHotC(content.brewing, leafFor(content, { tea: id }));
     const values = { tea: tea.id, family: tea.family, form: tea.form, waterC, unit: memory['unit'] ?? null };
     return { gives: phrase('brew-about-tea', values) };
+  },
+  /** Whether a tea, or a family, is rinsed in a small vessel, and how long. */
+  rinseOf: (given) => {
+    const leaf = leafFor(content, given);
+    const seconds = content.brewing.forms[leaf.form]?.rinseSeconds ?? null;
+    const isRinsed = brewedAs(content.brewing, leaf).rinsed && seconds !== null;
+    const values = { tea: given['tea'] ?? null, family: leaf.family, seconds };
+    return { gives: phrase(isRinsed ? 'brew-rinse-of-it' : 'brew-rinse-of-none', values) };
   },
 });
 
@@ -104,6 +118,15 @@ function heatOf(content: CoreContent, given: Facts, { memory }: Around): Phrase[
   const isHarmless = toldC <= highestC && off <= harmlessC;
   const sort = Math.abs(off) <= hardlyTastedC ? 'right' : off < 0 ? 'cooler' : isHarmless ? 'hotter' : 'hot';
   return [phrase(`brew-heat-${sort}`, values)];
+}
+
+/** What was told in grams, in spoons, or the other way round; null where it was in neither. */
+function spoonful(content: CoreContent, given: Facts): Phrase | null {
+  const spoonG = spoonfulG(content.brewing, leafFor(content, given));
+  const leafG = numberOf(given['leafG']);
+  const spoons = leafG === null ? numberOf(given['leafSpoons']) : leafG / spoonG;
+  if (spoons === null) return null;
+  return phrase('brew-spoonful', { spoonG, leafG: leafG ?? spoons * spoonG, spoons });
 }
 
 /** How hot water gets where they are, and whether that will do: it says more than the heat that was told with it. */
@@ -144,8 +167,9 @@ function examples(content: CoreContent, given: Facts, around: Around): Phrase[] 
     const brew = brewOf(content, { tea, family, tempC, elevationM, leafG: ownG, vessel, volumeMl }, around);
     if (isMistake(brew)) return [];
     const { leafG, waterC, infusions } = brew.plan;
+    const spoons = spoonsOf(content.brewing, brew.leaf, leafG);
     const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);
-    const figures = { leafG, waterC, times, firstS: times[0] ?? 0, count: infusions.length };
+    const figures = { leafG, spoons, waterC, times, firstS: times[0] ?? 0, count: infusions.length };
     const unit = around.memory['unit'] ?? null;
     return [phrase('brew-ahead', { nth: nth + 1, vessel, volumeMl, ...figures, unit })];
   });

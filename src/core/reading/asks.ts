@@ -74,7 +74,7 @@ const apart = /[?？,，、。;；]\s*|(?<=\p{Script=Han})\s+(?=\p{Script=Han})|
 function asksIn({ seen: { words, cues }, named, explain }: AsksScene): Asks | null {
   const isShort = words.length <= longestAsked;
   if (asksOfWord.test(words) && words.length <= longestAsked * 2 && explain(words) !== null) return 'meaning';
-  if (isShort && cues.has('asks-spoons', words)) return 'leaf';
+  if (words.length <= longestAsked * 2 && cues.has('asks-spoons', words)) return 'leaf';
   if (named && cues.has('asks-guide', words)) return 'guide';
   if (cues.has('asks-whole', words)) return 'whole';
   if (words.length > longestAsked * 2) return null;

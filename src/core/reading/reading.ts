@@ -2,7 +2,7 @@
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, type Act } from './acts.ts';
-import { readAsks, type AskedLine, type Asks, type ReadAsks } from './asks.ts';
+import { linesOfPlanAhead, readAsks, type AskedLine, type Asks, type ReadAsks } from './asks.ts';
 import { answerToDanger, makeAnswerFinder, makeExplainer, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
@@ -172,7 +172,8 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const heard = turn === null ? settled : 'brew';
     const isWhy = heard === 'brew' && asksWhy(seen);
     const isPlanned = heard === 'brew' && !isWhy && (asks !== null || turn !== null || !namesNothing(seen, isFaint));
-    const isQuestion = heard === 'brew' && !isWhy && danger === null && asks === null && turn === null;
+    const isOfPlan = asks !== null || (seen.teas.length > 0 && linesOfPlanAhead(words, cues).includes('count'));
+    const isQuestion = heard === 'brew' && !isWhy && danger === null && !isOfPlan && turn === null;
     const ofIt = isQuestion ? besideName(seen, answerFor, isOfBrewing) : noAnswer;
     const isSettled = isPlanned || danger !== null || asksRemedy || ofIt.answer !== null;
     const found = isSettled ? ofIt : standing(heard, seen);

@@ -84,6 +84,7 @@ function besideWater({ plain, teas }: QuantityScene, m: Measure): boolean {
     );
   if (m.value >= 60 && m.value <= 100 && m.digits && (isOfKettle(plain, m) || isSaidInHan(plain, m))) return true;
   if (m.digits && teas.length > 0 && isWeighed(plain, m)) return true;
+  if (m.value >= 60 && m.value <= 100 && m.digits && isAfterTheBoil(plain, m)) return true;
   if (m.value >= 60 && m.value <= 100 && fromTheTap.test(before(plain, m.start, 60))) return true;
   const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && (waterTalk.test(plain) || isNoHour(plain, m));
   const used =
@@ -117,6 +118,12 @@ const isOfKettle = (plain: string, { start, end }: Measure): boolean =>
     before(plain, start, 70),
   ) &&
     /^\s?(?:now|by now|or so|i think|i guess)?[.! ]*$/.test(after(plain, end)));
+
+/** "How long do I wait after boiling for 90?", "how much cold water into boiling to get 80" */
+const isAfterTheBoil = (plain: string, { start, end }: Measure): boolean =>
+  /\b(?:boil\w*|kettle)\b.{0,50}\b(?:to (?:get|reach|hit|make)(?: (?:it |water )?(?:to|at))?|(?:cools?|drops?|down|is|gets) to|for|until(?: its)?|till(?: its)?)(?: about| around)? $/.test(
+    before(plain, start, 80),
+  ) && /^\s?(?:$|[.?!,])/.test(after(plain, end));
 
 /** "The dispenser at work, it's about 90" */
 const fromTheTap =
