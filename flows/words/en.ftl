@@ -1017,6 +1017,7 @@ guide-told-shorter = Shorter from now on, { $next }.
 guide-told-pace-end = It goes no further that way with this leaf in this vessel.
 guide-told-guests = For { $guests }: about { ML($cupMl) } each.
 guide-told-guests-two = For { $guests } one pouring is only { ML($cupMl) } each: collect two in the pitcher, then share.
+guide-told-later = Infusion { $n }: about { DURATION($seconds) }. It is reckoned anew once those before it are poured.
 guide-told-now = You are at infusion { $n } of about { $ends }: { DURATION($seconds) }, water { DEGREES($waterC, $unit) }, { GRAMS($leafG) } of leaf.
 guide-told-left = Infusion { $n } of about { $ends } draws, { DURATION($seconds) } to go: water { DEGREES($waterC, $unit) }, { GRAMS($leafG) } of leaf.
 guide-told-whisk = { GRAMS($leafG) } of powder, { ML($waterMl) } at { DEGREES($waterC, $unit) }, about { DURATION($seconds) } of whisking.

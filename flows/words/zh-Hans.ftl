@@ -976,6 +976,7 @@ guide-told-shorter = 之后泡短一点，{ $next }。
 guide-told-pace-end = 以这些茶叶和这个茶器，只能调到这里了。
 guide-told-guests = { $guests } 位：每位约 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：两泡并在公道杯里再分。
+guide-told-later = 第 { $n } 泡大约 { DURATION($seconds) }；前面几泡出汤以后会再算一次。
 guide-told-now = 现在是第 { $n } 泡（大约共 { $ends } 泡）：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶叶 { GRAMS($leafG) }。
 guide-told-left = 第 { $n } 泡（大约共 { $ends } 泡）正在泡，还有 { DURATION($seconds) }：水 { DEGREES($waterC, $unit) }，茶叶 { GRAMS($leafG) }。
 guide-told-whisk = 茶粉 { GRAMS($leafG) }，{ DEGREES($waterC, $unit) } 的水 { ML($waterMl) }，刷大约 { DURATION($seconds) }。

@@ -976,6 +976,7 @@ guide-told-shorter = 之後泡短一點，{ $next }。
 guide-told-pace-end = 以這些茶葉和這個茶器，只能調到這裡了。
 guide-told-guests = { $guests } 位：每位約 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：兩泡併在公道杯裡再分。
+guide-told-later = 第 { $n } 泡大約 { DURATION($seconds) }；前面幾泡出湯以後會再算一次。
 guide-told-now = 現在是第 { $n } 泡（大約共 { $ends } 泡）：{ DURATION($seconds) }，水 { DEGREES($waterC, $unit) }，茶葉 { GRAMS($leafG) }。
 guide-told-left = 第 { $n } 泡（大約共 { $ends } 泡）正在泡，還有 { DURATION($seconds) }：水 { DEGREES($waterC, $unit) }，茶葉 { GRAMS($leafG) }。
 guide-told-whisk = 茶粉 { GRAMS($leafG) }，{ DEGREES($waterC, $unit) } 的水 { ML($waterMl) }，刷大約 { DURATION($seconds) }。

@@ -60,8 +60,8 @@ export function sharedAmong(guests: number, pouredMl: number, hasAnother: boolea
   return phrase(isTwo ? 'guide-told-guests-two' : 'guide-told-guests', { guests, cupMl });
 }
 
-/** Where the brew stands, for whoever asks. */
-export function now(content: CoreContent, brew: GuidedBrew, { memory, nowMs }: Around): Json {
+/** Where the brew stands, for whoever asks; `n`: of an infusion to come. */
+export function now(content: CoreContent, brew: GuidedBrew, { memory, nowMs }: Around, n: number | null = null): Json {
   const ground = groundOf(content, brew);
   const plan = planBrew(ground.data, ground.leaf, brew.request);
   const next = brew.coming[0];
@@ -76,6 +76,8 @@ export function now(content: CoreContent, brew: GuidedBrew, { memory, nowMs }: A
       unit: memory['unit'] ?? null,
       seconds: plan.infusions[0]?.seconds ?? 0,
     });
+  const later = brew.coming.slice(1).find((one) => one.n === n);
+  if (later) return phrase('guide-told-later', { n: later.n, seconds: later.seconds });
   const known = { n: next.n, ends, waterC, unit: memory['unit'] ?? null, leafG };
   const leftS = brew.hold ? Math.round((brew.hold.endsAt - nowMs) / 1000) : 0;
   if (leftS > 0) return phrase('guide-told-left', { ...known, seconds: leftS });

@@ -73,7 +73,10 @@ export function guideCalls(content: CoreContent): { readonly [name in (typeof gu
     paceGuide: moving((board, given, { nowMs }) => pacedNow(content, board, given, { nowMs, zone: content.zone })),
     drawGuide: moving((board, given, { nowMs }) => drawnNow(board, numberOf(given['seconds']) ?? 0, nowMs)),
     tasteGuide: moving((board, given, around) => tastedNow(content, board, given, around)),
-    nowGuide: moving((board, _, around) => ({ ...board, change: nowPhrase(content, board.brew, around) })),
+    nowGuide: moving((board, { n = null }, around) => ({
+      ...board,
+      change: nowPhrase(content, board.brew, around, numberOf(n)),
+    })),
     endGuide: moving((board) => ({
       ...board,
       isOver: true,
