@@ -17,6 +17,7 @@ export const asksApart = /\bdiff(?:er\w*|s)?\b|差在|差别|分别|区别|不�
 
 /** Longer texts say more than that; and some are heard in twice as long ones. */
 const longestAsked = 40;
+const longestNamed = 64;
 
 interface AsksScene {
   readonly seen: Observation;
@@ -84,14 +85,20 @@ function asksIn({ seen: { words, cues }, named, explain }: AsksScene): Asks | nu
   if (!named && cues.has('asks-unclear', words)) return 'meaning';
   if (!named && cues.has('asks-bitter-ahead', words)) return 'bitter-ahead';
   if (!named && cues.has('asks-take-out', words)) return 'leaf-out';
+  if (named && words.length <= longestNamed && isOfHeatAlone(words, cues)) return 'heat';
   if (!isShort) return null;
   if (cues.has('asks-enough', words)) return 'enough';
   const asked = cues.has('not-of-the-plan', words) ? [] : linesAsked(words, cues);
-  // How hot the water is for a tea is known before all else is.
-  if (named) return asked.length === 1 && asked[0] === 'heat' ? 'heat' : meaningIn(words, cues);
+  if (named) return meaningIn(words, cues);
   if (asked.length === 2 && asked.includes('time') && asked.includes('leaf-out')) return 'time';
   if (asked.length > 1) return 'whole';
   return asked[0] ?? meaningIn(words, cues);
+}
+
+/** How hot the water is for a tea is known before all else is. */
+function isOfHeatAlone(words: string, cues: Cues): boolean {
+  const asked = cues.has('not-of-the-plan', words) ? [] : linesAsked(words, cues);
+  return asked.length === 1 && asked[0] === 'heat';
 }
 
 /** "What does flush mean on the darjeeling bag": of a word, whatever tea is named with it. */

@@ -4,11 +4,13 @@ import type { Observation } from './observation.ts';
 
 /** Longer texts tell of more than that. */
 const longestText = 80;
+/** With leaf and water told as well, a time is how long it draws. */
+const mostBesideTime = 2;
 /** Longer than any cold infusion. */
 const longestS = 86_400;
 
 const ofDrawing =
-  /\b(?:and|or|leav(?:e|ing)|left|let|steep\w*|brew\w*|draw\w*|drew|infus\w*|soak\w*|sit|sat|stand|stood|stays?|do|did|gave|give|take|go|for|make|set|push|extend|stretch|bump|what if|how about|what about|is|would|instead|rather|ok|okay|enough|good|right|strong|weak)\b|泡|浸|焗|闷|放|等|如果|可以|可唔可以|行|得|呢|够|改/;
+  /\b(?:and|or|leav(?:e|ing)|left|let|steep\w*|brew\w*|draw\w*|drew|infus\w*|soak\w*|sit|sat|stand|stood|stays?|do|did|gave|give|take|go|for|make|set|push|extend|stretch|bump|what if|how about|what about|is|would|instead|rather|ok|okay|enough|good|right|strong|weak|too)\b|泡|浸|焗|闷|放|等|如果|可以|可唔可以|行|得|呢|够|改/;
 /** An hour of the clock, what lies ahead or behind, what comes every so often. */
 const beforeAnother =
   /\b(?:in|after|every|within|last|next|past|another|each|until|by|wait|waited|for the last) (?:about |around |another )?$|[每过再隔等前后早晚迟多少]$/;
@@ -31,5 +33,7 @@ export function readDrawn({ plain, measures }: Pick<Observation, 'plain' | 'meas
   if (ofWater.test(plain)) return null;
   if (beforeAnother.test(before(plain, time.start)) || afterAnother.test(after(plain, time.end))) return null;
   const isAll = !/[\p{L}\p{N}]/u.test(plain.slice(0, time.start) + plain.slice(time.end));
-  return isAll || ofDrawing.test(plain) ? time.value : null;
+  // "5 g 250 ml 3 min"
+  const isWhole = measures.some(({ dimension }) => dimension === 'mass') && measures.length > mostBesideTime;
+  return isAll || isWhole || ofDrawing.test(plain) ? time.value : null;
 }

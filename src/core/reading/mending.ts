@@ -38,6 +38,7 @@ const shortened: { readonly [word: string]: string } = {
   bc: 'because',
   bout: 'about',
   n: 'and',
+  w: 'with',
   tmr: 'tomorrow',
   tho: 'though',
   thru: 'through',

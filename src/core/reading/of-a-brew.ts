@@ -82,6 +82,13 @@ export function tellsOfABrew(
   if (weighed === 'greeting')
     return seen.teas.length > 0 && (tellsAll(seen) || tellsEach(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
+  if (
+    asks === 'heat' &&
+    seen.teas.length > 0 &&
+    (weighed === 'care' || weighed === 'offtopic') &&
+    isGuess(seen, answerFor)
+  )
+    return true;
   if (asks === 'dry' || asks === 'size' || asks === 'lasts') return true;
   if (weighed === 'shop' && servesInGrams.test(words)) return true;
   if (
@@ -110,6 +117,11 @@ export function tellsOfABrew(
   if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
   return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
 }
+
+/** So little alike, an answer found for it is a guess. Judgement. */
+const leastSure = 0.6;
+const isGuess = ({ words }: Observation, answerFor: AnswerFinder): boolean =>
+  (answerFor(words, 'care')?.likeness ?? 0) < leastSure;
 
 /** "Green tea in a cast iron teapot", and no word of how such a pot is kept. */
 const brewsInWare = ({ teas, cues, words }: Observation): boolean =>

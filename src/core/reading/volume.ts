@@ -114,6 +114,9 @@ function besideVessel(scene: QuantityScene, measure: Measure): boolean {
   // "8 g in 120"
   if (/\d ?(?:g|gr|grams?|克)(?: of [a-z]+)?(?: ?(?:in|to|per|for|\/|对|比|配) ?)$/.test(before(plain, measure.start)))
     return true;
+  // "4 g 200 90 sec"
+  if (measure.digits && measure.value > 100 && /\d ?(?:g|gr|grams?),? $/.test(before(plain, measure.start)))
+    return true;
   // 這把壺老了，大概兩百五
   if (
     vessels.length > 0 &&
@@ -153,7 +156,9 @@ function besideVessel(scene: QuantityScene, measure: Measure): boolean {
   // 750的瓶子
   if (
     measure.value >= 100 &&
-    /^ ?(?:的|嘅)?(?:大|小|玻璃|塑料|塑胶|矿泉水|密封)?(?:瓶|樽|罐子)/.test(after(plain, measure.end))
+    /^ ?(?:的|嘅)?(?:大|小|玻璃|塑料|塑胶|矿泉水|密封)?(?:瓶|樽|罐子)|^ (?:glass |water |plastic )?(?:bottle|flask|jug|jar)\b/.test(
+      after(plain, measure.end),
+    )
   )
     return true;
   // 500的 她都泡熟普

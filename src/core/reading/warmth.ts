@@ -85,6 +85,7 @@ function besideWater({ plain, teas }: QuantityScene, m: Measure): boolean {
   if (m.value >= 60 && m.value <= 100 && m.digits && (isOfKettle(plain, m) || isSaidInHan(plain, m))) return true;
   if (m.digits && teas.length > 0 && isWeighed(plain, m)) return true;
   if (m.value >= 60 && m.value <= 100 && m.digits && isAfterTheBoil(plain, m)) return true;
+  if (m.value >= 60 && m.value <= 100 && atMost.test(after(plain, m.end, 40))) return true;
   if (m.value >= 60 && m.value <= 100 && fromTheTap.test(before(plain, m.start, 60))) return true;
   const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && (waterTalk.test(plain) || isNoHour(plain, m));
   const used =
@@ -124,6 +125,10 @@ const isAfterTheBoil = (plain: string, { start, end }: Measure): boolean =>
   /\b(?:boil\w*|kettle)\b.{0,50}\b(?:to (?:get|reach|hit|make)(?: (?:it |water )?(?:to|at))?|(?:cools?|drops?|down|is|gets) to|for|until(?: its)?|till(?: its)?)(?: about| around)? $/.test(
     before(plain, start, 80),
   ) && /^\s?(?:$|[.?!,])/.test(after(plain, end));
+
+/** "93, that's the max it gets" */
+const atMost =
+  /^,? ?(?:is |thats |that's |that is |its |it's )?(?:the |about |as )?(?:max(?:imum)?|most|hottest|highest|hot as)\b(?! (?:i|we|people|guests|ml|grams?)\b)(?! (?:i|we) (?:have|own|drink|put|use))/;
 
 /** "The dispenser at work, it's about 90" */
 const fromTheTap =

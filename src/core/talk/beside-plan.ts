@@ -106,7 +106,8 @@ function manyCups({ words, cues }: Scene): number | null {
 
 /** "How many cups is that?" */
 export function asksYield(scene: Scene): boolean {
-  return (scene.heard['kind'] !== 'safety' || mayBeNoDanger(scene.heard)) && says('asks-yield')(scene);
+  const isOfTea = scene.heard['kind'] !== 'safety' || mayBeNoDanger(scene.heard);
+  return isOfTea && says('asks-yield')(scene) && !says('of-lessons')(scene);
 }
 
 /** 好 我重新燒, beside a plan: nothing is asked. */

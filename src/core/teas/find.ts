@@ -76,7 +76,9 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
     const named = new Map<string, Tea>();
     const families = new Set<string>();
     const general = mentions.flatMap((m) => (m.meaning.is === 'family' ? [{ ...m, meaning: m.meaning }] : []));
-    const others = mentions.filter((m) => m.meaning.is === 'other-tea' && !isAdded(plain, m.start));
+    const others = mentions.filter(
+      (m) => m.meaning.is === 'other-tea' && !isAdded(plain, m.start) && !isMadeOf(plain, m, mentions),
+    );
     for (const mention of mentions) {
       if (mention.meaning.is !== 'tea') continue;
       const { tea } = mention.meaning;
@@ -124,6 +126,11 @@ const isAdded = (plain: string, start: number): boolean =>
   /(?:\bwith|\bplus|\band (?:some|a few|a little|a bit of)|\+|加|配|放)(?: (?:some|a few|a little|dried|of|a bit of))* ?(?:点|些|几[粒颗片])?$/.test(
     plain.slice(Math.max(0, start - 24), start),
   );
+
+/** "Chai with your assam": what is made of a tea that is named. */
+const isMadeOf = (plain: string, { end }: Mention<Meaning>, mentions: readonly Mention<Meaning>[]): boolean =>
+  mentions.some(({ meaning, start }) => meaning.is === 'tea' && start > end && madeOf.test(plain.slice(end, start)));
+const madeOf = /^ (?:made )?(?:with|from|using|out of|of) (?:the |my |your |some |this |that )?$/;
 
 /** "Start with the dong ding": of several, that one first. */
 function firstOf(plain: string, mentions: readonly Mention<Meaning>[]): Tea | null {
