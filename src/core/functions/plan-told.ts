@@ -117,13 +117,14 @@ const noticed = { weaker: 0.8, stronger: 1.2, much: 1.5 };
 /** So much is boiled at a time, where nobody said how much: judgement. */
 const usualKettleMl = 1000;
 
-/** How what is in the kettle, or a litre, comes to be so hot without a thermometer, before it is known for what; or how long that takes. */
+/** How what is in the kettle (`waterMl` of it), or a litre, comes to be so hot without a thermometer; or how long that takes. */
 export function waterSoHot(given: Facts, { memory }: Around): Json {
   const { tempC, elevationM, inKettleMl, isTimeAsked } = given;
-  const [waterC, waterMl] = [Number(tempC), Number(inKettleMl ?? usualKettleMl)];
+  const kettleMl = Number(inKettleMl ?? usualKettleMl);
+  const [waterC, waterMl] = [Number(tempC), Number(given['waterMl'] ?? kettleMl)];
   const boilsAtC = boilingPointC(Number(elevationM ?? 0));
   const unit = memory['unit'] ?? null;
-  const ask = { waterC, waterMl, boilsAtC };
+  const ask = { waterC, waterMl, kettleMl, boilsAtC };
   const ways = isTimeAsked === true && waterC < boilsAtC - 1 ? [waitWay(ask), mixWay(ask)] : kettleWays(ask);
   const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, unit, nth: i + 1 }));
   return [phrase('brew-water-so-hot', { waterC, waterMl, unit }), ...told];
