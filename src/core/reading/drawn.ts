@@ -13,7 +13,7 @@ const ofDrawing =
   /\b(?:and|or|leav(?:e|ing)|left|let|steep\w*|brew\w*|draw\w*|drew|infus\w*|soak\w*|sit|sat|stand|stood|stays?|do|did|gave|give|take|go|for|make|set|push|extend|stretch|bump|what if|how about|what about|is|would|instead|rather|ok|okay|enough|good|right|strong|weak|too)\b|泡|浸|焗|闷|放|等|如果|可以|可唔可以|行|得|呢|够|改/;
 /** An hour of the clock, what lies ahead or behind, what comes every so often. */
 const beforeAnother =
-  /\b(?:in|after|every|within|last|next|past|another|each|until|by|wait|waited|for the last) (?:about |around |another )?$|[每过再隔等前后早晚迟多少]$/;
+  /\b(?:in|after|every|within|last|next|past|another|each|until|by|wait|waited|for the last|(?:only |just )?(?:have|got|has)(?: only| just)?) (?:about |around |another )?$|[每过再隔等前后早晚迟多少]$/;
 const afterAnother =
   /^\s?(?:ago|later|away|walk|drive|before|after|old|early|late|left|more|less|longer|shorter|from now|a day|lesson|class|course|前|后|以前|以后|之后|内|再|一次|的课|课)/;
 

@@ -104,7 +104,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,
     answer: concluded.answer,
-    forChild: (kind === 'brew' || isOfSafety(concluded)) && cues.has('for-child', words),
+    forChild: (kind === 'brew' || (isOfSafety(concluded) && !hasDrunk.test(words))) && cues.has('for-child', words),
     isWarned: concluded.isWarned,
     nearAnswer: concluded.nearAnswer,
     faintAnswer: concluded.faintAnswer,
@@ -122,8 +122,12 @@ const leafToldG = ({ measures }: Observation): number | null => {
 const understandsNothing = ({ asks, turn, style, strength, answer }: Concluded): boolean =>
   [asks, turn, style, strength, answer].every((one) => one === null);
 
-/** Asked of safety, answered by what is not for children, and no danger. */
-const isOfSafety = ({ kind, answer }: Concluded): boolean => kind === 'safety' && answer === 'very-hot-drinks';
+/** Asked of safety, and of no danger. */
+const isOfSafety = ({ kind, answer }: Concluded): boolean =>
+  kind === 'safety' && (answer === 'very-hot-drinks' || answer === 'children');
+
+/** Nothing is to be brewed for who had it already. */
+const hasDrunk = /\b(?:drank|drunk|had|has had|ate|sipped|swallowed|spilt|spilled|got into|pulled|knocked)\b/;
 
 /** A pot in the place of the one before. */
 const ofAnother = /\b(?:instead|another|different|other|new|switch|change)\b|换|改用|改做|转用|另|别的|第二个/;

@@ -152,7 +152,7 @@ const isSomeOf = (plain: string, at: number): boolean =>
   plain.startsWith('同一个人', at - 1) ||
   /^[一1]人[一1半]?[小大]?[杯份碗]/.test(plain.slice(at, at + 5));
 
-/** "A glass pot 500 and guests 4": so many come to no table. */
+/** "A glass pot 500 and guests 4": so many come to no table, unless they are called people. */
 const mostCounted = 99;
 
 /** "250 grandpa style" */
@@ -169,6 +169,8 @@ function chains(
   const found: Link[][] = [];
   const numberAt = new Map(numbers.map((number) => [number.start, number]));
   let chain: Link[] = [];
+  const isOfMany = (end: number): boolean =>
+    sorts.get(linkAt(link, plain, plain.charAt(end) === ' ' ? end + 1 : end) ?? '') === 'many';
   const close = (): void => {
     if (chain.some((l) => l.sort !== 'join' && l.sort !== 'number')) found.push(chain);
     chain = [];
@@ -179,7 +181,12 @@ function chains(
     if (word && (!number || word.length > number.end - number.start)) {
       chain.push({ sort: sorts.get(word) ?? 'join', text: word, value: 0, start: i, end: i + word.length });
       i += word.length;
-    } else if (number && number.end > i && isCount(number.value) && number.value <= mostCounted) {
+    } else if (
+      number &&
+      number.end > i &&
+      isCount(number.value) &&
+      (number.value <= mostCounted || isOfMany(number.end))
+    ) {
       chain.push({ sort: 'number', text: '', value: seatsFor(number.value), start: i, end: number.end });
       i = number.end;
     } else {

@@ -10,7 +10,7 @@ export const turns = [...turnsByCue, 'stronger', 'lighter'] as const;
 export type Turn = (typeof turns)[number];
 
 /** Longer texts say more than that. */
-const longestTurn = 40;
+const longestTurn = 46;
 
 /** 濃少少, 熱d: a little, as it is said and typed in Hong Kong. */
 const littleMore = /(?<=[热烫凉冻浓淡久耐长短快多少高低大细])(?:少少|小小|d)(?![a-z])/g;

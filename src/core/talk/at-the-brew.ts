@@ -49,6 +49,7 @@ export function atTheBrew(scene: Scene): Facts {
     isLastOne: isDrawing && cues.says('last-one', words) ? true : null,
     hands,
     mayBeWater: hands === 'poured' && cues.says('may-be-water', words) ? true : null,
+    waterOn: cues.says('water-on', words) || null,
     wasBoiling: isDrawing && !words.includes('?') && cues.says('was-boiling', words) ? true : null,
     isLate: late === null ? null : true,
     lateS: late === 'unsaid' ? null : late,

@@ -85,7 +85,12 @@ export function likesIt(how: 'light' | 'strong'): (scene: Scene) => boolean {
   return (scene) => {
     const { flow, asked = null, words, heard } = scene;
     const ofThePlan = flow === 'brew' && asked === null && (heard['kind'] === 'taste' || mayBeNoDanger(heard));
-    return ofThePlan && words.length <= longestLiking && says(`likes-it-${how}`)(scene);
+    return (
+      ofThePlan &&
+      words.length <= longestLiking &&
+      says(`likes-it-${how}`)(scene) &&
+      !(says('likes-it-light')(scene) && says('likes-it-strong')(scene))
+    );
   };
 }
 const longestLiking = 80;

@@ -110,6 +110,7 @@ export const talkCueFiles = {
     'just-now',
     'may-be-water',
     'was-boiling',
+    'water-on',
     'of-what-comes',
     'boiled-ago',
     'asks-cooling',
