@@ -335,6 +335,14 @@ brew-rinse-of-none = { $tea ->
     [none] { FAMILY($family) }
    *[other] { TEA($tea) }
 } needs no rinse; you would pour the best away.
+brew-caffeine-of-it = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}: a first cup, { GRAMS($leafG) } in { ML($ml) }, holds about { NUMBER($mg, maximumFractionDigits: 0) } mg of caffeine ({ NUMBER($leastMg, maximumFractionDigits: 0) } to { NUMBER($mostMg, maximumFractionDigits: 0) }, as leaves differ).
+brew-caffeine-of-none = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}: no caffeine.
 brew-left-open = About that I have nothing sure to say: for a person’s answer, say “talk to the shop”. The brew itself I work out.
 brew-what-tea = { TEA($tea) }, by its family: { FAMILY($family) }.
 brew-similar = Nearest to { TEA($tea) } in its family, { FAMILY($family) }: { EITHER($told) }. Name one, and I plan it; whether it is in the shop just now, the shop tells.

@@ -324,6 +324,14 @@ brew-rinse-of-none = { $tea ->
     [none] { FAMILY($family) }
    *[other] { TEA($tea) }
 }不必洗，洗掉的正是最好的部分。
+brew-caffeine-of-it = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}：{ GRAMS($leafG) }茶配 { ML($ml) }水，第一杯约 { NUMBER($mg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 至 { NUMBER($mostMg, maximumFractionDigits: 0) }，看茶叶）。
+brew-caffeine-of-none = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}不含咖啡因。
 brew-left-open = 这一点我没有把握：要问人，请说“找店家”。泡法我来算。
 brew-what-tea = { TEA($tea) }属于{ FAMILY($family) }。
 brew-similar = 和{ TEA($tea) }同属{ FAMILY($family) }、最接近的是：{ LIST($told) }。说出一款，我就算泡法；店里现在有没有，要问店家。

@@ -56,6 +56,7 @@ export const madeUpKeys: readonly string[] = [
   'brew-lasts',
   'brew-about-',
   'brew-rinse-of-',
+  'brew-caffeine-of-',
   'brew-leaf-',
   'brew-strength-',
   'brew-similar-',

@@ -1,4 +1,5 @@
 /** What can be told of a tea before it is known what it is brewed in: water, rinse, and how it comes out in two vessels as an example. */
+import { caffeineSpread } from '../brewing/cautions.ts';
 import { brewedAs, usualHotC } from '../brewing/leaf-profile.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import { spoonfulG, spoonsOf } from '../brewing/spoons.ts';
@@ -10,7 +11,7 @@ import type { CoreContent } from './core-content.ts';
 import { ifDrawn, waterStood } from './plan-told.ts';
 import { numberOf, phrase, textOf } from './values.ts';
 
-export const aheadCallNames = ['toldAhead', 'heatTold', 'boilsHere', 'aboutTea', 'rinseOf'] as const;
+export const aheadCallNames = ['toldAhead', 'heatTold', 'boilsHere', 'aboutTea', 'rinseOf', 'caffeineIn'] as const;
 
 /** So far off nobody tastes it, and hotter by more than that even leaf that stands it turns bitter sooner. Judgement. */
 const hardlyTastedC = 3;
@@ -76,6 +77,25 @@ export const aheadCalls = (
     const waterC = usualHotC(content.brewing, leafFor(content, { tea: id }));
     const values = { tea: tea.id, family: tea.family, form: tea.form, waterC, unit: memory['unit'] ?? null };
     return { gives: phrase('brew-about-tea', values) };
+  },
+  /** What the first mug of a tea, or a family, holds of caffeine, or the bowl; null where it is brewed in neither. */
+  caffeineIn: ({ tea = null, family = null }, around) => {
+    const [vessel, volumeMl] = ['mug', ordinaryMl['mug'] ?? 0];
+    const brew = brewOf(content, { tea, family, vessel, volumeMl }, around);
+    if (isMistake(brew)) return { gives: null };
+    const { leafG, waterMl, style, infusions } = brew.plan;
+    const mg = infusions[0]?.caffeineMg ?? 0;
+    const spread = { mg, leastMg: mg * caffeineSpread.least, mostMg: mg * caffeineSpread.most };
+    const key = mg > 0 ? 'brew-caffeine-of-it' : 'brew-caffeine-of-none';
+    return {
+      gives: phrase(key, {
+        tea,
+        family: brew.leaf.family,
+        leafG,
+        ml: style === 'whisked' ? waterMl : volumeMl,
+        ...spread,
+      }),
+    };
   },
   /** Whether a tea, or a family, is rinsed in a small vessel, and how long. */
   rinseOf: (given) => {
