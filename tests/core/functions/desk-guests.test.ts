@@ -71,6 +71,8 @@ describe('an errand with someone who is on a list', () => {
     ['把陈大文从周六划掉', 'release', 'old'],
     ['帮我把陈大文从名单上删掉', 'release', null],
     ['Rosa cancelled', 'release', null],
+    ['取消陈大文', 'release', null],
+    ['把陳大文取消掉', 'release', null],
     ['do we have a Rosa on Sunday?', 'find', 'young'],
     ['do we have a lesson on Sunday?', null, null],
     ['Mei Wong is bringing a friend', 'reseat', null],

@@ -30,6 +30,13 @@ const more = [
   new RegExp(`^(?:可以|能不能|能)?(?:再|多|再多)(?:加|來|来|要|訂|订|報|报)?(?<n>${number})(?:個|个|位|人|座)`),
 ];
 
+/** 取消一位, 少一個人: seats, and not the booking. */
+const less = [
+  new RegExp(
+    `^(?:那|我|我們|我们|想|要|請|请|可以|能不能|可唔可以)*(?:取消|退掉|退|少|減|减)(?:掉|了|少|去)?(?<n>${number})(?:個|个)?(?:位子|座位|位|人|座)[吧了嗎吗呢啦]*[。?？]?$`,
+  ),
+];
+
 /** Of some who come together; what is said of them follows. */
 const ofUs = [
   new RegExp(`\\b(?<n>${number}|a couple) of us `),
@@ -88,7 +95,9 @@ export function makeSeatChange(kin: Kin): SeatChangeReader {
     const found = notComing(ofUs, text, sentence);
     return {
       more: countOf(firstOf(more, text)?.groups?.['n']),
-      fewer: found ? (countOf(found['n']) ?? 1) : countedBy(notComing(patterns.fewer, text, sentence)),
+      fewer: found
+        ? (countOf(found['n']) ?? 1)
+        : (countOf(firstOf(less, text)?.groups?.['n']) ?? countedBy(notComing(patterns.fewer, text, sentence))),
       along: countedBy(firstOf(patterns.along, text)?.groups),
     };
   };
