@@ -69,14 +69,15 @@ const hanDays =
 const hanOrder =
   '(?:的|那?[場场堂節节]|[請请]|[幫帮替給给把將将]|再|多|加[上入進进個个]?|登[記记]|[記记][上下]|[報报]名|[訂订留]位?|名[單单]|客人|[:：,，、\\s\u241F])*';
 const besideMail = new RegExp(
-  `^${hanOrder}(?<who>\\p{Script=Han}{2,4}?)(?=[要想也會会來来報报留訂订加說说打有的和跟到去進进登,，、\\s\\d\u241F]|$)`,
+  `^${hanOrder}(?<who>\\p{Script=Han}{2,6}?)(?=[要想也會会來来報报留訂订加說说打有的和跟到去進进登,，、\\s\\d\u241F]|$)`,
   'u',
 );
 
 function besideAddress(text: string): string | null {
   const { amount, rest } = readSeats(plain(text));
   const who = groupsIn(rest.replace(hanDays, ''), [besideMail])?.['who'];
-  return who === undefined ? null : amount === undefined ? who : `${who}, ${amount}`;
+  const seats = amount ?? (/夫[婦妇]|[兩两]口子|[兩两]公婆/u.test(who ?? '') ? 2 : undefined);
+  return who === undefined ? null : seats === undefined ? who : `${who}, ${seats}`;
 }
 
 function callerTaken(text: string): string | null {
@@ -136,7 +137,7 @@ export const reasonTaken = (text: string): Facts => ({ words: groupsIn(text, rea
 /** "Change the price to 20 dollars", 費用改成20美元: what is to be changed, and to what. */
 const changes = [
   /\b(?:change|set|make|put) (?:the |its )?(?<what>price|cost|fee|title|name|place|room|location|teacher) (?:to|into|at)? ?(?<value>.{1,80}?)[.!]*$/iu,
-  /(?<what>[費费]用|[價价][格錢钱]|[學学][費费]|名[稱称字]|[課课]名|老[師师])(?:改成|改為|改为|[換换]成)(?<value>.{1,40}?)[。!！]*$/u,
+  /(?<what>[費费]用|[價价][格錢钱]|[學学][費费]|名[稱称字]|[課课]名|老[師师])(?:[改換换變变調调][成為为回到]|[漲涨降]到)(?<value>.{1,40}?)[。!！]*$/u,
 ];
 /** 蓋碗之夜改名叫蓋碗入門 */
 const renames = /改名(?:叫|為|为|成)[「“]?(?<value>.{1,30}?)[」”]?[。!！吧]*$/u;

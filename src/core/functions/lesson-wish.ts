@@ -33,6 +33,8 @@ export interface Asked {
   readonly isOnTopic: ((lesson: Lesson) => boolean) | null;
   /** The one that is shown, if one is. */
   readonly lesson: Json;
+  /** Those listed last, where they are not all there are. */
+  readonly ids: Json;
 }
 
 export function wishOf(asked: Asked, around: Around): Facts {
@@ -65,7 +67,9 @@ export function wishOf(asked: Asked, around: Around): Facts {
     hearSaid(sentence, { lessons: shownIn(around), now: around.nowMs, zone, change })?.named;
   const other = wish.want === 'enrol' || wish.want === 'list' || isShown ? otherwise(wish, around) : {};
   if (other.gone) return { want: 'enrol', seats: null, lesson: other.gone.id, booking: null, ids: null };
-  const named = other.elsewhen ? [other.elsewhen] : meantLessons(among, wish, ...(isShown ? [shownLikeness] : []));
+  const named = other.elsewhen
+    ? [other.elsewhen]
+    : (ofListed(asked.ids, among, wish) ?? meantLessons(among, wish, ...(isShown ? [shownLikeness] : [])));
   // "The gongfu workshop", where there is none: no other is booked in its place.
   const isOther = wish.want === 'enrol' && titledLessons(upcoming, wish).length === 0 && callsAnother(upcoming, wish);
   const meant = wish.want === 'leave' ? named.filter(isOwn) : isOther ? [] : named;
@@ -101,6 +105,17 @@ export function wishOf(asked: Asked, around: Around): Facts {
     noneSuch: upcoming.length > 0 && (such.length === 0 || isOther),
     dayWrong: wish.dayWrong ? phrase(`mistake-${wish.dayWrong.code}`, wish.dayWrong.values) : null,
   };
+}
+
+/** 那就第一杯茶吧, under a list of one Saturday: the one of that list, and not the next of its series. */
+function ofListed<Kind extends Lesson>(ids: Json, lessons: readonly Kind[], wish: Wish): readonly Kind[] | null {
+  if (!Array.isArray(ids) || wish.date !== undefined || wish.span !== undefined) return null;
+  const titled = titledLessons(
+    lessons.filter(({ id }) => ids.includes(id)),
+    wish,
+    shownLikeness,
+  );
+  return titled.length > 0 ? titled : null;
 }
 
 /** The next they come to, for what is said of it. */
