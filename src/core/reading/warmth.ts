@@ -9,6 +9,10 @@ const certainlyFahrenheit = 121;
 const weather =
   /^ ?out\b(?! of)|\b(?:outside|weather|today|room|sunny|summer|indoors|oven|angle|below)\b|户外|室温|天气|出面|气温|外面|低过|角/;
 
+/** "It's 40 C here": of the day, and no water so cool is told so. */
+const hottestDayC = 50;
+const ofTheDay = /^ ?(?:here|heat|in here|already|in the shade)\b/;
+
 /** What a label says is not what the kettle does. */
 const printed =
   /\b(?:box|bag|label|packet|pack|package|tin|instructions?) (?:says?|said|reads)\b.{0,12}$|(?:包装|盒上|袋上|说明|标签)(?:上)?(?:写|说|标|话)(?:著|着|住|的|嘅)?$/;
@@ -31,6 +35,7 @@ export function readTemperature(scene: QuantityScene, cues: Cues, words: string)
   const found = scene.measures.flatMap((m) => {
     const degrees = degreesOf(scene, m);
     if (degrees === null || isDenied(scene.plain, m.start) || weather.test(after(scene.plain, m.end, 12))) return [];
+    if (m.value <= hottestDayC && ofTheDay.test(after(scene.plain, m.end, 12))) return [];
     const ahead = before(scene.plain, m.start, 50);
     if ([printed, fallsShort, boilsThere].some((pattern) => pattern.test(ahead))) return [];
     if (boilsInHan.test(after(scene.plain, m.end))) return [];
