@@ -151,7 +151,7 @@ const places = [
   /\b(?:is|are|be|takes place|meets?|moves?|moved)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
   /^(?:(?:and|please|now),? )*(?:move|shift|change|put) (?:it|that|this|the lesson|the class|everyone|us) (?:to|in|into|at) (?<value>(?:the )?(?:[\p{L}]+ ){0,2}(?:table|room|garden|terrace|yard|kitchen|hall|counter|upstairs|downstairs|outside|outdoors))(?: instead| then| please)*[.!]*$/iu,
   /(?:地[點点]|地方|[場场]地|教室|位置)(?:要|就)?[改換换移](?:成|到|在|為|为|去)?(?<value>.{1,30}?)[。!！吧]*$/u,
-  /(?:[改換换移搬]到|在)(?<value>[樓楼][上下]|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房))[。!！吧上課课了]*$/u,
+  /(?:[改換换移搬][到成去]|在)(?<value>[樓楼][上下]|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房))[。!！吧上課课了]*$/u,
 ];
 /** "Let Bram teach it", "Bram teaches instead of Odalys", 讓羅莎教. */
 const teachers = [
@@ -193,6 +193,7 @@ const counts = [
   /^(?:and |with |make (?:it|that) |so |for )*(?<count>\d{1,3}) (?:seats|places|people)(?: please| after all| instead| then)?[.!]*$/iu,
   /^(?:[還还]是|都係|就)?(?:要|改)?\s*(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个)?(?:位子|座位|名[額额])(?:好了|吧|就好)?[。!！]*$/u,
   /(?:座位|位子|名[額额]|人[數数])(?:要|都)?[改加增減减換换調调]?(?:成|到|為|为|至)(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个|位|人)?[。!！吧]*$/u,
+  /上限[是要都改調调加降設设成到為为至在]*(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个|位|人)?[。!！吧]*$/u,
   /^.{0,4}[改換换加](?:成|到|為|为)(?<count>\d{1,3}|[一二兩两三四五六七八九十]{1,3})(?:個|个)?(?:位子?|座位?|人|名)[。!！吧]*$/u,
 ];
 
