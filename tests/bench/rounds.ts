@@ -31,18 +31,19 @@ export class Times {
 
 export const median = (values: readonly number[]): number => new Times(values).median;
 
-/** Every contestant once a round, in the order given in even rounds, the other way round in odd ones. The first round is a warm-up. */
+/** Every contestant once a round, in the order given in even rounds, the other way round in odd ones. The first rounds are a warm-up. */
 export async function inTurns<Name extends string, Result>(
   rounds: number,
   contestants: { readonly [name in Name]: () => Result | Promise<Result> },
+  warmUp = 1,
 ): Promise<{ readonly [name in Name]: readonly Result[] }> {
   const names = Object.keys(contestants) as Name[];
   const results = Object.fromEntries(names.map((name) => [name, [] as Result[]])) as Record<Name, Result[]>;
-  for (let round = 0; round <= rounds; round++) {
+  for (let round = 0; round < warmUp + rounds; round++) {
     for (const name of round % 2 === 0 ? names : names.toReversed()) {
       globalThis.gc?.();
       const result = await contestants[name]();
-      if (round > 0) results[name].push(result);
+      if (round >= warmUp) results[name].push(result);
     }
   }
   return results;
