@@ -9,7 +9,7 @@ export function after(plain: string, end: number, length = 24): string {
 }
 
 const notThis =
-  /(?:\b(?:not|isn'?t|wasn'?t|instead of|rather than|no longer|forget(?: about)?)(?: (?:an?|the|my|really|just|in|in an?|in the))*\s*|(?:(?<!是)不是|(?<!系)唔系|并非|而不是|而唔系|不要|唔要|唔用|不用|不再用|代替|别)(?:用)?\s*|(?:[烧煮达升加]?到[不唔](?:了|到)|[烧煮达升加热][不唔]到)\s*)$/;
+  /(?:\b(?:not|isn'?t|wasn'?t|instead of|rather than|no longer|forget(?: about)?)(?: (?:an?|the|my|really|just|in|in an?|in the))*\s*|(?:(?<!是)不是|(?<!系)唔系|并非|而不是|而唔系|不要|唔要|唔用|不用|不再用|不想|唔想|不会|唔识|懒得|代替|别)(?:用)?\s*|(?:[烧煮达升加]?到[不唔](?:了|到)|[烧煮达升加热][不唔]到)\s*)$/;
 const lacking =
   /(?:\b(?:no|don'?t (?:have|own|use)|swap(?:ping|ped)?|(?:chang|switch|mov)(?:e|ed|ing) from|do not have|have not|haven'?t|has no|without|haven'?t got|lost my|broke my|never had)(?: (?:an?|any|my|the))*(?: [a-z]+(?: [a-z]+)?(?:,? (?:n?or|and))(?: (?:an?|any|my|the))*)?\s*|(?:没有|没|冇|无)(?:个|把|只|任何)?\s*|(?:塞|放|装|摆)(?:不|唔)(?:进|下|入|落|到)(?:去|来)?\s*)$/;
 
