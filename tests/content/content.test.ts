@@ -109,8 +109,8 @@ describe('planted faults', { timeout: 60_000 }, () => {
     [
       'a bracket left open in a phrase',
       'data/reading/talk/steps.yaml',
-      "- '(re)?filled'",
-      "- '(refilled'",
+      "- '(refilled|filled)'",
+      "- '(refilled|filled'",
       'expected a ) for every (',
     ],
     ['a cue of the talk renamed', 'data/reading/talk/cold.yaml', 'of-lid:', 'of-a-lid:', 'expected one of asks-when,'],

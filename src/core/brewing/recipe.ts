@@ -36,11 +36,11 @@ export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
   if (!vessel) throw new Error(`no such vessel: ${request.vessel}`);
   const leaf = makeLeaf(data, profile);
   const style = styleOf(vessel, profile, request);
-  const target = targetOf(data, profile, request, style);
+  const target = targetOf(data, leaf, request, style);
   const boilsAtC = rounded(boilingPointC(request.elevationM ?? 0), 2);
   const asked = askedWaterC(request.waterC, style) ?? usualWaterC(data, profile, { style, boilsAtC });
   const strength = request.strength ?? 1;
-  const dose = doseG({ leaf, target, style, volumeMl: request.volumeMl, strength });
+  const dose = doseG({ target, style, volumeMl: request.volumeMl, strength });
   const leafG = request.leafG ?? dose.leafG;
   return {
     leaf,
@@ -62,13 +62,21 @@ export function makeRecipe({ data, leaf: profile, request }: Brewing): Recipe {
   };
 }
 
-function targetOf(data: BrewingData, profile: LeafProfile, request: BrewRequest, style: Style): StyleTarget {
-  const usual = brewedAs(data, profile).styles[brewedStyle(style)];
+/** Bulky leaf has no room in a small pot for its whole dose, and its cup is aimed at that much lighter. */
+function targetOf(data: BrewingData, leaf: Leaf, request: BrewRequest, style: Style): StyleTarget {
+  const usual = brewedAs(data, leaf.profile).styles[brewedStyle(style)];
+  const doseGPerMl = usual.doseGPerMl * (leaf.profile.dose ?? 1);
+  const fits = style === 'gongfu' ? Math.min(roomGPerMl(leaf), doseGPerMl) : doseGPerMl;
   return {
-    strengthMgPerMl: usual.strengthMgPerMl * (profile.strength ?? 1),
-    doseGPerMl: usual.doseGPerMl * (profile.dose ?? 1),
+    strengthMgPerMl: (usual.strengthMgPerMl * (leaf.profile.strength ?? 1) * fits) / doseGPerMl,
+    doseGPerMl: fits,
     infusions: request.bags === undefined ? usual.infusions : 1,
   };
+}
+
+/** Dry leaf in a small pot, g per ml of it. */
+function roomGPerMl({ form, bulkGPerMl }: Leaf): number {
+  return form.smallPotFill * bulkGPerMl;
 }
 
 export function brewedStyle(style: Style): BrewedStyle {
@@ -100,7 +108,6 @@ function usualWaterC(
 }
 
 interface DoseAsk {
-  readonly leaf: Leaf;
   readonly target: StyleTarget;
   readonly style: Style;
   readonly volumeMl: Millilitres;
@@ -108,14 +115,11 @@ interface DoseAsk {
 }
 
 /** Taste moves the times first: the dose follows only with the root of the wish. */
-function doseG({ leaf, target, style, volumeMl, strength }: DoseAsk): { readonly leafG: Grams } {
+function doseG({ target, style, volumeMl, strength }: DoseAsk): { readonly leafG: Grams } {
   if (style === 'whisked') return { leafG: roundedGrams(target.doseGPerMl * bowlMl(volumeMl)) };
   const wish = Math.sqrt(strength);
-  const usual = target.doseGPerMl * volumeMl * wish;
-  if (style !== 'gongfu') return { leafG: Math.max(roundedGrams(usual), 0.2) };
-  const room = leaf.form.smallPotFill * leaf.bulkGPerMl * volumeMl * wish;
-  const large = Math.min(1, Math.sqrt(200 / volumeMl));
-  return { leafG: Math.max(roundedGrams(Math.min(usual, room) * large), 0.2) };
+  const large = style === 'gongfu' ? Math.min(1, Math.sqrt(200 / volumeMl)) : 1;
+  return { leafG: Math.max(roundedGrams(target.doseGPerMl * volumeMl * wish * large), 0.2) };
 }
 
 interface FillAsk {

@@ -28,10 +28,27 @@ describe('a twisted oolong at 95 °C in a small pot, rinsed', () => {
   });
 });
 
-it('tightly rolled leaf starts longer, then shortens, then lengthens', () => {
-  const [first, second, third, ...later] = seconds('tieguanyin');
+it.each([
+  ['tieguanyin', 'gaiwan', 110],
+  ['alishan', 'gaiwan', 150],
+  ['dong-ding', 'clay-pot', 150],
+  ['guifei', 'porcelain-pot', 200],
+])('tightly rolled leaf, %s in a %s of %i ml: 15 to 30 s, then shorter, then ever longer', (id, vessel, ml) => {
+  const [first, second, ...later] = seconds(id, vessel, ml);
+  expect(first).toBeGreaterThanOrEqual(15);
+  expect(first).toBeLessThanOrEqual(30);
   expect(second).toBeLessThan(first!);
-  expect(later.at(-1)).toBeGreaterThan(third!);
+  expect(second).toBeGreaterThanOrEqual(8);
+  expect([second, ...later]).toEqual([second!, ...later].toSorted((a, b) => a - b));
+  expect(later.length + 2).toBeGreaterThanOrEqual(7);
+  expect(later.length + 2).toBeLessThanOrEqual(12);
+});
+
+it('leaf without room for its whole dose is aimed at a cup as much lighter', () => {
+  const [ball, strip] = [plan('tieguanyin', 'gaiwan', 110), plan('baozhong', 'gaiwan', 110)];
+  expect(ball.leafG).toBeGreaterThan(strip.leafG);
+  const lighter = strip.infusions[0]!.strengthMgPerMl / ball.infusions[0]!.strengthMgPerMl;
+  expect(lighter).toBeCloseTo(strip.leafG / ball.leafG, 1);
 });
 
 describe('a scented tea is brewed as the tea under the flowers', () => {
