@@ -305,6 +305,8 @@ brew-refills = { $refills ->
 }
 brew-leaf-waits = Pour all the tea off each time; the leaf stays in the vessel and waits for the next water.
 brew-leaf-off = When the time is up, take the leaf out, or pour all the tea off it.
+brew-basket-out = When the time is up, lift the basket out, let it drip, and set it on a saucer; the leaf waits there for the next water.
+brew-leaf-will-do = So much leaf is right for it: the times are worked out for that.
 brew-not-bitter = Poured in time it should come out in balance. If a cup is too strong or too weak for you, say so, and I change the times or the water.
 brew-bitter-stays = With the leaf in it grows stronger as long as it stands, and bitter in the end: drink down to it in time and top up, or take the leaf out. Less leaf stands longer.
 brew-bowls = For { NUMBER($guests) }: whisk a bowl for each, { GRAMS($leafG) } of powder in all.

@@ -1,5 +1,6 @@
 /** What a few words ask of a plan at hand: how hot, how long, how often, what a word means; by data/reading/plan-cues.yaml. It answers nothing. */
 import { unnamed } from './beside-name.ts';
+import type { CueName } from './cue-names.ts';
 import type { Cues } from './cues.ts';
 import type { Observation } from './observation.ts';
 import { cueOfLine, linesOfPlan, type LineOfPlan } from './plan-cue-names.ts';
@@ -117,4 +118,31 @@ function linesAsked(words: string, cues: Cues): readonly LineOfPlan[] {
   const all = linesOfPlan.filter((line) => cues.has(cueOfLine(line), words));
   // How long it cools is how it comes to be so hot.
   return all.includes('heat') && cues.has('cools-down', words) ? ['heat'] : all;
+}
+
+/** What is asked of the plan to come beside all that it is made of, and the plan alone does not tell. */
+const besides = ['leaf-out', 'too-much', 'fill', 'strength', 'bitter-ahead', 'too-long'] as const;
+export type AskedBeside = (typeof besides)[number];
+const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
+  'leaf-out': 'asks-leaf-out',
+  'too-much': 'asks-dose',
+  fill: 'plan-fill',
+  strength: 'plan-strength',
+  'bitter-ahead': 'asks-bitter-ahead',
+  'too-long': 'plan-too-long',
+};
+/** Longer texts tell a story. */
+const longestBeside = 200;
+const isQuestion =
+  /[?？吗嘛咩]|\b(?:do|does|should|can|could|must|shall|is|are|will|would|how|or)\b|要不要|可以|会不会|使唔使/;
+
+/** "Can I leave the peppermint in or take it out? It's a 1.2 litre pot." */
+export function askedBeside(seen: Observation): readonly AskedBeside[] {
+  const { words, cues, teas, vessels, quantities } = seen;
+  const isWhole = teas.length > 0 && vessels.length > 0 && quantities.volumeMl.value !== null;
+  if (!isWhole || words.length > longestBeside || !isQuestion.test(words)) return [];
+  // "Will longjing get bitter" as "will it get bitter".
+  const ofIt = unnamed(seen).replaceAll('this tea', 'it');
+  const asked = besides.filter((one) => cues.has(cueOfBeside[one], words) || cues.has(cueOfBeside[one], ofIt));
+  return asked.includes('strength') ? asked.filter((one) => one !== 'bitter-ahead') : asked;
 }

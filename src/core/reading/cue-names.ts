@@ -51,6 +51,7 @@ export const cueNames = [
   'right',
   'complaint',
   'asks-remedy',
+  'came-out-amiss',
   'for-child',
   'liked-so',
   'prefer',

@@ -1,12 +1,11 @@
 /** The facts of an observation as a reading hands them on, once the kind of question and what follows from it are known. */
 import type { Mistake } from '../units.ts';
 import { readInfusion } from './acts.ts';
-import { linesOfPlanAhead } from './asks.ts';
+import { askedBeside, linesOfPlanAhead } from './asks.ts';
 import { isLeftOpen } from './left-open.ts';
 import type { Cues } from './cues.ts';
 import { readTaste, wordCount, type Kind } from './kind.ts';
 import { likeAnother, type Observation } from './observation.ts';
-import { sizeOfThing } from './known-sizes.ts';
 import { ounceG, type Measure } from './measures.ts';
 import type { Reading } from './reading.ts';
 import { readDrawn } from './drawn.ts';
@@ -52,6 +51,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
         : null,
     volumeMl: isOfKettle(words, quantities.volumeMl.value) ? null : quantities.volumeMl.value,
   };
+  const besides = kind === 'brew' ? askedBeside(seen) : [];
   const askedLines = kind === 'brew' && seen.teas.length > 0 ? linesOfPlanAhead(words, cues) : [];
   // Written out: an object of so many members that begins with another's took a tenth of a reading.
   return {
@@ -93,13 +93,14 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     missing: kind === 'brew' ? (['tea', 'vessel', 'volumeMl'] as const).filter((fact) => planned[fact] === null) : [],
     kind,
     style: concluded.style,
-    strength: concluded.strength,
+    strength: besides.includes('strength') ? null : concluded.strength,
     turn: concluded.turn,
     asks: concluded.asks,
     isLeftOpen: kind === 'brew' && askedLines.length === 0 && understandsNothing(concluded) && isLeftOpen(seen),
     askedLines,
+    besides,
     sizeWord: concluded.sizeWord,
-    sizeLikened: seen.asked === 'volumeMl' && sizeOfThing(seen.plain) !== null,
+    sizeLikened: seen.sizeGuessed,
     unsure: knowsNot.test(words),
     tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,

@@ -11,6 +11,9 @@ const things: readonly (readonly [RegExp, number])[] = [
   [/(?:面|汤)碗|碗公|海碗|大碗|\bsoup bowl\b/, 500],
   [/饭碗|碗饭|吃饭的碗|食饭[的嘅]碗|\brice bowl\b/, 250],
   [/拳头|\bfist\b/, 200],
+  [/\borange\b|橙子?|柳丁/, 200],
+  [/\bapple\b|苹果/, 200],
+  [/\bgrapefruit\b|柚子/, 400],
   [/网球|\btennis ball\b/, 150],
   [/鸡蛋|\begg\b/, 50],
 ];
@@ -25,4 +28,13 @@ const longest = 40;
 export function sizeOfThing(plain: string): number | null {
   if (plain.length > longest || /\d/.test(plain) || isCompared.test(plain)) return null;
   return things.find(([thing]) => thing.test(plain))?.[1] ?? null;
+}
+
+/** "A pot the size of an orange", told with the rest: the thing right behind. */
+const asBigAs =
+  /\b(?:(?:about |around |roughly )?the size of|as big as|big as|no bigger than|the same size as) (?:an?|my|one) (?:small |large |big |little |normal )?([a-z]+(?: [a-z]+)?)/;
+
+export function sizeNamed(plain: string): number | null {
+  const thing = asBigAs.exec(plain)?.[1];
+  return thing === undefined ? null : (things.find(([known]) => known.exec(thing)?.index === 0)?.[1] ?? null);
 }

@@ -37,6 +37,8 @@ interface Unit {
 export const flOzMl = 29.5735;
 export const ounceG = 28.3495;
 export const cupMl = 240;
+/** By which French presses are sold: of three cups, of eight. Common practice, no source. */
+const pressCupMl = 120;
 /** A mug as most are. Common practice, no source. */
 export const mugMl = 300;
 
@@ -50,6 +52,12 @@ const units: readonly Unit[] = [
   { dimension: 'volume', factor: 100, pattern: 'dl|deciliters?|decilitres?' },
   { dimension: 'volume', factor: 1000, pattern: 'l|lt|ltrs?|liters?|litres?|litters?|litrs?|lites?|公升|立升|升' },
   { dimension: 'volume', factor: flOzMl, pattern: '(?:us )?fl\\.? ?ozs?\\.?|(?:us )?fluid (?:ounces?|ozs?)|floz' },
+  {
+    dimension: 'volume',
+    factor: pressCupMl,
+    pattern:
+      'cups?(?= (?:bodum |glass |small |big )?(?:french press|cafeti[eè]re|press)| ?(?:one|size|version)\\)?(?<=(?:french press|cafeti[eè]re)\\b.{0,24}))',
+  },
   {
     dimension: 'volume',
     factor: cupMl,

@@ -21,6 +21,8 @@ import { makePlaceFinder } from './places.ts';
 import { slipWordsOf, type SlipSources } from './slip-words.ts';
 import { makeSlipMender } from './slips.ts';
 import { within, type Checked } from './ranges.ts';
+import { sizeOfThing } from './known-sizes.ts';
+import { guessedSize } from './size-guessed.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
 import { concludeVessel, jarFor, makeVesselFinder, type FoundVessel, type VesselMention } from './vessel.ts';
@@ -64,6 +66,8 @@ export interface Observation {
   readonly vessel: FoundVessel;
   readonly measures: readonly Measure[];
   readonly quantities: Quantities;
+  /** Only by its width, or by something as big. */
+  readonly sizeGuessed: boolean;
   /** How many drink is all that is said. */
   readonly onlyGuests: boolean;
   readonly leafSpoons: number | null;
@@ -127,6 +131,9 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
     };
     const leaf = readLeaf(scene, cues);
     const tea = withAsked(finder.conclude(plain, mentions), plain, asked, finder);
+    const vessel = jarFor(concludeVessel(plain, vessels), cued);
+    const told = readVolume(scene);
+    const guessed = told === null ? guessedSize(plain, found, vessel.vessel) : null;
     return {
       shown,
       plain,
@@ -142,15 +149,16 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
       teas,
       tea,
       vessels,
-      vessel: jarFor(concludeVessel(plain, vessels), cued),
+      vessel,
       measures: scene.measures,
       quantities: {
-        volumeMl: within('volumeMl', readVolume(scene)),
+        volumeMl: within('volumeMl', told ?? guessed),
         leafG: within('leafG', leaf.grams),
         tempC: within('tempC', readTemperature(scene, cues, cued)),
         elevationM: within('elevationM', readElevation(scene, cues, cued)),
         guests: within('guests', guests),
       },
+      sizeGuessed: guessed !== null || (asked === 'volumeMl' && sizeOfThing(plain) !== null),
       onlyGuests: guests !== null && saysOnlyHowMany(plain, guests),
       leafSpoons: leaf.spoons?.value ?? null,
       strangeTea:

@@ -18,6 +18,7 @@ export const asksCues = [
   'asks-doubted',
   'asks-unclear',
   'asks-size',
+  'asks-dose',
   'asks-lasts',
   'asks-dry',
   'asks-spoons',

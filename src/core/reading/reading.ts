@@ -2,7 +2,8 @@
 import type { Language, Mistake } from '../units.ts';
 import type { TeaFinder } from '../teas/find.ts';
 import { actOfGreeting, type Act } from './acts.ts';
-import { linesOfPlanAhead, readAsks, type AskedLine, type Asks, type ReadAsks } from './asks.ts';
+import { linesOfPlanAhead, readAsks, type AskedBeside, type AskedLine, type Asks, type ReadAsks } from './asks.ts';
+import { isAnswering } from './answering.ts';
 import { answerToDanger, makeAnswerFinder, makeExplainer, type AnswerFinder, type StandingAnswer } from './answers.ts';
 import { makeEvidenceFinder, tellsOf } from './evidence.ts';
 import { readingOf } from './facts.ts';
@@ -78,6 +79,8 @@ export interface Reading {
   readonly asks: Asks | null;
   /** What is asked of the brew of a tea that is named with it, in a text of any length. */
   readonly askedLines: readonly AskedLine[];
+  /** What is asked of the plan to come beside all that it is made of. */
+  readonly besides: readonly AskedBeside[];
   /** Whether a tea may be brewed so is asked, and nothing here knows of it. */
   readonly isLeftOpen: boolean;
   /** "the big one" */
@@ -172,7 +175,9 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const heard = turn === null ? settled : 'brew';
     const isWhy = heard === 'brew' && asksWhy(seen);
     const isPlanned = heard === 'brew' && !isWhy && (asks !== null || turn !== null || !namesNothing(seen, isFaint));
-    const isOfPlan = asks !== null || (seen.teas.length > 0 && linesOfPlanAhead(words, cues).includes('count'));
+    const isOfPlan =
+      asks !== null ||
+      (seen.teas.length > 0 && linesOfPlanAhead(words, cues).some((line) => line === 'count' || line === 'leaf'));
     const isQuestion = heard === 'brew' && !isWhy && danger === null && !isOfPlan && turn === null;
     const ofIt = isQuestion ? besideName(seen, answerFor, isOfBrewing) : noAnswer;
     const isSettled = isPlanned || danger !== null || asksRemedy || ofIt.answer !== null;
@@ -226,20 +231,6 @@ function styleFor(kind: Kind, seen: Observation): ReadStyle | null {
 const isNamedCold = ({ plain, teas }: Observation): boolean =>
   teas.some(({ end }) => coldBehind.test(plain.slice(end)));
 const coldBehind = /^,? (?:tea )?(?:ice )?cold\b(?! (?:already|now|and|water|then hot))(?! \?)/;
-
-/** Asked in return, it answers nothing. */
-const asksBack =
-  /^(?:which|what|do you|have you|can you|are you|where|when|who)\b|边只|边款|哪款|哪种|推荐|推介|\b(?:lessons?|class(?:es)?|workshops?|courses?)\b|有什么|有咩|有乜|几钱|多少钱|几点|营业|开门|关门|打烊|地址/;
-/** So short a text is an answer, whatever it says. */
-const shortAnswer = 30;
-
-/** Whether this may answer what was just asked. */
-function isAnswering({ asked, plain, teas, vessels, quantities, strangeTea }: Observation): boolean {
-  if (asked === null) return false;
-  const told = teas.length > 0 || vessels.length > 0 || (asked === 'tea' && strangeTea !== null);
-  const short = plain.length <= shortAnswer && !asksBack.test(plain);
-  return told || short || Object.values(quantities).some((q) => q.value !== null || q.mistake);
-}
 
 /** "Why is it bitter?" asks for what went wrong, and a tea named in it is of no plan at hand: neither asks for the plan's reasons. */
 const actIn = (kind: Kind, act: Act | null, { teas }: Observation): Act | null =>

@@ -15,6 +15,7 @@ export function toldKind(seen: Observation, explained: string | null): Kind | nu
   if (roastsAnew.test(seen.words)) return 'care';
   if (changesLeaf.test(seen.words)) return 'brew';
   if (ofBubbles.test(seen.words) || (seen.teas.length === 0 && ofMilkTea.test(seen.words))) return 'care';
+  if (tellsOfBadCups(seen)) return 'taste';
   if (complainsOfCups.test(seen.words) && !seen.cues.has('safety', seen.words)) return 'taste';
   return buysByWeight(seen) || buysInHan(seen) ? 'shop' : null;
 }
@@ -43,6 +44,16 @@ const ofBubbles = /[蟹鱼虾]眼(?!睛|圈|糕|豆|干线|巷)|(?:看|睇|靠)(
 
 /** 港式奶茶點沖: with no tea named, which goes with milk comes first. */
 const ofMilkTea = /奶茶(?!店|妹)/;
+
+/** All of the brew, and how its cups come out. */
+const tellsOfBadCups = ({ teas, vessels, cues, words }: Observation): boolean =>
+  teas.length > 0 &&
+  vessels.length > 0 &&
+  cues.has('came-out-amiss', words) &&
+  !cues.has('safety', words) &&
+  !stillToCome.test(words);
+const stillToCome =
+  /\b(?:if|so (?:that )?it|will|wont|won't|before|until|without)\b.{0,30}\b(?:bitter|weak|harsh|sour|flat)\b/;
 
 /** 剛剛泡那個第一泡就苦到不行, 銀針老是泡不出味: of cups that were drunk, whatever is told of the brew with it. */
 const complainsOfCups =

@@ -1,0 +1,54 @@
+/** Sizes told by a width or by something as big, and what is asked beside all that a plan is made of. */
+import { expect, test } from 'vitest';
+import { read } from '../../reading/content.ts';
+
+const heard = (text: string): ReturnType<typeof read> => read(text, { language: 'en', asked: null });
+
+test.each([
+  ['my gaiwan is 3.5 inches wide, its the biluochun', 130],
+  ['puer gaiwan, 8.5 cm across', 110],
+  ['sencha in my mug, its about 8cm wide and 10cm tall', 380],
+  ['sencha in a mug, 10 cm tall and 8 cm across', 380],
+  ['gongfu tieguanyin, pot the size of an orange', 200],
+  ['shou puer in a clay pot as big as my fist', 200],
+])('%s is a guess of %d ml', (text, volumeMl) => {
+  expect(heard(text)).toMatchObject({ volumeMl, sizeLikened: true });
+});
+
+test.each([
+  // The width of a pot tells little, and so does that of a mug alone.
+  ['liu bao, clay teapot maybe 8 cm across', null],
+  ['keemun, mug 8 cm wide', null],
+  // Told in millilitres, it is no guess.
+  ['keemun in a 110 ml gaiwan, 9 cm wide', 110],
+  ['assam, 3-cup french press', 360],
+  ['longjing, 8 cup cafetiere', 960],
+  ['alishan and a french press (the 3 cup one)', 360],
+  ['keemun in a 4 cup teapot', 960],
+])('%s holds %s ml, and no guess', (text, volumeMl) => {
+  expect(heard(text)).toMatchObject({ volumeMl, sizeLikened: false });
+});
+
+test.each([
+  ['can I leave the peppermint in the pot or should I take it out? its a 1.2 litre pot', ['leaf-out']],
+  ['will longjing get bitter if I leave it in a 300 ml glass', ['leaf-out', 'bitter-ahead']],
+  ['dong ding, 120 ml gaiwan, how full do I fill it', ['fill']],
+  ['rou gui 110ml gaiwan, will it be strong', ['strength']],
+  ['2 tsp of assam in a 10 oz cup too much?', ['too-much']],
+  ['keemun in a 300 ml mug, I leave the leaves in', []],
+  ['sencha in a 200 ml kyusu please', []],
+])('%s asks %j beside the brew', (text, besides) => {
+  expect(heard(text)).toMatchObject({ kind: 'brew', strength: null, besides });
+});
+
+test.each([
+  ['dancong - gaiwan 120ml - 7g - keeps coming out bitter', 'bitter'],
+  ['alishan in a 150 ml pot, 5 g, always ends up a bit weak', 'weak'],
+  ['my keemun in the 350 mug tastes watery', 'weak'],
+])('%s is a word on cups that were drunk', (text, taste) => {
+  expect(heard(text)).toMatchObject({ kind: 'taste', taste });
+});
+
+test('what should not come out bitter has not done so yet', () => {
+  expect(heard('dancong in a 120 ml gaiwan so it is not bitter').kind).toBe('brew');
+});
