@@ -234,6 +234,11 @@ brew-fill-half = it fills about half
 brew-fill-more = it fills more than half
 brew-water = Water: { DEGREES($waterC, $unit) }; heat { ML($kettleMl) } in all.
 brew-water-usual = Water of about { DEGREES($waterC, $unit) } is usual; the rest depends on what you brew it in.
+brew-dose-right = { $is ->
+    [more] { GRAMS($leafG) } is more than the usual { GRAMS($usualG) } and will do: the times are shorter for it
+    [less] { GRAMS($leafG) } is less than the usual { GRAMS($usualG) } and will do: the times are longer for it
+   *[same] { GRAMS($leafG) } is right
+}.
 brew-heat-right = { DEGREES($toldC, $unit) } is right for it{ $isSame ->
     [yes] {""}
    *[no] : about { DEGREES($waterC, $unit) } is usual
@@ -306,7 +311,6 @@ brew-refills = { $refills ->
 brew-leaf-waits = Pour all the tea off each time; the leaf stays in the vessel and waits for the next water.
 brew-leaf-off = When the time is up, take the leaf out, or pour all the tea off it.
 brew-basket-out = When the time is up, lift the basket out, let it drip, and set it on a saucer; the leaf waits there for the next water.
-brew-leaf-will-do = So much leaf is right for it: the times are worked out for that.
 brew-not-bitter = Poured in time it should come out in balance. If a cup is too strong or too weak for you, say so, and I change the times or the water.
 brew-bitter-stays = With the leaf in it grows stronger as long as it stands, and bitter in the end: drink down to it in time and top up, or take the leaf out. Less leaf stands longer.
 brew-bowls = For { NUMBER($guests) }: whisk a bowl for each, { GRAMS($leafG) } of powder in all.
@@ -328,6 +332,22 @@ brew-in-plain = In plain words: about { SPOONS($plan-spoons) } level teaspoons o
 brew-in-plain-stays = In plain words: about { SPOONS($plan-spoons) } level teaspoons of leaf go in, the water on it; wait { DURATION($plan-firstS) } and drink, the leaf stays in.
 brew-in-steps = “Guide me” takes you through it one step at a time, and you may ask what any word means.
 brew-mug-taken = I take an ordinary mug of 300 ml, as most people have one; tell me if you would rather use something else.
+brew-vessel-for = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}: { $family ->
+    [green] a tall glass shows the leaf and is simply topped up; a porcelain gaiwan or glass pot is as good. A flask stews it
+    [yellow] a tall glass shows the leaf and is simply topped up; a porcelain gaiwan or glass pot is as good. A flask stews it
+    [white] a porcelain gaiwan, or a glass pot; aged white does well in a big pot too
+    [oolong] a porcelain gaiwan or a small clay pot of 100 to 150 ml, for many short infusions
+    [black] a porcelain gaiwan or teapot; a mug with a strainer does too
+    [dark] a clay pot or a gaiwan; ripe tea stands a flask as well
+    [scented] a porcelain gaiwan, a porcelain pot or a glass, but no clay pot, which keeps the scent
+    [matcha] a wide bowl with a bamboo whisk
+   *[other] a glass pot or a mug with a strainer
+}. Say which you have and how much it holds, and I’ll work it out.
+brew-simplest = That is the simplest way already: leaf in, water on, and off it when the time is up. Half a minute more or less only makes it stronger or weaker.
+brew-simplest-stays = That is the simplest way already: the leaf stays in, you drink and top up, and nothing has to be timed closely.
 brew-about-tea = { TEA($tea) }, as far as I know it: { FAMILY($family) }, { brew-leaf-form }, brewed with water of about { DEGREES($waterC, $unit) }.
 brew-rinse-of-it = { $tea ->
     [none] { FAMILY($family) }

@@ -231,6 +231,11 @@ brew-fill-half = 约占一半
 brew-fill-more = 超过一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；总共烧 { ML($kettleMl) }。
 brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其余要看用什么来泡。
+brew-dose-right = { $is ->
+    [more] { GRAMS($leafG) }比一般的 { GRAMS($usualG) }多，也可以，时间我算短了
+    [less] { GRAMS($leafG) }比一般的 { GRAMS($usualG) }少，也可以，时间我算长了
+   *[same] { GRAMS($leafG) }正好
+}。
 brew-heat-right = { DEGREES($toldC, $unit) } 正好{ $isSame ->
     [yes] {""}
    *[no] ，一般用 { DEGREES($waterC, $unit) } 左右
@@ -298,7 +303,6 @@ brew-refills = 大约可以续 { $refills } 次水，之后就没什么味道了
 brew-leaf-waits = 每次把茶汤全部倒出来，茶叶留在器具里，等下一次加水。
 brew-leaf-off = 时间到了把茶叶拿出来，或把茶汤全部倒出来。
 brew-basket-out = 时间到了把滤网提起来，滴干，放在碟子上；茶叶就在那里等下一次注水。
-brew-leaf-will-do = 这样的茶量可以：时间就是照这个算的。
 brew-not-bitter = 准时出汤，应该浓淡刚好。哪一杯觉得太浓或太淡，告诉我，我再改时间或水温。
 brew-bitter-stays = 茶叶一直在里面，放越久越浓，最后会苦：趁时间喝，再加水，或把茶叶拿出来。茶叶少放一点，就能放久一点。
 brew-bowls = { NUMBER($guests) } 位：每人刷一碗，一共 { GRAMS($leafG) }茶粉。
@@ -317,6 +321,22 @@ brew-in-plain = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶�
 brew-in-plain-stays = 简单说：放大约 { SPOONS($plan-spoons) } 平茶匙茶叶，加水，等 { DURATION($plan-firstS) }，就可以喝，茶叶留在里面。
 brew-in-steps = 说“带我泡”，我一步一步陪您；哪个词不明白，随时可以问。
 brew-mug-taken = 我先用一般的 300 毫升马克杯来算，大家家里多半都有；想用别的，告诉我。
+brew-vessel-for = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}：{ $family ->
+    [green] 高一点的玻璃杯看得到叶子，喝了再续；白瓷盖碗、玻璃壶也很好，保温杯会闷熟
+    [yellow] 高一点的玻璃杯看得到叶子，喝了再续；白瓷盖碗、玻璃壶也很好，保温杯会闷熟
+    [white] 白瓷盖碗或玻璃壶；老白茶用大壶泡也好
+    [oolong] 白瓷盖碗，或 100 至 150 毫升的紫砂小壶，一泡一泡地喝
+    [black] 白瓷盖碗或瓷壶；有滤网的杯子也可以
+    [dark] 紫砂壶或盖碗；熟普用保温杯也行
+    [scented] 白瓷盖碗、瓷壶或玻璃杯；不要用紫砂壶，会吸花香
+    [matcha] 宽口的茶碗，配竹茶筅
+   *[other] 玻璃壶，或有滤网的杯子
+}。说用哪一种、装满多少毫升，我就帮您算。
+brew-simplest = 这已经是最省事的泡法：放茶叶、注水、时间到就倒出来。差半分钟不要紧，只是浓一点或淡一点。
+brew-simplest-stays = 这已经是最省事的泡法：茶叶一直留在里面，喝了再续，不用算秒。
 brew-about-tea = { TEA($tea) }，我知道的是：{ FAMILY($family) }，{ brew-leaf-form }，水温一般 { DEGREES($waterC, $unit) } 左右。
 brew-rinse-of-it = { $tea ->
     [none] { FAMILY($family) }

@@ -231,6 +231,11 @@ brew-fill-half = 約佔一半
 brew-fill-more = 超過一半
 brew-water = 水：{ DEGREES($waterC, $unit) }；總共燒 { ML($kettleMl) }。
 brew-water-usual = 一般用 { DEGREES($waterC, $unit) } 左右的水；其餘要看用什麼來泡。
+brew-dose-right = { $is ->
+    [more] { GRAMS($leafG) }比一般的 { GRAMS($usualG) }多，也可以，時間我算短了
+    [less] { GRAMS($leafG) }比一般的 { GRAMS($usualG) }少，也可以，時間我算長了
+   *[same] { GRAMS($leafG) }正好
+}。
 brew-heat-right = { DEGREES($toldC, $unit) } 正好{ $isSame ->
     [yes] {""}
    *[no] ，一般用 { DEGREES($waterC, $unit) } 左右
@@ -298,7 +303,6 @@ brew-refills = 大約可以續 { $refills } 次水，之後就沒什麼味道了
 brew-leaf-waits = 每次把茶湯全部倒出來，茶葉留在器具裡，等下一次加水。
 brew-leaf-off = 時間到了把茶葉拿出來，或把茶湯全部倒出來。
 brew-basket-out = 時間到了把濾網提起來，滴乾，放在碟子上；茶葉就在那裡等下一次注水。
-brew-leaf-will-do = 這樣的茶量可以：時間就是照這個算的。
 brew-not-bitter = 準時出湯，應該濃淡剛好。哪一杯覺得太濃或太淡，告訴我，我再改時間或水溫。
 brew-bitter-stays = 茶葉一直在裡面，放越久越濃，最後會苦：趁時間喝，再加水，或把茶葉拿出來。茶葉少放一點，就能放久一點。
 brew-bowls = { NUMBER($guests) } 位：每人刷一碗，一共 { GRAMS($leafG) }茶粉。
@@ -317,6 +321,22 @@ brew-in-plain = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉�
 brew-in-plain-stays = 簡單說：放大約 { SPOONS($plan-spoons) } 平茶匙茶葉，加水，等 { DURATION($plan-firstS) }，就可以喝，茶葉留在裡面。
 brew-in-steps = 說「帶我泡」，我一步一步陪您；哪個詞不明白，隨時可以問。
 brew-mug-taken = 我先用一般的 300 毫升馬克杯來算，大家家裡多半都有；想用別的，告訴我。
+brew-vessel-for = { $tea ->
+    [none] { FAMILY($family) }
+   *[other] { TEA($tea) }
+}：{ $family ->
+    [green] 高一點的玻璃杯看得到葉子，喝了再續；白瓷蓋碗、玻璃壺也很好，保溫杯會悶熟
+    [yellow] 高一點的玻璃杯看得到葉子，喝了再續；白瓷蓋碗、玻璃壺也很好，保溫杯會悶熟
+    [white] 白瓷蓋碗或玻璃壺；老白茶用大壺泡也好
+    [oolong] 白瓷蓋碗，或 100 至 150 毫升的紫砂小壺，一泡一泡地喝
+    [black] 白瓷蓋碗或瓷壺；有濾網的杯子也可以
+    [dark] 紫砂壺或蓋碗；熟普用保溫杯也行
+    [scented] 白瓷蓋碗、瓷壺或玻璃杯；不要用紫砂壺，會吸花香
+    [matcha] 寬口的茶碗，配竹茶筅
+   *[other] 玻璃壺，或有濾網的杯子
+}。說用哪一種、裝滿多少毫升，我就幫您算。
+brew-simplest = 這已經是最省事的泡法：放茶葉、注水、時間到就倒出來。差半分鐘不要緊，只是濃一點或淡一點。
+brew-simplest-stays = 這已經是最省事的泡法：茶葉一直留在裡面，喝了再續，不用算秒。
 brew-about-tea = { TEA($tea) }，我知道的是：{ FAMILY($family) }，{ brew-leaf-form }，水溫一般 { DEGREES($waterC, $unit) } 左右。
 brew-rinse-of-it = { $tea ->
     [none] { FAMILY($family) }

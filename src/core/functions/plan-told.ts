@@ -181,7 +181,7 @@ function caffeineOf(plan: Plan): Json {
 }
 
 /** What becomes of the leaf where nothing holds it back: it stays, or the tea is poured off it. */
-function leafAfterwards(brewing: Brewing, plan: Plan): Json {
+export function leafAfterwards(brewing: Brewing, plan: Plan): ReturnType<typeof phrase> | null {
   const { style, vessel } = plan;
   if (brewing.request.bags !== undefined) return style === 'western' ? phrase('brew-leaf-bag-out') : null;
   if (style === 'grandpa' && vessel === 'thermos') return stayingHot(brewing, plan);
@@ -194,7 +194,7 @@ const onTheRoadS = 14_400;
 /** With no more than this share of the usual leaf it comes out as usual by then. */
 const littleForTheRoad = 0.6;
 
-function stayingHot(brewing: Brewing, plan: Plan): Json {
+function stayingHot(brewing: Brewing, plan: Plan): ReturnType<typeof phrase> {
   const { leafG: _, ...usual } = brewing.request;
   const usualG = makeRecipe({ ...brewing, request: usual }).leafG;
   if (plan.leafG <= usualG * littleForTheRoad) return phrase('brew-leaf-stays-hours');

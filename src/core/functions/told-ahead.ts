@@ -8,14 +8,25 @@ import type { Around, Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
 import { brewOf, leafFor } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
-import { ifDrawn, waterStood } from './plan-told.ts';
+import { ifDrawn, leafAfterwards, waterStood } from './plan-told.ts';
 import { numberOf, phrase, textOf } from './values.ts';
 
-export const aheadCallNames = ['toldAhead', 'heatTold', 'boilsHere', 'aboutTea', 'rinseOf', 'caffeineIn'] as const;
+export const aheadCallNames = [
+  'toldAhead',
+  'heatTold',
+  'doseTold',
+  'boilsHere',
+  'aboutTea',
+  'rinseOf',
+  'caffeineIn',
+] as const;
 
 /** So far off nobody tastes it, and hotter by more than that even leaf that stands it turns bitter sooner. Judgement. */
 const hardlyTastedC = 3;
 const harmlessC = 8;
+
+/** So small a share of the leaf nobody tastes. Judgement. */
+const hardlyTastedShare = 0.1;
 
 /** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into no gaiwan. */
 export const exampleVessels = ['gaiwan', 'mug'] as const;
@@ -62,6 +73,15 @@ export const aheadCalls = (
       ({ key }) => key !== 'brew-heat-right' || given['asks'] === true,
     );
     return { gives: told.length === 0 ? null : told };
+  },
+  /** That the leaf that was told is about what is usual, and how much that is. */
+  doseTold: ({ leafG = null, ...given }, around) => {
+    const usually = brewOf(content, given, around);
+    if (isMistake(usually) || leafG === null) return { gives: null };
+    const usualG = usually.plan.leafG;
+    const share = Number(leafG) / usualG - 1;
+    const is = Math.abs(share) < hardlyTastedShare ? 'same' : share > 0 ? 'more' : 'less';
+    return { gives: phrase('brew-dose-right', { leafG, usualG, is }) };
   },
   /** How hot water gets at such a height, of no tea yet. */
   boilsHere: ({ elevationM = null }, { memory }) => ({
@@ -191,6 +211,9 @@ function examples(content: CoreContent, given: Facts, around: Around): Phrase[] 
     const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);
     const figures = { leafG, spoons, waterC, times, firstS: times[0] ?? 0, count: infusions.length };
     const unit = around.memory['unit'] ?? null;
-    return [phrase('brew-ahead', { nth: nth + 1, vessel, volumeMl, ...figures, unit })];
+    // What is carried about draws for hours.
+    const stays = vessel === 'thermos' ? leafAfterwards({ data: content.brewing, ...brew }, brew.plan) : null;
+    const example = phrase('brew-ahead', { nth: nth + 1, vessel, volumeMl, ...figures, unit });
+    return stays === null ? [example] : [example, stays];
   });
 }

@@ -121,11 +121,10 @@ function linesAsked(words: string, cues: Cues): readonly LineOfPlan[] {
 }
 
 /** What is asked of the plan to come beside all that it is made of, and the plan alone does not tell. */
-const besides = ['leaf-out', 'too-much', 'fill', 'strength', 'bitter-ahead', 'too-long'] as const;
+const besides = ['leaf-out', 'fill', 'strength', 'bitter-ahead', 'too-long'] as const;
 export type AskedBeside = (typeof besides)[number];
 const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
   'leaf-out': 'asks-leaf-out',
-  'too-much': 'asks-dose',
   fill: 'plan-fill',
   strength: 'plan-strength',
   'bitter-ahead': 'asks-bitter-ahead',

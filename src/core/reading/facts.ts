@@ -4,7 +4,7 @@ import { readInfusion } from './acts.ts';
 import { askedBeside, linesOfPlanAhead } from './asks.ts';
 import { isLeftOpen } from './left-open.ts';
 import type { Cues } from './cues.ts';
-import { readTaste, wordCount, type Kind } from './kind.ts';
+import { readComplaint, readTaste, wordCount, type Kind } from './kind.ts';
 import { likeAnother, type Observation } from './observation.ts';
 import { ounceG, type Measure } from './measures.ts';
 import type { Reading } from './reading.ts';
@@ -52,7 +52,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     volumeMl: isOfKettle(words, quantities.volumeMl.value) ? null : quantities.volumeMl.value,
   };
   const besides = kind === 'brew' ? askedBeside(seen) : [];
-  const askedLines = kind === 'brew' && seen.teas.length > 0 ? linesOfPlanAhead(words, cues) : [];
+  const askedLines = (kind === 'brew' || kind === 'shop') && seen.teas.length > 0 ? linesOfPlanAhead(words, cues) : [];
   // Written out: an object of so many members that begins with another's took a tenth of a reading.
   return {
     tea: planned.tea,
@@ -83,6 +83,9 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     bare: bareNumber(seen),
     bareAsked: bareAsked(seen),
     taste: kind === 'taste' ? readTaste(cues, words) : null,
+    asksRemedy: cues.has('asks-remedy', words),
+    complains: kind === 'brew' && seen.teas.length > 0 ? readComplaint(cues, words) : null,
+    asksDose: (quantities.leafG.value ?? seen.leafSpoons) !== null && cues.has('asks-dose', words),
     act: concluded.act,
     wants: seen.wants,
     infusion: readInfusion(words),

@@ -20,6 +20,13 @@ export function readTaste(cues: Cues, said: string): Taste | null {
   );
 }
 
+/** "My tieguanyin always comes out bitter, 120 ml clay pot": what is amiss with the cup of a brew that is told; null where it is only feared. */
+export const readComplaint = (cues: Cues, words: string): Taste | null => {
+  if (cues.has('prefer', words) || cues.has('asks-bitter-ahead', words) || cues.has('light', words)) return null;
+  const taste = readTaste(cues, words);
+  return taste === 'right' ? null : taste;
+};
+
 /** 會不會太苦: asked of what is to come. What was done, 放太多了會不會太濃, is asked of elsewhere. */
 const aheadOfIt =
   /^(?:那|这样|這樣|咁|呢样|等下|之后|之後|泡出来|泡出來)*(?:会不会|會不會|会唔会|會唔會)(?:太|很|好|更|变|變)?(?:苦|涩|澀|浓|濃|淡|酸)[掉了啊呀呢]*[?？]*$/;

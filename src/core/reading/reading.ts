@@ -92,6 +92,10 @@ export interface Reading {
   /** Who is asked doesn't know. */
   readonly unsure: boolean;
   readonly taste: Taste | null;
+  readonly asksRemedy: boolean;
+  /** What is amiss with a cup, told with the brew it is of. */
+  readonly complains: Taste | null;
+  readonly asksDose: boolean;
   readonly act: Act | null;
   /** The language asked for. */
   readonly wants: Language | null;

@@ -14,6 +14,7 @@ import {
   likesIt,
   tellsOfTheLeaf,
   undoesThePlan,
+  wantsSimpler,
   weighsEach,
 } from './beside-plan.ts';
 import { burnsTheLeaf, handlesBeforeBed, helpsWith, holdsHotWare, isHarmless, tellsWhoDrinks } from './harmless.ts';
@@ -48,6 +49,7 @@ const rules: readonly Rule[] = [
   { when: likesIt('light'), means: { ...ofTheBrew, turn: 'lighter' } },
   { when: likesIt('strong'), means: { ...ofTheBrew, turn: 'stronger' } },
   { when: weighsNothing, means: { ...ofTheBrew, asks: 'leaf' } },
+  { when: wantsSimpler, means: { ...ofTheBrew, asks: null, style: null, nearAnswer: null, simpler: true } },
   { when: keepsVessel, means: { kind: 'greeting', act: 'yes' } },
   { when: says('must-be-exact'), means: { ...ofTheBrew, asks: 'exact', nearAnswer: null } },
   { when: undoesThePlan, means: { ...ofTheBrew, asks: null, turn: null, bare: null, undoes: true } },

@@ -109,6 +109,13 @@ function manyCups({ words, cues }: Scene): number | null {
   return cups === null || cups < 1 ? null : cups;
 }
 
+/** "Isn't there a simpler way?", beside a plan, and nothing of another. */
+export function wantsSimpler(scene: Scene): boolean {
+  const { flow, heard, words } = scene;
+  const isElse = ['tea', 'vessel', 'volumeMl'].some((name) => isTold(heard, name)) || heard['kind'] === 'safety';
+  return flow === 'brew' && !isElse && words.length <= longestLiking && says('wants-simpler')(scene);
+}
+
 /** "How many cups is that?" */
 export function asksYield(scene: Scene): boolean {
   const isOfTea = scene.heard['kind'] !== 'safety' || mayBeNoDanger(scene.heard);

@@ -4,6 +4,7 @@ export const talkCueFiles = {
   'small-words': ['said-ahead', 'said-after'],
   'at-hand': [
     'simmers',
+    'wants-simpler',
     'at-work',
     'let-it-be',
     'visits',
