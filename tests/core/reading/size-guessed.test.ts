@@ -34,11 +34,29 @@ test.each([
   ['will longjing get bitter if I leave it in a 300 ml glass', ['leaf-out', 'bitter-ahead']],
   ['dong ding, 120 ml gaiwan, how full do I fill it', ['fill']],
   ['rou gui 110ml gaiwan, will it be strong', ['strength']],
-  ['2 tsp of assam in a 10 oz cup too much?', ['too-much']],
   ['keemun in a 300 ml mug, I leave the leaves in', []],
   ['sencha in a 200 ml kyusu please', []],
 ])('%s asks %j beside the brew', (text, besides) => {
   expect(heard(text)).toMatchObject({ kind: 'brew', strength: null, besides });
+});
+
+test.each([
+  ['2 tsp of assam in a 10 oz cup too much?', true],
+  ['白牡丹5克110ml盖碗够不够', true],
+  ['滇紅 紫砂壺200cc 7克會不會太濃', true],
+  ['水仙岩茶用110蓋碗 5克 出水時間怎麼抓', false],
+  ['assam in a 10 oz cup, is that too much?', false],
+])('%s asks of the leaf that is told: %j', (text, asksDose) => {
+  expect(heard(text)).toMatchObject({ kind: 'brew', asksDose });
+});
+
+test.each([
+  ['正山小種 蓋碗110 泡出來好澀', 'bitter'],
+  ['安吉白茶泡出来没味道，玻璃杯250ml放了2克', 'weak'],
+  ['大紅袍 蓋碗100 怎麼泡才不會太苦', null],
+  ['正山小種會不會很苦，馬克杯350', null],
+])('%s complains of %j beside a brew', (text, complains) => {
+  expect(heard(text)).toMatchObject({ kind: 'brew', complains });
 });
 
 test.each([
