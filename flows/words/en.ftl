@@ -1768,6 +1768,7 @@ desk-told-guest-seated = { $name } gets { $count ->
    *[other] { $count } seats
  } in “{ $title }”, { WHEN($starts) }, and a letter to { $mail }. Shall I write them down?
 desk-told-guest-waiting = “{ $title }” does not have that many seats free. { $name } would go on the waiting list, with a letter to { $mail }. Shall I write them down?
+desk-who = Who is that about? Write the name.
 desk-found-none = I find nobody of that name on the lists.
 desk-found-one = On the lists:
 desk-found-some = That fits more than one:

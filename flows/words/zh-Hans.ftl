@@ -1651,6 +1651,7 @@ desk-told-no-phone = 这里不记电话号码，请您自己留着。
 desk-told-guest-untold = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位。没有邮箱，就没办法提醒，课有变动也通知不到，要请您自己说。要记下来吗？
 desk-told-guest-seated = { $name }在“{ $title }”（{ WHEN($starts) }）有 { $count } 个座位，并会发邮件到 { $mail }。要记下来吗？
 desk-told-guest-waiting = “{ $title }”没有那么多空位。{ $name }会排候补，并发邮件到 { $mail }。要记下来吗？
+desk-who = 说的是哪一位？请写名字。
 desk-found-none = 名单上找不到叫这个名字的人。
 desk-found-one = 名单上有：
 desk-found-some = 不止一位符合：

@@ -1651,6 +1651,7 @@ desk-told-no-phone = 這裡不記電話號碼，請您自己留著。
 desk-told-guest-untold = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位。沒有郵件地址，就沒辦法提醒，課有變動也通知不到，要請您自己說。要記下來嗎？
 desk-told-guest-seated = { $name }在「{ $title }」（{ WHEN($starts) }）有 { $count } 個座位，並會寄信到 { $mail }。要記下來嗎？
 desk-told-guest-waiting = 「{ $title }」沒有那麼多空位。{ $name }會排候補，並寄信到 { $mail }。要記下來嗎？
+desk-who = 說的是哪一位？請寫名字。
 desk-found-none = 名單上找不到叫這個名字的人。
 desk-found-one = 名單上有：
 desk-found-some = 不只一位符合：

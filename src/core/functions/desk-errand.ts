@@ -93,6 +93,7 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['cancel', 'desk-cancel', reasonTaken],
   ['people', 'desk-people'],
   ['find', 'desk-caller'],
+  ['find', 'desk-unknown-guest'],
 ];
 
 /** The lesson is that of whoever is meant. */
@@ -113,7 +114,8 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
     : (back ?? errandWithGuest(sentence, around, zone) ?? firstErrand(sentence));
   if (found === null) return null;
   const { act, taken } = found;
-  if (act === 'transfer' || act === 'write-one') return { ...ofNoLesson, act, ...nothingTaken, ...taken };
+  const isOfOne = sentence.says('desk-of-one');
+  if (act === 'transfer' || act === 'write-one') return { ...ofNoLesson, act, ...nothingTaken, ...taken, isOfOne };
   const naming = namingIn(sentence, found);
   const fit = lessonsMeant(naming, act, around, zone);
   const ofDay = saysDay(found) && !naming.says('desk-write-all') ? meant(sentence, act, around, zone) : undefined;
@@ -135,6 +137,7 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
     ...nothingTaken,
     ...taken,
     isAll,
+    isOfOne,
     isToday: sentence.says('desk-today'),
   };
 }

@@ -26,7 +26,8 @@ export type GuestAct = 'find' | 'release' | 'tick' | 'reseat' | 'transfer' | 'wr
 export function guestErrand(sentence: Sentence, lesson: string | null, around: Around): GuestAct | null {
   if (sentence.says('desk-find-guest')) return 'find';
   const said = acts.filter(([act, cues]) => cues.some((cue) => sentence.says(cue)) && isFree(act, sentence));
-  return said.find(([act]) => isOfSomeone(act, sentence, lesson, around))?.[0] ?? null;
+  const isOfOne = sentence.says('desk-of-one');
+  return said.find(([act]) => isOfOne || isOfSomeone(act, sentence, lesson, around))?.[0] ?? null;
 }
 
 /** What is written down anew, or told to all, is no change of one of them. */

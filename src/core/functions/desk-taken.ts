@@ -48,7 +48,7 @@ const guests = [
 const callers = [
   /^(?:[Aa]n? |[Tt]he )?(?<who>(?:(?:[Mm]rs?|[Mm]s|[Mm]iss|[Dd]r)\.? )?\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’-]*)*) (?:has )?(?:just )?(?:phoned|rang|called|came|stopped|dropped|wrote|asked|wants|would like|needs)\b/u,
   /^(?:有一?[位個个])?(?<who>\p{Script=Han}{2,4}?)(?:[剛刚]?[剛刚才]?打(?:了)?(?:[電电][話话])?(?:[來来过過])?|[來来][電电]|[來来](?:店|[說说問问])|[說说]?(?:想|要)(?:[訂订]|[報报]|留|[兩两一二三四五六\d]))/u,
-  /^(?:[請请])?[幫帮替給给](?<who>(?!我|大家)\p{Script=Han}{2,4}?)(?:[報报訂订留])(?!名)/u,
+  /^(?:[請请])?[幫帮替給给](?<who>(?!我|大家)\p{Script=Han}{2,8}?)(?:[報报訂订留])(?!名)/u,
 ];
 const address = /[,，;；]?\s*(?<mail>[^\s,，;；@]+@[\w.-]+\w)/u;
 /** "Two white tea seats", 兩個冬日烏龍的位子: what is counted stands further on. */
@@ -85,7 +85,8 @@ function callerTaken(text: string): string | null {
   if (who === undefined) return null;
   const rest = plain(text.replace(who, ' '));
   const seats = readSeats(rest).amount ?? readNumber(seatsFurtherOn.exec(rest)?.groups?.['n'] ?? '');
-  return seats === undefined || seats === 1 ? who : `${who}, ${seats}`;
+  // 張偉和他老婆: two of them.
+  return seats === undefined || seats === 1 ? withSeats(who) : `${who}, ${seats}`;
 }
 
 function whoTaken(text: string): string | null {
@@ -151,13 +152,14 @@ const places = [
   /\b(?:is|are|be|takes place|meets?|moves?|moved)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
   /^(?:(?:and|please|now),? )*(?:move|shift|change|put) (?:it|that|this|the lesson|the class|everyone|us) (?:to|in|into|at) (?<value>(?:the )?(?:[\p{L}]+ ){0,2}(?:table|room|garden|terrace|yard|kitchen|hall|counter|upstairs|downstairs|outside|outdoors))(?: instead| then| please)*[.!]*$/iu,
   /(?:地[點点]|地方|[場场]地|教室|位置)(?:要|就)?[改換换移](?:成|到|在|為|为|去)?(?<value>.{1,30}?)[。!！吧]*$/u,
-  /(?:[改換换移搬][到成去]|在)(?<value>[樓楼][上下]|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房))[。!！吧上課课了]*$/u,
+  /(?:[改換换移搬][到成去]|在)(?<value>[樓楼][上下](?:的?\p{Script=Han}{1,4}(?:室|[廳厅]|房|桌))?|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房|桌))[。!！吧上課课了]*$/u,
 ];
 /** "Let Bram teach it", "Bram teaches instead of Odalys", 讓羅莎教. */
 const teachers = [
   /^(?:on \p{L}+,? )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:is teaching|teaches|will teach|is taking|takes|is doing|does|stands in)\b.{0,40}?\b(?:instead|for \p{Lu})/u,
   /\b(?:let|have) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
-  /(?:改由|[讓让]|[換换])(?<value>\p{Script=Han}{2,4})[教帶带]/u,
+  /(?:改由|[讓让]|[換换改][成由]?)(?<value>\p{Script=Han}{2,4}|\p{L}{2,12})[教帶带]/u,
+  /(?:改由|[讓让由]|[換换改][成由]?)(?<value>(?![週周星禮礼上下早晚])(?:\p{Script=Han}{1,3}|[\p{Lu}][\p{L} ]{1,20}?))\s?(?:老師|老师)(?:來|来)?(?:[教帶带上]|代)(?:課|课)?[吧了好]*[。.!！]*$/u,
 ];
 
 /** Counted beside those there are (spoken/seats-wanted.ts). */

@@ -36,15 +36,17 @@ const hanCurrency = '(?:[欧歐美日港]元|美金|英[镑鎊]|(?:新?[台臺]|
 const aHead = '(?:\\s*(?:each|(?:a|per|for each) (?:person|head|seat))\\b|\\s*(?:每|一)[人位])?';
 const sum = `(?:${sign}\\s?\\d+(?:[.,]\\d+)*|${number}\\s*(?:${sign}|${currency}|${hanCurrency}))`;
 const before = '(?:\\b(?:for|at|costs?|price)\\b:?\\s*|费用|費用|学费|學費)';
+/** 費用350, in the money of the shop. */
+const hanFee = '(?:费用|費用|学费|學費|收费|收費|价钱|價錢)(?:是|為|为|收|每[人位])*[:：]?';
 const price = new RegExp(
-  `${before}?(?<price>(?:每[人位]\\s*)?${sum}${aHead}|每[人位]\\s*\\d+(?![\\d:.]|\\s*[個个位杯人分小])|\\d+\\s*(?:每|一)[人位])`,
+  `${before}?(?<price>(?:每[人位]\\s*)?${sum}${aHead}|每[人位]\\s*\\d+(?![\\d:.]|\\s*[個个位杯人分小])|\\d+\\s*(?:每|一)[人位])|${hanFee}\\s*(?<bare>\\d{2,5})(?![\\d:.]|\\s*[點点分位人])`,
   'iu',
 );
 
 /** In the words it was said in; it is paid at the shop. */
 export function readPrice(text: string): { readonly price?: string; readonly rest: string } {
   const found = cut(text, price);
-  const words = found?.groups['price'];
+  const words = found?.groups['price'] ?? found?.groups['bare'];
   return found && words !== undefined ? { price: words.trim(), rest: found.rest } : { rest: text };
 }
 

@@ -17,6 +17,15 @@ const given = [
   new RegExp(`(?:敝姓|免[貴贵]姓|我姓)\\s*(?<name>\\p{Script=Han}{1,4}?)${enoughHan}(?=[\\s,，。.!！吧]*$)`, 'u'),
 ];
 
+/** The commonest, by which two or three characters behind a number of seats are a name, and no word: common knowledge, no source. */
+const surnames =
+  '[王李張张劉刘陳陈楊杨黃黄趙赵吳吴徐孫孙朱馬马胡郭林何高梁鄭郑羅罗宋謝谢唐韓韩曹許许鄧邓蕭萧馮冯曾程蔡彭潘袁于董余蘇苏葉叶呂吕魏蔣蒋田杜丁沈姜范江傅鍾钟盧卢汪戴崔任陸陆廖姚方金邱夏譚谭韋韦賈贾鄒邹石熊孟秦閻阎薛侯雷白龍龙段郝孔邵史毛常萬万顧顾賴赖武康賀贺嚴严尹錢钱施牛洪龔龚湯汤陶黎溫温莫易樊喬乔文安殷顏颜莊庄章魯鲁倪邢俞翟藍蓝聶聂齊齐向申葛柴伍覃駱骆關关焦柳歐欧祝紀纪尚畢毕耿蘆芦左季管符辛苗詹曲歸归]';
+/** 一位 陳曉明; 兩個人，林怡君; 周六 is none. */
+const behindSeats = new RegExp(
+  `(?<=[一二兩两三四五六七八\\d] ?(?:個人|个人|位|個|个|人)[ ,，、]+)(?<name>(?!謝謝|谢谢|何[時时]|周[一二三四五六日末]|[龍龙]井|高山|白[茶毫牡]|金[萱駿骏]|[黃黄]茶|安[吉溪]|武夷|方便|程度|常[來来]|管)${surnames}\\p{Script=Han}{1,2}?)(?=[\\s,，。.!！]*$)`,
+  'u',
+);
+
 /** Longer texts tell more than that. */
 const longest = 80;
 
@@ -25,7 +34,10 @@ export const nameGiven = (sentence: string): string | null => partedFromName(sen
 /** What is said beside the name, and the name. */
 export function partedFromName(sentence: string): { readonly rest: string; readonly name: string | null } {
   const text = plain(sentence).replaceAll('’', "'").trim();
-  const found = sentence.length > longest ? undefined : given.map((one) => one.exec(text)).find((one) => one !== null);
+  const found =
+    sentence.length > longest
+      ? undefined
+      : [...given, behindSeats].map((one) => one.exec(text)).find((one) => one !== null);
   const name = found?.groups?.['name']?.trim();
   if (!found || name === undefined) return { rest: text, name: null };
   const rest = text.slice(0, found.index) + text.slice(found.index + found[0].length);

@@ -23,11 +23,13 @@ export type SeatChangeReader = (sentence: Sentence) => SeatChange;
 /** Longer texts tell more than that. */
 const longest = 60;
 
+const asksHan = '(?:可以|可不可以|能不能|能|那|請|请|麻煩|麻烦|我想|想|幫我|帮我|幫忙|帮忙)*';
 const more = [
   new RegExp(
     `^(?:(?:can|could|may) (?:i|we) (?:have|get|add|bring|book) |and |make it |add )?(?<n>${number}) (?:more|extra|further)\\b(?: seats?| places?| people| persons?)?`,
   ),
-  new RegExp(`^(?:可以|能不能|能)?(?:再|多|再多)(?:加|來|来|要|訂|订|報|报)?(?<n>${number})(?:個|个|位|人|座)`),
+  new RegExp(`^${asksHan}(?:再|多|再多)(?:幫我|帮我)?(?:加|來|来|要|訂|订|報|报)?(?<n>${number})(?:個|个|位|人|座)`),
+  new RegExp(`^${asksHan}加(?<n>${number})(?:個|个|位|人|座)(?:位子|座位|人)?[吧嗎吗呢啦]*[。?？]?$`),
 ];
 
 /** 取消一位, 少一個人: seats, and not the booking. */
@@ -73,6 +75,9 @@ function patternsOf({ one, two, many }: Kin): Patterns {
       new RegExp(`^(?:[a-z]+[, ]+){0,2}${may} (?:bring(?:ing)?|come with|take)(?: along)? ${whom}${tail}[?.! ]*$`),
       new RegExp(
         `^(?:[a-z]+[, ]+){0,2}(?:can|could|may) (?:my |a |an )(?<who>${inEnglish}) (?:come|join|sit in)${tail}[?.! ]*$`,
+      ),
+      new RegExp(
+        `^(?:那|我(?:的|嘅)?)*(?<n>[一二兩两三四\\d])?(?:個|个|位)?(?<who>${inHan})(?:說|说)?(?<single>也|都)(?:想|要|會|会|可以|能)(?:一起|一齊|一齐|跟)?(?:來|来|去|嚟|上|參加|参加)(?:課|课)?(?:[，, ]*(?:可以|能不能|能)?(?:幫|帮|給|给|替|再)(?:他|她|佢|我)?(?:也|再)?(?:加|報|报|訂|订|留)[一1]?(?:個|个|位|名)?(?:位子|座位|名)?)?[嗎吗吧呀啊]?[？?。!！]*$`,
       ),
       new RegExp(`^.{0,4}${mayHan}.{0,3}[帶带攞](?:埋|上|多)?(?:我(?:的|嘅)?)?${whomHan}${tailHan}$`),
     ],

@@ -84,6 +84,8 @@ export const deskCueNames = [
   'desk-missing',
   'desk-came',
   'desk-find-guest',
+  'desk-of-one',
+  'desk-unknown-guest',
   'desk-caller',
   'desk-guest-change',
   'desk-reseat',
