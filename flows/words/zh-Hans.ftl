@@ -1050,6 +1050,7 @@ guide-left = { $left ->
 guide-held-as-told = 那就当作泡了 { DURATION($seconds) }。
 guide-leaf-does-not-wait = 茶叶不等人：要走就先出汤再按。泡了多久我会算进去。
 guide-advice = 看味道决定：苦涩就水凉一点或短一点；太淡就泡久一点，或下一壶多放茶叶。现在先不改，喝了告诉我味道。
+guide-times-follow = 每一泡的时间都照茶叶里还剩多少算好了。哪一杯淡了就说一声，后面的泡久一点；苦了就短一点。
 guide-leaf-is-in = 已经下的茶叶不用捞，我改的是时间；下一壶再调茶叶量。
 guide-quiet = 过了一小时。盖子留一条缝，茶叶还能放几个小时。接着泡吗？
 guide-quiet-long = 茶叶已经放了 { DURATION($awayS) }。接着泡吗？

@@ -1050,6 +1050,7 @@ guide-left = { $left ->
 guide-held-as-told = 那就當作泡了 { DURATION($seconds) }。
 guide-leaf-does-not-wait = 茶葉不等人：要走就先出湯再按。泡了多久我會算進去。
 guide-advice = 看味道決定：苦澀就水涼一點或短一點；太淡就泡久一點，或下一壺多放茶葉。現在先不改，喝了告訴我味道。
+guide-times-follow = 每一泡的時間都照茶葉裡還剩多少算好了。哪一杯淡了就說一聲，後面的泡久一點；苦了就短一點。
 guide-leaf-is-in = 已經下的茶葉不用撈，我改的是時間；下一壺再調茶葉量。
 guide-quiet = 過了一小時。蓋子留一條縫，茶葉還能放幾個小時。接著泡嗎？
 guide-quiet-long = 茶葉已經放了 { DURATION($awayS) }。接著泡嗎？

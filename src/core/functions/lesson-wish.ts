@@ -5,6 +5,7 @@ import { dateOf, wallAt } from '../lessons/calendar.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
+import { asksForRoom } from '../lessons/spoken/detail.ts';
 import { hearNarrowing, narrowed } from '../lessons/spoken/narrow.ts';
 import { hearSaid, seatsAlone, seatsMeant } from '../lessons/spoken/said.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
@@ -92,6 +93,7 @@ export function wishOf(asked: Asked, around: Around): Facts {
     ),
     isNext: next !== undefined,
     isDated: wish.date !== undefined,
+    asksRoom: asksForRoom(sentence),
     titled: titledLessons(upcoming, wish)[0]?.id ?? null,
     narrowed: false,
     movesNothing: sentence.says('moves-own') && own.length === 0,

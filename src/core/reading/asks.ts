@@ -108,9 +108,9 @@ const asksOfWord = /\b(?:what|why)\b.{0,24}\b(?:means?|meant|stands? for|says?)\
 const meaningIn = (words: string, cues: Cues): 'meaning' | null =>
   cues.has('asks-meaning', words) || cues.has('asks-unclear', words) ? 'meaning' : null;
 
-/** Which lines of a plan that is still to come are asked, in a text of any length. */
-export function linesOfPlanAhead(words: string, cues: Cues): readonly AskedLine[] {
-  const asked = linesAsked(words, cues);
+/** Which lines of a plan that is still to come are asked, in a text of any length; `ofIt`: with the tea unnamed, "how much tea for two cups". */
+export function linesOfPlanAhead(words: string, cues: Cues, ofIt = words): readonly AskedLine[] {
+  const asked = [...linesAsked(words, cues), ...linesAsked(ofIt, cues)];
   return linesAhead.filter((line) => asked.includes(line));
 }
 
@@ -121,10 +121,11 @@ function linesAsked(words: string, cues: Cues): readonly LineOfPlan[] {
 }
 
 /** What is asked of the plan to come beside all that it is made of, and the plan alone does not tell. */
-const besides = ['leaf-out', 'fill', 'strength', 'bitter-ahead', 'too-long'] as const;
+const besides = ['leaf-out', 'boiling', 'fill', 'strength', 'bitter-ahead', 'too-long'] as const;
 export type AskedBeside = (typeof besides)[number];
 const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
   'leaf-out': 'asks-leaf-out',
+  boiling: 'asks-boiling',
   fill: 'plan-fill',
   strength: 'plan-strength',
   'bitter-ahead': 'asks-bitter-ahead',

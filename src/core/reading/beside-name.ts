@@ -6,7 +6,7 @@ import { noAnswer, type FoundStanding } from './standing.ts';
 
 /** Asks whether, which of two, or what comes of it. */
 const asksOfIt =
-  /还是|定系|[吗嘛咩]|可以|可不可|可唔可|能不能|会不会|会唔会|要不要|使唔使|好不好|哪[个种只把]?.{0,4}(?:好|合适|适合|方便)|边个.{0,2}(?:好|啱)|怎么样|怎么着|怎样|会怎|会点|影响|多大|几大|保温.{0,4}多久|热多久|[?？]|^ ?(?:do|does|should|shall|can|may|is|are|will)\b|\b(?:first or|or not|(?:what|which) size|how (?:big|large)|how long (?:does|do|will|can|would) .{0,24}\b(?:warm|hot)|when (?:do|should|can) (?:i|we) (?:press|plunge|push)|(?:easier|easiest|safer|safest)|what (?:am|are) (?:i|we) doing wrong|how (?:do|does|to|should|can) (?:i |you |we |one |an? )?(?:[^ ]+ )?(?:use|hold|pour|handle|work)|what (?:happens|if))\b/;
+  /还是|定系|[吗嘛咩]|可以|可不可|可唔可|能不能|会不会|会唔会|要不要|使唔使|好不好|哪[个种只把]?.{0,4}(?:好|合适|适合|方便)|边个.{0,2}(?:好|啱)|怎么样|怎么着|怎样|会怎|会点|影响|多大|几大|保温.{0,4}多久|热多久|[?？]|^ ?(?:do|does|should|shall|can|may|is|are|will)\b|\b(?:first or|or not|(?:what|which) size|how (?:big|large)|how long (?:does|do|will|can|would) .{0,24}\b(?:warm|hot)|when (?:do|should|can) (?:i|we) (?:press|plunge|push)|(?:easier|easiest|safer|safest)|what (?:am|are) (?:i|we) doing wrong|how (?:do|does|to|should|can) (?:i |you |we |one |an? )?(?:[^ ]+ )?(?:use|hold|pour|handle|work|drink|keep|stop|avoid)|what (?:happens|if))\b/;
 
 /** 泡龍井先放水還是先放茶葉: a question of brewing that has an answer, the same for every tea and vessel named in it. */
 export function besideName(

@@ -1,6 +1,7 @@
 /** The facts of an observation as a reading hands them on, once the kind of question and what follows from it are known. */
 import type { Mistake } from '../units.ts';
 import { readInfusion } from './acts.ts';
+import { unnamed } from './beside-name.ts';
 import { askedBeside, linesOfPlanAhead } from './asks.ts';
 import { isLeftOpen } from './left-open.ts';
 import type { Cues } from './cues.ts';
@@ -52,7 +53,8 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     volumeMl: isOfKettle(words, quantities.volumeMl.value) ? null : quantities.volumeMl.value,
   };
   const besides = kind === 'brew' ? askedBeside(seen) : [];
-  const askedLines = (kind === 'brew' || kind === 'shop') && seen.teas.length > 0 ? linesOfPlanAhead(words, cues) : [];
+  const askedLines =
+    (kind === 'brew' || kind === 'shop') && seen.teas.length > 0 ? linesOfPlanAhead(words, cues, ofIt(seen)) : [];
   // Written out: an object of so many members that begins with another's took a tenth of a reading.
   return {
     tea: planned.tea,
@@ -114,6 +116,8 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     faintAnswer: concluded.faintAnswer,
   };
 }
+
+const ofIt = (seen: Observation): string => unnamed(seen).replaceAll('this tea', 'tea');
 
 /** What is told in grams is not for this brew. */
 const ofNoDose: ReadonlySet<string> = new Set(['dry', 'lasts']);

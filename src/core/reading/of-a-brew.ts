@@ -62,6 +62,10 @@ const teaComesBy = 12;
 const namesAll = ({ teas, vessels, quantities }: Observation): boolean =>
   teas.length > 0 && vessels.length > 0 && quantities.volumeMl.value !== null;
 
+/** "I'm new to this, got a sample of alishan": none is asked for. */
+const hasSample =
+  /\b(?:got|have|bought|received|opened|given|trying|gave me) (?:just |here |now )?(?:an?|the|my|this|your|some|two|three|[0-9]) (?:[a-z]+ ){0,3}samples?\b/;
+
 /** However politely it is wrapped. */
 const tellsEach = ({ vessels, quantities }: Observation): boolean =>
   vessels.length > 0 && quantities.volumeMl.value !== null;
@@ -105,7 +109,8 @@ export function tellsOfABrew(
   if ((weighed === 'care' || weighed === 'offtopic') && brewsInWare(seen)) return true;
   if (mayHalve(seen, isNothing) && (tellsOfTools(cues, words) || halves(cues, words))) return true;
   if (dosesLeaf(seen)) return true;
-  if (weighed === 'shop') return hasGotTea(seen) && (seen.vessels.length > 0 || answerFor(words, 'shop') === null);
+  if (weighed === 'shop')
+    return hasGotTea(seen) && (seen.vessels.length > 0 || hasSample.test(words) || answerFor(words, 'shop') === null);
   // Two lines of the plan, asked at once.
   if (asks === 'whole' && isNothing && readPlanQuestion(words, cues) !== null) return true;
   if ((weighed === 'care' || weighed === 'safety') && makesCold(seen)) return true;

@@ -19,6 +19,7 @@ export const asksCues = [
   'asks-unclear',
   'asks-size',
   'asks-dose',
+  'asks-boiling',
   'asks-lasts',
   'asks-dry',
   'asks-spoons',

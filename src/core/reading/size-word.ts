@@ -39,6 +39,8 @@ function readSizeWord(words: string): SizeWord | null {
 const ordinarySize =
   /\b(?:normal|usual|regular|standard|average|ordinary|medium)[ -]?(?:size[ds]?|kind|sort|one|mug|cup|glass|gaiwan|teapot|pot)\b|(?:普通|一般|正常|标准|平常)(?:的|嘅)?(?:大小|尺寸|玻璃杯|马克杯|茶杯|保温杯|茶壶)/;
 
+const otherSize = /\b(?:small|tiny|little|big|large|huge)\b|[小细大]的/;
+
 export function sizeWordIn(words: string, namesVessel: boolean): SizeWord | null {
-  return readSizeWord(words) ?? (namesVessel && ordinarySize.test(words) ? 'middle' : null);
+  return readSizeWord(words) ?? (namesVessel && ordinarySize.test(words) && !otherSize.test(words) ? 'middle' : null);
 }

@@ -90,6 +90,7 @@ function besideWater({ plain, teas }: QuantityScene, m: Measure): boolean {
   if (m.value >= 60 && m.value <= 100 && m.digits && (isOfKettle(plain, m) || isSaidInHan(plain, m))) return true;
   if (m.digits && teas.length > 0 && isWeighed(plain, m)) return true;
   if (m.value >= 60 && m.value <= 100 && m.digits && isAfterTheBoil(plain, m)) return true;
+  if (m.value >= 60 && m.value <= 100 && m.digits && teas.length > 0 && isChosen(plain, m)) return true;
   if (m.value >= 60 && m.value <= 100 && atMost.test(after(plain, m.end, 40))) return true;
   if (m.value >= 60 && m.value <= 100 && fromTheTap.test(before(plain, m.start, 60))) return true;
   const talkedOf = /\bat $/.test(ahead) && m.value >= 40 && (waterTalk.test(plain) || isNoHour(plain, m));
@@ -124,6 +125,11 @@ const isOfKettle = (plain: string, { start, end }: Measure): boolean =>
     before(plain, start, 70),
   ) &&
     /^\s?(?:now|by now|or so|i think|i guess)?[.! ]*$/.test(after(plain, end)));
+
+/** "If I use 90 instead of 80 for biluochun" */
+const isChosen = (plain: string, { start, end }: Measure): boolean =>
+  /\b(?:use|using|at|with|try|do|take|go) (?:about |for )?$/.test(before(plain, start)) &&
+  /^\s?(?:instead of|rather than|and not|not|over) (?:the )?\d{2,3}\b/.test(after(plain, end));
 
 /** "How long do I wait after boiling for 90?", "how much cold water into boiling to get 80" */
 const isAfterTheBoil = (plain: string, { start, end }: Measure): boolean =>

@@ -23,7 +23,8 @@ export const likesDiffer = (cues: Cues, words: string): boolean =>
   (cues.has('strong', words) || cues.has('likes-strong', words)) && lighter.test(words) && ofEach.test(words);
 
 const lighter = /\b(?:weak|light|mild)(?:er)?\b|淡/;
-const ofEach = /\b(?:one|other|mine|his|hers?|husband|wife|partner|friend|mum|mom|dad|we|us)\b|一个|另|他|她|佢/;
+const ofEach =
+  /\b(?:one|other|mine|his|hers?|husband|wife|partner|boyfriend|girlfriend|friend|mum|mom|dad|he|she|i|they|we|us)\b|一个|另|他|她|佢/;
 
 /** How somebody likes it, and no word on a cup that was not so. */
 export const tellsLiking = (cues: Cues, words: string): boolean =>

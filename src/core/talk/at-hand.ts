@@ -35,6 +35,7 @@ const rules: readonly Rule[] = [
   { when: tellsOfTheLeaf, means: { ...ofTheBrew, nearAnswer: null } },
   { when: ({ heard }) => heard['steers'] === 'remind', means: { kind: 'brew', act: null, answer: null } },
   { when: says('saves'), means: { ...ofTheBrew, saves: true } },
+  { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
   { when: isNoLesson, means: { kind: 'brew', answer: null } },
   { when: isOfTheBrewAtHand, means: { kind: 'brew', answer: null } },
   { when: wishesBoiling, means: { ...ofTheBrew, tempC: boilingC } },
@@ -54,7 +55,6 @@ const rules: readonly Rule[] = [
   { when: says('must-be-exact'), means: { ...ofTheBrew, asks: 'exact', nearAnswer: null } },
   { when: undoesThePlan, means: { ...ofTheBrew, asks: null, turn: null, bare: null, undoes: true } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },
-  { when: asksYield, means: { kind: 'brew', answer: null, asksYield: true } },
   { when: acknowledges, means: { ...ofTheBrew, kind: 'greeting', asks: null, turn: null, hands: null, takesIn: true } },
   { when: isAtWork, means: { kind: 'greeting' } },
   { when: says('let-it-be'), means: { kind: 'greeting', act: 'no' } },
@@ -154,7 +154,14 @@ function keepsVessel(scene: Scene): boolean {
 
 const namesIt = (scene: Scene): boolean => says('is-called')(scene) || says('label-says')(scene);
 
-const degrees = (scene: Scene): Json => (says('fahrenheit')(scene) ? 'F' : says('celsius')(scene) ? 'C' : null);
+const degrees = (scene: Scene): Json => {
+  if (says('fahrenheit')(scene)) return 'F';
+  if (says('celsius')(scene)) return 'C';
+  return kettleInF.test(scene.words) ? 'F' : null;
+};
+/** "My kettle does 175 185 195 205 and boil": so hot no water gets in Celsius. */
+const kettleInF =
+  /\bkettles? (?:only |just )?(?:has|does|goes|can do|sets|comes with|is set)\b[a-z ]{0,24}(?:1[3-9]\d|20\d|21[0-2])\b(?! ?(?:c|ml|g|w)\b)/;
 
 const isWaiting = (scene: Scene): boolean =>
   Number(scene.house?.['asked'] ?? 0) > 0 && says('asks-when-answered')(scene);

@@ -24,7 +24,7 @@ const feels = /[?？]|\b(?:i|im|we|were|me and|feel\w*|after|from|tea|drank|drun
 export const isHarmless = (scene: Scene): boolean =>
   scene.heard['kind'] === 'safety' &&
   scene.words.length <= longest &&
-  (isStyleAlone(scene) || isHandsAtWork(scene) || isOfThisPot(scene) || tellsOfAStep(scene));
+  (asksWhenDrunk(scene) || isStyleAlone(scene) || isHandsAtWork(scene) || isOfThisPot(scene) || tellsOfAStep(scene));
 
 /** "Won't boiling water burn it?": what water does to the leaf, and nobody is hurt. */
 export const burnsTheLeaf = ({ heard, words }: Scene): boolean =>
@@ -72,6 +72,12 @@ const stepFirst =
   /^(?:(?:ok|and|just|now|both|all|i|ive|we|have) )*(?:(?:poured|filled|strained|rinsed|topped)\b|(?:the )?(?:teas?|leafs?|leaves|waters?)(?: is| are)? in\b)/;
 const ofABody =
   /[?？]|\b(?:on|over|hands?|arms?|fingers?|legs?|feet|foot|skin|burn\w*|hurt\w*|scald\w*|pain\w*|numb|itch\w*|feel\w*|sick|dizzy|swallow\w*|eyes?|lips?|mouth|tongue|throat|chest|heart|mou?ld\w*|bleach|soap|chemical\w*|glass|broke\w*|crack\w*|cat|dog|baby|kid|child)\b/;
+
+/** "When can I drink it?", beside a plan, asks how long it draws. */
+const asksWhenDrunk = ({ heard, words, flow }: Scene): boolean =>
+  flow === 'brew' && isUnsure(heard) && heard['isWarned'] !== true && whenDrunk.test(words);
+const whenDrunk =
+  /^(?:(?:and|so|ok) )*when (?:can|do|should|could|may) (?:i|we|you) (?:start )?(?:to )?(?:drink(?:ing)?|have) (?:it|this|that|the tea|some)\b/;
 
 const isHandsAtWork = ({ heard, words, cues, flow }: Scene): boolean =>
   (flow === 'guide' || flow === 'brew') && isUnsure(heard) && !words.includes('?') && cues.says('hands-at-work', words);

@@ -70,6 +70,7 @@ export const talkCueFiles = {
   ],
   steering: [
     'begin',
+    'steps-on',
     'stops-it',
     'skip',
     'skip-to',
@@ -109,6 +110,7 @@ export const talkCueFiles = {
     'forgot-rinse',
     'stood-in-all',
     'just-now',
+    'pours-now',
     'may-be-water',
     'was-boiling',
     'water-on',

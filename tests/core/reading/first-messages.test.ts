@@ -1,4 +1,4 @@
-/** Sizes told by a width or by something as big, and what is asked beside all that a plan is made of. */
+/** What is told and asked in a first message: sizes by width or likeness, questions beside the brew, and what is none of the shop. */
 import { expect, test } from 'vitest';
 import { read } from '../../reading/content.ts';
 
@@ -69,4 +69,49 @@ test.each([
 
 test('what should not come out bitter has not done so yet', () => {
   expect(heard('dancong in a 120 ml gaiwan so it is not bitter').kind).toBe('brew');
+});
+
+test.each([
+  ['can i brew silver needle with boiling water, 250 ml glass', ['boiling']],
+  ['should I use boiling water on shou puer, 100 ml gaiwan', ['boiling']],
+  ['what do I do with the leaves after the first pot of oriental beauty, 400ml porcelain pot', ['leaf-out']],
+])('%s asks %j', (text, besides) => {
+  expect(heard(text).besides).toEqual(besides);
+});
+
+test.each([
+  ['alishan 6g 120ml times please', ['time']],
+  ['how much longjing for 2 cups', ['leaf']],
+  ['whats a good time for baozhong western style 350ml', ['time']],
+  ['sheng puer, gaiwan 110, times and temp please', ['heat', 'time']],
+  ['sencha 3 times', []],
+])('%s asks %j of a plan to come', (text, lines) => {
+  expect(heard(text).askedLines).toEqual(lines);
+});
+
+test.each([
+  ['how do you make masala chai with your assam', 'masala-chai'],
+  ['peppermint, fresh not dried, mug 350', 'fresh-herbs'],
+  ['the oolong i got says 3g per cup on the bag, your app says 7?', 'label-differs'],
+  ['how strong is da hong pao compared to black tea', 'compare-teas'],
+  ['what do I need to start with gongfu? I only have a mug and a kettle', 'things-needed'],
+])('%s is answered by %s', (text, answer) => {
+  expect(heard(text).answer).toBe(answer);
+});
+
+test.each([
+  ['hi im new to this. got a sample of alishan', 'brew'],
+  ['I opened a sample of your rou gui', 'brew'],
+  ['do you have samples of alishan', 'shop'],
+  ['can I get a sample of alishan', 'shop'],
+])('%s is of %s', (text, kind) => {
+  expect(heard(text).kind).toBe(kind);
+});
+
+test('of two tastes neither is wished for the pot', () => {
+  expect(heard('he likes it strong i like it weak')).toMatchObject({ turn: null, strength: null });
+});
+
+test('a heat set against another is the one that is asked of', () => {
+  expect(heard("what's the difference if i use 90 instead of 80 for biluochun").tempC).toBe(90);
 });
