@@ -8,6 +8,7 @@ import { cueNames, planCueNames } from '../core/reading/cue-names.ts';
 import type { ReadingWords } from '../core/reading/reading-words.ts';
 import { readWeights, weightsHead, type Weights } from '../core/reading/weights.ts';
 import { readCues } from './cue-file.ts';
+import { readSigns } from './sign-file.ts';
 import { ContentMistake, readText, readYaml } from './yaml-file.ts';
 
 const word = z.string().trim().min(1);
@@ -87,6 +88,7 @@ export function readReadingWords(dataDir: string): ReadingWords {
     notVessels: rows.flatMap((row) => ('nothing' in row ? row.nothing : [])),
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
     courtesies: readYaml(join(dataDir, 'reading', 'courtesies.yaml'), courtesiesSchema).value,
+    besideNumbers: readSigns(join(dataDir, 'reading', 'beside-numbers.yaml')),
     places: readYaml(join(dataDir, 'reading', 'places.yaml'), placesSchema).value,
     subjects: { ...elsewhere, ...home },
     worlds: {

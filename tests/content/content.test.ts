@@ -113,6 +113,20 @@ describe('planted faults', { timeout: 60_000 }, () => {
       "- '(refilled|filled'",
       'expected a ) for every (',
     ],
+    [
+      'a bracket left open beside a number',
+      'data/reading/beside-numbers.yaml',
+      "- before: '(不到|未到|唔到)'",
+      "- before: '(不到|未到|唔到'",
+      'expected a pattern',
+    ],
+    [
+      'a condition on a number that is none',
+      'data/reading/beside-numbers.yaml',
+      "{ before: 'kettle (only",
+      "{ ahead: 'kettle (only",
+      'expected one of before, behind',
+    ],
     ['a cue of the talk renamed', 'data/reading/talk/cold.yaml', 'of-lid:', 'of-a-lid:', 'expected one of asks-when,'],
     [
       'a place in a message that is none',

@@ -1,5 +1,4 @@
 /** How long it is to draw, or drew: "can I leave it five minutes?", 泡五分鐘可以嗎. */
-import { after, before } from './nearby.ts';
 import type { Observation } from './observation.ts';
 
 /** Longer texts tell of more than that. */
@@ -11,12 +10,6 @@ const longestS = 86_400;
 
 const ofDrawing =
   /\b(?:and|or|leav(?:e|ing)|left|let|steep\w*|brew\w*|draw\w*|drew|infus\w*|soak\w*|sit|sat|stand|stood|stays?|do|did|gave|give|take|go|for|make|set|push|extend|stretch|bump|what if|how about|what about|is|would|instead|rather|ok|okay|enough|good|right|strong|weak|too)\b|泡|浸|焗|闷|放|等|如果|可以|可唔可以|行|得|呢|够|改/;
-/** An hour of the clock, what lies ahead or behind, what comes every so often. */
-const beforeAnother =
-  /\b(?:in|after|every|within|last|next|past|another|each|until|by|wait|waited|for the last|(?:only |just )?(?:have|got|has)(?: only| just)?) (?:about |around |another )?$|[每过再隔等前后早晚迟多少]$/;
-const afterAnother =
-  /^\s?(?:ago|later|away|walk|drive|before|after|old|early|late|left|more|less|longer|shorter|from now|a day|lesson|class|course|前|后|以前|以后|之后|内|再|一次|的课|课)/;
-
 const ofWater =
   /\b(?:too|gone|got|get|getting) (?:cold|cool)\b|\b(?:kettle|water|boiled)\b.{0,30}\b(?:ago|sat|sitting|standing|stood|off|cold|cool\w*)\b/;
 
@@ -24,14 +17,15 @@ const ofWater =
 const staysHot =
   /\b(?:stay|stays|keep|keeps|kept|remain|remains)(?: (?:it|the tea|nice and|really|still|piping))* (?:hot|warm)\b/;
 
-export function readDrawn({ plain, measures }: Pick<Observation, 'plain' | 'measures'>): number | null {
+export function readDrawn(seen: Observation): number | null {
+  const { plain, measures, signs } = seen;
   const times = measures.filter(({ dimension }) => dimension === 'time');
   const [time] = times;
   if (!time || times.length > 1 || plain.length > longestText || time.value <= 0 || time.value > longestS) return null;
   if (staysHot.test(plain)) return null;
   // Of water that stood: "it's been off for 10 min, is that too cold".
   if (ofWater.test(plain)) return null;
-  if (beforeAnother.test(before(plain, time.start)) || afterAnother.test(after(plain, time.end))) return null;
+  if (signs.tell('no-drawing', seen, time)) return null;
   const isAll = !/[\p{L}\p{N}]/u.test(plain.slice(0, time.start) + plain.slice(time.end));
   // "5 g 250 ml 3 min"
   const isWhole = measures.some(({ dimension }) => dimension === 'mass') && measures.length > mostBesideTime;

@@ -1,5 +1,6 @@
 /** How many drink: "for four", "me and two friends", "我同爸爸媽媽". A number must be said, or the people one by one. */
 import { plainText } from '../teas/plain-text.ts';
+import type { Signs } from './beside-number.ts';
 import type { FoundNumber } from './numbers.ts';
 import type { Measure } from './measures.ts';
 import { before, isDenied } from './nearby.ts';
@@ -8,14 +9,9 @@ import type { PeopleWords } from './reading-words.ts';
 
 const alone =
   /\b(?:just|only) (?:for )?me\b|\bfor (?:only |just )?myself\b|\bme only\b|\bby myself\b|\bon my own\b|\bdrinking alone\b|\bsolo\b|\bfor one\b(?! (?:cup|mug|pot|glass|gaiwan|litre|liter|more|minute|second|hour|infusion|person more))|(?<![同另换多加第每])一个人(?:喝|饮|用|泡|冲)?|自己一个|得我一个|剩(?:下|返)?我(?:自己|一个|一人)|净系我|只有我自己|我自己(?:饮|喝)|独饮|自己(?:饮|喝)/;
-const inAll =
-  /\b(?:for|family of|party of|group of|table of|(?:shower|crowd|gathering|meeting|dinner|lunch|team|bunch|household|wedding|class|circle|club) of|me plus|me and|myself and|us plus|we are|we're|we will be|we'll be|people are|there are|there'll be|there will be|serves|serving)\s*$|(?:我们|我地|我哋|大家|一共|总共|屋企|家里|一家|(?:连|加|加埋|包括|连埋|连同|算上)我|夫妻|两公婆|公婆|母女|母子|父子|父女|姐妹|姊妹|兄弟|情侣|人数|客人|人客|宾客|来宾)(?:有|系|是|共|:|：| )?$/;
-/** "for two" is people unless something countable follows; "我們三個" likewise. */
-const notCounting =
-  /^\s?(?:-|minutes?|seconds?|days?|hours?|infusions?|brews?|ml|g\b|oz|years?|cups?|pots?|teas?|gaiwans?|more (?:infusions|steeps|minutes)|different|types?|kinds?|(?:个|只|把)?(?:壶|杯|盖碗|茶|泡|月|钟))/;
-
 interface Counted {
   readonly plain: string;
+  readonly signs: Signs;
   readonly numbers: readonly FoundNumber[];
   readonly measures: readonly Measure[];
   /** The fact asked just now. */
@@ -34,9 +30,10 @@ export function makeGuestReader(people: PeopleWords): (counted: Counted) => Meas
   add(people.joins, 'join');
   const link = linkPattern([...sorts.keys()]);
 
-  return ({ plain, numbers, measures, asked }) => {
+  return (scene) => {
+    const { plain, numbers, measures, asked } = scene;
     const counted =
-      totalSaid(plain, measures) ??
+      totalSaid(scene) ??
       chainSum(plain, chains(withoutAmounts(plain, measures), unmeasured(numbers, measures), sorts, link)) ??
       (asked === 'guests' ? numberAlone(plain, measures) : null);
     if (counted) return counted;
@@ -102,42 +99,19 @@ const isPriced = (plain: string, start: number, end: number): boolean =>
 const besideNumber =
   /\b(?:we|i|it|that|us|there)(?:'ll|'re|'d|'s|s)?\b|\b(?:are|is|be|will|would|could|might|may|need|want|like|make|think|guess|say|maybe|perhaps|probably|likely|about|around|just|only|actually|sorry|no|ok|okay|then|so|for|in|all|total|altogether|together|both|of|the|a|um|er|people|persons?|seats?|places?|spots?|adults?|pax|please|pls|plz|thanks|thank you|coming|bring|bringing|with|and|my|me|well|hi|hello|yes|yeah)\b|我们?|我地|我哋|咱们?|大家|一共|总共|合共|共|只有|只要|只|就|净系|和|跟|同|带|一起|有|是|系|要|来|个|位|名|口|席|座|人|大人|左右|大概|大约|可能|应该|也许|好的?|谢谢|麻烦|唔该|请|的|吧|啊|呢|啦|喔|哦|嗯|[^\p{L}\p{N}]/gu;
 
-function totalSaid(plain: string, measures: readonly Measure[]): Measure | null {
-  for (const m of measures) {
-    if (
-      m.dimension !== 'bare' ||
-      m.value > 99 ||
-      !isCount(m.value) ||
-      isDenied(plain, m.start) ||
-      ofMinutes.test(before(plain, m.start, 40))
-    )
-      continue;
-    const told = inAll.test(before(plain, m.start)) && !notCounting.test(plain.slice(m.end, m.end + 16));
-    if (ofKettle.test(before(plain, m.start, 40))) continue;
-    const rest = plain.slice(m.end, m.end + 14);
-    // 又來兩個人，五個人了: so many they are now.
-    if (haveCome.test(before(plain, m.start)) && /^\s?(?:个人?|位|人)了/.test(rest))
-      return { ...m, value: seatsFor(m.value) };
-    if (
-      told &&
-      !/^\s?(?:people|person|friends?|guests?|of )/.test(rest) &&
-      /^\s?(?:个|位|人)?\s?(?:$|[^\p{L}\s]|people|please|pls|actually|now|here|for (?:tea|a |breakfast|lunch|dinner|supper|this|the )|tonight|today|with|using|in|at|and|who|here|饮|喝|用|一齐|一起|想|要|来|会|，|。)/u.test(
-        rest,
-      )
-    )
-      return { ...m, value: seatsFor(m.value) + (besideMe.test(before(plain, m.start)) ? 1 : 0) };
-  }
-  return null;
+function totalSaid({ plain, signs, measures }: Counted): Measure | null {
+  const scene = { plain, vessels: [], teas: [] };
+  const told = measures.find(
+    (m) =>
+      m.dimension === 'bare' &&
+      m.value <= mostCounted &&
+      isCount(m.value) &&
+      !isDenied(plain, m.start) &&
+      !signs.tell('no-guests', scene, m) &&
+      signs.tell('guests-in-all', scene, m),
+  );
+  return told ? { ...told, value: seatsFor(told.value) + (besideMe.test(before(plain, told.start)) ? 1 : 0) } : null;
 }
-
-/** "My kettle has buttons for 70, 80 and 90." */
-const ofKettle = /\b(?:buttons?|settings?|presets?|marks?) for\s*$/;
-
-/** "What if I forget it for 10?": minutes, though nobody says so. */
-const ofMinutes =
-  /\b(?:forget|forgot|leave|leaving|left|steep|steeped|stand|stood|sit|sat|wait|waited|stay|stayed) (?:\w+ ){0,3}for\s*$/;
-
-const haveCome = /(?:又|再|多|刚)(?:来|到|加)了?.{1,6}[，,。 ]+(?:现在|一共|总共|就是)?\s?$/;
 
 /** "Me plus one" are two. */
 const besideMe = /\b(?:me|myself) (?:plus|and)\s*$/;

@@ -5,6 +5,7 @@ import type { Mention } from '../teas/name-index.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { readAct, readWantedLanguage, type Act } from './acts.ts';
 import { makeWithoutCourtesies } from './courtesies.ts';
+import { makeSigns, type Signs } from './beside-number.ts';
 import { cueText, makeCues, type Cues } from './cues.ts';
 import { saysOnlyHowMany, makeGuestReader } from './guests.ts';
 import { rightHan } from './han-slips.ts';
@@ -58,6 +59,7 @@ export interface Observation {
   readonly wants: Language | null;
   readonly act: Act | null;
   readonly cues: Cues;
+  readonly signs: Signs;
   /** Puts slips in everyday words right. */
   readonly mended: (text: string) => string;
   readonly teas: readonly Mention<Meaning>[];
@@ -92,6 +94,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
   const cuesOnce = lazily(() => makeCues(words.cues, ordinary));
   const vesselsIn = lazily(() => makeVesselFinder(words, ordinary));
   const mendOnce = lazily(() => makeMender(words.common, everyday()));
+  const signsOnce = lazily(() => makeSigns(words.besideNumbers));
   const placesIn = lazily(() => makePlaceFinder(words.places));
   const guestsIn = lazily(() => makeGuestReader(words.people));
   const withoutCourtesies = makeWithoutCourtesies(words.courtesies);
@@ -100,6 +103,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
 
   return (written, { language: before, asked }) => {
     const cues = cuesOnce();
+    const signs = signsOnce();
     const whole = joinedHan(slipsOnce()(withPlainMarks(plainText(written))));
     const said = plainText(withoutCourtesies(whole.shown));
     const { shown } = said;
@@ -118,11 +122,12 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
     const numbers = findNumbers(plain);
     const found = [...findMeasures(plain, numbers, language === 'zh-Hans'), ...placesIn()(plain)];
-    const guests = guestsIn()({ plain, numbers, measures: found, asked });
+    const guests = guestsIn()({ plain, signs, numbers, measures: found, asked });
     const measures = asked === 'guests' ? found : found.filter((m) => !isOfGuests(m, guests));
     const vessels = named.filter((vessel) => !isMeasured(vessel, measures));
     const scene: QuantityScene = {
       plain,
+      signs,
       measures,
       vessels: vessels.filter((m) => m.meaning.is === 'vessel'),
       teas,
@@ -145,6 +150,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
       wants,
       act,
       cues,
+      signs,
       mended: (some) => mendOnce()(some),
       teas,
       tea,

@@ -1,4 +1,5 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
+import type { SignName, SignWords } from './beside-number.ts';
 import type { CourtesyWords } from './courtesies.ts';
 import type { Subjects } from './subjects.ts';
 import type { Worlds } from './evidence.ts';
@@ -45,6 +46,8 @@ export interface ReadingWords {
   readonly courtesies: CourtesyWords;
   /** Places that tell how high someone lives. */
   readonly places: PlaceWords;
+  /** What numbers are by what is beside them. */
+  readonly besideNumbers: { readonly [sign in SignName]: readonly SignWords[] };
   /** Groups of Han characters one of which is often written for another. */
   readonly alike: readonly string[];
   /** Words customers often write, the commonest first: a slip is put right to one of them. */
