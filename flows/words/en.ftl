@@ -348,6 +348,7 @@ brew-vessel-for = { $tea ->
 }. Say which you have and how much it holds, and I’ll work it out.
 brew-simplest = That is the simplest way already: leaf in, water on, and off it when the time is up. Half a minute more or less only makes it stronger or weaker.
 brew-simplest-stays = That is the simplest way already: the leaf stays in, you drink and top up, and nothing has to be timed closely.
+brew-stews = Green and yellow leaf stews in a flask and turns dull: better pour it off when the time is up, or take a glass.
 brew-about-tea = { TEA($tea) }, as far as I know it: { FAMILY($family) }, { brew-leaf-form }, brewed with water of about { DEGREES($waterC, $unit) }.
 brew-rinse-of-it = { $tea ->
     [none] { FAMILY($family) }

@@ -337,6 +337,7 @@ brew-vessel-for = { $tea ->
 }。说用哪一种、装满多少毫升，我就帮您算。
 brew-simplest = 这已经是最省事的泡法：放茶叶、注水、时间到就倒出来。差半分钟不要紧，只是浓一点或淡一点。
 brew-simplest-stays = 这已经是最省事的泡法：茶叶一直留在里面，喝了再续，不用算秒。
+brew-stews = 绿茶、黄茶在保温杯里会闷熟，变黄变涩：时间到最好倒出来，或改用玻璃杯。
 brew-about-tea = { TEA($tea) }，我知道的是：{ FAMILY($family) }，{ brew-leaf-form }，水温一般 { DEGREES($waterC, $unit) } 左右。
 brew-rinse-of-it = { $tea ->
     [none] { FAMILY($family) }

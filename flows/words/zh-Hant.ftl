@@ -337,6 +337,7 @@ brew-vessel-for = { $tea ->
 }。說用哪一種、裝滿多少毫升，我就幫您算。
 brew-simplest = 這已經是最省事的泡法：放茶葉、注水、時間到就倒出來。差半分鐘不要緊，只是濃一點或淡一點。
 brew-simplest-stays = 這已經是最省事的泡法：茶葉一直留在裡面，喝了再續，不用算秒。
+brew-stews = 綠茶、黃茶在保溫杯裡會悶熟，變黃變澀：時間到最好倒出來，或改用玻璃杯。
 brew-about-tea = { TEA($tea) }，我知道的是：{ FAMILY($family) }，{ brew-leaf-form }，水溫一般 { DEGREES($waterC, $unit) } 左右。
 brew-rinse-of-it = { $tea ->
     [none] { FAMILY($family) }

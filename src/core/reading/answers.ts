@@ -22,6 +22,8 @@ export interface StandingAnswer {
   readonly explains: boolean;
   /** Asked in the midst of brewing, it is heard as brewing. */
   readonly ofBrewing: boolean;
+  /** Asked beside a brew that is told, it is said ahead of the plan. */
+  readonly besideBrew: boolean;
   /** Of safety, and asked like any care of leaf and ware: "it has grown fur". */
   readonly ofCare: boolean;
   /** The danger it is for: where that is told, nothing else is answered. */

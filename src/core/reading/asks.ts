@@ -134,7 +134,7 @@ const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
 /** Longer texts tell a story. */
 const longestBeside = 200;
 const isQuestion =
-  /[?？吗嘛咩]|\b(?:do|does|should|can|could|must|shall|is|are|will|would|how|or)\b|要不要|可以|会不会|使唔使/;
+  /[?？吗嘛咩]|\b(?:do|does|should|can|could|must|shall|is|are|will|would|how|or)\b|要不要|可以|会不会|会怎|会点|使唔使/;
 
 /** "Can I leave the peppermint in or take it out? It's a 1.2 litre pot." */
 export function askedBeside(seen: Observation): readonly AskedBeside[] {
@@ -146,3 +146,7 @@ export function askedBeside(seen: Observation): readonly AskedBeside[] {
   const asked = besides.filter((one) => cues.has(cueOfBeside[one], words) || cues.has(cueOfBeside[one], ofIt));
   return asked.includes('strength') ? asked.filter((one) => one !== 'bitter-ahead') : asked;
 }
+
+/** 東方美人水溫太高會怎樣: of boiling water, where no vessel is told. */
+export const asksOfBoiling = ({ words, cues }: Observation): boolean =>
+  cues.has('asks-boiling', words) && isQuestion.test(words);

@@ -24,6 +24,24 @@ export function besideName(
   return found === undefined ? noAnswer : { answer: found, near: null, isFaint: false };
 }
 
+/** So alike, or by a word that leads to it, what is asked beside all of a brew has that answer as well. Judgement. */
+const sureBeside = 0.55;
+/** 正山小種可以加奶嗎，馬克杯400: what is asked beside a brew that is told with its sizes. */
+export function besideBrew(
+  { plain, words, teas, vessels, measures }: Observation,
+  answerFor: AnswerFinder,
+  saidBeside: ReadonlySet<string>,
+): string | null {
+  if (teas.length === 0 || words.length > longestBeside) return null;
+  const told = [...teas, ...vessels, ...measures.filter(({ dimension }) => dimension !== 'time')];
+  const rest = told
+    .toSorted((a, b) => b.start - a.start)
+    .reduce((text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`, plain);
+  const found = answerFor(cueText(rest), 'care');
+  return found !== null && found.likeness >= sureBeside && saidBeside.has(found.id) ? found.id : null;
+}
+const longestBeside = 80;
+
 /** "Where does your rooibos tea grow?" as "where does this tea grow?" */
 export function unnamed({ plain, teas, cues }: Observation): string {
   const latestFirst = teas.toSorted((a, b) => b.start - a.start);

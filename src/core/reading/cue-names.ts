@@ -52,6 +52,7 @@ export const cueNames = [
   'complaint',
   'asks-remedy',
   'came-out-amiss',
+  'tells-amiss',
   'for-child',
   'liked-so',
   'prefer',

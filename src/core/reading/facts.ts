@@ -2,7 +2,7 @@
 import type { Mistake } from '../units.ts';
 import { readInfusion } from './acts.ts';
 import { unnamed } from './beside-name.ts';
-import { askedBeside, linesOfPlanAhead } from './asks.ts';
+import { askedBeside, asksOfBoiling, linesOfPlanAhead } from './asks.ts';
 import { isLeftOpen } from './left-open.ts';
 import type { Cues } from './cues.ts';
 import { readComplaint, readTaste, wordCount, type Kind } from './kind.ts';
@@ -26,6 +26,7 @@ type Concluded = Pick<
   | 'unknownTea'
   | 'isWarned'
   | 'answer'
+  | 'besideAnswer'
   | 'nearAnswer'
   | 'faintAnswer'
 >;
@@ -46,7 +47,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
       concluded.asks !== 'meaning' &&
       concluded.ware !== 'coffee-maker' &&
       concluded.turn !== 'half-pot' &&
-      !(concluded.asks === 'lasts' && vessel.faint) &&
+      !(concluded.asks === 'lasts' && vessel.faint && quantities.volumeMl.value === null) &&
       namesVessel(kind, seen)
         ? vessel.vessel
         : null,
@@ -85,6 +86,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     bare: bareNumber(seen),
     bareAsked: bareAsked(seen),
     taste: kind === 'taste' ? readTaste(cues, words) : null,
+    asksBoiling: kind === 'brew' && !besides.includes('boiling') && asksOfBoiling(seen),
     asksRemedy: cues.has('asks-remedy', words),
     complains: kind === 'brew' && seen.teas.length > 0 ? readComplaint(cues, words) : null,
     asksDose: (quantities.leafG.value ?? seen.leafSpoons) !== null && cues.has('asks-dose', words),
@@ -110,6 +112,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     tellsNothing: tellsNothing(seen, concluded),
     unknownTea: concluded.unknownTea,
     answer: concluded.answer,
+    besideAnswer: concluded.besideAnswer,
     forChild: (kind === 'brew' || (isOfSafety(concluded) && !hasDrunk.test(words))) && cues.has('for-child', words),
     isWarned: concluded.isWarned,
     nearAnswer: concluded.nearAnswer,

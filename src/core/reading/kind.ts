@@ -20,9 +20,15 @@ export function readTaste(cues: Cues, said: string): Taste | null {
   );
 }
 
-/** "My tieguanyin always comes out bitter, 120 ml clay pot": what is amiss with the cup of a brew that is told; null where it is only feared. */
+/** 我用120cc的紫砂壺泡鐵觀音，第一泡總是太苦: what is amiss with the cup of a brew that is told; null where it is only feared. */
 export const readComplaint = (cues: Cues, words: string): Taste | null => {
-  if (cues.has('prefer', words) || cues.has('asks-bitter-ahead', words) || cues.has('light', words)) return null;
+  if (
+    !cues.has('tells-amiss', words) ||
+    cues.has('prefer', words) ||
+    cues.has('asks-bitter-ahead', words) ||
+    cues.has('light', words)
+  )
+    return null;
   const taste = readTaste(cues, words);
   return taste === 'right' ? null : taste;
 };

@@ -30,9 +30,9 @@ interface Unit {
 }
 
 /**
- * US fluid ounce, recipe cup and avoirdupois ounce as design/units has them. A 斤 is the mainland's 500 g, and so is one of water:
- * nobody in Taiwan measures water in 斤, and who means theirs says 台斤, 600 g. Of leaf both are stock and no dose. A 兩 and a 錢 of leaf
- * are the mainland's, 50 and 5 g, where simplified characters are written. A pot is told by the 兩 of water in it (common practice, no source).
+ * US fluid ounce, recipe cup and avoirdupois ounce as design/units has them. A 斤 of water is the mainland's 500 g: nobody in Taiwan
+ * measures water in 斤, and who means theirs says 台斤, 600 g. Of leaf it is stock and no dose. A 斤, a 兩 and a 錢 of leaf are the
+ * mainland's, 500, 50 and 5 g, where simplified characters are written. A pot is told by the 兩 of water in it (common practice, no source).
  */
 export const flOzMl = 29.5735;
 export const ounceG = 28.3495;
@@ -101,7 +101,7 @@ const units: readonly Unit[] = [
   { dimension: 'mass', factor: 1000, pattern: 'kgs?|kilos?|kilograms?|公斤|千克' },
   { dimension: 'mass', factor: 453.592, pattern: 'lbs?|pounds?|磅' },
   { dimension: 'mass', factor: 600, pattern: '台斤' },
-  { dimension: 'mass', factor: 500, pattern: '斤' },
+  { dimension: 'mass', factor: 600, mainland: 500, pattern: '斤' },
   { dimension: 'mass', factor: 37.5, mainland: 50, pattern: '两(?![个位人口名杯泡次])' },
   { dimension: 'mass', factor: 3.75, mainland: 5, pattern: '钱(?!包|买|卖|一|左右|以)' },
   {

@@ -19,6 +19,12 @@ export function findNumbers(plain: string): FoundNumber[] {
 // The 60 of "v60" is no number. A minus counts only where a number may begin. 1,600 is one thousand six hundred; 2,5 is two and a half; .5 is a half.
 const digitPattern =
   /(?<![\d.])(?<!(?<![a-z])[a-z])(?:(?<=^|[\s(:=,，:是])-)?(?:\d{1,3}(?:,\d{3})+(?:\.\d+)?|\d{1,9}(?:[.,]\d{1,4})?|(?<=^|[\s(:=,，])\.\d{1,4})(?:\s?\/\s?[23458](?!\d))?k?(?![\d])/g;
+/** 蓋碗120，5克: in Chinese a comma parts two numbers, unless whole thousands are behind it. */
+const hanDigitPattern = new RegExp(
+  digitPattern.source.replace('\\d{1,3}(?:,\\d{3})+', '\\d{1,2}(?:,000)+').replace('(?:[.,]', '(?:[.]'),
+  'g',
+);
+const isHan = /\p{Script=Han}/u;
 const mixedPattern = /(\d{1,3})\s+([1-7])\s?\/\s?([23458])(?!\d)/g;
 
 /** "3/4 of a litre" is no litre. */
@@ -29,7 +35,7 @@ function digitNumbers(plain: string): FoundNumber[] {
   for (const m of plain.matchAll(mixedPattern)) {
     found.push(numberAt(m, Number(m[1]) + Number(m[2]) / Number(m[3])));
   }
-  for (const m of plain.matchAll(digitPattern)) {
+  for (const m of plain.matchAll(isHan.test(plain) ? hanDigitPattern : digitPattern)) {
     const followed = plain.charAt(m.index + m[0].length);
     const thousand = m[0].endsWith('k') && !/[a-z]/.test(followed);
     const text = m[0].endsWith('k') ? m[0].slice(0, -1) : m[0];

@@ -13,7 +13,7 @@ import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
 import { dangers } from './cue-names.ts';
 import type { ReadingWords } from './reading-words.ts';
-import { besideName } from './beside-name.ts';
+import { besideBrew, besideName } from './beside-name.ts';
 import { settleKind } from './settle-kind.ts';
 import { isAtHand, isFaint, isHalved, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
@@ -92,6 +92,7 @@ export interface Reading {
   /** Who is asked doesn't know. */
   readonly unsure: boolean;
   readonly taste: Taste | null;
+  readonly asksBoiling: boolean;
   readonly asksRemedy: boolean;
   /** What is amiss with a cup, told with the brew it is of. */
   readonly complains: Taste | null;
@@ -108,6 +109,8 @@ export interface Reading {
   readonly missing: readonly string[];
   /** The standing answer that fits, when the kind is care, safety or shop. */
   readonly answer: string | null;
+  /** What is asked beside a brew that is told. */
+  readonly besideAnswer: string | null;
   /** It was found by few of its words. */
   readonly faintAnswer: boolean;
   /** A child drinks along of what is brewed. */
@@ -137,6 +140,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
   const sureOnce = lazily(() => makeSureFinder(answers));
   const ofBrewing = new Set(answers.filter((answer) => answer.ofBrewing).map(({ id }) => id));
   const isOfBrewing = (answer: string): boolean => ofBrewing.has(answer);
+  const besideBrews = new Set(answers.filter((answer) => answer.besideBrew).map(({ id }) => id));
   const answerFor: AnswerFinder = (asked, kind) => answersOnce()(asked, kind);
 
   const standing = makeStanding(answers, answerFor);
@@ -187,6 +191,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const isSettled = isPlanned || danger !== null || asksRemedy || ofIt.answer !== null;
     const found = isSettled ? ofIt : standing(heard, seen);
     const kind = isWhy && found.answer !== null ? 'care' : heard;
+    const mayAskBeside = kind === 'brew' && found.answer === null && explained === null && danger === null;
     return readingOf(seen, {
       act: asksRemedy ? null : (actIn(kind, act, seen) ?? (kind === 'greeting' ? actOfGreeting(words, cues) : null)),
       kind,
@@ -200,6 +205,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       ware: kind === 'brew' ? wareBeside(seen.vessel.vessel, cues, words) : null,
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
       answer: explained ?? (danger === null ? found.answer : answerToDanger(answers, danger)),
+      besideAnswer: mayAskBeside && turn === null ? besideBrew(seen, answerFor, besideBrews) : null,
       faintAnswer: explained === null && danger === null && found.isFaint,
       // What may be meant beside a pot that is named is too much of a guess.
       nearAnswer: namesNothing(seen) || kind !== 'brew' ? found.near : null,

@@ -36,8 +36,15 @@ export function makeVesselFinder(
     ordinary,
     words.alike.map((group) => plainText(group).plain),
   );
-  return (plain) => index.mentions(plain);
+  return (plain) =>
+    index.mentions(plain).map((mention) => (isSizedPot(plain, mention) ? { ...mention, meaning: aPot } : mention));
 }
+
+/** 一壺400cc: so much of it is one pot, and no number of pots. */
+const aPot: VesselMeaning = { is: 'vessel', vessel: 'porcelain-pot', material: null, faint: true };
+const isSizedPot = (plain: string, { start, end, meaning }: VesselMention): boolean =>
+  meaning.is === 'nothing' && plain.slice(start, end) === '一壶' && sizeBehind.test(plain.slice(end));
+const sizeBehind = /^(?:大概|大约|约|差不多|是|有|装|放)*\s?\d{3,4}(?![\d:.年元块度])/;
 
 /** 大概四個小杯的量: how much a pot holds, in cups. */
 const isCounted = (plain: string, { start, end, meaning }: VesselMention): boolean =>

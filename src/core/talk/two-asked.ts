@@ -128,7 +128,15 @@ const isPriceOfLesson = ([a, b]: readonly Heard[], { says }: TalkCues): boolean 
 /** "6 g in 110 ml, sour": how it was made. */
 const isBackground = (parts: readonly Heard[], { says }: TalkCues): boolean =>
   parts.some(({ facts }) => facts['kind'] === 'taste') &&
-  parts.some(({ words, facts }) => facts['kind'] === 'brew' && !says('asks-for-numbers', words));
+  parts.some(
+    ({ words, facts }) => facts['kind'] === 'brew' && (!says('asks-for-numbers', words) || tellsOnly(words, facts)),
+  );
+
+/** 水溫85 玻璃杯300 3克: numbers that are told, and none that is asked. */
+const tellsOnly = (
+  words: string,
+  { asks = null, isAsking = null, volumeMl = null, leafG = null, tempC = null }: Facts,
+): boolean => !words.includes('?') && asks === null && isAsking !== true && (volumeMl ?? leafG ?? tempC) !== null;
 
 const hasAnswer = ({ kind = null, answer = null }: Facts): boolean => !answered.has(kind) || answer !== null;
 

@@ -115,3 +115,23 @@ test('of two tastes neither is wished for the pot', () => {
 test('a heat set against another is the one that is asked of', () => {
   expect(heard("what's the difference if i use 90 instead of 80 for biluochun").tempC).toBe(90);
 });
+
+test.each([
+  ['東方美人，水溫90，蓋碗120，5克', { volumeMl: 120, leafG: 5, tempC: 90 }],
+  ['蓋碗110,鐵觀音6克', { volumeMl: 110, leafG: 6, tempC: null }],
+  ['1,000毫升的壺泡紅茶', { volumeMl: 1000, leafG: null, tempC: null }],
+  ['茉莉綠茶 一壺400cc放6克', { vessel: 'porcelain-pot', volumeMl: 400, leafG: 6 }],
+  ['蜜香紅茶用玻璃壺泡，一壺600', { vessel: 'glass-pot', volumeMl: 600 }],
+])('%s tells %j', (text, told) => {
+  expect(heard(text)).toMatchObject(told);
+});
+
+test.each([
+  ['正山小種可以加奶嗎？馬克杯400', 'milk-sugar'],
+  ['太平猴魁 350玻璃杯 上投還是下投', 'leaf-or-water-first'],
+  ['蓋碗燙手怎麼辦 泡鐵觀音用110的', 'gaiwan-hot'],
+  ['白牡丹泡多久，保溫杯500', null],
+  ['公司只有飲水機 90來度 泡得開鐵觀音不', null],
+])('%s asks %j beside a brew', (text, besideAnswer) => {
+  expect(heard(text)).toMatchObject({ kind: 'brew', besideAnswer });
+});
