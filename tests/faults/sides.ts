@@ -115,7 +115,7 @@ export function pageSide(): Side {
       await sideBySide(people, people, async () => {
         const n = sheets.length;
         const texts = n % 4 === 3 ? guided : [questionOf(n)];
-        const awaited = n % 4 === 3 ? ['Infusion 1: '] : [sizeOf(n)];
+        const awaited = n % 4 === 3 ? ['Infusion 1, '] : [sizeOf(n)];
         // As a page has one that has been open since yesterday.
         const cookie = `sheet=${randomBytes(32).toString('base64url')}`;
         const sheet = { cookie, texts: texts.map((text) => ({ text, updateId: newId(), kept: false })), awaited };

@@ -64,7 +64,7 @@ describe.each(languages)('a whole brew, in %s', { timeout: 60_000 }, (language) 
       const next = ['next-filled', 'poured', 'filled'].map(button).find((words) => shown.includes(words));
       const seen = await phone.tap(next!);
       expect(seen.fresh).toEqual([]);
-      const called = await phone.pass(600);
+      const called = await phone.pass(480);
       const [call] = called.fresh;
       calls += called.fresh.length;
       expect(called.fresh.length).toBeLessThanOrEqual(1);
