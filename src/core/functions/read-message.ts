@@ -68,6 +68,7 @@ export function readMessage(
     errand: plans ? null : errandOf(sentence, around, content.zone),
     named: nameIn(textOf(text), said, flow === 'lesson' || heard['kind'] === 'lesson'),
     isAsking: asks,
+    ofLesson: read['kind'] === 'safety' && isLessonWish(sentence, house),
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
   });
 }

@@ -24,8 +24,29 @@ export function readLeaf(scene: QuantityScene, cues: Cues): LeafRead {
     (m) => m.dimension === 'spoon' && !isDenied(plain, m.start) && !scene.signs.tell('spoon-for-each', scene, m),
   );
   const pick = <T>(list: readonly T[]): T | null => (scene.corrected ? list.at(-1) : list[0]) ?? null;
-  return { grams: pick(meant), spoons: pick(spoons) };
+  return { grams: sharedOut(plain, pick(meant)), spoons: pick(spoons) };
 }
+
+/** 15克分三次泡: five of them each time. */
+function sharedOut(plain: string, grams: Measure | null): Measure | null {
+  const parts = sharedIn.exec(plain)?.groups?.['n'] ?? '';
+  const n = hanFew.indexOf(parts) + 2 || Number(parts);
+  return grams === null || parts === '' ? grams : { ...grams, value: Math.round((grams.value / n) * 10) / 10 };
+}
+const hanFew = ['两', '三', '四', '五'];
+const sharedIn = /分(?:成|开|做|开成)?\s?(?<n>[两三四五2-5])(?:次|份|回|天)(?:来)?(?:泡|冲|喝|用)/;
+
+/** 茶水比1:20: so much leaf for the water that is told. */
+export function leafByRatio(plain: string, water: Measure | null): Measure | null {
+  const found = ratioIn.exec(plain);
+  const ratio = Number(found?.groups?.['n'] ?? found?.groups?.['n2'] ?? 0);
+  if (found === null || water === null || ratio < leastRatio) return null;
+  const value = Math.round((water.value / ratio) * 10) / 10;
+  return { dimension: 'mass', value, start: found.index, end: found.index + found[0].length, digits: true };
+}
+const leastRatio = 8;
+const ratioIn =
+  /(?:茶水|投茶)?(?:比例?|ratio)(?:是|用|为|大概|of)?\s?(?:1|一)\s?[:比]\s?(?<n>\d{1,3})(?!\d)|(?<![\d:])1:(?<n2>\d{2,3}) ratio/;
 
 function gramsOf(scene: QuantityScene, m: Measure): number | null {
   if (m.dimension === 'mass') return m.value;

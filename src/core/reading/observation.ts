@@ -11,7 +11,7 @@ import { saysOnlyHowMany, makeGuestReader } from './guests.ts';
 import { rightHan } from './han-slips.ts';
 import { lazily } from '../lazily.ts';
 import { readLanguage } from './language.ts';
-import { readLeaf } from './leaf.ts';
+import { leafByRatio, readLeaf } from './leaf.ts';
 import { makeMender, spelledOut } from './mending.ts';
 import { makeHanJoiner } from './parted-han.ts';
 import { withPlainMarks } from './marks.ts';
@@ -159,7 +159,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
       measures: scene.measures,
       quantities: {
         volumeMl: within('volumeMl', told ?? guessed),
-        leafG: within('leafG', leaf.grams),
+        leafG: within('leafG', leaf.grams ?? leafByRatio(plain, told)),
         tempC: within('tempC', readTemperature(scene, cues, cued)),
         elevationM: within('elevationM', readElevation(scene, cues, cued)),
         guests: within('guests', guests),
