@@ -144,12 +144,14 @@ const changes = [
 const renames = /改名(?:叫|為|为|成)[「“]?(?<value>.{1,30}?)[」”]?[。!！吧]*$/u;
 /** "Raise the price of Saturday to 20 dollars." */
 const prices = [
+  /\b(?:price|cost|fee)\b.{0,50}?\b(?:goes|go|going|changes|rises|drops|will be|should be|is now)\b(?: (?:up|down))?(?: to| at)? (?<value>(?:[$€£]\s?)?\d[\d.,]*\d?\s?(?:dollars?|bucks|usd|euros?|pounds?)?(?: (?:each|per person|a head|paid at the shop))?)[.!]*$/iu,
+  /^(?:(?:and|please|now),? )*(?:make|set) .{2,50}? (?<value>free(?: of charge)?)[.!]*$/iu,
   /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.{0,40}? to (?<value>.{1,40}?)[.!]*$/iu,
   /(?:[漲涨升加降減减調调改收][價价費费]?(?:到|成|為|为|至|回)?|每[人位])(?<value>\s*(?:[a-z]{0,3}\$\s?)?[\d一二三四五六七八九十百兩两]+\s?(?:美元|美金|[塊块][錢钱]?|元|蚊|刀|[台港]幣|usd).{0,6}?)[。!！吧了]*$/iu,
 ];
 /** "Saturday is going to be upstairs", 星期六改到樓上. */
 const places = [
-  /\b(?:is|are|be|takes place|meets?|moves?|moved)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
+  /\b(?:is|are|be|takes place|meets?|moves?|moved|moving|held|now)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
   /^(?:(?:and|please|now),? )*(?:move|shift|change|put) (?:it|that|this|the lesson|the class|everyone|us) (?:to|in|into|at) (?<value>(?:the )?(?:[\p{L}]+ ){0,2}(?:table|room|garden|terrace|yard|kitchen|hall|counter|upstairs|downstairs|outside|outdoors))(?: instead| then| please)*[.!]*$/iu,
   /(?:地[點点]|地方|[場场]地|教室|位置)(?:要|就)?[改換换移](?:成|到|在|為|为|去)?(?<value>.{1,30}?)[。!！吧]*$/u,
   /(?:[改換换移搬][到成去]|在)(?<value>[樓楼][上下](?:的?\p{Script=Han}{1,4}(?:室|[廳厅]|房|桌))?|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房|桌))[。!！吧上課课了]*$/u,
@@ -157,6 +159,7 @@ const places = [
 /** "Let Bram teach it", "Bram teaches instead of Odalys", 讓羅莎教. */
 const teachers = [
   /^(?:on \p{L}+,? )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:is teaching|teaches|will teach|is taking|takes|is doing|does|stands in)\b.{0,40}?\b(?:instead|for \p{Lu})/u,
+  /(?:^|[,;.] ?(?:so |but |and )?)(?!(?:i|we|he|she|they|you|who|it|that|this|someone|somebody|nobody)\b)(?<value>\p{L}[\p{L}'-]+) (?:will|can|is going to) (?:do|teach|take|lead|give|run) (?:it|that|this|the (?:class|lesson))\b/iu,
   /\b(?:let|have) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
   /(?:改由|[讓让]|[換换改][成由]?)(?<value>\p{Script=Han}{2,4}|\p{L}{2,12})[教帶带]/u,
   /(?:改由|[讓让由]|[換换改][成由]?)(?<value>(?![週周星禮礼上下早晚])(?:\p{Script=Han}{1,3}|[\p{Lu}][\p{L} ]{1,20}?))\s?(?:老師|老师)(?:來|来)?(?:[教帶带上]|代)(?:課|课)?[吧了好]*[。.!！]*$/u,
@@ -174,9 +177,12 @@ const fields: readonly (readonly [string, RegExp])[] = [
   ['teacher', /teacher|老/iu],
 ];
 
+/** A name typed small. */
+const withCapital = (name: string): string => name.charAt(0).toUpperCase() + name.slice(1);
+
 export function changeTaken(text: string): Facts | null {
   const teacher = groupsIn(begunSmall(text), teachers)?.['value'] ?? groupsIn(text, teachers.slice(0, 1))?.['value'];
-  if (teacher !== undefined) return { field: 'teacher', value: teacher };
+  if (teacher !== undefined) return { field: 'teacher', value: withCapital(teacher) };
   const place = groupsIn(text, places)?.['value'];
   if (place !== undefined) return { field: 'place', value: place };
   const title = groupsIn(text, [renames])?.['value'];
@@ -190,6 +196,7 @@ export function changeTaken(text: string): Facts | null {
 
 /** "Make it 10 seats", 改成12位; "add some seats" says no number. */
 const counts = [
+  /\b(?:limit|cap|max(?:imum)?|capacity|seats|places|number)\b.{0,40}?\bto (?<count>\d{1,3})\b(?! ?(?:[ap]m|:|st|nd|rd|th))/iu,
   /\b(?:cap|limit)\b.{0,30}?\b(?:at|to) (?<count>\d{1,3})\b/iu,
   /\b(?:make (?:it|that)|change (?:it|that) to|let'?s have) (?<count>\d{1,3}) (?:seats?|places?|people)\b/iu,
   /^(?:and |with |make (?:it|that) |so |for )*(?<count>\d{1,3}) (?:seats|places|people)(?: please| after all| instead| then)?[.!]*$/iu,

@@ -121,7 +121,7 @@ function linesAsked(words: string, cues: Cues): readonly LineOfPlan[] {
 }
 
 /** What is asked of the plan to come beside all that it is made of, and the plan alone does not tell. */
-const besides = ['leaf-out', 'boiling', 'fill', 'strength', 'bitter-ahead', 'too-long'] as const;
+const besides = ['leaf-out', 'boiling', 'fill', 'strength', 'bitter-ahead', 'too-long', 'once'] as const;
 export type AskedBeside = (typeof besides)[number];
 const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
   'leaf-out': 'asks-leaf-out',
@@ -130,7 +130,10 @@ const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
   strength: 'plan-strength',
   'bitter-ahead': 'asks-bitter-ahead',
   'too-long': 'plan-too-long',
+  once: 'plan-once',
 };
+/** Wished for as well as asked. */
+const mayBeWished: ReadonlySet<AskedBeside> = new Set(['bitter-ahead', 'once']);
 /** Longer texts tell a story. */
 const longestBeside = 200;
 const isQuestion =
@@ -140,10 +143,11 @@ const isQuestion =
 export function askedBeside(seen: Observation): readonly AskedBeside[] {
   const { words, cues, teas, vessels, quantities } = seen;
   const isWhole = teas.length > 0 && vessels.length > 0 && quantities.volumeMl.value !== null;
-  if (!isWhole || words.length > longestBeside || !isQuestion.test(words)) return [];
+  if (!isWhole || words.length > longestBeside) return [];
   // "Will longjing get bitter" as "will it get bitter".
   const ofIt = unnamed(seen).replaceAll('this tea', 'it');
-  const asked = besides.filter((one) => cues.has(cueOfBeside[one], words) || cues.has(cueOfBeside[one], ofIt));
+  const may = isQuestion.test(words) ? besides : besides.filter((one) => mayBeWished.has(one));
+  const asked = may.filter((one) => cues.has(cueOfBeside[one], words) || cues.has(cueOfBeside[one], ofIt));
   return asked.includes('strength') ? asked.filter((one) => one !== 'bitter-ahead') : asked;
 }
 

@@ -131,7 +131,8 @@ const isGuess = ({ words }: Observation, answerFor: AnswerFinder): boolean =>
 /** "Green tea in a cast iron teapot", and no word of how such a pot is kept. */
 const brewsInWare = ({ teas, cues, words }: Observation): boolean =>
   teas.length > 0 && readWare(cues, words) !== null && !keepsWare.test(words);
-const keepsWare = /\b(?:rust\w*|clean\w*|wash\w*|season\w*|stain\w*|scrub\w*|enamel|chip\w*|smell\w*|coffee)\b/;
+const keepsWare =
+  /\b(?:rust\w*|clean\w*|wash\w*|season\w*|stain\w*|scrub\w*|enamel|chip\w*|smell\w*|coffee(?! (?:machine|maker|pot|press)))\b/;
 
 const mayHalve = (seen: Observation, isNothing: boolean): boolean => isNothing || namesNothing(seen, isHalved(seen));
 

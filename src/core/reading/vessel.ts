@@ -46,6 +46,10 @@ const isSizedPot = (plain: string, { start, end, meaning }: VesselMention): bool
   meaning.is === 'nothing' && plain.slice(start, end) === '一壶' && sizeBehind.test(plain.slice(end));
 const sizeBehind = /^(?:大概|大约|约|差不多|是|有|装|放)*\s?\d{3,4}(?![\d:.年元块度])/;
 
+/** "Water from a thermos that is an hour old": what it is poured from, and not on what. */
+const holdsTheWater =
+  /\b(?:(?:hot |boiled |boiling )?water|kettle)(?: (?:that|which) (?:is|was|has been))?(?: (?:kept|stored|sitting|stood|standing|straight))? (?:from|out of|in) (?:an?|the|my|our) $/;
+
 /** 大概四個小杯的量: how much a pot holds, in cups. */
 const isCounted = (plain: string, { start, end, meaning }: VesselMention): boolean =>
   meaning.is === 'vessel' &&
@@ -89,6 +93,7 @@ export function concludeVessel(plain: string, named: readonly VesselMention[]): 
       !saidToLack.test(plain.slice(m.end, m.end + 20)) &&
       !isCounted(plain, m) &&
       !isGivenUp(plain, m, mentions) &&
+      !holdsTheWater.test(before(plain, m.start, 40)) &&
       !/\binto (?:an?|the|my|your)? ?$/.test(before(plain, m.start)),
   );
   const wished = meant.filter((m) => isWished.test(before(plain, m.start)));

@@ -75,6 +75,9 @@ test.each([
   ['can i brew silver needle with boiling water, 250 ml glass', ['boiling']],
   ['should I use boiling water on shou puer, 100 ml gaiwan', ['boiling']],
   ['what do I do with the leaves after the first pot of oriental beauty, 400ml porcelain pot', ['leaf-out']],
+  ['water for silver needle, boiling or not? 300 ml mug', ['boiling']],
+  ['how do you brew oriental beauty without making it bitter, 200ml pot', ['bitter-ahead']],
+  ['i only want one big mug of dancong, 400ml, no resteeping', ['once']],
 ])('%s asks %j', (text, besides) => {
   expect(heard(text).besides).toEqual(besides);
 });
@@ -95,6 +98,13 @@ test.each([
   ['the oolong i got says 3g per cup on the bag, your app says 7?', 'label-differs'],
   ['how strong is da hong pao compared to black tea', 'compare-teas'],
   ['what do I need to start with gongfu? I only have a mug and a kettle', 'things-needed'],
+  ['what is a good amount of leaf per person', 'leaf-in-general'],
+  ['what about tea bags, do i steep them as long', 'bags-or-leaf'],
+  // Beside a brew of which all is told.
+  ['should the lid be on when i brew da hong pao in my 110 gaiwan', 'lid-on'],
+  ['can you use tap water for sencha, 200ml kyusu', 'water-kind'],
+  ['how long for keemun in a 400ml mug?', null],
+  ['how do i hold a 120 ml gaiwan, its dancong', null],
 ])('%s is answered by %s', (text, answer) => {
   expect(heard(text).answer).toBe(answer);
 });
@@ -128,10 +138,24 @@ test.each([
 
 test.each([
   ['正山小種可以加奶嗎？馬克杯400', 'milk-sugar'],
+  ['does the biluochun go in before or after the water, glass 300', 'leaf-or-water-first'],
+  ['does it matter if i pour from high, tieguanyin 110 gaiwan', 'pour-high'],
   ['太平猴魁 350玻璃杯 上投還是下投', 'leaf-or-water-first'],
   ['蓋碗燙手怎麼辦 泡鐵觀音用110的', 'gaiwan-hot'],
   ['白牡丹泡多久，保溫杯500', null],
   ['公司只有飲水機 90來度 泡得開鐵觀音不', null],
 ])('%s asks %j beside a brew', (text, besideAnswer) => {
   expect(heard(text)).toMatchObject({ kind: 'brew', besideAnswer });
+});
+
+test('what the water is poured from is no vessel to brew in', () => {
+  expect(heard('can I use water from a thermos thats an hour old for oolong')).toMatchObject({
+    vessel: null,
+    askedLines: ['heat'],
+  });
+  expect(heard('oolong in a thermos')).toMatchObject({ vessel: 'thermos' });
+});
+
+test('fewer and longer infusions are the western way', () => {
+  expect(heard('alishan 100ml gaiwan, want fewer but longer steeps').style).toBe('western');
 });

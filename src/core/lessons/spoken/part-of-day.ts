@@ -8,7 +8,10 @@ export function inPartOfDay(lessons: readonly Lesson[], text: string): readonly 
   return part === undefined ? lessons : lessons.filter(({ starts }) => part[1](Number(starts.slice(11, 13))));
 }
 const ofPart = (han: string, english: string): RegExp =>
-  new RegExp(`(?:${han})的?那?[課课堂节節場场那]|\\b${english} (?:lesson|class|course|workshop|session|one)\\b`, 'iu');
+  new RegExp(
+    `(?:${han})的?那?[課课堂节節場场那]|\\b${english} (?:lesson|class|course|workshop|session|one)\\b|\\b(?:in the|day|\\dth|\\dst|\\dnd|\\drd) ${english}\\b|day ${english}\\b`,
+    'iu',
+  );
 const [noon, evening] = [12, 17];
 const parts: readonly (readonly [RegExp, (hour: number) => boolean])[] = [
   [ofPart('早上|上午', 'morning'), (hour) => hour < noon],
