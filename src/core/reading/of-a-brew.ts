@@ -33,38 +33,29 @@ const tellsWhere = ({ plain, vessels, measures, quantities, cues, words }: Obser
   !/[?？吗嗎呢]|\b(?:how|what|why|when|which|can|is|are|do|does|has|have)\b/.test(plain);
 
 /** "Cold brewing sencha tonight for tomorrow": told and not asked, and nothing has stood about yet. */
-const makesCold = ({ teas, words }: Observation): boolean =>
-  teas.length > 0 &&
-  /^(?:(?:i|im|i am|we|were|id like to|i want to|want to|going to|gonna|lets|making|doing|hi|hello|hey|ok|so|now)[ ,]+)*cold (?:brew\w*|steep\w*)\b/.test(
-    words,
-  ) &&
-  !/[?？]|\b(?:left|stood|sat|forgot\w*|out|keep\w*|safe|days?|bad|can|is|still)\b/.test(words);
+const makesCold = ({ teas, cues, words }: Observation): boolean =>
+  teas.length > 0 && cues.has('makes-cold', words) && !isAsked.test(words) && !cues.has('stands-about', words);
+const isAsked = /[?？]/;
 
 /** "Just opened my tieguanyin, never used a gaiwan before" */
 const hasItAtHand = (seen: Observation): boolean =>
   seen.vessels.length > 0 &&
-  (hasGotTea(seen) ||
-    (seen.teas.length > 0 && /\bjust (?:opened|got|bought)\b/.test(seen.words) && !/[?？]/.test(seen.words)));
+  (hasGotTea(seen) || (seen.teas.length > 0 && seen.cues.has('just-opened', seen.words) && !isAsked.test(seen.words)));
 
 /** "Longjing, just in a tall glass, leaves loose": the tea first, then what it goes into, and no word of what is amiss. */
 const longestNamed = 60;
-const isForVessel = ({ plain, teas, vessels, words }: Observation): boolean =>
+const isForVessel = ({ plain, teas, vessels, cues, words }: Observation): boolean =>
   plain.length <= longestNamed &&
   (teas[0]?.start ?? longestNamed) <= teaComesBy &&
   vessels.length > 0 &&
-  /\b(?:in|into) (?:an?|my|our|the)\b/.test(words) &&
-  !/[?？]|\b(?:smell\w*|stain\w*|tast\w*|clean\w*|wash\w*|stuck|crack\w*|chip\w*|mou?ld\w*|left|stor\w*|keep\w*|how|what|why|when|which|can|is|are|do|does)\b/.test(
-    words,
-  );
+  cues.has('into-a-vessel', words) &&
+  !isAsked.test(words) &&
+  !cues.has('amiss-or-asked', words);
 const teaComesBy = 12;
 
 /** Tea, vessel and size, whatever is told beside them. */
 const namesAll = ({ teas, vessels, quantities }: Observation): boolean =>
   teas.length > 0 && vessels.length > 0 && quantities.volumeMl.value !== null;
-
-/** "I'm new to this, got a sample of alishan": none is asked for. */
-const hasSample =
-  /\b(?:got|have|bought|received|opened|given|trying|gave me) (?:just |here |now )?(?:an?|the|my|this|your|some|two|three|[0-9]) (?:[a-z]+ ){0,3}samples?\b/;
 
 /** However politely it is wrapped. */
 const tellsEach = ({ vessels, quantities }: Observation): boolean =>
@@ -82,7 +73,9 @@ export function tellsOfABrew(
   const { cues, words } = seen;
   // A word nobody explains is one of the plan's, unless an answer is for it: "what do the numbers on the cake mean".
   if (asks === 'unclear')
-    return (weighed === 'care' || weighed === 'shop') && (ofOurWords.test(words) || answerFor(words, weighed) === null);
+    return (
+      (weighed === 'care' || weighed === 'shop') && (cues.has('our-words', words) || answerFor(words, weighed) === null)
+    );
   if (weighed === 'greeting')
     return seen.teas.length > 0 && (tellsAll(seen) || tellsEach(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
@@ -94,7 +87,7 @@ export function tellsOfABrew(
   )
     return true;
   if (asks === 'dry' || asks === 'size' || asks === 'lasts') return true;
-  if (weighed === 'shop' && servesInGrams.test(words)) return true;
+  if (weighed === 'shop' && cues.has('serving-weighs', words)) return true;
   if (
     weighed === 'shop' &&
     isNothing &&
@@ -110,7 +103,9 @@ export function tellsOfABrew(
   if (mayHalve(seen, isNothing) && (tellsOfTools(cues, words) || halves(cues, words))) return true;
   if (dosesLeaf(seen)) return true;
   if (weighed === 'shop')
-    return hasGotTea(seen) && (seen.vessels.length > 0 || hasSample.test(words) || answerFor(words, 'shop') === null);
+    return (
+      hasGotTea(seen) && (seen.vessels.length > 0 || cues.has('has-sample', words) || answerFor(words, 'shop') === null)
+    );
   // Two lines of the plan, asked at once.
   if (asks === 'whole' && isNothing && readPlanQuestion(words, cues) !== null) return true;
   if ((weighed === 'care' || weighed === 'safety') && makesCold(seen)) return true;
@@ -130,9 +125,7 @@ const isGuess = ({ words }: Observation, answerFor: AnswerFinder): boolean =>
 
 /** "Green tea in a cast iron teapot", and no word of how such a pot is kept. */
 const brewsInWare = ({ teas, cues, words }: Observation): boolean =>
-  teas.length > 0 && readWare(cues, words) !== null && !keepsWare.test(words);
-const keepsWare =
-  /\b(?:rust\w*|clean\w*|wash\w*|season\w*|stain\w*|scrub\w*|enamel|chip\w*|smell\w*|coffee(?! (?:machine|maker|pot|press)))\b/;
+  teas.length > 0 && readWare(cues, words) !== null && !cues.has('keeps-ware', words);
 
 const mayHalve = (seen: Observation, isNothing: boolean): boolean => isNothing || namesNothing(seen, isHalved(seen));
 
@@ -143,22 +136,11 @@ const halves = (cues: Cues, words: string): boolean => {
 };
 
 /** 我放5克會不會太多, "is 7 g a lot": so much leaf in the pot, and not in a stomach. */
-export const dosesLeaf = ({ quantities, words }: Observation): boolean =>
-  quantities.leafG.value !== null && leafDosed.test(words) && !swallows.test(words);
-
-const leafDosed =
-  /(?:放|落|投|下|加)(?:了|咗)?[^喝饮吃食]{0,10}(?:多|少|够|可以|得|行|啱|合适)|^(?:so |and |but )*(?:is|isnt|are|arent|would|will) (?:the )?[\d.]+ ?(?:g|gr|grams?|tsps?|teaspoons?|spoons?)(?: of (?:leaf|tea|leaves|it))? (?:be )?(?:not |really |way |far |a bit |quite )*(?:a lot|loads|too much|too little|too many|enough|ok|okay|fine|much|plenty|right)(?: of (?:leaf|tea|leaves))?(?: (?:for|in) .{2,30})?[?.! ]*$/;
-const swallows =
-  /喝|饮|吃|食|吞|天|日|孕|药|岁|孩|\b(?:day|daily|drink|caffeine|pregnan\w*|child\w*|kids?|year|old|baby)\b/;
+export const dosesLeaf = ({ quantities, cues, words }: Observation): boolean =>
+  quantities.leafG.value !== null && cues.has('leaf-dosed', words) && !cues.has('leaf-swallowed', words);
 
 /** 想換別的茶: so short, nothing that was bought is to be exchanged. */
 const longestSwitch = 10;
-
-/** What a serving weighs is no price. */
-const servesInGrams =
-  /\bhow (?:much|many|big) .{0,12}\b(?:serving|portion|dose)\b(?!.*\b(?:cost|price|pay|\$|dollars?)\b)/;
-
-const ofOurWords = /\bwhat (?:do|did) (?:you|u|ya) mean\b/;
 
 const complains = (cues: Cues, words: string): boolean => (readTaste(cues, words) ?? 'right') !== 'right';
 
