@@ -308,6 +308,7 @@ brew-bitter-stays = 茶叶一直在里面，放越久越浓，最后会苦：趁
 brew-bowls = { NUMBER($guests) } 位：每人刷一碗，一共 { GRAMS($leafG) }茶粉。
 brew-near-enough = 差不多就好：水温差两度、茶叶或时间差一成，几乎喝不出来。
 brew-as-before = 好，改回之前那样。
+brew-changed-as-asked = 只改了您要改的，其他数字跟着变。
 brew-as-first = 这就是最初的泡法，还没有改过。
 ask-number-of-what = { NUMBER($soMany) } 是指什么？
 brew-caffeine-times = 照这个泡法泡 { NUMBER($n) } 份，一共约 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各种茶叶有差别）。

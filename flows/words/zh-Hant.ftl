@@ -308,6 +308,7 @@ brew-bitter-stays = 茶葉一直在裡面，放越久越濃，最後會苦：趁
 brew-bowls = { NUMBER($guests) } 位：每人刷一碗，一共 { GRAMS($leafG) }茶粉。
 brew-near-enough = 差不多就好：水溫差兩度、茶葉或時間差一成，幾乎喝不出來。
 brew-as-before = 好，改回之前那樣。
+brew-changed-as-asked = 只改了您要改的，其他數字跟著變。
 brew-as-first = 這就是最初的泡法，還沒有改過。
 ask-number-of-what = { NUMBER($soMany) } 是指什麼？
 brew-caffeine-times = 照這個泡法泡 { NUMBER($n) } 份，一共約 { NUMBER($usualMg, maximumFractionDigits: 0) } 毫克咖啡因（{ NUMBER($leastMg, maximumFractionDigits: 0) } 到 { NUMBER($mostMg, maximumFractionDigits: 0) }，各種茶葉有差別）。

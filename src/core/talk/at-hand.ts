@@ -52,6 +52,7 @@ const rules: readonly Rule[] = [
   { when: weighsNothing, means: { ...ofTheBrew, asks: 'leaf' } },
   { when: wantsSimpler, means: { ...ofTheBrew, asks: null, style: null, nearAnswer: null, simpler: true } },
   { when: keepsVessel, means: { kind: 'greeting', act: 'yes' } },
+  { when: says('asks-what-changed'), means: { ...ofTheBrew, asks: 'changed', nearAnswer: null } },
   { when: says('must-be-exact'), means: { ...ofTheBrew, asks: 'exact', nearAnswer: null } },
   { when: undoesThePlan, means: { ...ofTheBrew, asks: null, turn: null, bare: null, undoes: true } },
   { when: says('undo'), means: { kind: 'greeting', act: 'back', taste: null, answer: null } },

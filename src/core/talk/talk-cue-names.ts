@@ -36,6 +36,7 @@ export const talkCueFiles = {
     'so-many-cups',
     'makes-cups',
     'same-size',
+    'asks-what-changed',
     'must-be-exact',
     'foreign-words',
     'of-the-cup',
