@@ -227,6 +227,7 @@ brew-leaf-much-fits = For the usual strength brew it in about { ML($fitsMl) }, o
 choice-longer-fewer = Longer, fewer times
     .typed = simpler / a simpler way / something simpler / is there a simpler way / make it simpler / easier / less work / fewer steps / longer and fewer / fewer and longer / longer but fewer / fewer infusions
 brew-fill-bottom = it just covers the bottom
+brew-fill-tenth = it fills about a tenth
 brew-fill-fifth = it fills about a fifth
 brew-fill-quarter = it fills about a quarter
 brew-fill-third = it fills about a third

@@ -224,6 +224,7 @@ brew-leaf-much-fits = 要平常的浓度，用约 { ML($fitsMl) }的器具泡，
 choice-longer-fewer = 泡久些、少泡几次
     .typed = 简单一点 / 有没有简单一点的泡法 / 太麻烦了 / 懒人泡法 / 泡久一点少泡几次 / 少泡几次 / 少泡几次泡久些
 brew-fill-bottom = 刚好铺满底
+brew-fill-tenth = 约占十分之一
 brew-fill-fifth = 约占五分之一
 brew-fill-quarter = 约占四分之一
 brew-fill-third = 约占三分之一

@@ -224,6 +224,7 @@ brew-leaf-much-fits = 要平常的濃度，用約 { ML($fitsMl) }的器具泡，
 choice-longer-fewer = 泡久些、少泡幾次
     .typed = 簡單一點 / 有沒有簡單一點的泡法 / 太麻煩了 / 懶人泡法 / 泡久一點少泡幾次 / 少泡幾次 / 少泡幾次泡久些
 brew-fill-bottom = 剛好鋪滿底
+brew-fill-tenth = 約佔十分之一
 brew-fill-fifth = 約佔五分之一
 brew-fill-quarter = 約佔四分之一
 brew-fill-third = 約佔三分之一

@@ -16,12 +16,13 @@ export function spoonfulG(data: BrewingData, leaf: LeafProfile): Grams {
   return bulk * teaspoonMl;
 }
 
-export const fills = ['bottom', 'fifth', 'quarter', 'third', 'half', 'more'] as const;
+export const fills = ['bottom', 'tenth', 'fifth', 'quarter', 'third', 'half', 'more'] as const;
 export type Fill = (typeof fills)[number];
 
 /** How full the dry vessel looks, in words a person measures by eye with. */
 export function fillOf(fraction: number): Fill {
-  if (fraction < 0.12) return 'bottom';
+  if (fraction < 0.07) return 'bottom';
+  if (fraction < 0.15) return 'tenth';
   if (fraction < 0.225) return 'fifth';
   if (fraction < 0.29) return 'quarter';
   if (fraction < 0.42) return 'third';

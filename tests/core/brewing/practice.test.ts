@@ -1,5 +1,6 @@
 /** The trade's common practice (no source), as checks: temperatures, fill, the shape of a series. */
 import { describe, expect, it } from 'vitest';
+import { fillOf } from '../../../src/core/brewing/spoons.ts';
 import { data, plan, teas } from './real-data.ts';
 
 const seconds = (id: string, vessel = 'gaiwan', ml = 110, more = {}): readonly number[] =>
@@ -192,3 +193,16 @@ it.each([95, 70, undefined])(
     expect(made).toMatchObject({ style: 'cold', waterC: 4 });
   },
 );
+
+it.each([
+  [0.03, 'bottom'],
+  [1 / 10, 'tenth'],
+  [5 / 0.36 / 110, 'tenth'],
+  [1 / 5, 'fifth'],
+  [1 / 4, 'quarter'],
+  [1 / 3, 'third'],
+  [1 / 2, 'half'],
+  [0.7, 'more'],
+])('a vessel %d full of dry leaf is called: %s', (fraction, word) => {
+  expect(fillOf(fraction)).toBe(word);
+});
