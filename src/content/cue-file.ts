@@ -67,6 +67,15 @@ export function mistakeInPattern(pattern: string): string | null {
   }
 }
 
+/** One pattern, as data/reading/cues.yaml tells at its head. */
+export const cuePattern = z
+  .string()
+  .min(1)
+  .superRefine((line, context) => {
+    const message = mistakeInPattern(line);
+    if (message !== null) context.addIssue({ code: 'custom', message });
+  });
+
 const named = /\{([a-z][a-z-]*)\}/g;
 
 /** `{name}` is any of the words of that name. */

@@ -7,7 +7,7 @@ import { lazily } from '../core/lazily.ts';
 import { cueNames, planCueNames } from '../core/reading/cue-names.ts';
 import type { ReadingWords } from '../core/reading/reading-words.ts';
 import { readWeights, weightsHead, type Weights } from '../core/reading/weights.ts';
-import { readCues } from './cue-file.ts';
+import { cuePattern, readCues } from './cue-file.ts';
 import { readSigns } from './sign-file.ts';
 import { ContentMistake, readText, readYaml } from './yaml-file.ts';
 
@@ -34,6 +34,10 @@ const placesSchema = z.strictObject({
   living: words.min(1),
   places: z.array(z.strictObject({ elevationM: z.number().min(500).max(5200), names: words.min(1) })).min(1),
 });
+
+const knownSizesSchema = z
+  .array(z.strictObject({ ml: z.number().positive(), like: z.array(cuePattern).min(1) }))
+  .min(1);
 
 const subjectsSchema = z.record(word, words.min(1));
 /** There are thousands of these: words stand in lines, with commas between. */
@@ -88,6 +92,7 @@ export function readReadingWords(dataDir: string): ReadingWords {
     notVessels: rows.flatMap((row) => ('nothing' in row ? row.nothing : [])),
     people: readYaml(join(dataDir, 'reading', 'people.yaml'), peopleSchema).value,
     courtesies: readYaml(join(dataDir, 'reading', 'courtesies.yaml'), courtesiesSchema).value,
+    knownSizes: readYaml(join(dataDir, 'reading', 'known-sizes.yaml'), knownSizesSchema).value,
     besideNumbers: readSigns(join(dataDir, 'reading', 'beside-numbers.yaml')),
     places: readYaml(join(dataDir, 'reading', 'places.yaml'), placesSchema).value,
     subjects: { ...elsewhere, ...home },

@@ -1,17 +1,10 @@
 /** Reads data/reading/beside-numbers.yaml: what numbers are by what is beside them. Every sign the program knows, and no other. */
 import { z } from 'zod';
 import { signNames, type SignName, type SignWords } from '../core/reading/beside-number.ts';
-import { mistakeInPattern } from './cue-file.ts';
+import { cuePattern } from './cue-file.ts';
 import { readYaml } from './yaml-file.ts';
 
-const pattern = z
-  .string()
-  .min(1)
-  .superRefine((line, context) => {
-    const message = mistakeInPattern(line);
-    if (message !== null) context.addIssue({ code: 'custom', message });
-  })
-  .optional();
+const pattern = cuePattern.optional();
 
 const line = z.strictObject({
   before: pattern,

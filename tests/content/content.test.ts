@@ -127,6 +127,7 @@ describe('planted faults', { timeout: 60_000 }, () => {
       "{ ahead: 'kettle (only",
       'expected one of before, behind',
     ],
+    ['a size that is none', 'data/reading/known-sizes.yaml', 'ml: 750', 'ml: a bottle', 'expected number'],
     ['a cue of the talk renamed', 'data/reading/talk/cold.yaml', 'of-lid:', 'of-a-lid:', 'expected one of asks-when,'],
     [
       'a place in a message that is none',

@@ -1,5 +1,5 @@
 /** How much a vessel holds, told in cups or by what is as big. */
-import { sizeOfThing } from './known-sizes.ts';
+import type { KnownSizes } from './known-sizes.ts';
 import { cupMl, mugMl } from './measures.ts';
 import { findNumbers } from './numbers.ts';
 
@@ -15,8 +15,15 @@ const isAnotherVessel =
 /** Judgement: filled, and not only with a shot. */
 const espressoMl = 70;
 
-export function cupsTold(plain: string, asked: string | null): number | null {
-  const alike = asked === 'volumeMl' ? sizeOfThing(plain) : null;
+interface Sized {
+  readonly plain: string;
+  /** The fact asked just now. */
+  readonly asked: string | null;
+  readonly sizes: KnownSizes;
+}
+
+export function cupsTold({ plain, asked, sizes }: Sized): number | null {
+  const alike = asked === 'volumeMl' ? sizes.ofThing(plain) : null;
   if (alike !== null) return alike;
   const isTold = asked === 'volumeMl' && plain.length <= 80 && !isAnotherVessel.test(plain);
   const said = isTold ? plain.trim() : '';

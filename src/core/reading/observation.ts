@@ -22,7 +22,7 @@ import { makePlaceFinder } from './places.ts';
 import { slipWordsOf, type SlipSources } from './slip-words.ts';
 import { makeSlipMender } from './slips.ts';
 import { within, type Checked } from './ranges.ts';
-import { sizeOfThing } from './known-sizes.ts';
+import { makeKnownSizes } from './known-sizes.ts';
 import { guessedSize } from './size-guessed.ts';
 import type { ReadingWords } from './reading-words.ts';
 import { unknownTea } from './unknown-tea.ts';
@@ -95,6 +95,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
   const vesselsIn = lazily(() => makeVesselFinder(words, ordinary));
   const mendOnce = lazily(() => makeMender(words.common, everyday()));
   const signsOnce = lazily(() => makeSigns(words.besideNumbers));
+  const sizesOnce = lazily(() => makeKnownSizes(words.knownSizes));
   const placesIn = lazily(() => makePlaceFinder(words.places));
   const guestsIn = lazily(() => makeGuestReader(words.people));
   const withoutCourtesies = makeWithoutCourtesies(words.courtesies);
@@ -104,6 +105,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
   return (written, { language: before, asked }) => {
     const cues = cuesOnce();
     const signs = signsOnce();
+    const sizes = sizesOnce();
     const whole = joinedHan(slipsOnce()(withPlainMarks(plainText(written))));
     const said = plainText(withoutCourtesies(whole.shown));
     const { shown } = said;
@@ -117,7 +119,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
       finder.mentions(plain).filter((m) => !isDenied(plain, m.start) && !isUsedUp(plain, m.start, m.end)),
     );
     // "a cup and a half" is how much it holds, not another vessel.
-    const isSize = cupsTold(plain, asked) !== null || (asked === 'volumeMl' && likeAnother.test(plain));
+    const isSize = cupsTold({ plain, asked, sizes }) !== null || (asked === 'volumeMl' && likeAnother.test(plain));
     const named = isSize ? [] : stillMeant(plain, vesselsIn()(plain));
     const teas = mentions.filter((m) => m.meaning.is !== 'nothing');
     const numbers = findNumbers(plain);
@@ -128,6 +130,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
     const scene: QuantityScene = {
       plain,
       signs,
+      sizes,
       measures,
       vessels: vessels.filter((m) => m.meaning.is === 'vessel'),
       teas,
@@ -138,7 +141,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
     const tea = withAsked(finder.conclude(plain, mentions), plain, asked, finder);
     const vessel = jarFor(concludeVessel(plain, vessels), cued);
     const told = readVolume(scene);
-    const guessed = told === null ? guessedSize(plain, found, vessel.vessel) : null;
+    const guessed = told === null ? guessedSize({ plain, measures: found, sizes }, vessel.vessel) : null;
     return {
       shown,
       plain,
@@ -164,7 +167,7 @@ export function makeObserver({ finder, words, ordinary, answers }: ObserverConte
         elevationM: within('elevationM', readElevation(scene, cues, cued)),
         guests: within('guests', guests),
       },
-      sizeGuessed: guessed !== null || (asked === 'volumeMl' && sizeOfThing(plain) !== null),
+      sizeGuessed: guessed !== null || (asked === 'volumeMl' && sizes.ofThing(plain) !== null),
       onlyGuests: guests !== null && saysOnlyHowMany(plain, guests),
       leafSpoons: leaf.spoons?.value ?? null,
       strangeTea:

@@ -1,6 +1,7 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
 import type { SignName, SignWords } from './beside-number.ts';
 import type { CourtesyWords } from './courtesies.ts';
+import type { KnownSize } from './known-sizes.ts';
 import type { Subjects } from './subjects.ts';
 import type { Worlds } from './evidence.ts';
 import type { CueName } from './cue-names.ts';
@@ -48,6 +49,7 @@ export interface ReadingWords {
   readonly places: PlaceWords;
   /** What numbers are by what is beside them. */
   readonly besideNumbers: { readonly [sign in SignName]: readonly SignWords[] };
+  readonly knownSizes: readonly KnownSize[];
   /** Groups of Han characters one of which is often written for another. */
   readonly alike: readonly string[];
   /** Words customers often write, the commonest first: a slip is put right to one of them. */

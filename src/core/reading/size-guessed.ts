@@ -1,5 +1,5 @@
 /** How much a vessel holds, told with it by its width or by what is as big. It is told back as a guess. */
-import { sizeNamed } from './known-sizes.ts';
+import type { KnownSizes } from './known-sizes.ts';
 import type { Measure } from './measures.ts';
 
 /** Of a gaiwan by the width of its rim: 8.5 cm come to about 110 ml, 10.5 cm to about 200. Common practice, no source. */
@@ -14,6 +14,12 @@ const cmIn: readonly (readonly [RegExp, number])[] = [
   [/inch(?:es)?$/, 2.54],
 ];
 
+interface Sized {
+  readonly plain: string;
+  readonly measures: readonly Measure[];
+  readonly sizes: KnownSizes;
+}
+
 /** No vessel for tea is narrower, or wider. */
 const least = 4;
 const most = 25;
@@ -24,8 +30,8 @@ function centimetres(plain: string, { dimension, value, start, end }: Measure): 
   return cm >= least && cm <= most ? [cm] : [];
 }
 
-export function guessedSize(plain: string, measures: readonly Measure[], vessel: string | null): Measure | null {
-  const ml = vessel === null ? null : (byWidth(plain, measures, vessel) ?? sizeNamed(plain));
+export function guessedSize({ plain, measures, sizes }: Sized, vessel: string | null): Measure | null {
+  const ml = vessel === null ? null : (byWidth(plain, measures, vessel) ?? sizes.named(plain));
   return ml === null ? null : { dimension: 'volume', value: ml, start: 0, end: 0, digits: false };
 }
 

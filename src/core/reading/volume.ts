@@ -1,12 +1,14 @@
 /** What the vessel holds, from the measures of a text. The size of a kettle or a tasting cup is not it. */
 import type { NumberScene, Signs, Span } from './beside-number.ts';
 import { cupsTold } from './cups-told.ts';
+import type { KnownSizes } from './known-sizes.ts';
 import type { Measure } from './measures.ts';
 import { flOzMl } from './measures.ts';
 import { after, isDenied } from './nearby.ts';
 
 export interface QuantityScene extends NumberScene {
   readonly signs: Signs;
+  readonly sizes: KnownSizes;
   readonly measures: readonly Measure[];
   /** A correction: the last one counts. */
   readonly corrected: boolean;
@@ -24,7 +26,7 @@ export function readVolume(scene: QuantityScene): Measure | null {
 
 function readSize(scene: QuantityScene): Measure | null {
   const { plain } = scene;
-  const cups = cupsTold(plain, scene.asked);
+  const cups = cupsTold(scene);
   if (cups !== null) return { dimension: 'volume', value: cups, start: 0, end: plain.length, digits: false };
   const sizes = scene.measures.flatMap((measure) => {
     const ml = millilitres(scene, measure);
