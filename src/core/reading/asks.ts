@@ -121,7 +121,7 @@ function linesAsked(words: string, cues: Cues): readonly LineOfPlan[] {
 }
 
 /** What is asked of the plan to come beside all that it is made of, and the plan alone does not tell. */
-const besides = ['leaf-out', 'boiling', 'fill', 'strength', 'bitter-ahead', 'too-long', 'once'] as const;
+const besides = ['leaf-out', 'boiling', 'fill', 'strength', 'bitter-ahead', 'too-long', 'once', 'in-all'] as const;
 export type AskedBeside = (typeof besides)[number];
 const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
   'leaf-out': 'asks-leaf-out',
@@ -131,9 +131,10 @@ const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
   'bitter-ahead': 'asks-bitter-ahead',
   'too-long': 'plan-too-long',
   once: 'plan-once',
+  'in-all': 'plan-in-all',
 };
 /** Wished for as well as asked. */
-const mayBeWished: ReadonlySet<AskedBeside> = new Set(['bitter-ahead', 'once']);
+const mayBeWished: ReadonlySet<AskedBeside> = new Set(['bitter-ahead', 'once', 'in-all']);
 /** Longer texts tell a story. */
 const longestBeside = 200;
 const isQuestion =

@@ -159,3 +159,29 @@ test('what the water is poured from is no vessel to brew in', () => {
 test('fewer and longer infusions are the western way', () => {
   expect(heard('alishan 100ml gaiwan, want fewer but longer steeps').style).toBe('western');
 });
+
+test.each([
+  ['i have a thermometer. sencha, 300 ml mug', true],
+  ["sencha, 300 ml mug, and i've got a thermometer", true],
+  ['do i need to have a thermometer for sencha, 300 mug', false],
+  ['should i have a thermometer, sencha in a 300 mug', false],
+  ['i have a kitchen scale but no thermometer, baozhong in a 110 gaiwan', false],
+])('%s tells of a thermometer: %j', (text, hasThermometer) => {
+  expect(heard(text).hasThermometer).toBe(hasThermometer);
+});
+
+test.each([
+  ['what is the best tea for a thermos', 'thermos-which'],
+  ['need something to brew in a 1L thermos for a hike, which tea', 'thermos-which'],
+  ['my teapot has no lid anymore, can I still brew keemun in it, 500ml', 'lid-on'],
+  ['what about boiling it', 'boil-leaf'],
+  ['my gaiwan is cold, matter?', 'not-warmed'],
+  ['something light', 'recommend-tea'],
+  ['how do I get the smell out of my thermos', 'clean-thermos'],
+])('%s is a question that %s answers', (text, answer) => {
+  expect(heard(text).answer).toBe(answer);
+});
+
+test('so many minutes are told how long it takes in all', () => {
+  expect(heard('I have 15 minutes for a cup of tieguanyin, 110 gaiwan').besides).toEqual(['in-all']);
+});
