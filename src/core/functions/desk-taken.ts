@@ -47,6 +47,7 @@ const guests = [
 /** Someone who rang or came by: "a Mrs Okafor phoned, she wants two seats", 陳太太打電話來要兩個位子. */
 const callers = [
   /^(?:[Aa]n? |[Tt]he )?(?<who>(?:(?:[Mm]rs?|[Mm]s|[Mm]iss|[Dd]r)\.? )?\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’-]*)*) (?:has )?(?:just )?(?:phoned|rang|called|came|stopped|dropped|wrote|asked|wants|would like|needs)\b/u,
+  /^(?<who>(?!我|大家)\p{Script=Han}{2,4}?)(?:[現现][場场]|[當当][場场]|[臨临][時时])(?:[報报]名?|加[報报])/u,
   /^(?:有一?[位個个])?(?<who>\p{Script=Han}{2,4}?)(?:[剛刚]?[剛刚才]?打(?:了)?(?:[電电][話话])?(?:[來来过過])?|[來来][電电]|[來来](?:店|[說说問问])|[說说]?(?:想|要)(?:[訂订]|[報报]|留|[兩两一二三四五六\d]))/u,
   /^(?:[請请])?[幫帮替給给](?<who>(?!我|大家)\p{Script=Han}{2,8}?)(?:[報报訂订留])(?!名)/u,
 ];
@@ -83,7 +84,7 @@ function besideAddress(text: string): string | null {
 function callerTaken(text: string): string | null {
   const who = groupsIn(text, callers)?.['who'];
   if (who === undefined) return null;
-  const rest = plain(text.replace(who, ' '));
+  const rest = plain(text.replace(who, ' ').replace(hanDays, ' '));
   const seats = readSeats(rest).amount ?? readNumber(seatsFurtherOn.exec(rest)?.groups?.['n'] ?? '');
   // 張偉和他老婆: two of them.
   return seats === undefined || seats === 1 ? withSeats(who) : `${who}, ${seats}`;
@@ -93,7 +94,7 @@ function whoTaken(text: string): string | null {
   const who = groupsIn(begunSmall(text), guests)?.['who'];
   if (who === undefined) return null;
   // "Put Mei down for Saturday, 2 seats."
-  const rest = plain(text.replace(who, ' '));
+  const rest = plain(text.replace(who, ' ').replace(hanDays, ' '));
   const seats = readSeats(rest).amount ?? readNumber(seatsLast.exec(rest)?.groups?.['n'] ?? '');
   return seats === undefined || withSeats(who) !== who ? withSeats(who) : `${who}, ${seats}`;
 }
@@ -114,7 +115,7 @@ const moves = [
   /^(?<what>.*?\p{L}.*?) (?<when>(?:to|until|till) .+)$/isu,
   /^(?:(?:and|please|now),? )*(?:start|begin) (?<what>it|this|that|the \p{L}+)? ?(?<when>at [\d:.]+ ?(?:[ap]\.?m\.?|o'clock)?)[.!]*$/iu,
   /^(?<what>.*?) (?:now )?(?:starts?|begins?|will start|will begin) (?<when>(?:at )?[\d:.]+ ?(?:[ap]\.?m\.?|o'clock)?)(?: instead\b.*| now)?[.!]*$/isu,
-  /^(?<what>.*?)(?:[時时][間间])?(?:改|[換换]|[調调]|推[遲迟]|延[後后遲迟]?|提[前早])(?:在|到|成|為|为|至)?(?<when>(?:早上|上午|中午|下午|晚上|傍晚)?[\d一二三四五六七八九十兩两:]+[點点時时:].*)$/su,
+  /^(?<what>.*?)(?:[時时][間间])?(?:改|[換换]|[調调]|推[遲迟]|延[後后遲迟]?|提[前早])(?:在|到|成|為|为|至|回)?(?<when>(?:早上|上午|中午|下午|晚上|傍晚)?[\d一二三四五六七八九十兩两:]+[點点時时:].*)$/su,
   /^(?<what>.*?)(?:改(?:期)?|移|延|挪|換|换|調|调)(?:到|成|為|为|至)(?<when>.+)$/su,
 ];
 
@@ -158,6 +159,7 @@ const places = [
 ];
 /** "Let Bram teach it", "Bram teaches instead of Odalys", 讓羅莎教. */
 const teachers = [
+  /(?:代課|代课|代班|[換换]人)[^\p{L}\d]*(?:代課|代课)?[^\p{L}\d]*(?:是|由|[請请])?(?<value>\p{Script=Han}{1,3}(?:老師|老师))/u,
   /^(?:on \p{L}+,? )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:is teaching|teaches|will teach|is taking|takes|is doing|does|stands in)\b.{0,40}?\b(?:instead|for \p{Lu})/u,
   /(?:^|[,;.] ?(?:so |but |and )?)(?!(?:i|we|he|she|they|you|who|it|that|this|someone|somebody|nobody)\b)(?<value>\p{L}[\p{L}'-]+) (?:will|can|is going to) (?:do|teach|take|lead|give|run) (?:it|that|this|the (?:class|lesson))\b/iu,
   /\b(?:let|have) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,

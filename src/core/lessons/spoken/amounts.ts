@@ -9,7 +9,7 @@ export interface Amount {
 
 const atMost = '(?:\\bmax\\.?\\s+|\\b(?:maximum|up to|at most)\\s+|限|最多)';
 const seatWords = '(?:free\\s+)?(?:seats?|places?|people|persons?|students?|guests?)\\b';
-const hanSeatWords = '(?:个|個)?\\s*(?:座位|座|位子|席位|席|位|人|名额|名額|名)';
+const hanSeatWords = '(?:个|個)?\\s*(?:座位|座|位子|席位|席|位|人|名额|名額|名|组|組)';
 const seats = new RegExp(`(?:\\bfor\\s+|${atMost})*(?<n>${number})\\s*(?:${seatWords}|${hanSeatWords})`, 'iu');
 
 /** "Max 6", without saying six of what, but no hour and no time. */
