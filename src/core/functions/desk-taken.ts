@@ -159,12 +159,12 @@ const places = [
 ];
 /** "Let Bram teach it", "Bram teaches instead of Odalys", 讓羅莎教. */
 const teachers = [
-  /(?:代課|代课|代班|[換换]人)[^\p{L}\d]*(?:代課|代课)?[^\p{L}\d]*(?:是|由|[請请])?(?<value>\p{Script=Han}{1,3}(?:老師|老师))/u,
   /^(?:on \p{L}+,? )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:is teaching|teaches|will teach|is taking|takes|is doing|does|stands in)\b.{0,40}?\b(?:instead|for \p{Lu})/u,
   /(?:^|[,;.] ?(?:so |but |and )?)(?!(?:i|we|he|she|they|you|who|it|that|this|someone|somebody|nobody)\b)(?<value>\p{L}[\p{L}'-]+) (?:will|can|is going to) (?:do|teach|take|lead|give|run) (?:it|that|this|the (?:class|lesson))\b/iu,
   /\b(?:let|have) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
   /(?:改由|[讓让]|[換换改][成由]?)(?<value>\p{Script=Han}{2,4}|\p{L}{2,12})[教帶带]/u,
   /(?:改由|[讓让由]|[換换改][成由]?)(?<value>(?![週周星禮礼上下早晚])(?:\p{Script=Han}{1,3}|[\p{Lu}][\p{L} ]{1,20}?))\s?(?:老師|老师)(?:來|来)?(?:[教帶带上]|代)(?:課|课)?[吧了好]*[。.!！]*$/u,
+  /(?:代課|代课|代班|[換换]人)[^\p{L}\d]*(?:代課|代课)?[^\p{L}\d]*(?:是|由|[請请])?(?<value>\p{Script=Han}{1,3}(?:老師|老师))/u,
 ];
 
 /** Counted beside those there are (spoken/seats-wanted.ts). */
