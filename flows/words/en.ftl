@@ -244,6 +244,10 @@ brew-heat-right = { DEGREES($toldC, $unit) } is right for it{ $isSame ->
     [yes] {""}
    *[no] : about { DEGREES($waterC, $unit) } is usual
 }.
+brew-heat-doubted = { DEGREES($toldC, $unit) } is { $is ->
+    [cooler] cooler than the usual { DEGREES($waterC, $unit) }: it draws slower
+   *[hotter] hotter than the usual { DEGREES($waterC, $unit) }: it draws faster, and turns bitter sooner
+}. To brew with that, say “{ DEGREES($toldC, $unit) }”.
 brew-heat-hotter = { DEGREES($toldC, $unit) } is hotter than the usual { DEGREES($waterC, $unit) } and does no harm: it draws faster, and I reckon with that.
 brew-heat-hot = { DEGREES($toldC, $unit) } is hot for it; about { DEGREES($waterC, $unit) } is usual, and hotter it turns bitter sooner. With it the times are shorter.
 brew-heat-cooler = { DEGREES($toldC, $unit) } is cooler than the usual { DEGREES($waterC, $unit) }: it draws slower, and I reckon with that.

@@ -241,6 +241,10 @@ brew-heat-right = { DEGREES($toldC, $unit) } 正好{ $isSame ->
     [yes] {""}
    *[no] ，一般用 { DEGREES($waterC, $unit) } 左右
 }。
+brew-heat-doubted = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } { $is ->
+    [cooler] 凉，出味慢一些
+   *[hotter] 热，出味快，也容易苦
+}。要用这个温度，说“{ DEGREES($toldC, $unit) }”。
 brew-heat-hotter = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 热，不要紧，只是出味快一些，我照这个算。
 brew-heat-hot = { DEGREES($toldC, $unit) } 对这茶偏热：一般用 { DEGREES($waterC, $unit) } 左右，再热容易苦。用这么热的水，时间要短。
 brew-heat-cooler = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 凉：出味慢一些，我照这个算。

@@ -241,6 +241,10 @@ brew-heat-right = { DEGREES($toldC, $unit) } 正好{ $isSame ->
     [yes] {""}
    *[no] ，一般用 { DEGREES($waterC, $unit) } 左右
 }。
+brew-heat-doubted = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } { $is ->
+    [cooler] 涼，出味慢一些
+   *[hotter] 熱，出味快，也容易苦
+}。要用這個溫度，說「{ DEGREES($toldC, $unit) }」。
 brew-heat-hotter = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 熱，不要緊，只是出味快一些，我照這個算。
 brew-heat-hot = { DEGREES($toldC, $unit) } 對這茶偏熱：一般用 { DEGREES($waterC, $unit) } 左右，再熱容易苦。用這麼熱的水，時間要短。
 brew-heat-cooler = { DEGREES($toldC, $unit) } 比一般的 { DEGREES($waterC, $unit) } 涼：出味慢一些，我照這個算。

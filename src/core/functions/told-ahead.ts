@@ -156,6 +156,8 @@ function heatOf(content: CoreContent, given: Facts, { memory }: Around): Phrase[
   const off = toldC - waterC;
   const values = { toldC, waterC, isSame: Math.abs(off) < 0.5 ? 'yes' : 'no', unit: memory['unit'] ?? null };
   const isHarmless = toldC <= highestC && off <= harmlessC;
+  if (given['isDoubted'] === true && Math.abs(off) > hardlyTastedC)
+    return [phrase('brew-heat-doubted', { ...values, is: off < 0 ? 'cooler' : 'hotter' })];
   const sort = Math.abs(off) <= hardlyTastedC ? 'right' : off < 0 ? 'cooler' : isHarmless ? 'hotter' : 'hot';
   return [phrase(`brew-heat-${sort}`, values)];
 }

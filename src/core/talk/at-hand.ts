@@ -9,6 +9,7 @@ import {
   bagsTold,
   belowZero,
   besidePlan,
+  degrees,
   isAtWork,
   isFarFetched,
   likesIt,
@@ -93,6 +94,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     vessel: ofThatVessel || asksAnyVessel || beside['cupsWanted'] !== null ? null : (heard['vessel'] ?? null),
     family: isOfTheWare(scene) ? null : (heard['family'] ?? null),
     bags,
+    tempC: beside['doubtedC'] === null ? (heard['tempC'] ?? null) : null,
     leafG: weighsEach(scene) ? null : (heard['leafG'] ?? null),
     taste: heard['taste'] === 'bitter' && says('only-strong')(scene) ? 'strong' : (heard['taste'] ?? null),
     tellsNothing:
@@ -154,15 +156,6 @@ function keepsVessel(scene: Scene): boolean {
 }
 
 const namesIt = (scene: Scene): boolean => says('is-called')(scene) || says('label-says')(scene);
-
-const degrees = (scene: Scene): Json => {
-  if (says('fahrenheit')(scene)) return 'F';
-  if (says('celsius')(scene)) return 'C';
-  return kettleInF.test(scene.words) ? 'F' : null;
-};
-/** "My kettle does 175 185 195 205 and boil": so hot no water gets in Celsius. */
-const kettleInF =
-  /\bkettles? (?:only |just )?(?:has|does|goes|can do|sets|comes with|is set)\b[a-z ]{0,24}(?:1[3-9]\d|20\d|21[0-2])\b(?! ?(?:c|ml|g|w)\b)/;
 
 const isWaiting = (scene: Scene): boolean =>
   Number(scene.house?.['asked'] ?? 0) > 0 && says('asks-when-answered')(scene);

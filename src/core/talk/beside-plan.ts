@@ -135,9 +135,26 @@ function leafBy(scene: Scene): number | null {
   return less === null ? besideIt('more-leaf-by', scene) : -less;
 }
 
+/** In which degrees somebody counts, if that is told. */
+export const degrees = (scene: Scene): Json => {
+  if (says('fahrenheit')(scene)) return 'F';
+  if (says('celsius')(scene)) return 'C';
+  return kettleInF.test(scene.words) ? 'F' : null;
+};
+/** "My kettle does 175 185 195 205 and boil": so hot no water gets in Celsius. */
+const kettleInF =
+  /\bkettles? (?:only |just )?(?:has|does|goes|can do|sets|comes with|is set)\b[a-z ]{0,24}(?:1[3-9]\d|20\d|21[0-2])\b(?! ?(?:c|ml|g|w)\b)/;
+
+/** 95度太燙了吧: a heat that is doubted, and wished for by nobody. */
+const doubtedC = (scene: Scene): Json =>
+  scene.flow === 'brew' && !isTold(scene.heard, 'family') && says('doubts-heat')(scene)
+    ? (scene.heard['tempC'] ?? null)
+    : null;
+
 /** What is asked and told of the plan, by the names of `heard`. */
 export const besidePlan = (scene: Scene): Facts => ({
   likeTea: likeAnother(scene),
+  doubtedC: doubtedC(scene),
   compares: comparesTeas(scene) || null,
   packets: packets(scene),
   leafBy: leafBy(scene),

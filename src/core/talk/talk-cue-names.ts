@@ -5,6 +5,7 @@ export const talkCueFiles = {
   'at-hand': [
     'simmers',
     'wants-simpler',
+    'doubts-heat',
     'at-work',
     'let-it-be',
     'visits',
