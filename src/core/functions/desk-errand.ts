@@ -114,8 +114,8 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
     : (back ?? errandWithGuest(sentence, around, zone) ?? firstErrand(sentence));
   if (found === null) return null;
   const { act, taken } = found;
-  const isOfOne = sentence.says('desk-of-one');
-  if (act === 'transfer' || act === 'write-one') return { ...ofNoLesson, act, ...nothingTaken, ...taken, isOfOne };
+  if (act === 'transfer' || act === 'write-one')
+    return { ...ofNoLesson, act, ...nothingTaken, ...taken, isOfOne: sentence.says('desk-of-one') };
   const naming = namingIn(sentence, found);
   const fit = lessonsMeant(naming, act, around, zone);
   const ofDay = saysDay(found) && !naming.says('desk-write-all') ? meant(sentence, act, around, zone) : undefined;
@@ -127,17 +127,16 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   const isAll =
     (act === 'correct' && !/[\p{L}\p{N}]/u.test(sentence.without('desk-correct').text)) ||
     (act === 'write' && naming.says('desk-write-all'));
-  const isNone = lesson === null && isDated && noneOn(naming, around, zone);
   return {
     act,
     lesson,
     among,
     isDated,
-    isNone,
+    isNone: lesson === null && isDated && noneOn(naming, around, zone),
     ...nothingTaken,
     ...taken,
     isAll,
-    isOfOne,
+    isOfOne: sentence.says('desk-of-one'),
     isToday: sentence.says('desk-today'),
   };
 }

@@ -121,7 +121,17 @@ function linesAsked(words: string, cues: Cues): readonly LineOfPlan[] {
 }
 
 /** What is asked of the plan to come beside all that it is made of, and the plan alone does not tell. */
-const besides = ['rinse', 'leaf-out', 'boiling', 'fill', 'strength', 'bitter-ahead', 'too-long', 'once', 'in-all'] as const;
+const besides = [
+  'rinse',
+  'leaf-out',
+  'boiling',
+  'fill',
+  'strength',
+  'bitter-ahead',
+  'too-long',
+  'once',
+  'in-all',
+] as const;
 export type AskedBeside = (typeof besides)[number];
 const cueOfBeside: { readonly [asked in AskedBeside]: CueName } = {
   rinse: 'plan-rinse',
