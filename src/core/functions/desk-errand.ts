@@ -87,7 +87,6 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['seats', 'desk-seats', seatsTaken],
   ['guest', 'desk-guest', guestTaken],
   ['write', 'desk-write', wordsTaken],
-  // To someone who is on no list.
   ['write-one', 'desk-write-named'],
   ['move', 'desk-move', moveTaken],
   ['cancel', 'desk-cancel', reasonTaken],
