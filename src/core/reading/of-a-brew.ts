@@ -83,7 +83,7 @@ export function tellsOfABrew(
     asks === 'heat' &&
     seen.teas.length > 0 &&
     (weighed === 'care' || weighed === 'offtopic') &&
-    isGuess(seen, answerFor)
+    (tellsHeight(seen) || isGuess(seen, answerFor))
   )
     return true;
   if (asks === 'dry' || asks === 'size' || asks === 'lasts') return true;
@@ -117,6 +117,9 @@ export function tellsOfABrew(
   if (mayBeLiking(weighed) && tellsLiking(cues, words)) return true;
   return (asks === 'too-much' || isPlanQuestion(asks)) && !(weighed === 'taste' && complains(cues, words));
 }
+
+/** "I live at 1800 m, does water get hot enough for puer?" is of no kettle that has cooled. */
+const tellsHeight = ({ quantities }: Observation): boolean => quantities.elevationM.value !== null;
 
 /** So little alike, an answer found for it is a guess. Judgement. */
 const leastSure = 0.6;

@@ -185,3 +185,18 @@ test.each([
 test('so many minutes are told how long it takes in all', () => {
   expect(heard('I have 15 minutes for a cup of tieguanyin, 110 gaiwan').besides).toEqual(['in-all']);
 });
+
+test.each([
+  ['1 heaped teaspoon of keemun per cup right?', 'leaf'],
+  ['is one teaspoon enough for oolong?', 'leaf'],
+  ['祁門紅茶一茶匙夠嗎', 'leaf'],
+  ['龙井两勺够不够', 'leaf'],
+  ['i live at 1800m, does water get hot enough for puerh?', 'heat'],
+  ['2100m here. does the water even get hot enough for assam?', 'heat'],
+])('%s asks, before a vessel is told: %s', (text, asks) => {
+  expect(heard(text)).toMatchObject({ kind: 'brew', askedLines: [asks] });
+});
+
+test('water that has cooled is warmed again, where no height is told', () => {
+  expect(heard("what if my water isn't hot enough").answer).toBe('water-cooled');
+});
