@@ -95,8 +95,9 @@ it('no cue takes long, whatever is written', () => {
   ].map((text) => talkWords(`${text.repeat(200).slice(0, 200)}§x`));
   for (const cue of Object.values(talkCueFiles).flat()) {
     talkCues.says(cue, 'warm');
-    const started = performance.now();
+    // Of the processor's time: others may be at it.
+    const started = process.cpuUsage();
     for (const text of texts) talkCues.says(cue, text);
-    expect(performance.now() - started, cue).toBeLessThan(50);
+    expect(process.cpuUsage(started).user / 1000, cue).toBeLessThan(50);
   }
 });
