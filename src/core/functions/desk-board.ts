@@ -3,15 +3,15 @@ import type { Around, Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
 import { dayPhrases, doorValues, peopleOf, peoplePhrases, reachOf, type Door } from '../lessons/door-list.ts';
-import { statusAt } from '../lessons/lesson.ts';
+import { statusAt, type Planned } from '../lessons/lesson.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import type { Booking, Roster } from '../lessons/roster.ts';
 import { doorOpensMs } from '../lessons/seats.ts';
 import { hearNarrowing, narrowed } from '../lessons/spoken/narrow.ts';
-import type { Sentence } from '../lessons/spoken/sentence.ts';
+import type { Listen, Sentence } from '../lessons/spoken/sentence.ts';
 import type { CoreContent } from './core-content.ts';
 import { namedDoors, untoldNames } from './desk-named.ts';
-import { phrase, textOf } from './values.ts';
+import { phrase, refusedBy, textOf } from './values.ts';
 
 export const deskBoardCallNames = [
   'deskLessons',
@@ -22,6 +22,11 @@ export const deskBoardCallNames = [
   'deskTallies',
   'deskUndelivered',
 ] as const;
+
+/** Where it is said, and how people here say it. */
+export interface Here extends Around {
+  readonly listen: Listen;
+}
 
 type Named = { readonly [name in (typeof deskBoardCallNames)[number]]: Calls[string] };
 
@@ -160,4 +165,9 @@ function reasonOf(why: Json): string {
   const words = typeof why === 'string' ? why : '';
   if (words.startsWith('no-such-address') || words === 'address-wrong') return 'address';
   return knownReasons.includes(words) ? words.replaceAll(' ', '-') : 'other';
+}
+
+/** What follows where the plan is no mistake. */
+export function allowed(planned: Planned, gives: Facts): Outcome {
+  return 'mistakes' in planned ? refusedBy(planned.mistakes) : { gives };
 }

@@ -1,6 +1,6 @@
 /** What a shopkeeper does with one lesson: tried by the core first, so that what is wrong is told before anything is done. */
 import type { Around, Calls, Outcome } from '../flow/book.ts';
-import type { Facts, Json } from '../flow/flow.ts';
+import type { Facts } from '../flow/flow.ts';
 import {
   addDays,
   dateOf,
@@ -11,34 +11,22 @@ import {
   weekdayOf,
   type WallTime,
 } from '../lessons/calendar.ts';
-import {
-  cancelLesson,
-  mistake,
-  moveLesson,
-  retellLesson,
-  type Lesson,
-  type Planned,
-  type Today,
-} from '../lessons/lesson.ts';
+import { cancelLesson, mistake, moveLesson, type Lesson, type Today } from '../lessons/lesson.ts';
 import { doorValues, peopleOf, reachOf, type Door } from '../lessons/door-list.ts';
 import { saidInstants } from '../lessons/tidings.ts';
 import { hearGuest } from '../lessons/mail-guest.ts';
 import { putBack } from '../lessons/put-back.ts';
 import { seatsFree, type Turn } from '../lessons/roster.ts';
-import { enrol, giveBack, resizeLesson, tickOff } from '../lessons/seats.ts';
+import { enrol, giveBack, tickOff } from '../lessons/seats.ts';
 import { inItsHalf } from '../lessons/spoken/correction.ts';
-import type { Listen, Sentence } from '../lessons/spoken/sentence.ts';
+import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
-import { plain } from '../lessons/spoken/cut.ts';
-import { readSeats } from '../lessons/spoken/amounts.ts';
-import { seatsWanted } from '../lessons/spoken/seats-wanted.ts';
 import { readShift } from '../lessons/spoken/shift.ts';
-import { readLevel } from '../lessons/spoken/level.ts';
-import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Mistake } from '../units.ts';
 import type { CoreContent } from './core-content.ts';
 import { phrase, refused, refusedBy, textOf } from './values.ts';
-import { onDoor, peopleFacts, rosterOf } from './desk-board.ts';
+import { allowed, onDoor, peopleFacts, rosterOf, type Here } from './desk-board.ts';
+import { deskChange } from './desk-change.ts';
 import { mostWritten } from './desk-plan-heard.ts';
 import { deskRepeat } from './desk-repeat.ts';
 
@@ -52,11 +40,6 @@ export const deskLessonCallNames = [
   'deskRelease',
   'deskPutBack',
 ] as const;
-
-/** Where it is said, and how people here say it. */
-interface Here extends Around {
-  readonly listen: Listen;
-}
 
 type Act = (door: Door, given: Facts, here: Here) => Outcome;
 
@@ -163,46 +146,6 @@ function deskCancel(door: Door, { seen, reason = null }: Facts, { nowMs }: Aroun
     ...(words === '' ? [] : [phrase('desk-told-off-reason', { reason: words })]),
   ];
   return allowed(planned, { reason: words, unreached: concerned.unreached, told });
-}
-
-function allowed(planned: Planned, gives: Facts): Outcome {
-  return 'mistakes' in planned ? refusedBy(planned.mistakes) : { gives };
-}
-
-type Worded = 'title' | 'place' | 'price' | 'bring';
-
-/** Seats are counted anew; words are said in one language and stand in all. */
-function deskChange(door: Door, { seen, field, text }: Facts, here: Here): Outcome {
-  const { lesson } = door;
-  const words = textOf(text).trim();
-  if (field === 'seats') return resized(door, { words, seen: Number(seen) }, here);
-  if (words.length > mostWritten) return refused(mistake('words-too-long', 'text', { most: mostWritten }));
-  if (field === 'level') return relevelled(lesson, here.listen(words), { seen: Number(seen), now: here.nowMs });
-  const name = field as Worded | 'teacher';
-  const value = name === 'teacher' ? words : { en: words, 'zh-Hant': words, 'zh-Hans': words };
-  const planned = retellLesson(lesson, { [name]: value }, Number(seen), here.nowMs);
-  const values = { ...doorValues(door), ...reachOf(door.bookings), field: name, words };
-  // Of a price nobody is told.
-  const told = name === 'price' ? null : phrase('desk-told-alter', values);
-  return allowed(planned, { retold: { [name]: asJson(value) }, seats: null, told });
-}
-
-function relevelled(lesson: Lesson, words: Sentence, { seen, now }: { seen: number; now: number }): Outcome {
-  const level = readLevel(words);
-  if (level === undefined) return refused(mistake('level-unclear', 'level'));
-  return allowed(retellLesson(lesson, { level }, seen, now), { retold: { level }, seats: null, told: null });
-}
-
-const asJson = (value: object | string): Json => (typeof value === 'string' ? value : { ...value });
-
-function resized(door: Door, { words, seen }: { words: string; seen: number }, { nowMs }: Around): Outcome {
-  const planned = retellLesson(door.lesson, {}, seen, nowMs);
-  if ('mistakes' in planned) return refusedBy(planned.mistakes);
-  const text = plain(words);
-  const seats = seatsWanted(text, rosterOf(door)) ?? readSeats(text).amount ?? readNumber(text);
-  if (seats === undefined) return refused(mistake('seats-missing', 'seats'));
-  const turn = resizeLesson(rosterOf(door), seats, nowMs);
-  return 'mistakes' in turn ? refusedBy(turn.mistakes) : { gives: { retold: {}, seats, told: null } };
 }
 
 function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
