@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import { systemClock } from '../clock.ts';
 import { readContent, type Content } from '../content.ts';
+import { spokenFrom } from '../conversation/answer.ts';
 import { step } from '../core/flow/step.ts';
 import type { Reading } from '../core/reading/reading.ts';
 import { teaInItself } from '../core/teas/find.ts';
@@ -50,8 +51,9 @@ function shownOf({ finder }: Content, { language, ...reading }: Reading): object
 export function replyTo(content: Content, text: string, language: Language): string {
   const around = { nowMs: systemClock.now(), language, memory: {} };
   const { effects } = step(content.book, null, { kind: 'text', text, language }, around);
+  const spoken = spokenFrom(effects) ?? language;
   const sayings = effects.flatMap((effect) => (effect.do === 'say' && !effect.saying.later ? [effect.saying] : []));
-  return sayings.flatMap(({ phrases }) => phrases.map((phrase) => content.words.say(language, phrase))).join('\n\n');
+  return sayings.flatMap(({ phrases }) => phrases.map((phrase) => content.words.say(spoken, phrase))).join('\n\n');
 }
 
 async function main(): Promise<void> {

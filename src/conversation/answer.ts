@@ -124,7 +124,7 @@ function priorityOf(waitMs: number, event: FlowEvent): Priority {
 }
 
 /** The language the flow remembers of the person is the one they are answered in. */
-function spokenFrom(effects: readonly Effect[]): Language | undefined {
+export function spokenFrom(effects: readonly Effect[]): Language | undefined {
   const told = effects.findLast((effect) => effect.do === 'remember' && effect.name === 'language');
   return told?.do === 'remember' ? languages.find((language) => language === told.value) : undefined;
 }

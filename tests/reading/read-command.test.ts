@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
-import { parseAsk } from '../../src/commands/read.ts';
+import { parseAsk, replyTo } from '../../src/commands/read.ts';
+import { readConfig } from '../../src/config.ts';
+import { contentOf } from '../../src/own-content.ts';
 
 test.each([
   ['{"id": 1, "text": "hi"}', { id: 1, text: 'hi' }],
@@ -15,4 +17,13 @@ test.each([
   ['[1]', /^line 7: /],
 ])('%s is refused with its line', (line, message) => {
   expect(parseAsk(line, 7)).toEqual({ mistake: expect.stringMatching(message) as string });
+});
+
+test.each([
+  ['can you speak mandarin?', '简体中文'],
+  ['in traditional chinese please', '繁體中文'],
+  ['請用英文', 'English'],
+])('%s is answered in the language that is wished for', (text, said) => {
+  const language = /[a-z]/.test(text) ? 'en' : 'zh-Hant';
+  expect(replyTo(contentOf(readConfig({})), text, language)).toContain(said);
 });

@@ -178,6 +178,8 @@ test.each([
   ['my gaiwan is cold, matter?', 'not-warmed'],
   ['something light', 'recommend-tea'],
   ['how do I get the smell out of my thermos', 'clean-thermos'],
+  ['do I crack the stuffed mandarin or put it in whole', 'stuffed-mandarin'],
+  ['小青柑一顆要打洞嗎', 'stuffed-mandarin'],
 ])('%s is a question that %s answers', (text, answer) => {
   expect(heard(text).answer).toBe(answer);
 });
