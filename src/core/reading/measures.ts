@@ -30,9 +30,10 @@ interface Unit {
 }
 
 /**
- * US fluid ounce, recipe cup and avoirdupois ounce as design/units has them. A 斤 of water is the mainland's 500 g: nobody in Taiwan
- * measures water in 斤, and who means theirs says 台斤, 600 g. Of leaf it is stock and no dose. A 斤, a 兩 and a 錢 of leaf are the
- * mainland's, 500, 50 and 5 g, where simplified characters are written. A pot is told by the 兩 of water in it (common practice, no source).
+ * US fluid ounce and avoirdupois ounce by their definitions, the cup that recipes mean (240 ml, from memory). A 斤 of water is
+ * the mainland's 500 g: nobody in Taiwan measures water in 斤, and who means theirs says 台斤, 600 g. Of leaf it is stock and no
+ * dose. A 斤, a 兩 and a 錢 of leaf are the mainland's, 500, 50 and 5 g, where simplified characters are written. A pot is told by
+ * the 兩 of water in it (common practice, no source).
  */
 export const flOzMl = 29.5735;
 export const ounceG = 28.3495;
