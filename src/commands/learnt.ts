@@ -13,6 +13,7 @@ import { makeObserver } from '../core/reading/observation.ts';
 import { slipCost, swapped } from '../core/reading/slip-cost.ts';
 import { makeSubjectFinder } from '../core/reading/subjects.ts';
 import { writeWeights } from '../core/reading/weights.ts';
+import { makeSieve } from '../core/reading/sieve.ts';
 import { makeTeaFinder } from '../core/teas/find.ts';
 import { plainText } from '../core/teas/plain-text.ts';
 
@@ -70,7 +71,8 @@ export function learnt(
   const words = { ...readReadingWords(dataDir), common };
   const names = readTeaNames(dataDir);
   const finder = makeTeaFinder(readTeas(dataDir), names);
-  const observe = makeObserver({ finder, words, ordinary: new Set(names.ordinary), answers: ownAnswers(dataDir) });
+  const ordinary = new Set(names.ordinary);
+  const observe = makeObserver({ finder, words, ordinary, answers: ownAnswers(dataDir), sieve: makeSieve() });
   const subjectsOf = makeSubjectFinder(words.subjects);
   const seen = examples.map(({ kind, text }) => ({ kind, observed: observe(text, nothingAsked) }));
   const lessonsIn = (heard: readonly string[]): Lesson[] => {

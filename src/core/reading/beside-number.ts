@@ -74,8 +74,7 @@ const nearVessel = 24;
 type Test = (text: string) => boolean;
 type Told = (scene: NumberScene, number: Measure) => boolean;
 
-export function makeSigns(words: { readonly [sign in SignName]: readonly SignWords[] }): Signs {
-  const sieve = makeSieve();
+export function makeSigns(words: { readonly [sign in SignName]: readonly SignWords[] }, sieve = makeSieve()): Signs {
   const find = (pattern: string | undefined, framed: (source: string) => string): Found | null => {
     if (pattern === undefined) return null;
     const { source } = sourceOf(pattern);

@@ -17,9 +17,12 @@ const longestRun = 12;
 
 const particles = '(?: please| pls| plz| now| then|呀|啊|啦|吧|喇|嘅|的|了|先|哦|喔|喎|呢|嗎|吗|下| )*';
 
-export function makeCueSet<Name extends string>(cues: { readonly [cue in Name]: readonly string[] }): CueSet<Name> {
+/** Whoever asks several sets of one text gives them one sieve: then it is gone through once. */
+export function makeCueSet<Name extends string>(
+  cues: { readonly [cue in Name]: readonly string[] },
+  sieve = makeSieve(),
+): CueSet<Name> {
   const named = Object.entries<readonly string[]>(cues);
-  const sieve = makeSieve();
   const compiled = new Map(named.map(([cue, patterns]) => [cue, lazily(() => compiledFrom(patterns, sieve))]));
   return {
     has: (cue, text) => compiled.get(cue)?.().isIn(text) ?? false,

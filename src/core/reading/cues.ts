@@ -3,6 +3,7 @@ import { contracted, makeCueSet, type CueSet } from './cue-set.ts';
 import { editDistance, withOneLeftOut } from '../teas/spelling.ts';
 import { notMendedBy, type CueName } from './cue-names.ts';
 import type { ReadingWords } from './reading-words.ts';
+import type { Sieve } from './sieve.ts';
 
 export interface Cues extends CueSet<CueName> {
   /** The text with the words that are a letter away from a cue's word put right. */
@@ -24,7 +25,7 @@ export function cueText(plain: string): string {
 }
 
 /** `known` are words that stay as they are. */
-export function makeCues(cues: ReadingWords['cues'], known: ReadonlySet<string>): Cues {
+export function makeCues(cues: ReadingWords['cues'], known: ReadonlySet<string>, sieve: Sieve): Cues {
   const stems = stemsOf(cues);
   const near = new Map<string, string>();
   for (const stem of stems) for (const form of withOneLeftOut(stem)) if (!near.has(form)) near.set(form, stem);
@@ -38,7 +39,7 @@ export function makeCues(cues: ReadingWords['cues'], known: ReadonlySet<string>)
     }
     return word;
   };
-  return { ...makeCueSet(cues), mended: (text) => text.replace(/[a-z]{6,14}/g, mend) };
+  return { ...makeCueSet(cues, sieve), mended: (text) => text.replace(/[a-z]{6,14}/g, mend) };
 }
 
 function stemsOf(cues: ReadingWords['cues']): Set<string> {

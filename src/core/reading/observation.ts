@@ -20,6 +20,7 @@ import { isDenied, isUsedUp, stillMeant } from './nearby.ts';
 import { findNumbers } from './numbers.ts';
 import { makePlaceFinder } from './places.ts';
 import { slipWordsOf, type SlipSources } from './slip-words.ts';
+import type { Sieve } from './sieve.ts';
 import { makeSlipMender } from './slips.ts';
 import { within, type Checked } from './ranges.ts';
 import { makeKnownSizes } from './known-sizes.ts';
@@ -87,14 +88,15 @@ export interface ObserverContent {
   readonly words: ReadingWords;
   readonly ordinary: ReadonlySet<string>;
   readonly answers: SlipSources['answers'];
+  readonly sieve: Sieve;
 }
 
-export function makeObserver({ finder, words, ordinary, answers }: ObserverContent): Observer {
+export function makeObserver({ finder, words, ordinary, answers, sieve }: ObserverContent): Observer {
   const slipsOnce = lazily(() => makeSlipMender(slipWordsOf({ words, names: finder.words(), ordinary, answers })));
-  const cuesOnce = lazily(() => makeCues(words.cues, ordinary));
+  const cuesOnce = lazily(() => makeCues(words.cues, ordinary, sieve));
   const vesselsIn = lazily(() => makeVesselFinder(words, ordinary));
   const mendOnce = lazily(() => makeMender(words.common, everyday()));
-  const signsOnce = lazily(() => makeSigns(words.besideNumbers));
+  const signsOnce = lazily(() => makeSigns(words.besideNumbers, sieve));
   const sizesOnce = lazily(() => makeKnownSizes(words.knownSizes));
   const placesIn = lazily(() => makePlaceFinder(words.places));
   const guestsIn = lazily(() => makeGuestReader(words.people));

@@ -18,6 +18,7 @@ import { settleKind } from './settle-kind.ts';
 import { isAtHand, isFaint, isHalved, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
 import { makeStanding, noAnswer } from './standing.ts';
+import { makeSieve } from './sieve.ts';
 import { makeSureFinder } from './sure-answers.ts';
 import { asksWhy, toldKind } from './told-kind.ts';
 import { saysWhoComes } from './visitors.ts';
@@ -132,12 +133,13 @@ export interface ReaderContent {
 export type Reader = (text: string, hint: Hint) => Reading;
 
 export function makeReader({ finder, words: data, ordinary, answers }: ReaderContent): Reader {
-  const observe = makeObserver({ finder, words: data, ordinary: new Set(ordinary), answers });
+  const sieve = makeSieve();
+  const observe = makeObserver({ finder, words: data, ordinary: new Set(ordinary), answers, sieve });
   const subjectsOf = lazily(() => makeSubjectFinder(data.subjects));
   const evidenceOnce = lazily(() => makeEvidenceFinder(subjectsOf(), data.worlds));
   const answersOnce = lazily(() => makeAnswerFinder(answers, subjectsOf()));
   const explainOnce = lazily(() => makeExplainer(answers));
-  const sureOnce = lazily(() => makeSureFinder(answers));
+  const sureOnce = lazily(() => makeSureFinder(answers, sieve));
   const ofBrewing = new Set(answers.filter((answer) => answer.ofBrewing).map(({ id }) => id));
   const isOfBrewing = (answer: string): boolean => ofBrewing.has(answer);
   const besideBrews = new Set(answers.filter((answer) => answer.besideBrew).map(({ id }) => id));

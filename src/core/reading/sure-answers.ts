@@ -4,13 +4,14 @@
  */
 import type { StandingAnswer } from './answers.ts';
 import { makeCueSet } from './cue-set.ts';
+import type { Sieve } from './sieve.ts';
 
 export type SureAnswer = Pick<StandingAnswer, 'id' | 'kind'>;
 
 /** Takes cueText of a text. Of two that fit, the one on safety is meant. */
-export function makeSureFinder(answers: readonly StandingAnswer[]): (words: string) => SureAnswer | null {
+export function makeSureFinder(answers: readonly StandingAnswer[], sieve: Sieve): (words: string) => SureAnswer | null {
   const sure = answers.filter(({ surely }) => surely.length > 0);
   const ofSafetyFirst = sure.toSorted((a, b) => Number(b.kind === 'safety') - Number(a.kind === 'safety'));
-  const cues = makeCueSet<string>(Object.fromEntries(sure.map(({ id, surely }) => [id, surely])));
+  const cues = makeCueSet<string>(Object.fromEntries(sure.map(({ id, surely }) => [id, surely])), sieve);
   return (words) => ofSafetyFirst.find(({ id }) => cues.has(id, words)) ?? null;
 }
