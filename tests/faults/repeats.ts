@@ -68,10 +68,14 @@ function inOrderOfEach(all: readonly Incoming[]): readonly Incoming[] {
   }
   for (const own of firsts.values()) own.sort((a, b) => a.receivedAt - b.receivedAt);
   const met = new Set<string>();
+  const handedOn = new Set<string>();
   return all.map((one) => {
-    if (met.has(one.updateId)) return one;
+    // A copy comes after its first, wherever that was put.
+    const isNext = !met.has(one.updateId) || !handedOn.has(one.updateId);
+    const next = (isNext ? firsts.get(one.from)?.shift() : undefined) ?? one;
     met.add(one.updateId);
-    return firsts.get(one.from)?.shift() ?? one;
+    handedOn.add(next.updateId);
+    return next;
   });
 }
 
