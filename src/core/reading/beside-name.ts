@@ -1,5 +1,6 @@
 /** Which answer a question of brewing gets where a tea or a vessel is named in it. It settles no kind, and words nothing. */
 import type { AnswerFinder } from './answers.ts';
+import type { Span } from './beside-number.ts';
 import { cueText } from './cues.ts';
 import type { Observation } from './observation.ts';
 import { noAnswer, type FoundStanding } from './standing.ts';
@@ -16,13 +17,18 @@ export function besideName(
 ): FoundStanding {
   const { volumeMl, leafG, tempC } = quantities;
   if ([volumeMl, leafG, tempC].some(({ value }) => value !== null)) return noAnswer;
-  const named = [...teas, ...vessels].toSorted((a, b) => b.start - a.start);
-  const rest = named.reduce((text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`, plain);
+  const rest = without(plain, [...teas, ...vessels]);
   if (!asksOfIt.test(rest)) return noAnswer;
   // How big a pot should be is asked of the pot.
   const found = [words, cueText(rest)].map((asked) => answerFor(asked, 'care')?.id ?? '').find(isOfBrewing);
   return found === undefined ? noAnswer : { answer: found, near: null, isFaint: false };
 }
+
+/** What is left of a text without these. */
+const without = (plain: string, spans: readonly Span[]): string =>
+  spans
+    .toSorted((a, b) => b.start - a.start)
+    .reduce((text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`, plain);
 
 /** So alike, or by a word that leads to it, what is asked beside all of a brew has that answer as well. Judgement. */
 const sureBeside = 0.55;
@@ -34,10 +40,7 @@ export function besideBrew(
 ): string | null {
   if (teas.length === 0 || words.length > longestBeside) return null;
   const told = [...teas, ...vessels, ...measures.filter(({ dimension }) => dimension !== 'time')];
-  const rest = told
-    .toSorted((a, b) => b.start - a.start)
-    .reduce((text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`, plain);
-  const found = answerFor(cueText(rest), 'care');
+  const found = answerFor(cueText(without(plain, told)), 'care');
   return found !== null && found.likeness >= sureBeside && saidBeside.has(found.id) ? found.id : null;
 }
 const longestBeside = 80;
