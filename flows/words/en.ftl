@@ -1288,6 +1288,7 @@ lesson-more = { $count ->
  }
 lesson-none = No lessons are planned at the moment. Ask again, or let the shop know what you would like to learn.
 lesson-past-then = That day is past already.
+lesson-one-by-one = One after the other: choose the first, and when it is booked the next.
 lesson-none-such = There is no such lesson.
 lesson-none-on = { $weekday ->
     [1] There is no lesson on Mondays.

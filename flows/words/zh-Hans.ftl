@@ -1225,6 +1225,7 @@ lesson-list = 接下来有这些课：
 lesson-more = 后面还有 { $count } 节。
 lesson-none = 目前没有安排课。过一阵再问，或者告诉店家您想学什么。
 lesson-past-then = 那天已经过了。
+lesson-one-by-one = 一节一节来：先选一节，报好了再选下一节。
 lesson-none-such = 没有这样的课。
 lesson-none-on = { $weekday ->
     [1] 周一没有课。

@@ -1225,6 +1225,7 @@ lesson-list = 接下來有這些課：
 lesson-more = 之後還有 { $count } 堂。
 lesson-none = 目前沒有排課。過一陣子再問，或告訴店家您想學什麼。
 lesson-past-then = 那一天已經過了。
+lesson-one-by-one = 一堂一堂來：先選一堂，報好了再選下一堂。
 lesson-none-such = 沒有這樣的課。
 lesson-none-on = { $weekday ->
     [1] 星期一沒有課。

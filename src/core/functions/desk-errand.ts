@@ -1,21 +1,18 @@
 /** What a shopkeeper wants done in one sentence: who comes, move, cancel, write to all. It finds the lesson; the desk asks before anything is done. */
 import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import type { Lesson } from '../lessons/lesson.ts';
-import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import type { DeskCue, Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
-import { hearWish, isSuch, lessonsOn } from '../lessons/spoken/wish.ts';
+import { hearWish } from '../lessons/spoken/wish.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
 import { readOffDays } from '../lessons/spoken/off-days.ts';
-import { inPartOfDay } from '../lessons/spoken/part-of-day.ts';
 import { readPastDays } from '../lessons/spoken/past-days.ts';
-import { readSpan } from '../lessons/spoken/span.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { withoutRepeats } from '../lessons/spoken/repeat-change.ts';
 import { doorOpensMs } from '../lessons/seats.ts';
 import { doorsIn } from './desk-board.ts';
 import { guestErrand } from './desk-guests.ts';
+import { inDays, lessonsMeant, meant, namesDays, noneOn, only } from './desk-meant.ts';
 import {
   changeTaken,
   correctionTaken,
@@ -180,12 +177,6 @@ function callsOff(sentence: Sentence, around: Around, zone: string): boolean {
 
 const isQuestion = /[?？]|[嗎吗呢]\s*$/u;
 
-/** A day, or a week. */
-function namesDays(sentence: Sentence, now: number, zone: string): boolean {
-  const isDay = hearWish(sentence, now, zone).date !== undefined;
-  return isDay || readSpan(sentence.text, dateOf(wallAt(now, zone))) !== undefined;
-}
-
 /** "Take Ah Keung off Saturday": with someone who is on a list. */
 function errandWithGuest(sentence: Sentence, around: Around, zone: string): Found | null {
   const act = sentence.says('desk-correct')
@@ -220,31 +211,3 @@ const saysDay = ({ act, taken }: Found): boolean => {
   const words = textOf(taken['words']);
   return act === 'write' && words !== '' && !/\b(?:from|until|till|between|through|to \d)|[到至]/iu.test(words);
 };
-
-const openIn = (around: Around): readonly Lesson[] =>
-  doorsIn(around).flatMap(({ lesson }) => (lesson.status === 'cancelled' ? [] : [lesson]));
-
-/** A day, and nothing is on it. */
-function noneOn(sentence: Sentence, around: Around, zone: string): boolean {
-  const lessons = openIn(around);
-  const wish = onMeantDay(hearWish(sentence, around.nowMs, zone), lessons, around.nowMs);
-  return wish.date !== undefined && lessonsOn(lessons, wish).length === 0;
-}
-
-const only = (lessons: readonly Lesson[]): Lesson | undefined => (lessons.length === 1 ? lessons[0] : undefined);
-const meant = (...what: Parameters<typeof lessonsMeant>): Lesson | undefined => only(lessonsMeant(...what));
-
-/** By title, or by day: of a move the day it is moved from. Several where that does not tell. */
-function lessonsMeant(sentence: Sentence, act: Errand, around: Around, zone: string): readonly Lesson[] {
-  const lessons = openIn(around);
-  const wish = onMeantDay(hearWish(sentence, around.nowMs, zone), lessons, around.nowMs);
-  const onDay = act === 'repeat' || wish.date === undefined ? [] : lessonsOn(lessons, wish);
-  const titled = titledLessons(onDay.length > 0 ? onDay : lessons, wish);
-  return inPartOfDay(titled.length > 0 ? titled : onDay, sentence.text);
-}
-
-/** "This week", "in January": of days named together. */
-function inDays({ text }: Sentence, around: Around, zone: string): readonly Lesson[] {
-  const span = readSpan(text, dateOf(wallAt(around.nowMs, zone)));
-  return span === undefined ? [] : openIn(around).filter((one) => isSuch(one, { span }));
-}

@@ -88,10 +88,13 @@ function withLevel(said: Said, words: Sentence): Understood {
 }
 
 function withAmount(said: Said, field: 'seats' | 'minutes', words: string): Said {
-  const text = plain(words);
-  const { amount } = field === 'seats' ? readSeats(text) : readDuration(text);
-  const found = amount ?? readNumber(text);
+  const found = amountIn(field, plain(words));
   return found === undefined ? said : { ...said, [field]: found };
+}
+
+function amountIn(field: 'seats' | 'minutes', text: string): number | undefined {
+  const { amount } = field === 'seats' ? readSeats(text) : readDuration(text);
+  return amount ?? readNumber(field === 'seats' ? text.replace(/[個个吧就好了。]+$/u, '') : text);
 }
 
 function merged(
@@ -129,7 +132,7 @@ export function tellsNothing(
 ): boolean {
   if (field === 'starts') return namesNoTime(hearLesson(sentence, around.nowMs, zone));
   const text = plain(sentence.text);
-  return (field === 'seats' || field === 'minutes') && !/\d/.test(text) && readNumber(text) === undefined;
+  return (field === 'seats' || field === 'minutes') && !/\d/.test(text) && amountIn(field, text) === undefined;
 }
 
 /** "Bring: an old shirt", "place: upstairs", 要帶：圍裙. */

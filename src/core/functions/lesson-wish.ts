@@ -9,6 +9,7 @@ import { asksForRoom } from '../lessons/spoken/detail.ts';
 import { hearNarrowing, narrowed } from '../lessons/spoken/narrow.ts';
 import { hearSaid, seatsAlone, seatsMeant } from '../lessons/spoken/said.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
+import { severalMeant } from '../lessons/spoken/several.ts';
 import type { SeatChange } from '../lessons/spoken/seat-change.ts';
 import { callsAnother, shownLikeness, titledLessons } from '../lessons/spoken/titles.ts';
 import {
@@ -54,12 +55,17 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const fewer = fewerOf(asked, wish, around);
   if (fewer) return fewer;
   const own = spokenOfOwn(wish, around);
+  const several = severalMeant(sentence, wish, upcoming);
+  if (several.length > 1)
+    return { want: 'enrol', isSeveral: true, narrowed: true, seats: wish.seats ?? null, ids: several };
   const isOwn = ({ id }: ListedLesson): boolean => own.some(({ lesson }) => lesson.id === id);
   // Who names a lesson they have not booked does not mean the one they have.
-  const isOfSpan = wish.span !== undefined && wish.want === 'question';
+  const isOfSpan = wish.span !== undefined && (wish.want === 'question' || wish.want === 'detail');
   const such =
     isOfSpan || ['list', 'enrol'].includes(wish.want) ? upcoming.filter((one) => isSuch(one, wish)) : upcoming;
-  const open = atHour(such.length > 0 ? such : upcoming, sentence);
+  // 下一次蓋碗課也要: what is booked is not the next.
+  const isAnew = wish.want === 'enrol' && wish.date === undefined && sentence.says('next-time');
+  const open = atHour(such.length > 0 ? such : upcoming, sentence).filter((one) => !isAnew || !isOwn(one));
   const among =
     wish.want === 'leave' ? [...own.map(({ lesson }) => lesson), ...upcoming.filter((one) => !isOwn(one))] : open;
   // Nothing but a title or a day, where lessons are shown.
@@ -79,7 +85,7 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const shown = shownIn(around).find(({ id }) => id === asked.lesson);
   const alike = shown && wish.date !== undefined ? meant.filter(isLike(shown)) : [];
   const likeliest = alike.length === 1 ? alike : meant;
-  const one = isOfOwn ? spokenOf(wish, own, upcoming) : likeliest.length === 1 ? likeliest[0] : next;
+  const one = isOfOwn && !isOfSpan ? spokenOf(wish, own, upcoming) : likeliest.length === 1 ? likeliest[0] : next;
   return {
     want: isShown ? 'enrol' : wish.want,
     seats: seatsAlone(sentence) ?? seatsMeant(sentence, wish.seats, guests),
@@ -92,7 +98,7 @@ export function wishOf(asked: Asked, around: Around): Facts {
       around,
     ),
     isNext: next !== undefined,
-    isDated: wish.date !== undefined,
+    isDated: wish.date !== undefined || (isOfSpan && such.length > 0),
     asksRoom: asksForRoom(sentence),
     titled: titledLessons(upcoming, wish)[0]?.id ?? null,
     narrowed: false,

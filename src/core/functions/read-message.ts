@@ -2,6 +2,7 @@
 import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { isAsking, nameAlone, nameGiven } from '../lessons/spoken/name.ts';
+import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { inTalk } from '../talk/at-hand.ts';
 import { talkWords } from '../talk/talk-cues.ts';
 import { twoAsked } from '../talk/two-asked.ts';
@@ -68,10 +69,13 @@ export function readMessage(
     errand: plans ? null : errandOf(sentence, around, content.zone),
     named: nameIn(textOf(text), said, flow === 'lesson' || heard['kind'] === 'lesson'),
     isAsking: asks,
-    ofLesson: read['kind'] === 'safety' && isLessonWish(sentence, house),
+    ofLesson: read['kind'] === 'safety' && (isLessonWish(sentence, house) || asksForASeat(sentence)),
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
   });
 }
+
+/** 有高血壓可以報名嗎, of no lesson by its name. */
+const asksForASeat = (sentence: Sentence): boolean => sentence.says('of-lessons') && sentence.says('enrol');
 
 /** A name may stand in what is only said around the message. */
 const nameIn = (written: string, said: string, isOfLesson: boolean): string | null =>

@@ -21,8 +21,14 @@ const most = new RegExp(
 /** "For 8" and no more, where that piece of the sentence ends: for two hours is a length, for 8 euros a price. */
 const forSoMany = new RegExp(`\\bfor\\s+(?<n>${number})(?=\\s*(?:[,;.!?]|${mark}|$))`, 'iu');
 
+/** 我報一個, and not 一個月, 一個人來的課. */
+const hanSoMany = new RegExp(
+  `(?:[報报訂订留])(?<n>${number})[個个](?=\\s*(?:[,，。!！?？吧啦啊呀嗎吗了]|${mark}|$))`,
+  'u',
+);
+
 export function readSeats(text: string): Amount {
-  const [found] = [seats, most, forSoMany]
+  const [found] = [seats, most, forSoMany, hanSoMany]
     .map((pattern) => taken(text, pattern, numberIn))
     .filter(({ amount }) => amount !== undefined);
   return found ?? { rest: text };

@@ -88,10 +88,11 @@ export function makeSeatChange(kin: Kin): SeatChangeReader {
   const patterns = patternsOf(kin);
   const twos = new Set(kin.two);
   const alone = new Set([...kin.one, ...kin.two]);
-  const countedBy = (groups: Groups | undefined): number | null => {
+  const countedBy = (groups: Groups | undefined, isHeld = false): number | null => {
     const { n, single, who = '' } = groups ?? {};
-    // "Can I bring friends?": how many is not said; 帶個朋友 says one.
-    if (groups === undefined || ((n ?? single) === undefined && !alone.has(who))) return null;
+    // "Can I bring friends?": how many is not said; 帶個朋友 says one, and so does 朋友不能來 of somebody who has a seat.
+    const isOne = isHeld && /\p{Script=Han}/u.test(who);
+    if (groups === undefined || ((n ?? single) === undefined && !isOne && !alone.has(who))) return null;
     return countOf(n) ?? (twos.has(who) ? 2 : 1);
   };
   return (sentence) => {
@@ -102,7 +103,7 @@ export function makeSeatChange(kin: Kin): SeatChangeReader {
       more: countOf(firstOf(more, text)?.groups?.['n']),
       fewer: found
         ? (countOf(found['n']) ?? 1)
-        : (countOf(firstOf(less, text)?.groups?.['n']) ?? countedBy(notComing(patterns.fewer, text, sentence))),
+        : (countOf(firstOf(less, text)?.groups?.['n']) ?? countedBy(notComing(patterns.fewer, text, sentence), true)),
       along: countedBy(firstOf(patterns.along, text)?.groups),
     };
   };

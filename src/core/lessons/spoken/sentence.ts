@@ -18,6 +18,7 @@ export const lessonCueNames = [
   'remind',
   'own',
   'enrol',
+  'several',
   'list',
   'next-lesson',
   'asks-which',

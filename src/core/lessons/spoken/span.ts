@@ -77,7 +77,27 @@ export function readMonths(text: string, today: WallDate): { readonly span?: Spa
 export function readSpan(sentence: string, today: WallDate): Span | undefined {
   const text = plain(sentence);
   const found = spans.find(([pattern]) => pattern.test(text));
-  return found?.[1](today, monthIn(text));
+  return thirdOf(found?.[1](today, monthIn(text)), text, today);
+}
+
+/** 月底, 下個月初: ten days of a month, the last ones to its end. */
+const thirds: readonly (readonly [RegExp, string, string?])[] = [
+  [/月初|月頭|月头|上旬|\b(?:beginning|start) of (?:the|this|next) month\b/iu, '01', '10'],
+  [/月中(?!旬)|中旬|\bmiddle of (?:the|this|next) month\b/iu, '11', '20'],
+  [/月[底尾末]|下旬|\bend of (?:the|this|next) month\b/iu, '21'],
+];
+
+function thirdOf(span: Span | undefined, text: string, today: WallDate): Span | undefined {
+  const third = thirds.find(([pattern]) => pattern.test(text));
+  if (third === undefined) return span;
+  const [, first, last] = third;
+  const within = (day: WallDate): Span => ({
+    from: `${day.slice(0, 8)}${first}`,
+    to: last === undefined ? monthOf(day).to : `${day.slice(0, 8)}${last}`,
+  });
+  const of = within(span?.from ?? today);
+  const meant = span === undefined && of.to < today ? within(firstAfter(today)) : of;
+  return { from: meant.from < today ? today : meant.from, to: meant.to };
 }
 
 const mondayAfter = (today: WallDate): WallDate => addDays(today, 8 - weekdayOf(today));

@@ -20,6 +20,13 @@ export function titledLessons<Kind extends Lesson>(
   );
 }
 
+/** 蓋碗課和岩茶課, "the gaiwan evening and the Wuyi one": those each part of a sentence calls by its title. */
+export function titledTogether<Kind extends Lesson>(lessons: readonly Kind[], { rest }: Called): readonly Kind[] {
+  const parts = rest.split(/[和跟同及、，,]|[還还]有|\b(?:and|plus|as well as)\b/iu);
+  const called = parts.map((part) => titledLessons(lessons, { rest: part })).filter((those) => those.length === 1);
+  return [...new Set(called.flat())];
+}
+
 /** Of a series the next one is meant, unless a day was named. */
 const nextOfEach = <Kind extends Lesson>(named: readonly Kind[]): readonly Kind[] =>
   named.filter((one, n) => named.findIndex(({ series, id }) => (series ?? id) === (one.series ?? one.id)) === n);

@@ -30,6 +30,8 @@ it.each<[string, Wanted, number | undefined]>([
   ['put us down for 3 places', 'enrol', 3],
   ['我想報名第一杯茶，兩個人', 'enrol', 2],
   ['盖碗之夜我要订两个座位', 'enrol', 2],
+  ['星期六那个我报一个', 'enrol', 1],
+  ['蓋碗之夜我和我先生一起', 'enrol', undefined],
   ['which lessons are there?', 'list', undefined],
   ['do you have classes for beginners?', 'list', undefined],
   ['when is the next lesson', 'list', undefined],
