@@ -24,9 +24,9 @@ export interface Message {
 }
 
 /** Whether a message asks for a seat, or for one's own booking, by the names of the lessons there are. */
-export function isLessonWish(sentence: Sentence, house: Facts | undefined): boolean {
+export function isLessonWish(sentence: Sentence, { house, nowMs }: Pick<Around, 'house' | 'nowMs'>): boolean {
   const known = [...upcomingIn({ house }), ...goneIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
-  return known.length > 0 && isAboutLessons(sentence, known);
+  return known.length > 0 && isAboutLessons(sentence, known, nowMs);
 }
 
 /** What can only be of a booking just made: "what should I bring?", "改三位", where nothing else is spoken of. */
@@ -50,10 +50,14 @@ export function goesOnAboutLessons({ sentence, heard, flow }: Message, said: Fac
   if (flow !== 'lesson') return false;
   // 先自己試試，家裡有鳳凰單叢
   if (heard['kind'] === 'brew' && (heard['tea'] ?? null) !== null && sentence.says('brews-own')) return false;
-  if (said?.['named'] === true || said?.['narrows'] === true || asksForTopic(sentence, heard)) return true;
+  const isOfThem = said?.['named'] === true || said?.['narrows'] === true || saysOtherDays(sentence);
+  if (isOfThem || asksForTopic(sentence, heard)) return true;
   const tellsNothing = ofABrew.every((name) => (heard[name] ?? null) === null);
   return heard['kind'] === 'brew' && tellsNothing && !sentence.says('brew-talk');
 }
+
+/** "Any other day?", "and the week after?" */
+const saysOtherDays = (sentence: Sentence): boolean => sentence.says('other-days') || sentence.says('week-after');
 
 /** "Do you have anything on puer?", where lessons are talked of. */
 const asksForTopic = (sentence: Sentence, heard: Facts): boolean =>

@@ -6,7 +6,7 @@ import type { Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
 import { enrol, ownActs } from '../lessons/seats.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
-import { hearChange, hearSwap } from '../lessons/spoken/swap.ts';
+import { hearChange, hearSwap, weeksIn } from '../lessons/spoken/swap.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { titledLessons } from '../lessons/spoken/titles.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
@@ -56,6 +56,19 @@ function changeOf(sentence: Sentence, { ahead, upcoming }: Ground, around: Aroun
   if (!titled && day === undefined && span === undefined) return own ? nextTime(sentence, own, upcoming) : null;
   const lesson = titled ?? meantThere(there, '', own?.lesson);
   return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
+}
+
+/** "And the week after?", said of one that is only shown: the same a week later, to be looked at. Null where nothing of the kind is said. */
+export function insteadOfShown(sentence: Sentence, shown: Json, around: Around): Facts | null {
+  const upcoming = upcomingIn(around);
+  const one = upcoming.find(({ id }) => id === shown);
+  const weeks = one === undefined ? undefined : weeksIn(sentence);
+  if (one === undefined || weeks === undefined) return null;
+  const day = addDays(dateOf(one.starts), 7 * weeks);
+  const alike = upcoming.filter((other) => other.id !== one.id && isSameKind(other, one));
+  const there = alike.find(({ starts }) => dateOf(starts) === day);
+  if (there) return { want: 'enrol', lesson: there.id, seats: null, isSure: false };
+  return { want: 'list', ids: alike.map(({ id }) => id), noneThen: true };
 }
 
 /** "The next one", 改到下次: of the same kind, after the one there is. */

@@ -3,7 +3,7 @@ import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
 import type { Lesson } from '../lessons/lesson.ts';
-import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
+import type { ListedLesson, OwnBooking } from '../lessons/roster.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
 import { asksForRoom } from '../lessons/spoken/detail.ts';
 import { hearNarrowing, narrowed } from '../lessons/spoken/narrow.ts';
@@ -24,24 +24,26 @@ import {
 } from '../lessons/spoken/wish.ts';
 import { lessonValues } from '../lessons/tidings.ts';
 import { phrase } from './values.ts';
-import { swapOf } from './lesson-swap.ts';
-import { goneIn, isAhead, ownIn, shownIn, stands, upcomingIn, zoneOf } from './lessons-in-house.ts';
+import { insteadOfShown, swapOf } from './lesson-swap.ts';
+import { goneIn, isAhead, isLateFor, ownIn, shownIn, stands, upcomingIn, zoneOf } from './lessons-in-house.ts';
 
 export interface Asked {
   readonly sentence: Sentence;
   readonly guests: Json;
   readonly change: SeatChange;
-  /** Whether a lesson is about the tea that was named; null where none was. */
+  /** Whether it is about the tea that was named; null where none was. */
   readonly isOnTopic: ((lesson: Lesson) => boolean) | null;
   /** The one that is shown, if one is. */
   readonly lesson: Json;
+  /** The one spoken of last, whether it is shown or not. */
+  readonly last: Json;
   /** Those listed last, where they are not all there are. */
   readonly ids: Json;
 }
 
 export function wishOf(asked: Asked, around: Around): Facts {
   const { sentence, guests, change } = asked;
-  const swap = swapOf(sentence, around, 'lesson');
+  const swap = swapOf(sentence, around, 'lesson') ?? insteadOfShown(sentence, asked.last, around);
   if (swap) return swap;
   const upcoming = upcomingIn(around);
   const zone = zoneOf(shownIn(around));
@@ -81,7 +83,8 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const isOther = wish.want === 'enrol' && titledLessons(upcoming, wish).length === 0 && callsAnother(upcoming, wish);
   const meant = wish.want === 'leave' ? named.filter(isOwn) : isOther ? [] : named;
   const isOfOwn = wish.want === 'detail' || (wish.want === 'question' && seatsAlone(sentence) !== null);
-  const next = wish.want !== 'leave' && asksForNext(sentence) && meant.length > 1 ? nextOf(meant) : undefined;
+  const next =
+    wish.want !== 'leave' && asksForNext(sentence) && meant.length > 1 ? nextAmong(meant, asked.ids) : undefined;
   const shown = shownIn(around).find(({ id }) => id === asked.lesson);
   const alike = shown && wish.date !== undefined ? meant.filter(isLike(shown)) : [];
   const likeliest = alike.length === 1 ? alike : meant;
@@ -95,7 +98,7 @@ export function wishOf(asked: Asked, around: Around): Facts {
     elsewhen: other.elsewhen ? phrase('lesson-told-elsewhen', elsewhenValues(other.elsewhen)) : null,
     isLate: isLateFor(
       own.find(({ lesson }) => lesson.id === one?.id),
-      around,
+      around.nowMs,
     ),
     isNext: next !== undefined,
     isDated: wish.date !== undefined || (isOfSpan && such.length > 0),
@@ -177,10 +180,6 @@ function atHour(lessons: readonly ListedLesson[], sentence: Sentence): readonly 
   return there.length > 0 ? there : lessons;
 }
 
-/** Too late to give it back as one likes; that they don't come can still be said. */
-const isLateFor = (own: OwnBooking | undefined, { nowMs }: Around): boolean =>
-  own?.standing === 'seated' && nowMs >= leaveUntil(own.lesson, own) && nowMs < own.lesson.startsAt;
-
 /** Of the only booking there is: two more seats, or one fewer; who was the last to come gives it back. */
 function seatsChanged({ more, along, fewer }: SeatChange, around: Around): Facts | null {
   const own = ownIn(around).filter((one) => isAhead(one, around.nowMs));
@@ -226,6 +225,12 @@ function spokenOf(wish: Wish, own: readonly OwnBooking[], upcoming: readonly Lis
   const onDay = wish.date === undefined ? [] : lessonsOn(upcoming, wish);
   if (!titled && onDay.length > 0) return onDay.length === 1 ? onDay[0] : undefined;
   return titled ?? (own.length === 1 ? own[0]?.lesson : undefined);
+}
+
+/** "Put me down for the next one", under a list of the evenings: the first of those. */
+function nextAmong(meant: readonly Lesson[], ids: Json): Lesson | undefined {
+  const listed = Array.isArray(ids) ? meant.filter(({ id }) => ids.includes(id)) : [];
+  return nextOf(listed.length > 0 ? listed : meant);
 }
 
 interface Otherwise {

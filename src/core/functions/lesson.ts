@@ -33,10 +33,10 @@ type LessonCalls = { readonly [name in (typeof lessonCallNames)[number]]: Calls[
 type Listening = Pick<CoreContent, 'teas' | 'seatChange' | 'listen'>;
 
 export const lessonCalls = ({ teas, seatChange, listen }: Listening): LessonCalls => ({
-  lessonWish: ({ text, guests = null, tea = null, family = null, lesson = null, ids = null }, around) => {
+  lessonWish: ({ text, guests = null, tea = null, family = null, lesson = null, last = null, ids = null }, around) => {
     const sentence = listen(textOf(text));
     const isOnTopic = topicOf(sentence, { tea, family }, teas);
-    return { gives: wishOf({ sentence, guests, change: seatChange(sentence), isOnTopic, lesson, ids }, around) };
+    return { gives: wishOf({ sentence, guests, change: seatChange(sentence), isOnTopic, lesson, last, ids }, around) };
   },
   lessonList: ({ ids = null, first }, around) => ({ gives: listed({ ids, first: Number(first ?? 0) }, around) }),
   oneLesson: ({ lesson }, around) => oneLesson(textOf(lesson), around),

@@ -1,7 +1,7 @@
 /** The lessons and bookings a turn sees, as flows are given them. */
 import type { Facts } from '../flow/flow.ts';
 import type { Lesson } from '../lessons/lesson.ts';
-import type { Booking, ListedLesson, OwnBooking } from '../lessons/roster.ts';
+import { leaveUntil, type Booking, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
 
 export interface InHouse {
   readonly house?: Facts | undefined;
@@ -21,6 +21,10 @@ export function ownBooking(lesson: string, inHouse: InHouse): OwnBooking | undef
 }
 
 export const isAhead = (one: OwnBooking, nowMs: number): boolean => stands(one) && one.lesson.endsAt > nowMs;
+
+/** Too late to give it back as one likes; that they don't come can still be said. */
+export const isLateFor = (own: OwnBooking | undefined, nowMs: number): boolean =>
+  own?.standing === 'seated' && nowMs >= leaveUntil(own.lesson, own) && nowMs < own.lesson.startsAt;
 
 /** Where lessons are shown, what was on the list a while ago can be named as well. */
 export const shownIn = (inHouse: InHouse): readonly Lesson[] => [...upcomingIn(inHouse), ...goneIn(inHouse)];

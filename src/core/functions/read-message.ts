@@ -4,6 +4,7 @@ import type { Facts, Json } from '../flow/flow.ts';
 import { isAsking, nameAlone, nameGiven } from '../lessons/spoken/name.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { inTalk } from '../talk/at-hand.ts';
+import { mayBeNoDanger } from '../talk/harmless.ts';
 import { talkWords } from '../talk/talk-cues.ts';
 import { twoAsked } from '../talk/two-asked.ts';
 import type { Language } from '../units.ts';
@@ -48,14 +49,15 @@ export function readMessage(
   const talked = inTalk(named, said, talk, content.talkCues);
   const declined = declinesHere(sentence, talked, flow);
   const read = declined ? { ...talked, kind: 'greeting', act: 'no', answer: null } : talked;
-  const mayBeLesson = wishesOverKind.has(read['kind'] ?? null);
+  // "I may be ten minutes late, is that a problem?"
+  const mayBeLesson = wishesOverKind.has(read['kind'] ?? null) || mayBeNoDanger(read);
   const mayPlan = mayBeLesson || read['kind'] === 'lesson';
   const plans = mayPlan && asked !== 'reply' && plansLesson(sentence, around, content.zone);
   const asks = isAsking(sentence);
   const message = { sentence, heard: read, flow: about, change: content.seatChange(sentence) };
   const ofLessons = saidOfLessons(message, around);
   const goesOn = (asked !== 'name' || asks) && goesOnAboutLessons(message, ofLessons);
-  const isWish = goesOn || isLessonWish(sentence, house) || isOfOwnLesson(message, around);
+  const isWish = goesOn || isLessonWish(sentence, around) || isOfOwnLesson(message, around);
   const isOfPot = read['steers'] === 'remind';
   const after = saidAfterwards(message, around);
   const heard =
@@ -69,7 +71,7 @@ export function readMessage(
     errand: plans ? null : errandOf(sentence, around, content.zone),
     named: nameIn(textOf(text), said, flow === 'lesson' || heard['kind'] === 'lesson'),
     isAsking: asks,
-    ofLesson: read['kind'] === 'safety' && (isLessonWish(sentence, house) || asksForASeat(sentence)),
+    ofLesson: read['kind'] === 'safety' && (isLessonWish(sentence, around) || asksForASeat(sentence)),
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
   });
 }

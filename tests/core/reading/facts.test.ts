@@ -124,6 +124,8 @@ describe('guests', () => {
     ['if the people are eight', 8],
     ['two kids asleep, tea in a mug', null],
     ['one client says she is coeliac', null],
+    ['oolong with my wife and a friend', 3],
+    ['tea with mum and dad', 3],
   ])('%s: %s', (text, guests) => {
     expect(said(text).guests).toBe(guests);
   });

@@ -1,4 +1,5 @@
 /** A day that is told only because it does not suit: "Saturday is no good, anything on a weekday?". It books nothing and gives nothing back. */
+import { feastName } from './feasts.ts';
 import { fullWeekdays } from './weekdays.ts';
 
 const day = `(?:on )?(?:a |any |the )?(?:${fullWeekdays})s?(?: (?:morning|afternoon|evening|night)s?)?`;
@@ -8,6 +9,8 @@ const declined = new RegExp(
     `\\b${day} (?:doesn'?t|don'?t|won'?t|never)(?: really)? (?:works?|suits?|do)(?: for)?(?: me| us)?`,
     `\\b(?:can'?t|cannot|don'?t|couldn'?t) (?:do|make|manage) ${day}`,
     `\\bnot ${day}`,
+    `\\bonly (?:on )?(?:${fullWeekdays})s?(?=\\?)`,
+    `\\b(?:that|it|this)(?:'?s| is) (?:on )?(?:a |the )?(?:${fullWeekdays}|${feastName.replace('?<feast>', '?:')})`,
   ].join('|'),
   'giu',
 );

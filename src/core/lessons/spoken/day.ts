@@ -3,6 +3,7 @@ import type { Mistake } from '../../units.ts';
 import { addDays, isWallDate, weekdayOf, type WallDate } from '../calendar.ts';
 import { mistake } from '../lesson.ts';
 import { cut, type Cut } from './cut.ts';
+import { readFeastDay } from './feast-day.ts';
 import { monthName, readMonth } from './months.ts';
 import { readNumber } from './numeral.ts';
 import { fullWeekdays, weekdayIn } from './weekdays.ts';
@@ -60,6 +61,8 @@ const relative = new RegExp(
 );
 
 export function readDay(text: string, today: WallDate): Day {
+  const feast = readFeastDay(text, today);
+  if (feast) return { ...feast, mayBeNextWeek: false, mistakes: [] };
   const dated = datePatterns.map((pattern) => cut(text, pattern)).find((one) => one !== undefined);
   const slash = dated ? undefined : cut(text, slashed);
   const day =

@@ -10,6 +10,9 @@ export const monthName =
 /** After the name of a month whose lessons are meant: "the January ones". */
 export const itsLessons = `(?:'?s)? (?:ones|lessons|classes|courses|dates|evenings|sessions|workshops)\\b`;
 
+/** … which suits them: "January is fine". */
+export const suits = '(?: is| would be)? (?:fine|good|ok|okay|better|best|great|then|instead|works|suits)\\b';
+
 /** By its name or its number; undefined when the words are neither. */
 export function readMonth(words: string): number | undefined {
   const named = months.indexOf(words.toLowerCase().slice(0, 3));

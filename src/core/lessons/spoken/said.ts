@@ -3,14 +3,14 @@ import type { Instant } from '../../units.ts';
 import type { Lesson } from '../lesson.ts';
 import { number, readNumber } from './numeral.ts';
 import { plain } from './cut.ts';
-import { partedFromName } from './name.ts';
+import { isAsking, partedFromName } from './name.ts';
 import { hearNarrowing } from './narrow.ts';
 import type { Sentence } from './sentence.ts';
 import type { SeatChange } from './seat-change.ts';
 import { severalMeant } from './several.ts';
 import { onMeantDay } from './meant-day.ts';
-import { hearWish, lessonElsewhen, meantLessons, type Wanted, type Wish } from './wish.ts';
-import { isTitledAlone, likeness, shownLikeness, sureLikeness } from './titles.ts';
+import { hearWish, lessonElsewhen, lessonsOn, meantLessons, type Wanted, type Wish } from './wish.ts';
+import { isTitledAlone, likeness, shownLikeness, sureLikeness, titledLessons } from './titles.ts';
 
 export interface Said {
   readonly want: Wanted;
@@ -60,7 +60,8 @@ export function hearSaid(sentence: Sentence, { lessons, now, zone, change }: Gro
   const meant = named && !isSeveral && !lessonElsewhen(lessons, wish) ? meantLessons(lessons, wish, shownLikeness) : [];
   const figure = /^\d{1,4}$/.test(text) ? Number(text) : null;
   const { more, along } = change;
-  const narrows = !named && wish.want !== 'detail' && hearNarrowing(spoken) !== null;
+  const asksFewer = hearNarrowing(spoken) !== null || spoken.says('other-days');
+  const narrows = !named && wish.want !== 'detail' && asksFewer;
   const said = {
     want: wish.want,
     titled: wish.date === undefined && wish.seats === undefined && isTitledAlone(lessons, wish),
@@ -94,11 +95,21 @@ const besides = ['how-waits', 'late', 'unheard', 'unremind', 'mail', 'shop-says'
 /** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
 function isNamed(spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): boolean {
   if (wish.span !== undefined && (wish.want === 'list' || wish.rest.length <= longestDays)) return true;
+  // "When is the next one?": of those that are shown the first.
+  if (spoken.says('next-lesson')) return true;
+  if (isTitledOnItsDay(spoken, wish, lessons)) return true;
   // 我要報名第一杯茶: the whole title, among other words.
   if (wish.want === 'enrol' && lessons.some((one) => likeness(one, wish.rest, 2) >= sureLikeness)) return true;
   const isBare = !/[\p{L}\p{N}]/u.test(spoken.part(partyIn(wish.rest).rest).without('beside-day').text);
   return isTitledAlone(lessons, wish) || (wish.date !== undefined && (wish.want !== 'question' || isBare));
 }
+
+/** "Me and my daughter for the first cup, 12 December": whoever tells both asks for that one, whatever else is said. */
+const isTitledOnItsDay = (spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): boolean =>
+  wish.date !== undefined &&
+  wish.want === 'question' &&
+  !isAsking(spoken) &&
+  titledLessons(lessonsOn(lessons, wish), wish, sureLikeness).length > 0;
 
 /** "The 10th then, two of us": how many they are, told beside the day. */
 const party = new RegExp(

@@ -32,8 +32,12 @@ const more = [
   new RegExp(`^${asksHan}加(?<n>${number})(?:個|个|位|人|座)(?:位子|座位|人)?[吧嗎吗呢啦]*[。?？]?$`),
 ];
 
-/** 取消一位, 少一個人: seats, and not the booking. */
+/** "Drop two seats", 取消一位, 少一個人: seats, and not the booking. */
 const less = [
+  new RegExp(
+    `^(?:[a-z]+[, ]+){0,3}(?:drop|remove|lose|cancel|take off|take away|give back) (?<n>${number})(?: (?:of (?:us|them|my|the|our)|people|persons?|seats?|places?|spots?|guests?)){1,2}[.! ]*$`,
+  ),
+  new RegExp(`^(?:[a-z]+[, ]+){0,3}(?<n>${number})(?: (?:people|persons?|seats?|places?))? (?:less|fewer)\\b`),
   new RegExp(
     `^(?:那|我|我們|我们|想|要|請|请|可以|能不能|可唔可以)*(?:取消|退掉|退|少|減|减)(?:掉|了|少|去)?(?<n>${number})(?:個|个)?(?:位子|座位|位|人|座)[吧了嗎吗呢啦]*[。?？]?$`,
   ),

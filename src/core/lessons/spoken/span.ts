@@ -1,7 +1,7 @@
 /** Days that are named together, "this week", "下個月": from which to which. A single day is day.ts's. */
 import { addDays, weekdayOf, type WallDate } from '../calendar.ts';
 import { cut, plain } from './cut.ts';
-import { itsLessons, monthName, readMonth } from './months.ts';
+import { itsLessons, monthName, readMonth, suits } from './months.ts';
 
 export interface Span {
   readonly from: WallDate;
@@ -9,7 +9,7 @@ export interface Span {
 }
 
 /** "In December", "the December ones", 十二月有什麼課: no day of it is named. */
-const monthAlone = `\\b(?:(?:in|over|during|for) |(?=(?:${monthName})${itsLessons}))(?<en>${monthName})\\b(?! \\d)`;
+const monthAlone = `\\b(?:(?:in|over|during|for|what about|how about|maybe|make it) |(?=(?:${monthName})(?:${itsLessons}|${suits})))(?<en>${monthName})\\b(?! \\d)`;
 const hanMonthAlone =
   '(?<![\\d個个])(?<han>1[0-2]|[1-9]|十[一二]?|[一二三四五六七八九])月(?!\\s*[\\d一二三四五六七八九十])';
 const inMonth = new RegExp(`${monthAlone}|${hanMonthAlone}`, 'iu');

@@ -61,7 +61,7 @@ const soManyLater = [
 ];
 
 /** "Push it back two weeks", 可以延後兩週嗎, "the week after". */
-function weeksIn(sentence: Sentence): number | undefined {
+export function weeksIn(sentence: Sentence): number | undefined {
   const text = wordsOf(sentence);
   const words = sentence.says('puts-off')
     ? soManyLater.map((pattern) => pattern.exec(text)?.groups?.['n']).find((n) => n !== undefined)

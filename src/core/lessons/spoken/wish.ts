@@ -61,6 +61,7 @@ const wants: readonly (readonly [LessonCue, Wanted])[] = [
   ['shop-says', 'shop-says'],
   ['unheard', 'unheard'],
   ['late', 'late'],
+  ['stands-in', 'shop-says'],
   ['leave', 'leave'],
   ['unremind', 'unremind'],
   ['remind', 'remind'],
@@ -158,15 +159,22 @@ export function lessonElsewhen<Kind extends Lesson>(lessons: readonly Kind[], wi
 const plainlyOfLessons: ReadonlySet<Wanted> = new Set(['own', 'unremind', 'late', 'unheard']);
 
 /** Whether a sentence wants a seat, or one's own booking, so plainly that it is about lessons, whatever its words are about. */
-export function isAboutLessons(sentence: Sentence, lessons: readonly Lesson[]): boolean {
+export function isAboutLessons(sentence: Sentence, lessons: readonly Lesson[], now: Instant): boolean {
   const want = plainWant(sentence);
   if (want !== undefined && plainlyOfLessons.has(want)) return true;
   if (sentence.says('asks-for-lessons') || sentence.says('reminders-back')) return true;
-  if (want === undefined && !asksDetail(sentence)) return false;
   // One word of a title may be a tea to buy as well.
   const text = cleared(sentence.text);
-  const isNamed = lessons.some((lesson) => likeness(lesson, text, 2) >= enoughLikeness);
+  const named = lessons.filter((lesson) => likeness(lesson, text, 2) >= enoughLikeness);
+  // "Me and my daughter for the first cup, 12 December": its title and its very day.
+  if (want === undefined && !asksDetail(sentence)) return named.length > 0 && isOnItsDay(named, text, now);
+  const isNamed = named.length > 0;
   return isNamed || (want === 'enrol' && !sentence.says('table') && readSeats(text).amount !== undefined);
+}
+
+function isOnItsDay([first, ...others]: readonly Lesson[], text: string, now: Instant): boolean {
+  const { date } = first ? readDay(text, dateOf(wallAt(now, first.zone))) : {};
+  return date !== undefined && [first, ...others].some((one) => one !== undefined && dateOf(one.starts) === date);
 }
 
 const cleared = (sentence: string): string => plain(sentence.slice(0, longest)).replaceAll('’', "'");

@@ -119,13 +119,15 @@ it.each<[string, boolean]>([
   ['book a table for two people', false],
   ['可以预订老茶吗', false],
   ['cancel', false],
+  ['me and my daughter for old leaves, 12 december', true],
+  ['old leaves taste bitter since december', false],
   ['what about my bookings?', true],
   ['what lessons do you have?', true],
   ['盖碗之夜要带什么', true],
   ['what should I bring for the tea?', false],
   ['a tea for my evening', false],
 ])('%s: %s', (sentence, expected) => {
-  expect(isAboutLessons(listen(sentence), lessons)).toBe(expected);
+  expect(isAboutLessons(listen(sentence), lessons, friday)).toBe(expected);
 });
 
 it.each([
