@@ -414,6 +414,7 @@ brew-compared-one = { TEA($tea) } ({ FAMILY($family) }, { brew-leaf-form }): { G
    *[other] { $count } infusions
 }.
 brew-compared-alike = So they are brewed alike; what sets them apart is the taste.
+brew-same-family = Much the same: I reckon { FAMILY($family) } by its leaf, not by its years. Old or pressed leaf mostly bears water up to boiling; taste the first cup and tell me.
 brew-compared-taste = How each tastes and where it grew, the shop can tell: say “talk to the shop”. Name one, and I plan it.
 brew-similar-unsure = Which of them is the lighter or the darker one I can't tell you from here; the shop can.
 brew-similar-none = I know no other tea of the family of { TEA($tea) }; the shop may.
@@ -941,7 +942,7 @@ choice-guide-next-filled = { $style ->
     [grandpa] Drunk, and filled up again
    *[other] Poured, and the next is filled
 }
-    .typed = next / filled / next filled / drank it and filled up again / drunk and filled / poured and filled again / poured and filled up
+    .typed = filled / next filled / drank it and filled up again / drunk and filled / poured and filled again / poured and filled up
 choice-guide-at-night = Call me at { $at } all the same
     .typed = wake me / call me at night / call me anyway
 choice-guide-longer = It stood longer

@@ -403,6 +403,7 @@ brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ brew-leaf-form }）�
    *[other] 共 { $count } 泡
 }。
 brew-compared-alike = 所以泡法一样，不同的是味道。
+brew-same-family = 大致一样：{ FAMILY($family) }我按叶形算，不看年份。老茶或紧压的叶子，一般可以用到滚水；喝过第一杯再告诉我。
 brew-compared-taste = 各是什么味道、产在哪里，店家最清楚：请说“找店家”。说出一款，我就算泡法。
 brew-similar-unsure = 哪一款比较清淡或浓厚，我这里说不准，可以问店家。
 brew-similar-none = 我不知道和{ TEA($tea) }同一类的其他茶，可以问问店家。
@@ -906,7 +907,7 @@ choice-guide-next-filled = { $style ->
     [grandpa] 喝了，也添好水了
    *[other] 出汤了，下一泡也注好水
 }
-    .typed = 下一泡 / 注好水了
+    .typed = 注好水了
 choice-guide-at-night = { $at } 照样叫我
     .typed = 半夜也叫我 / 照样叫我
 choice-guide-longer = 泡久了

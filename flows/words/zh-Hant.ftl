@@ -403,6 +403,7 @@ brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ brew-leaf-form }）�
    *[other] 共 { $count } 泡
 }。
 brew-compared-alike = 所以泡法一樣，不同的是味道。
+brew-same-family = 大致一樣：{ FAMILY($family) }我按葉形算，不看年份。老茶或緊壓的葉子，一般可以用到滾水；喝過第一杯再告訴我。
 brew-compared-taste = 各是什麼味道、產在哪裡，店家最清楚：請說「找店家」。說出一款，我就算泡法。
 brew-similar-unsure = 哪一款比較清淡或濃厚，我這裡說不準，可以問店家。
 brew-similar-none = 我不知道和{ TEA($tea) }同一類的其他茶，可以問問店家。
@@ -906,7 +907,7 @@ choice-guide-next-filled = { $style ->
     [grandpa] 喝了，也添好水了
    *[other] 出湯了，下一泡也注好水
 }
-    .typed = 下一泡 / 注好水了
+    .typed = 注好水了
 choice-guide-at-night = { $at } 照樣叫我
     .typed = 半夜也叫我 / 照樣叫我
 choice-guide-longer = 泡久了

@@ -28,6 +28,14 @@ import { textOf } from './values.ts';
 const wishesOverKind: ReadonlySet<Json> = new Set(['brew', 'care', 'shop', 'offtopic', 'taste', 'greeting']);
 const asLesson = (heard: Facts): Facts => ({ ...heard, kind: 'lesson', answer: null, infusion: null, mistakes: [] });
 
+/** "The pot is glass", beside a plan: it is as big as it was told. */
+const saysSameSize = (
+  { talkCues }: CoreContent,
+  words: string,
+  { flow, asked }: { flow: Json; asked: Json },
+): boolean =>
+  talkCues.says('same-size', words) || (flow === 'brew' && asked === null && talkCues.says('other-material', words));
+
 export function readMessage(
   content: CoreContent,
   { text, language, asked, flow = null, about = flow }: Facts,
@@ -44,7 +52,8 @@ export function readMessage(
     vessels: content.brewing.vessels,
   };
   const strained = withStrainer(told, said, talk, lastVessel);
-  const sized = withSameSize(strained, content.talkCues.says('same-size', talkWords(said)), lastVessel);
+  const isSameSize = saysSameSize(content, talkWords(said), talk);
+  const sized = withSameSize(strained, isSameSize, lastVessel);
   const named = withOwnVessel(withSameVessel(sized, talk, lastVessel), said, memory);
   const talked = inTalk(named, said, talk, content.talkCues);
   const declined = declinesHere(sentence, talked, flow);

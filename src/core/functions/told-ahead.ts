@@ -5,7 +5,7 @@ import { isMistake } from '../brewing/schedule.ts';
 import { spoonfulG, spoonsOf } from '../brewing/spoons.ts';
 import { boilingPointC } from '../brewing/water.ts';
 import type { Around, Calls } from '../flow/book.ts';
-import type { Facts } from '../flow/flow.ts';
+import type { Facts, Json } from '../flow/flow.ts';
 import { brewOf, leafFor } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
 import { ifDrawn, leafAfterwards, waterStood } from './plan-told.ts';
@@ -99,23 +99,10 @@ export const aheadCalls = (
     return { gives: phrase('brew-about-tea', values) };
   },
   /** What the first mug of a tea, or a family, holds of caffeine, or the bowl; null where it is brewed in neither. */
-  caffeineIn: ({ tea = null, family = null }, around) => {
-    const [vessel, volumeMl] = ['mug', ordinaryMl['mug'] ?? 0];
-    const brew = brewOf(content, { tea, family, vessel, volumeMl }, around);
-    if (isMistake(brew)) return { gives: null };
-    const { leafG, waterMl, style, infusions } = brew.plan;
-    const mg = infusions[0]?.caffeineMg ?? 0;
-    const spread = { mg, leastMg: mg * caffeineSpread.least, mostMg: mg * caffeineSpread.most };
-    const key = mg > 0 ? 'brew-caffeine-of-it' : 'brew-caffeine-of-none';
-    return {
-      gives: phrase(key, {
-        tea,
-        family: brew.leaf.family,
-        leafG,
-        ml: style === 'whisked' ? waterMl : volumeMl,
-        ...spread,
-      }),
-    };
+  caffeineIn: ({ tea = null, family = null, teas = null }, around) => {
+    if (Array.isArray(teas) && teas.length > 1)
+      return { gives: teas.slice(0, mostCompared).flatMap((one) => caffeineOf(content, { tea: one }, around) ?? []) };
+    return { gives: caffeineOf(content, { tea, family }, around) };
   },
   /** Whether a tea, or a family, is rinsed in a small vessel, and how long. */
   rinseOf: (given) => {
@@ -126,6 +113,21 @@ export const aheadCalls = (
     return { gives: phrase(isRinsed ? 'brew-rinse-of-it' : 'brew-rinse-of-none', values) };
   },
 });
+
+/** So many stand side by side. */
+const mostCompared = 3;
+
+function caffeineOf(content: CoreContent, { tea = null, family = null }: Facts, around: Around): Json {
+  const [vessel, volumeMl] = ['mug', ordinaryMl['mug'] ?? 0];
+  const brew = brewOf(content, { tea, family, vessel, volumeMl }, around);
+  if (isMistake(brew)) return null;
+  const { leafG, waterMl, style, infusions } = brew.plan;
+  const mg = infusions[0]?.caffeineMg ?? 0;
+  const spread = { mg, leastMg: mg * caffeineSpread.least, mostMg: mg * caffeineSpread.most };
+  const key = mg > 0 ? 'brew-caffeine-of-it' : 'brew-caffeine-of-none';
+  const ml = style === 'whisked' ? waterMl : volumeMl;
+  return phrase(key, { tea, family: brew.leaf.family, leafG, ml, ...spread });
+}
 
 interface Phrase extends Facts {
   readonly key: string;

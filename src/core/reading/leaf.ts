@@ -61,8 +61,13 @@ function isDose(scene: QuantityScene, m: Measure, cues: Cues): boolean {
   if (cues.has('left', ahead.slice(-18)) || isTold('leaf-left')) return m.value < 100;
   if (isTold('put-in') || isTold('dose-of-a-packet')) return true;
   if (cues.has('stock-before', ahead) || cues.has('stock-after', after(scene.plain, m.end, 14))) return false;
-  return isTold('for-a-vessel') || m.value < stockFromG || isTold('leaf-named');
+  return isTold('for-a-vessel') || m.value < stockFromG || isTold('leaf-named') || isMistyped(scene, m);
 }
+
+/** "Oolong 9999 g gaiwan": nobody tells kilos in grams, so it is a slip and not what is kept at home. Judgement. */
+const mistypedFromG = 1000;
+const isMistyped = ({ plain, vessels }: QuantityScene, { value, start, end }: Measure): boolean =>
+  value > mistypedFromG && vessels.length > 0 && /^[\d., ]+(?:g|gr|grams?|克)$/.test(plain.slice(start, end).trim());
 
 /** "50 g" and nothing else is said of the brew at hand. */
 function isAllThatIsSaid(plain: string, { start, end }: Measure): boolean {

@@ -59,13 +59,19 @@ export function sumOf(plain: string, chain: readonly Link[]): number | null {
   const [first] = chain;
   const ahead = before(plain, first?.start ?? 0);
   const withMe =
-    !me && kin && (/\bwith $/.test(ahead) || /^(?:with|同|和|跟|与)$/.test(first?.sort === 'join' ? first.text : ''));
+    !me &&
+    kin &&
+    (/\bwith $/.test(ahead) ||
+      (bringsAlong.test(first?.sort === 'join' ? first.text : '') && chain[1]?.text !== 'the'));
   if (said === 0 || sum + (me ? 1 : 0) === 0 || (me && sum === 0)) return null;
   const isPair = people.some(({ sort, text }) => sort === 'two' && text.startsWith('两'));
   if (numbered || isPair || said >= 2 || withMe || (people.some((p) => p.sort === 'two') && /\bfor $/.test(ahead)))
     return sum + (me || withMe ? 1 : 0);
   return null;
 }
+
+/** "With the teacher" brings nobody along. */
+const bringsAlong = /^(?:with|同|和|跟|与)$/;
 
 /** 兩個人 我和我媽: how many, and then who they are. */
 function countedThenNamed([number, many, me]: readonly Link[]): number | null {

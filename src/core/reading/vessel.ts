@@ -48,7 +48,7 @@ const sizeBehind = /^(?:大概|大约|约|差不多|是|有|装|放)*\s?\d{3,4}(
 
 /** "Water from a thermos that is an hour old": what it is poured from, and not on what. */
 const holdsTheWater =
-  /\b(?:(?:hot |boiled |boiling )?water|kettle)(?: (?:that|which) (?:is|was|has been))?(?: (?:kept|stored|sitting|stood|standing|straight))? (?:from|out of|in) (?:an?|the|my|our) $/;
+  /\b(?:water|kettle)(?: (?:that|which) (?:is|was|has been))?(?: (?:kept|stored|sitting|stood|standing|straight))? (?:from|out of|(?<!\b(?:with|use|using|pour|put|add) (?:the )?(?:hot |boiled |boiling )?water )in) (?:an?|the|my|our) $/;
 
 /** 大概四個小杯的量: how much a pot holds, in cups. */
 const isCounted = (plain: string, { start, end, meaning }: VesselMention): boolean =>

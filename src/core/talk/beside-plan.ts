@@ -160,6 +160,8 @@ export const besidePlan = (scene: Scene): Facts => ({
   leafBy: leafBy(scene),
   isForeign: isForeign(scene) || null,
   tellsAge: tellsAge(scene) || null,
+  lacksLeaf: (scene.flow === 'brew' && says('lacks-leaf')(scene)) || null,
+  rinsesTwice: says('rinses-twice')(scene) || null,
   cupsWanted: cupsWanted(scene),
   cupsAsked: scene.flow === 'brew' ? manyCups(scene) : null,
 });

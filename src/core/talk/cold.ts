@@ -47,10 +47,15 @@ const dayH = 24;
 /** From the evening to the morning. Common practice, no source. */
 const nightH = 10;
 
+/** "Ready in an hour?"; "an hour longer" may be anything. */
+const inAnHour = /\b(?:in|after|is|have|got|only|just) (half )?an (?:hour|hr)\b(?! (?:longer|more))/;
+
 /** "14 hours", "over night", 兩天. */
 export function hoursSaid(words: string, { says }: TalkCues): number | null {
   const seconds = secondsSaid(words, longTimes);
   if (seconds !== null) return seconds / hourS;
+  const hour = inAnHour.exec(words);
+  if (hour !== null) return hour[1] === undefined ? 1 : 0.5;
   if (says('all-day', words)) return dayH;
   return says('all-night', words) ? nightH : null;
 }

@@ -54,11 +54,12 @@ function stepAndAsked(whole: string, hear: Hearing, cues: TalkCues): TwoParts | 
   return null;
 }
 
-/** 那就85 時間要變嗎: a change of the plan, and what is asked of the plan with it. */
+/** 那就85 時間要變嗎, "100 then, start": a change of the plan, and what is asked of the plan with it, or that it begins. */
 function changeAndAsked(whole: string, hear: Hearing, cues: TalkCues): TwoParts | null {
   for (const [first, second] of partsOf(whole, cues, () => true)) {
     const asked = hear(second.text);
-    if (!ofTheChanged.has(asked['asks'] ?? null) && asked['asksYield'] !== true) continue;
+    const begins = asked['steers'] === 'begin' && (asked['tea'] ?? null) === null;
+    if (!begins && !ofTheChanged.has(asked['asks'] ?? null) && asked['asksYield'] !== true) continue;
     const told = hear(first.text);
     const isChange = told['kind'] === 'brew' && changes.some((name) => (told[name] ?? null) !== null);
     if (isChange && told['isAsking'] !== true && !isApart(hear(whole)))

@@ -85,8 +85,10 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
       const after = general.find((g) => g.start >= mention.end && g.start - mention.end <= 1)?.meaning.family;
       if (after && after !== tea.family && !goesTogether[tea.family]?.includes(after)) families.add(after);
       else named.set(tea.id, tea);
-      for (const family of setBeside(plain, mention, general))
-        if (family !== tea.family && !goesTogether[tea.family]?.includes(family)) families.add(family);
+      for (const { family, words } of setBeside(plain, mention, tea, general)) {
+        families.add(family);
+        for (const id of Object.keys(words.kinds)) named.set(id, ids.get(id) ?? tea);
+      }
     }
     for (const id of general.flatMap((g) => kindsBeside(plain, g))) {
       const tea = ids.get(id);
@@ -142,13 +144,30 @@ const goesFirst =
 
 type FamilyMention = Mention<Extract<Meaning, { is: 'family' }>>;
 
-const joining = /^\s?(?:同|和|跟|与|加|定系?|还是|或者?|、|and|or)\s?$/;
+const addition =
+  '(?:(?:goji|wolf ?berries)(?: berries)?|red dates?|jujubes?|rose ?buds?|ginger|honey|lemon|(?:orange|tangerine) peel|枸杞子?|红枣|姜片?|蜂蜜|陈皮)';
+const joining = new RegExp(
+  `^\\s?(?:(?:with|and|plus|加|和|、|,)?\\s?(?:some |a few )?${addition},?\\s?)*(?:同|和|跟|与|加|定系?|还是|或者?|、|and|or|plus)\\s?$`,
+);
+const withIt = /^ with(?: (?:some|a bit of|a little|a few))? (?:dried |fresh )?$/;
 
-/** 普洱同菊花: families named together with a tea. */
-const setBeside = (plain: string, { start, end }: Mention<Meaning>, general: readonly FamilyMention[]): string[] =>
-  general
-    .filter((g) => joining.test(g.start >= end ? plain.slice(end, g.start) : plain.slice(g.end, start)))
-    .map((g) => g.meaning.family);
+/** 普洱同菊花, "puer with chrysanthemum", "chrysanthemum with goji and puer": families named together with a tea. */
+const setBeside = (
+  plain: string,
+  { start, end }: Mention<Meaning>,
+  { family }: Tea,
+  general: readonly FamilyMention[],
+): FamilyMention['meaning'][] => {
+  const isHerb = family === 'herbal';
+  const isJoined = (between: string): boolean => joining.test(between) || (isHerb && withIt.test(between));
+  return general
+    .filter((g) => isJoined(g.start >= end ? plain.slice(end, g.start) : plain.slice(g.end, start)))
+    .map(({ meaning }) => meaning)
+    .filter(
+      ({ family: other }) =>
+        other !== family && (isHerb ? other !== 'scented' : !goesTogether[family]?.includes(other)),
+    );
+};
 
 /** 生熟普洱 tells of both kinds, not of the one that touches. */
 const both = /[生熟][、和与及跟]?[生熟]/;

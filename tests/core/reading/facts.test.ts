@@ -183,6 +183,7 @@ describe('a wrong number is told, never taken', () => {
     ['−5 ml gaiwan', 'volume-out-of-range', 'volumeMl', -5],
     ['9,000 ml', 'volume-out-of-range', 'volumeMl', 9000],
     ['110 °C', 'water-out-of-range', 'tempC', 110],
+    ['oolong 9999 g gaiwan', 'leaf-out-of-range', 'leafG', 9999],
     ['tea for 500 people', 'guests-out-of-range', 'guests', 500],
   ])('%s', (text, code, field, value) => {
     const reading = said(text);

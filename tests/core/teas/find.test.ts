@@ -99,3 +99,20 @@ test('a plain text stands character for character beside what was written', () =
   expect(plain).toContain('te 铁观音');
   expect(plain).toContain('100ml');
 });
+
+describe('what is brewed together with a tea', () => {
+  test.each([
+    'chrysanthemum with goji and puer in a 500 ml pot',
+    'puer with chrysanthemum, 150 ml gaiwan',
+    'green tea with mint leaves in a mug',
+  ])('%s names no single tea', (text) => {
+    expect(finder.find(text)).toMatchObject({ best: null, family: null });
+  });
+
+  test('and a puer that is named with it is one of those to choose from', () => {
+    const { candidates } = finder.find('chrysanthemum with goji and puer');
+    expect(candidates.map(({ id }) => id)).toEqual(['chrysanthemum', 'shou-puer', 'sheng-puer']);
+  });
+
+  test('a colour behind "with" is none', () => expect(best('tieguanyin with green balls')).toBe('tieguanyin'));
+});
