@@ -25,7 +25,20 @@ import {
 import { lessonValues } from '../lessons/tidings.ts';
 import { phrase } from './values.ts';
 import { insteadOfShown, swapOf } from './lesson-swap.ts';
-import { goneIn, isAhead, isLateFor, ownIn, shownIn, stands, upcomingIn, zoneOf } from './lessons-in-house.ts';
+import {
+  goneIn,
+  isAhead,
+  isCancelled,
+  isLateFor,
+  isLike,
+  nextAmong,
+  nextOf,
+  ownIn,
+  shownIn,
+  stands,
+  upcomingIn,
+  zoneOf,
+} from './lessons-in-house.ts';
 
 export interface Asked {
   readonly sentence: Sentence;
@@ -197,8 +210,6 @@ function daysMeantBy({ want }: Wish, around: Around): readonly Lesson[] {
   return want === 'leave' && own.length > 0 ? own : [...shownIn(around), ...own];
 }
 
-const isCancelled = ({ lesson }: OwnBooking): boolean => lesson.status === 'cancelled';
-
 /** What was cancelled is spoken of only by its name, unless there is no other. */
 function spokenOfOwn(wish: Wish, around: Around): readonly OwnBooking[] {
   const own = ownIn(around).filter((one) => isAhead(one, around.nowMs));
@@ -209,28 +220,12 @@ function spokenOfOwn(wish: Wish, around: Around): readonly OwnBooking[] {
   return named.length > 0 || own.every(isCancelled) ? own : own.filter((one) => !isCancelled(one));
 }
 
-/** 兩個人 12號的, beside one that is shown: that one, on another day. */
-const isLike =
-  ({ title }: Lesson) =>
-  (other: Lesson): boolean =>
-    Object.entries(title).every(([language, name]) => other.title[language as keyof typeof title] === name);
-
-/** The first to begin. */
-const nextOf = (lessons: readonly Lesson[]): Lesson | undefined =>
-  lessons.toSorted((a, b) => a.startsAt - b.startsAt)[0];
-
 /** The one named; else the one booked, when there is no other. */
 function spokenOf(wish: Wish, own: readonly OwnBooking[], upcoming: readonly ListedLesson[]): Lesson | undefined {
   const [titled] = titledLessons(upcoming, wish);
   const onDay = wish.date === undefined ? [] : lessonsOn(upcoming, wish);
   if (!titled && onDay.length > 0) return onDay.length === 1 ? onDay[0] : undefined;
   return titled ?? (own.length === 1 ? own[0]?.lesson : undefined);
-}
-
-/** "Put me down for the next one", under a list of the evenings: the first of those. */
-function nextAmong(meant: readonly Lesson[], ids: Json): Lesson | undefined {
-  const listed = Array.isArray(ids) ? meant.filter(({ id }) => ids.includes(id)) : [];
-  return nextOf(listed.length > 0 ? listed : meant);
 }
 
 interface Otherwise {

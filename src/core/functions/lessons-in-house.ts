@@ -1,5 +1,5 @@
 /** The lessons and bookings a turn sees, as flows are given them. */
-import type { Facts } from '../flow/flow.ts';
+import type { Facts, Json } from '../flow/flow.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import { leaveUntil, type Booking, type ListedLesson, type OwnBooking } from '../lessons/roster.ts';
 
@@ -28,6 +28,24 @@ export const isLateFor = (own: OwnBooking | undefined, nowMs: number): boolean =
 
 /** Where lessons are shown, what was on the list a while ago can be named as well. */
 export const shownIn = (inHouse: InHouse): readonly Lesson[] => [...upcomingIn(inHouse), ...goneIn(inHouse)];
+
+/** The first to begin. */
+export const nextOf = (lessons: readonly Lesson[]): Lesson | undefined =>
+  lessons.toSorted((a, b) => a.startsAt - b.startsAt)[0];
+
+/** "Put me down for the next one", under a list of the evenings: the first of those. */
+export function nextAmong(meant: readonly Lesson[], ids: Json): Lesson | undefined {
+  const listed = Array.isArray(ids) ? meant.filter(({ id }) => ids.includes(id)) : [];
+  return nextOf(listed.length > 0 ? listed : meant);
+}
+
+/** 兩個人 12號的, beside one that is shown: that one, on another day. */
+export const isLike =
+  ({ title }: Lesson) =>
+  (other: Lesson): boolean =>
+    Object.entries(title).every(([language, name]) => other.title[language as keyof typeof title] === name);
+
+export const isCancelled = ({ lesson }: OwnBooking): boolean => lesson.status === 'cancelled';
 
 export const zoneOf = (lessons: readonly Lesson[]): string => lessons[0]?.zone ?? 'UTC';
 
