@@ -1052,6 +1052,7 @@ guide-told-water = Water of { DEGREES($waterC, $unit) } from now on, { $next }.
 guide-told-drawn = As you wish: { DURATION($seconds) }.
 guide-told-longer = Longer from now on, { $next }.
 guide-told-shorter = Shorter from now on, { $next }.
+guide-told-next-paced = This one stays as it is; the next is about { DURATION($seconds) }.
 guide-told-pace-end = It goes no further that way with this leaf in this vessel.
 guide-told-guests = For { $guests }: about { ML($cupMl) } each.
 guide-told-guests-two = For { $guests } one pouring is only { ML($cupMl) } each: collect two in the pitcher, then share.

@@ -895,7 +895,7 @@ choice-guide-rinsed = 洗好了
 choice-guide-filled = 注好水了
     .typed = 好 / 好了 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒进去了 / 水倒进去了 / 加好水了 / 加水了 / 冲了 / 冲水了 / 放进冰箱了 / 放冰箱了 / 做好了 / 好啦 / 好咯
 choice-guide-poured-on = 水注上去了
-    .typed = 注上去了
+    .typed = 注上去了 / 倒了 / 倒好了 / 倒上了 / 刚倒了
 choice-guide-poured = { $style ->
     [cold] 滤好了
     [grandpa] 喝到三分之一了
@@ -1011,6 +1011,7 @@ guide-told-water = 之后用 { DEGREES($waterC, $unit) } 的水，{ $next }。
 guide-told-drawn = 好，那就 { DURATION($seconds) }。
 guide-told-longer = 之后泡久一点，{ $next }。
 guide-told-shorter = 之后泡短一点，{ $next }。
+guide-told-next-paced = 这一泡照旧，下一泡大约 { DURATION($seconds) }。
 guide-told-pace-end = 以这些茶叶和这个茶器，只能调到这里了。
 guide-told-guests = { $guests } 位：每位约 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：两泡并在公道杯里再分。

@@ -895,7 +895,7 @@ choice-guide-rinsed = 洗好了
 choice-guide-filled = 注好水了
     .typed = 好 / 好了 / 好喇 / 注水了 / 注好了 / 水倒好了 / 倒好水了 / 倒水了 / 倒進去了 / 水倒進去了 / 加好水了 / 加水了 / 沖了 / 沖水了 / 放進冰箱了 / 放冰箱了 / 做好了 / 得 / 得喇 / 好啦 / 好囉
 choice-guide-poured-on = 水注上去了
-    .typed = 注上去了
+    .typed = 注上去了 / 倒了 / 倒好了 / 倒咗 / 倒上了 / 剛倒了
 choice-guide-poured = { $style ->
     [cold] 濾好了
     [grandpa] 喝到三分之一了
@@ -1011,6 +1011,7 @@ guide-told-water = 之後用 { DEGREES($waterC, $unit) } 的水，{ $next }。
 guide-told-drawn = 好，那就 { DURATION($seconds) }。
 guide-told-longer = 之後泡久一點，{ $next }。
 guide-told-shorter = 之後泡短一點，{ $next }。
+guide-told-next-paced = 這一泡照舊，下一泡大約 { DURATION($seconds) }。
 guide-told-pace-end = 以這些茶葉和這個茶器，只能調到這裡了。
 guide-told-guests = { $guests } 位：每位約 { ML($cupMl) }。
 guide-told-guests-two = { $guests } 位，一泡每位只有 { ML($cupMl) }：兩泡併在公道杯裡再分。

@@ -107,17 +107,33 @@ export function tasted(ground: Ground, brew: GuidedBrew, change: TasteChange, wa
 
 /**
  * Stronger or lighter from now on by this factor, which is longer or shorter with the leaf as it is; a hold under way
- * ends accordingly, at once if it has had its time. Null where leaf or patience allow no other time.
+ * ends accordingly, at once if it has had its time, unless the next one is meant. Null where leaf or patience allow no
+ * other time.
  */
 export function paced(
   ground: Ground,
   brew: GuidedBrew,
-  { factor, now }: { readonly factor: number; readonly now: Instant },
+  { factor, now, ofNext = false }: { readonly factor: number; readonly now: Instant; readonly ofNext?: boolean },
 ): GuidedBrew | null {
-  const next = replanned(ground, { ...brew, session: aimedAnew(brew.session, factor) });
-  const [before, after] = [brew.coming[0]?.seconds ?? 0, next.coming[0]?.seconds ?? 0];
-  if (after === 0 || Math.sign(after - before) !== Math.sign(factor - 1)) return null;
-  return brew.hold ? heldUntil(next, Math.max(now, brew.hold.filledAt + after * 1000)) : next;
+  const session = aimedAnew(brew.session, factor);
+  if (ofNext && brew.hold !== null) return pacedNext(ground, { ...brew, session }, factor);
+  const next = replanned(ground, { ...brew, session });
+  if (!isPaced(brew.coming[0], next.coming[0], factor)) return null;
+  return brew.hold ? heldUntil(next, Math.max(now, brew.hold.filledAt + (next.coming[0]?.seconds ?? 0) * 1000)) : next;
+}
+
+/** This one draws as long as it was to; those behind it are reckoned from that. */
+function pacedNext(ground: Ground, brew: GuidedBrew, factor: number): GuidedBrew | null {
+  const [now, next] = brew.coming;
+  if (now === undefined) return null;
+  const { request } = brew;
+  const later = replan({ ...ground, request }, pour({ ...ground, request }, brew.session, { seconds: now.seconds }));
+  return isPaced(next, later[0], factor) ? { ...brew, coming: [now, ...later] } : null;
+}
+
+function isPaced(before: PlannedInfusion | undefined, after: PlannedInfusion | undefined, factor: number): boolean {
+  const [was, is] = [before?.seconds ?? 0, after?.seconds ?? 0];
+  return is !== 0 && Math.sign(is - was) === Math.sign(factor - 1);
 }
 
 function replanned(ground: Ground, brew: GuidedBrew): GuidedBrew {

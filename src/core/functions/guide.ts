@@ -112,8 +112,12 @@ function pacedNow(content: CoreContent, board: Board, given: Facts, { nowMs, zon
   const brew = paced(groundOf(content, board.brew), board.brew, {
     factor: isLonger ? paceStep : 1 / paceStep,
     now: nowMs,
+    ofNext: given['ofNext'] === true,
   });
   if (brew === null) return { ...board, change: phrase('guide-told-pace-end') };
+  const seconds = brew.coming[1]?.seconds;
+  if (given['ofNext'] === true && brew.hold && seconds !== undefined)
+    return { ...board, brew, change: phrase('guide-told-next-paced', { seconds }) };
   return { ...board, ...heldKindly(brew, given, zone), change: changeOfPace(isLonger, board.brew, brew) };
 }
 

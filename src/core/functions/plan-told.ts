@@ -126,7 +126,10 @@ export function waterSoHot(given: Facts, { memory }: Around): Json {
   const unit = memory['unit'] ?? null;
   const ask = { waterC, waterMl, kettleMl, boilsAtC };
   const ways = isTimeAsked === true && waterC < boilsAtC - 1 ? [waitWay(ask), mixWay(ask)] : kettleWays(ask);
+  // Beside a plan that mixes its water.
+  if (given['isWaitAlone'] === true && kettleWays(ask)[0]?.way !== 'mix') return null;
   const told = ways.map(({ way, ...numbers }, i) => phrase(`plan-way-${way}`, { ...numbers, unit, nth: i + 1 }));
+  if (given['isWaitAlone'] === true) return phrase('plan-way-wait', { ...waitWay(ask), unit, nth: 2 });
   return [phrase('brew-water-so-hot', { waterC, waterMl, unit }), ...told];
 }
 

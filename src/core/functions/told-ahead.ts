@@ -8,7 +8,7 @@ import type { Around, Calls } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { brewOf, leafFor } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
-import { ifDrawn, leafAfterwards, waterStood } from './plan-told.ts';
+import { ifDrawn, leafAfterwards, waterSoHot, waterStood } from './plan-told.ts';
 import { numberOf, phrase, textOf } from './values.ts';
 
 export const aheadCallNames = [
@@ -61,6 +61,7 @@ export const aheadCalls = (
     const there = boils(content, given, around);
     const told = there === null ? heatOf(content, given, around) : [there];
     if (lines.includes('heat') && told.length === 0) told.push(usual(content, given, around));
+    if (given['asksStand'] === true) told.push(...standing(content, given, around));
     if (numberOf(given['boiledAgoS']) !== null) told.push(...stood(content, given, around));
     const asksOfTimes = numberOf(given['drawnS']) !== null || numberOf(given['infusion']) !== null;
     const wantsMore = asksOfTimes || lines.some((line) => line !== 'heat');
@@ -138,6 +139,12 @@ const usual = (content: CoreContent, given: Facts, { memory }: Around): Phrase =
     waterC: usualHotC(content.brewing, leafFor(content, given)),
     unit: memory['unit'] ?? null,
   });
+
+/** 水燒開要放涼幾分鐘: for a kettle of a litre. */
+function standing(content: CoreContent, { elevationM = null, ...given }: Facts, around: Around): Phrase[] {
+  const tempC = usualHotC(content.brewing, leafFor(content, given));
+  return waterSoHot({ tempC, elevationM, isTimeAsked: true }, around) as unknown as Phrase[];
+}
 
 /** "The kettle boiled two minutes ago, is that right for jasmine?" */
 function stood(

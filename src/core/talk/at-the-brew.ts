@@ -53,6 +53,7 @@ export function atTheBrew(scene: Scene): Facts {
     poursNow: (hands === 'poured' && cues.says('pours-now', words)) || null,
     waterOn: cues.says('water-on', words) || null,
     wasBoiling: isDrawing && !words.includes('?') && cues.says('was-boiling', words) ? true : null,
+    ofNext: cues.says('of-next', words) || null,
     isLate: late === null ? null : true,
     lateS: late === 'unsaid' ? null : late,
     countedTo: isDrawing ? countedTo(words, cues) : null,

@@ -157,6 +157,7 @@ export const besidePlan = (scene: Scene): Facts => ({
   doubtedC: doubtedC(scene),
   compares: comparesTeas(scene) || null,
   packets: packets(scene),
+  isLoose: says('loose-leaf')(scene) || null,
   leafBy: leafBy(scene),
   isForeign: isForeign(scene) || null,
   tellsAge: tellsAge(scene) || null,

@@ -64,17 +64,15 @@ export function pouredAgoS(words: string, { says }: TalkCues): number | null {
 export const boiledAgoS = (words: string, { says }: TalkCues): number | null =>
   words.length <= longestLate && says('boiled-ago', words) ? secondsSaid(words, shortTimes) : null;
 
-/** How cool a boiled kettle shall get, asked how long that takes, and what is in it; nothing where more than that is told. */
+/**
+ * How cool a boiled kettle shall get, asked how long that takes, and what is in it; nothing where more than that is told.
+ * `asksStand`: as cool as the tea wants it.
+ */
 export function coolingAsked(heard: Facts, words: string, { says }: TalkCues): Facts {
   const { tempC = null, volumeMl = null, kind = null } = heard;
+  if (kind === 'safety' || words.length > longestLate || !says('asks-cooling', words)) return {};
   const ofABrew = ['tea', 'teas', 'family', 'leafG', 'guests'].some((name) => (heard[name] ?? null) !== null);
   const ofAVessel = (heard['vessel'] ?? null) !== null && heard['vesselFaint'] !== true;
-  const isAsked =
-    tempC !== null &&
-    kind !== 'safety' &&
-    words.length <= longestLate &&
-    !ofABrew &&
-    !ofAVessel &&
-    says('asks-cooling', words);
-  return isAsked ? { coolsToC: tempC, inKettleMl: volumeMl } : {};
+  if (tempC === null) return { asksStand: true };
+  return ofABrew || ofAVessel ? {} : { coolsToC: tempC, inKettleMl: volumeMl };
 }

@@ -5,6 +5,7 @@ import {
   changed,
   filled,
   leftOut,
+  paced,
   pouredOff,
   startGuided,
   tasted,
@@ -52,6 +53,17 @@ describe('a guided brew', () => {
     const { poured } = pouredOff(ground, filled(brew, now), { now: now + asked * 1000 + 20_000, heldS: null });
     expect(poured).toMatchObject({ n: 6, heldS: asked + 20, askedS: asked, nextBeforeS: planned[6] });
     expect(poured.nextS).not.toBe(poured.nextBeforeS);
+  });
+
+  it('gives the next one longer, and leaves what draws now as it is', () => {
+    const { brew, now } = asAsked(3);
+    const drawing = filled(brew, now);
+    const next = paced(ground, drawing, { factor: 1.2, now: now + 2000, ofNext: true });
+    expect(next?.hold).toEqual(drawing.hold);
+    expect(next?.coming[0]).toEqual(drawing.coming[0]);
+    expect(next?.coming[1]?.seconds).toBeGreaterThan(drawing.coming[1]?.seconds ?? 0);
+    const after = pouredOff(ground, next ?? drawing, { now: drawing.hold?.endsAt ?? 0, heldS: null });
+    expect(after.brew.coming[0]?.seconds).toBe(next?.coming[1]?.seconds);
   });
 
   it('takes a counted infusion as asked, unless told otherwise', () => {
