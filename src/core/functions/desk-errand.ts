@@ -11,13 +11,12 @@ import { titledLessons } from '../lessons/spoken/titles.ts';
 import { withoutRepeats } from '../lessons/spoken/repeat-change.ts';
 import { doorOpensMs } from '../lessons/seats.ts';
 import { doorsIn } from './desk-board.ts';
+import { guestSeatsTaken, guestTaken } from './desk-guest-taken.ts';
 import { guestErrand } from './desk-guests.ts';
 import { inDays, lessonsMeant, meant, namesDays, noneOn, only } from './desk-meant.ts';
 import {
   changeTaken,
   correctionTaken,
-  guestTaken,
-  guestSeatsTaken,
   moveTaken,
   reasonTaken,
   repeatTaken,

@@ -120,14 +120,12 @@ function mistakeIn(said: Said, ground: Ground): Mistake | null {
 function draftOf(said: Said, { around, zone }: Ground): LessonDraft {
   const { title = '', starts = '', seats = 0, minutes = usual.minutes } = said;
   const words = (name: Worded): Wording => inAll(said[name] ?? '');
-  // Where the next lesson is to be, this one will be as well, unless it is said.
-  const next = doorsIn(around).find(({ lesson }) => lesson.status !== 'cancelled')?.lesson;
   return {
     id: `${slugOf(title)}-${textOf(around.house?.['event'])}`,
     title: inAll(title),
     level: said.level ?? 'beginner',
     buildsOn: [],
-    place: said.place === undefined && next ? next.place : words('place'),
+    place: said.place === undefined ? (usualPlace(around) ?? words('place')) : words('place'),
     teacher: said.teacher ?? '',
     seats,
     zone: said.zone ?? zone,
@@ -139,6 +137,13 @@ function draftOf(said: Said, { around, zone }: Ground): LessonDraft {
     cancelHours: usual.cancelHours,
     offerMinutes: usual.offerMinutes,
   };
+}
+
+/** Where most lessons are, this one will be as well, unless it is said; of two alike where the next is. */
+function usualPlace(around: Around): Wording | undefined {
+  const places = doorsIn(around).flatMap(({ lesson }) => (lesson.status === 'cancelled' ? [] : [lesson.place]));
+  const countOf = ({ en }: Wording): number => places.filter((place) => place.en === en).length;
+  return places.toSorted((a, b) => countOf(b) - countOf(a))[0];
 }
 
 /** The shopkeeper said it in one language; it stands in all until they say it in others. */

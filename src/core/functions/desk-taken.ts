@@ -1,115 +1,12 @@
-/** What a shopkeeper's order holds, word for word: a guest, what is to be changed and to what, the words for all. Knows no lesson. */
+/** What a shopkeeper's order holds, word for word: what is to be changed and to what, the words for all. Knows no lesson. */
 import type { Facts } from '../flow/flow.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readRepeats } from '../lessons/spoken/repeats.ts';
-import { readSeats } from '../lessons/spoken/amounts.ts';
 import { readShift } from '../lessons/spoken/shift.ts';
-import { number, readNumber } from '../lessons/spoken/numeral.ts';
+import { begunSmall, groupsIn } from './desk-words.ts';
 
 /** Null where there is nothing to take, and so no such order. */
 export type Take = (text: string) => Facts | null;
-
-type Groups = { readonly [name: string]: string | undefined };
-
-function groupsIn(text: string, patterns: readonly RegExp[]): Groups | undefined {
-  return patterns.map((pattern) => pattern.exec(text)?.groups).find((groups) => groups !== undefined);
-}
-
-/** A sentence begins with a capital on most telephones; a name is one that has it elsewhere. */
-const begunSmall = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
-/** 幫羅莎留兩位: a name and its seats. */
-const hanGuestSeats =
-  /^(?:[請请])?[幫帮替給给](?<who>\p{Script=Han}{2,4}?)(?:加|留|訂|订|報|报)(?<seats>[一兩两三四五六\d]+)(?:個|个)?(?:位子?|座位?|人|名)/u;
-
-export function guestSeatsTaken(text: string): Facts | null {
-  const { who, seats } = groupsIn(text, [hanGuestSeats]) ?? {};
-  return who === undefined ? null : { who: `${who}${seats}位` };
-}
-
-const ontoList = '(?:on|onto|down|in|into|to|for)\\b';
-/** A name begins with a capital: "Rosa and two friends". */
-const names = `\\p{Lu}[\\p{L}'’-]*(?:,? (?!${ontoList})[\\p{L}\\d'’-]+)*?`;
-const guests = [
-  new RegExp(
-    `^(?:please )?(?:put|add|write|sign|book) (?:up |down )?(?<who>${names}(?:[ ,]+[^\\s,@]+@[^\\s,]+)?)[ ,]+(?:up |down )?${ontoList}`,
-    'u',
-  ),
-  // "Add Tom Baker, 2 seats, tom@example.org, Saturday"
-  new RegExp(
-    `^(?:please )?(?:put|add|write|sign|book) (?:up |down )?(?<who>\\p{Lu}[\\p{L}'’-]*(?: \\p{Lu}[\\p{L}'’-]*)*)(?=[ ,]+(?:${number} (?:seats?|places?|people)\\b|[^\\s,@]+@))`,
-    'u',
-  ),
-  /^(?:請|请)?[幫帮替把](?<who>[^\s@,，]{1,12}[\s,，]*[^\s@,，]+@[\w.-]+)[\s,，]*(?:報名|报名|加[到進进入]|登[記记])/u,
-  /^(?:請|请)?[幫帮替把](?<who>\p{Script=Han}{2,4}?(?:[一兩两三四五\d]+(?:位|個人|个人))?)(?:報名|报名|加[到進进入]|登[記记])/u,
-];
-
-/** Someone who rang or came by: "a Mrs Okafor phoned, she wants two seats", 陳太太打電話來要兩個位子. */
-const callers = [
-  /^(?:[Aa]n? |[Tt]he )?(?<who>(?:(?:[Mm]rs?|[Mm]s|[Mm]iss|[Dd]r)\.? )?\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’-]*)*) (?:has )?(?:just )?(?:phoned|rang|called|came|stopped|dropped|wrote|asked|wants|would like|needs)\b/u,
-  /^(?<who>(?!我|大家)\p{Script=Han}{2,4}?)(?:[現现][場场]|[當当][場场]|[臨临][時时])(?:[報报]名?|加[報报])/u,
-  /^(?:有一?[位個个])?(?<who>\p{Script=Han}{2,4}?)(?:[剛刚]?[剛刚才]?打(?:了)?(?:[電电][話话])?(?:[來来过過])?|[來来][電电]|[來来](?:店|[說说問问])|[說说]?(?:想|要)(?:[訂订]|[報报]|留|[兩两一二三四五六\d]))/u,
-  /^(?<who>(?![請请幫帮替給给])\p{Script=Han}{1,3}(?:先生|小姐|太太|女士|同[學学]|阿姨|叔叔|姐姐|大哥))也?(?:[說说]?要)?[報报訂订]/u,
-  /^(?:[請请])?[幫帮替給给](?<who>(?!我|大家)\p{Script=Han}{2,8}?)(?:[報报訂订留])(?!名)/u,
-];
-const address = /[,，;；]?\s*(?<mail>[^\s,，;；@]+@[\w.-]+\w)/u;
-/** "Two white tea seats", 兩個冬日烏龍的位子: what is counted stands further on. */
-const seatsFurtherOn = /(?<n>[一兩两二三四五六\d]+)[個个位][^,，。]{1,14}的(?:位子?|座位)/u;
-
-export function guestTaken(text: string): Facts | null {
-  const mail = address.exec(text);
-  const plainly = mail ? text.replace(mail[0], '') : text;
-  const taken = whoTaken(text) ?? whoTaken(plainly) ?? callerTaken(plainly) ?? (mail ? besideAddress(plainly) : null);
-  if (taken === null) return null;
-  const isMissing = mail && !taken.includes('@');
-  return { who: isMissing ? `${taken}, ${mail.groups?.['mail'] ?? ''}` : taken };
-}
-
-/** 16號的給李娜留兩位, with an address: the name is what is left when day, seats and order are taken off. */
-const hanDays =
-  /(?:\d{1,2}\s?[月/])?\d{1,2}\s?[日號号]|\d{1,2}\/\d{1,2}|[這这下本]?[個个]?(?:[周週]|星期|[禮礼]拜)[一二三四五六日天末]|[今明後后]天|[早晚]上|上午|下午/gu;
-const hanOrder =
-  '(?:的|那?[場场堂節节]|[請请]|[幫帮替給给把將将]|再|多|加[上入進进個个]?|登[記记]|[記记][上下]|[報报]名|[訂订留]位?|名[單单]|客人|[:：,，、\\s\u241F])*';
-const besideMail = new RegExp(
-  `^${hanOrder}(?<who>\\p{Script=Han}{2,6}?)(?=[要想也會会來来報报留訂订加說说打有的和跟到去進进登,，、\\s\\d\u241F]|$)`,
-  'u',
-);
-
-function besideAddress(text: string): string | null {
-  const { amount, rest } = readSeats(plain(text));
-  const who = groupsIn(rest.replace(hanDays, ''), [besideMail])?.['who'];
-  const seats = amount ?? (/夫[婦妇]|[兩两]口子|[兩两]公婆/u.test(who ?? '') ? 2 : undefined);
-  return who === undefined ? null : seats === undefined ? who : `${who}, ${seats}`;
-}
-
-function callerTaken(text: string): string | null {
-  const who = groupsIn(text, callers)?.['who'];
-  if (who === undefined) return null;
-  const rest = plain(text.replace(who, ' ').replace(hanDays, ' '));
-  const seats = readSeats(rest).amount ?? readNumber(seatsFurtherOn.exec(rest)?.groups?.['n'] ?? '');
-  // 張偉和他老婆: two of them.
-  return seats === undefined || seats === 1 ? withSeats(who) : `${who}, ${seats}`;
-}
-
-function whoTaken(text: string): string | null {
-  const who = groupsIn(begunSmall(text), guests)?.['who'];
-  if (who === undefined) return null;
-  // "Put Mei down for Saturday, 2 seats."
-  const rest = plain(text.replace(who, ' ').replace(hanDays, ' '));
-  const seats = readSeats(rest).amount ?? readNumber(seatsLast.exec(rest)?.groups?.['n'] ?? '');
-  return seats === undefined || withSeats(who) !== who ? withSeats(who) : `${who}, ${seats}`;
-}
-
-/** "Book Ann Lee, ann@example.org, Saturday, 2". */
-const seatsLast = /[,，] ?(?<n>\d{1,2})$/u;
-
-/** "Rosa and two friends", three seats. */
-function withSeats(who: string): string {
-  if (/\d|[位個个]/u.test(who)) return who;
-  const parts = who.split(/ and | & |, |[和跟與与]/u);
-  const seats = parts.reduce((sum, part) => sum + (readNumber(part.split(' ')[0] ?? '') ?? 1), 0);
-  return seats === 1 ? who : `${who}, ${seats}`;
-}
 
 /** "Move Saturday to 11", 星期六改到八點: what is moved, and to when. */
 const moves = [
@@ -143,9 +40,13 @@ const changes = [
   /(?<what>[費费]用|[價价][格錢钱]|[學学][費费]|名[稱称字]|[課课]名|老[師师])(?:[改換换變变調调][成為为回到]|[漲涨降]到)(?<value>.{1,40}?)[。!！]*$/u,
 ];
 /** 蓋碗之夜改名叫蓋碗入門 */
-const renames = /改名(?:叫|為|为|成)[「“]?(?<value>.{1,30}?)[」”]?[。!！吧]*$/u;
+const renames = [
+  /^(?:(?:and|please|now),? )*rename .{2,60}? (?:to|into) [“"']?(?<value>.{1,60}?)[”"']?[.!]*$/iu,
+  /改名(?:叫|為|为|成)[「“]?(?<value>.{1,30}?)[」”]?[。!！吧]*$/u,
+];
 /** "Raise the price of Saturday to 20 dollars." */
 const prices = [
+  /\b(?:price|cost|fee) (?:for|of|on) .{2,50}? (?:is|are) (?:now )?(?<value>(?:[$€£]\s?)?\d[\d.,]*\d?\s?(?:dollars?|bucks|usd|euros?|pounds?)?(?: (?:each|per person|a head))?)(?: from now on| now)?[.!]*$/iu,
   /\b(?:price|cost|fee)\b.{0,50}?\b(?:goes|go|going|changes|rises|drops|will be|should be|is now)\b(?: (?:up|down))?(?: to| at)? (?<value>(?:[$€£]\s?)?\d[\d.,]*\d?\s?(?:dollars?|bucks|usd|euros?|pounds?)?(?: (?:each|per person|a head|paid at the shop))?)[.!]*$/iu,
   /^(?:(?:and|please|now),? )*(?:make|set) .{2,50}? (?<value>free(?: of charge)?)[.!]*$/iu,
   /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.{0,40}? to (?<value>.{1,40}?)[.!]*$/iu,
@@ -153,6 +54,7 @@ const prices = [
 ];
 /** "Saturday is going to be upstairs", 星期六改到樓上. */
 const places = [
+  /^(?:(?:and|please|now),? )*(?:move|shift|put|have) .{3,60} (?<value>upstairs|downstairs|outside|outdoors)[.!]*$/iu,
   /\b(?:is|are|be|takes place|meets?|moves?|moved|moving|held|now)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
   /^(?:(?:and|please|now),? )*(?:move|shift|change|put) (?:it|that|this|the lesson|the class|everyone|us) (?:to|in|into|at) (?<value>(?:the )?(?:[\p{L}]+ ){0,2}(?:table|room|garden|terrace|yard|kitchen|hall|counter|upstairs|downstairs|outside|outdoors))(?: instead| then| please)*[.!]*$/iu,
   /(?:地[點点]|地方|[場场]地|教室|位置)(?:要|就)?[改換换移](?:成|到|在|為|为|去)?(?<value>.{1,30}?)[。!！吧]*$/u,
@@ -188,7 +90,7 @@ export function changeTaken(text: string): Facts | null {
   if (teacher !== undefined) return { field: 'teacher', value: withCapital(teacher) };
   const place = groupsIn(text, places)?.['value'];
   if (place !== undefined) return { field: 'place', value: place };
-  const title = groupsIn(text, [renames])?.['value'];
+  const title = groupsIn(text, renames)?.['value'];
   if (title !== undefined) return { field: 'title', value: title };
   const price = groupsIn(text, prices)?.['value'];
   if (price !== undefined) return { field: 'price', value: price.trim() };
@@ -199,6 +101,7 @@ export function changeTaken(text: string): Facts | null {
 
 /** "Make it 10 seats", 改成12位; "add some seats" says no number. */
 const counts = [
+  /\b(?:gets?|takes|holds|should have|can have|has|will have) (?<count>\d{1,3}) (?:seats?|places?|spots?|people)\b/iu,
   /\b(?:limit|cap|max(?:imum)?|capacity|seats|places|number)\b.{0,40}?\bto (?<count>\d{1,3})\b(?! ?(?:[ap]m|:|st|nd|rd|th))/iu,
   /\b(?:cap|limit)\b.{0,30}?\b(?:at|to) (?<count>\d{1,3})\b/iu,
   /\b(?:make (?:it|that)|change (?:it|that) to|let'?s have) (?<count>\d{1,3}) (?:seats?|places?|people)\b/iu,

@@ -26,7 +26,7 @@ export interface Message {
 /** Whether a message asks for a seat, or for one's own booking, by the names of the lessons there are. */
 export function isLessonWish(sentence: Sentence, { house, nowMs }: Pick<Around, 'house' | 'nowMs'>): boolean {
   const known = [...upcomingIn({ house }), ...goneIn({ house }), ...ownIn({ house }).map(({ lesson }) => lesson)];
-  return known.length > 0 && isAboutLessons(sentence, known, nowMs);
+  return known.length > 0 && isAboutLessons(sentence, known, house?.['keeper'] === true ? null : nowMs);
 }
 
 /** What can only be of a booking just made: "what should I bring?", "改三位", where nothing else is spoken of. */

@@ -29,6 +29,10 @@ export function plainAddress(text: string): string | null {
 const phonePattern =
   /(?:(?:\b(?:tele)?phone|\btel|\bmobile|手[機机]|[電电][話话])\.?\s*[:：]?\s*)?(?:\+|\(\s*)?\d(?:[ \t()./–-]*\d){5,}/iu;
 
+/** "Mrs Lee paid", "what's on next week": a sentence, and nobody's name. */
+const tellsMore =
+  /(?:^|\s)(?:can['’]?t|cannot|won['’]?t|didn['’]?t|doesn['’]?t|isn['’]?t|paid|pays|needs?|wants?|came|comes|coming|called|is|are|was|were|has|have|what['’]?s?|who['’]?s?|which|when|where|how|any|does|did|do)(?:\s|$)/iu;
+
 export function hearGuest(
   line: string,
 ): { readonly guest: MailGuest } | { readonly mistakes: readonly [Mistake, ...Mistake[]] } {
@@ -44,7 +48,7 @@ export function hearGuest(
     .map((piece) => piece.trim());
   const number = pieces.map((piece) => (piece === '' ? undefined : readNumber(piece))).find((n) => n !== undefined);
   const name = pieces.filter((piece) => /\p{L}/u.test(piece) && readNumber(piece) === undefined).join(' ');
-  if (name === '') return { mistakes: [mistake('guest-no-name', 'name')] };
+  if (name === '' || tellsMore.test(name)) return { mistakes: [mistake('guest-no-name', 'name')] };
   if (name.length > longestName) return { mistakes: [mistake('guest-name-long', 'name', { most: longestName })] };
   return { guest: { name, mail, seats: said.amount ?? number ?? 1, hasPhone: uncalled !== said.rest } };
 }

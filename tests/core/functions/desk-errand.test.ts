@@ -162,6 +162,12 @@ it.each<[string, string | null, string | null]>([
 
 it.each<[string, object]>([
   ['make it 10 seats', { field: 'seats', value: '10' }],
+  ['the saturday one gets 10 seats', { field: 'seats', value: '10' }],
+  ['price of old leaves is 25 dollars from now on', { field: 'price', value: '25 dollars' }],
+  ['rename old leaves to young leaves', { field: 'title', value: 'young leaves' }],
+  ['move old leaves upstairs', { field: 'place', value: 'upstairs' }],
+  ['Ann called, she and two friends come on saturday', { who: 'Ann, 3' }],
+  ['Mrs Lee, 2 seats, saturday', { who: 'Mrs Lee, 2' }],
   ['change the price to 20 dollars.', { field: 'price', value: '20 dollars' }],
   ['let Bram do it', { field: 'teacher', value: 'Bram' }],
   ['费用改成20美元', { field: 'price', value: '20美元' }],
@@ -183,6 +189,7 @@ it.each<[string, object]>([
 it.each([
   ['move the afternoon lesson on the 12th to 3 pm', 'later'],
   ['who is coming to the morning class on the 12th', 'early'],
+  ['who is coming on the 12th at 2', 'later'],
   ['把12號下午的課改到三點', 'later'],
   ['12号上午的课谁会来', 'early'],
 ])('of two on one day, %s', (text, lesson) => {

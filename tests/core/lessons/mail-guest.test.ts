@@ -25,6 +25,9 @@ test.each<[string, object]>([
   ['Ann (303) 555-0100 2 seats', guest('Ann', { seats: 2, hasPhone: true })],
   ['+49 170 1234567 Tom', guest('Tom', { hasPhone: true })],
   ['Ann tel. 0912345678 ann@mail.example', guest('Ann', { mail: 'ann@mail.example', hasPhone: true })],
+  // Nor is a sentence.
+  ['Mrs Lee paid', wrong('guest-no-name')],
+  ["what's on next week", wrong('guest-no-name')],
   // An address that cannot be one is not taken for a name.
   ['Ann ann@mail', wrong('guest-mail')],
   ['Ann @', wrong('guest-mail')],

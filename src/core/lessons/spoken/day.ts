@@ -60,7 +60,19 @@ const relative = new RegExp(
   'iu',
 );
 
+/** "Tomorrow week", "Saturday week", "a week on Saturday": seven days on. */
+const aWeekOn = new RegExp(
+  `\\b(?:on )?(?:(?<day>today|tomorrow|${fullWeekdays}) week\\b(?:'s)?(?! (?:after|before))|a week (?:on|from) (?<day2>today|tomorrow|${fullWeekdays})\\b)`,
+  'iu',
+);
+
 export function readDay(text: string, today: WallDate): Day {
+  const week = cut(text, aWeekOn);
+  if (week) {
+    const day = readDay(week.groups['day'] ?? week.groups['day2'] ?? '', today);
+    if (day.date !== undefined)
+      return { date: addDays(day.date, 7), mayBeNextWeek: false, mistakes: [], rest: week.rest };
+  }
   const feast = readFeastDay(text, today);
   if (feast) return { ...feast, mayBeNextWeek: false, mistakes: [] };
   const dated = datePatterns.map((pattern) => cut(text, pattern)).find((one) => one !== undefined);

@@ -158,8 +158,8 @@ export function lessonElsewhen<Kind extends Lesson>(lessons: readonly Kind[], wi
 /** What nobody says of tea. */
 const plainlyOfLessons: ReadonlySet<Wanted> = new Set(['own', 'unremind', 'late', 'unheard']);
 
-/** Whether a sentence wants a seat, or one's own booking, so plainly that it is about lessons, whatever its words are about. */
-export function isAboutLessons(sentence: Sentence, lessons: readonly Lesson[], now: Instant): boolean {
+/** Whether a sentence wants a seat, or one's own booking, so plainly that it is about lessons, whatever its words are about. Where `now` is null, a title and its day alone want nothing. */
+export function isAboutLessons(sentence: Sentence, lessons: readonly Lesson[], now: Instant | null): boolean {
   const want = plainWant(sentence);
   if (want !== undefined && plainlyOfLessons.has(want)) return true;
   if (sentence.says('asks-for-lessons') || sentence.says('reminders-back')) return true;
@@ -167,7 +167,8 @@ export function isAboutLessons(sentence: Sentence, lessons: readonly Lesson[], n
   const text = cleared(sentence.text);
   const named = lessons.filter((lesson) => likeness(lesson, text, 2) >= enoughLikeness);
   // "Me and my daughter for the first cup, 12 December": its title and its very day.
-  if (want === undefined && !asksDetail(sentence)) return named.length > 0 && isOnItsDay(named, text, now);
+  if (want === undefined && !asksDetail(sentence))
+    return now !== null && named.length > 0 && isOnItsDay(named, text, now);
   const isNamed = named.length > 0;
   return isNamed || (want === 'enrol' && !sentence.says('table') && readSeats(text).amount !== undefined);
 }
