@@ -675,6 +675,24 @@ taste-cause-sour = Sour mostly means that it stood too long on the leaf.
 taste-cause-flat = Flat mostly means that the water was not hot enough to open the leaf.
 taste-cause-lost-scent = Scent goes when the water is not hot enough, or when the lid stays on after pouring.
 taste-cause-right = Good to hear.
+cup-reckoned-for = Reckoned for: { VESSEL($vessel) } { ML($volumeMl) }.
+cup-heat-over = { DEGREES($value, $unit) } is hot for it: { DEGREES($usual, $unit) } is usual. Hotter water draws more, and the bitter part most of all.
+cup-heat-under = { DEGREES($value, $unit) } is cool for it: { DEGREES($usual, $unit) } is usual, and cooler water draws less.
+cup-time-over = { DURATION($value) } instead of { DURATION($usual) } made { $infusion ->
+    [1] the cup
+   *[other] infusion { $infusion }
+ } about { NUMBER($share, maximumFractionDigits: 1) } times as strong as usual.
+cup-time-under = After { DURATION($value) } instead of { DURATION($usual) } { $infusion ->
+    [1] the cup
+   *[other] infusion { $infusion }
+ } had about { PERCENT($share) } of the usual strength.
+cup-leaf-over = { GRAMS($value) } of leaf instead of { GRAMS($usual) } made it about { NUMBER($share, maximumFractionDigits: 1) } times as strong.
+cup-leaf-under = { GRAMS($value) } of leaf instead of { GRAMS($usual) } gave about { PERCENT($share) } of the usual strength.
+cup-remedy = Next time: { LIST($parts) }.
+cup-next-heat = { DEGREES($usual, $unit) }
+cup-next-time = { DURATION($usual) }
+cup-next-leaf = { GRAMS($usual) } of leaf
+cup-as-usual = As you tell it, the cup was made about as I would make it; the rest is a matter of taste.
 taste-water-down = Next time take water of { DEGREES($waterC, $unit) } instead of { DEGREES($fromC, $unit) }.
 taste-water-up = Next time take water of { DEGREES($waterC, $unit) } instead of { DEGREES($fromC, $unit) }.
 taste-strength-down = Next time pour sooner, for a cup about { PERCENT($share) } lighter.

@@ -651,6 +651,24 @@ taste-cause-sour = 发酸或有闷味，多半是泡得太久、盖着闷了。
 taste-cause-flat = 平淡多半是水不够热，叶子没有舒展开。
 taste-cause-lost-scent = 水不够热，或出汤后还盖着盖子，香气就跑了。
 taste-cause-right = 那就好。
+cup-reckoned-for = 照这个算：{ VESSEL($vessel) } { ML($volumeMl) }。
+cup-heat-over = { DEGREES($value, $unit) } 对这茶偏热，一般用 { DEGREES($usual, $unit) }。水越热出味越多，苦涩的部分更是。
+cup-heat-under = { DEGREES($value, $unit) } 对这茶偏凉，一般用 { DEGREES($usual, $unit) }。水不够热，出味就少。
+cup-time-over = 泡了 { DURATION($value) }，一般是 { DURATION($usual) }，{ $infusion ->
+    [1] 这杯
+   *[other] 第 { $infusion } 泡
+}的浓度大约是平常的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
+cup-time-under = 泡了 { DURATION($value) }，一般是 { DURATION($usual) }，{ $infusion ->
+    [1] 这杯
+   *[other] 第 { $infusion } 泡
+}的浓度大约只有平常的 { PERCENT($share) }。
+cup-leaf-over = 放了 { GRAMS($value) }茶叶，一般是 { GRAMS($usual) }，浓度大约是平常的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
+cup-leaf-under = 放了 { GRAMS($value) }茶叶，一般是 { GRAMS($usual) }，浓度大约只有平常的 { PERCENT($share) }。
+cup-remedy = 下次：{ LIST($parts) }。
+cup-next-heat = 水温 { DEGREES($usual, $unit) }
+cup-next-time = 时间 { DURATION($usual) }
+cup-next-leaf = 茶叶 { GRAMS($usual) }
+cup-as-usual = 照您说的，这杯泡得跟我算的差不多，剩下的就看口味了。
 taste-water-down = 下次水温降到 { DEGREES($waterC, $unit) }（这次是 { DEGREES($fromC, $unit) }）。
 taste-water-up = 下次水温升到 { DEGREES($waterC, $unit) }（这次是 { DEGREES($fromC, $unit) }）。
 taste-strength-down = 下次早点出汤，茶汤淡约 { PERCENT($share) }。

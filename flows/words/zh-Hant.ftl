@@ -651,6 +651,24 @@ taste-cause-sour = 發酸或有悶味，多半是泡得太久、蓋著悶了。
 taste-cause-flat = 平淡多半是水不夠熱，葉子沒有舒展開。
 taste-cause-lost-scent = 水不夠熱，或出湯後還蓋著蓋子，香氣就跑了。
 taste-cause-right = 那就好。
+cup-reckoned-for = 照這個算：{ VESSEL($vessel) } { ML($volumeMl) }。
+cup-heat-over = { DEGREES($value, $unit) } 對這茶偏熱，一般用 { DEGREES($usual, $unit) }。水越熱出味越多，苦澀的部分更是。
+cup-heat-under = { DEGREES($value, $unit) } 對這茶偏涼，一般用 { DEGREES($usual, $unit) }。水不夠熱，出味就少。
+cup-time-over = 泡了 { DURATION($value) }，一般是 { DURATION($usual) }，{ $infusion ->
+    [1] 這杯
+   *[other] 第 { $infusion } 泡
+}的濃度大約是平常的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
+cup-time-under = 泡了 { DURATION($value) }，一般是 { DURATION($usual) }，{ $infusion ->
+    [1] 這杯
+   *[other] 第 { $infusion } 泡
+}的濃度大約只有平常的 { PERCENT($share) }。
+cup-leaf-over = 放了 { GRAMS($value) }茶葉，一般是 { GRAMS($usual) }，濃度大約是平常的 { NUMBER($share, maximumFractionDigits: 1) } 倍。
+cup-leaf-under = 放了 { GRAMS($value) }茶葉，一般是 { GRAMS($usual) }，濃度大約只有平常的 { PERCENT($share) }。
+cup-remedy = 下次：{ LIST($parts) }。
+cup-next-heat = 水溫 { DEGREES($usual, $unit) }
+cup-next-time = 時間 { DURATION($usual) }
+cup-next-leaf = 茶葉 { GRAMS($usual) }
+cup-as-usual = 照您說的，這杯泡得跟我算的差不多，剩下的就看口味了。
 taste-water-down = 下次水溫降到 { DEGREES($waterC, $unit) }（這次是 { DEGREES($fromC, $unit) }）。
 taste-water-up = 下次水溫升到 { DEGREES($waterC, $unit) }（這次是 { DEGREES($fromC, $unit) }）。
 taste-strength-down = 下次早點出湯，茶湯淡約 { PERCENT($share) }。

@@ -4,6 +4,7 @@ import type { Facts } from './flow/flow.ts';
 import { aheadCallNames, aheadCalls } from './functions/told-ahead.ts';
 import { coldCallNames, coldCalls } from './functions/cold-times.ts';
 import type { CoreContent } from './functions/core-content.ts';
+import { cupWeighed } from './functions/cup-weighed.ts';
 import { deskAttendedCallNames, deskAttendedCalls } from './functions/desk-attended.ts';
 import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
 import { deskCallOffCallNames, deskCallOffCalls } from './functions/desk-call-off.ts';
@@ -49,6 +50,7 @@ const callList = [
   'oneInfusion',
   'ifDrawn',
   'weighTurn',
+  'weighCup',
   'waterSoHot',
   'waterStood',
   'spoonsToGrams',
@@ -95,6 +97,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     oneInfusion: ({ plan, n }) => oneInfusion(plan as Facts, Number(n)),
     ifDrawn: (given, around) => ifDrawn(content, given, around),
     weighTurn: (given, around) => ({ gives: turnWeighed(content, given, around) }),
+    weighCup: (given, around) => ({ gives: cupWeighed(content, given, around) }),
     waterSoHot: (given, around) => ({ gives: waterSoHot(given, around) }),
     waterStood: (given, around) => ({ gives: waterStood(given, around) }),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),

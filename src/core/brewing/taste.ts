@@ -40,7 +40,7 @@ const bounds: {
 type Move = readonly [TasteField, -1 | 1];
 
 /** Tender leaf turns bitter by heat first; fired and dark leaf by time. */
-const tender: ReadonlySet<Family> = new Set<Family>(['green', 'yellow', 'white', 'scented', 'matcha']);
+export const tender: ReadonlySet<Family> = new Set<Family>(['green', 'yellow', 'white', 'scented', 'matcha']);
 
 const cooler: Move = ['waterC', -1];
 const hotter: Move = ['waterC', 1];

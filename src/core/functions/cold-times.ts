@@ -1,5 +1,5 @@
 /** When a cold infusion has to be begun, when it is ready, and what comes of it when it stands longer. Keeps no state. */
-import { shareIfDrawn } from '../brewing/drawn.ts';
+import { shareIfDrawn } from '../brewing/cup-made.ts';
 import { isMistake } from '../brewing/schedule.ts';
 import type { Around, Calls } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';

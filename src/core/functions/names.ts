@@ -64,6 +64,7 @@ export const madeUpKeys: readonly string[] = [
   'brew-compared',
   'brew-bowls',
   'brew-drawn-',
+  'cup-',
   'brew-weighed-',
   'brew-stays-warm-',
   'taste-',

@@ -1,7 +1,7 @@
 /** A plan as sentences and pictures want it: what to measure with, how to get the water there, what becomes of the leaf. */
 import type { BrewingData } from '../brewing/brewing-data.ts';
 import { caffeineSpread } from '../brewing/cautions.ts';
-import { shareIfDrawn } from '../brewing/drawn.ts';
+import { shareIfDrawn } from '../brewing/cup-made.ts';
 import { afterStanding, heldInKettle, kettleWays, mixWay, waitWay } from '../brewing/kettle.ts';
 import { leafAmount, type LeafAmount } from '../brewing/leaf-amount.ts';
 import type { Family, Plan } from '../brewing/plan.ts';

@@ -21,12 +21,6 @@ export function tasteAdjusted(content: CoreContent, given: Facts, { memory }: Ar
   const context = { family: leaf.family, waterC, boilsAtC };
   const complaint = plan?.['style'] === 'cold' && said === 'bitter' ? 'strong' : complaintOf(said);
   const { taste, change } = adjust(before, complaint, context);
-  const farOff = plan === null ? waterFarOff(said, numberOf(given['toldC']), usualC) : null;
-  if (farOff !== null) {
-    const { key, fromC } = farOff;
-    const told = phrase(key, { waterC: usualC, fromC, unit: memory['unit'] ?? null });
-    return { gives: { cause: tasteCause(said), change: told, isChanged: false } };
-  }
   return {
     gives: {
       cause: tasteCause(said),
@@ -43,16 +37,6 @@ export function tasteAdjusted(content: CoreContent, given: Facts, { memory }: Ar
 
 /** Holds for every tea. */
 export const tasteCause = (said: string): Facts => phrase(`taste-cause-${said}`);
-
-/** So far from the usual, it is the water of that one cup that was amiss, and no taste of anybody's. Judgement. */
-const farOffC = 4;
-
-/** "Bitter, at 100 degrees": what water was taken for a cup that came out so, where that alone tells why. */
-function waterFarOff(said: string, toldC: number | null, usualC: number): { key: string; fromC: number } | null {
-  if (toldC === null) return null;
-  if (said === 'bitter' && toldC > usualC + farOffC) return { key: 'taste-water-down', fromC: toldC };
-  return said === 'weak' && toldC < usualC - farOffC ? { key: 'taste-water-up', fromC: toldC } : null;
-}
 
 /** What this change alone makes of a usual taste. */
 const alone = ({ field, from, to }: TasteChange): Taste => ({

@@ -30,7 +30,7 @@ const hardlyTastedShare = 0.1;
 
 /** The small way and the large one, where nobody told theirs; more water than `mostInGaiwanMl` goes into no gaiwan. */
 export const exampleVessels = ['gaiwan', 'mug'] as const;
-const mostInGaiwanMl = 200;
+export const mostInGaiwanMl = 200;
 const mostInMugMl = 600;
 /** Sizes most have: common practice, no source. */
 export const ordinaryMl: { readonly [vessel: string]: number } = {
@@ -44,6 +44,7 @@ export const ordinaryMl: { readonly [vessel: string]: number } = {
   'infuser-mug': 300,
   tumbler: 300,
   thermos: 500,
+  'cold-jar': 1000,
 };
 const timesShown = 3;
 
@@ -191,7 +192,7 @@ function boils(content: CoreContent, given: Facts, { memory }: Around): Phrase |
 }
 
 /** From here on it is drawn in a large vessel rather than in a small one. Judgement. */
-const drawnLargeS = 60;
+export const drawnLargeS = 60;
 
 /** "3 g in 150 ml for 3 min": how it comes out as told, in the vessel that goes with such a time; null where not so much is told. */
 function drawnAlready(content: CoreContent, given: Facts, around: Around): Phrase[] | null {

@@ -1,8 +1,9 @@
 /** How long it is to draw, or drew: "can I leave it five minutes?", 泡五分鐘可以嗎. */
 import type { Observation } from './observation.ts';
 
-/** Longer texts tell of more than that. */
+/** Longer texts tell of more than that, unless they tell how a cup was made. */
 const longestText = 80;
+const longestOfCup = 200;
 /** With leaf and water told as well, a time is how long it draws. */
 const mostBesideTime = 2;
 /** Longer than any cold infusion. */
@@ -17,11 +18,13 @@ const ofWater =
 const staysHot =
   /\b(?:stay|stays|keep|keeps|kept|remain|remains)(?: (?:it|the tea|nice and|really|still|piping))* (?:hot|warm)\b/;
 
-export function readDrawn(seen: Observation): number | null {
+/** `ofCup`: of one that is complained of a time is how long it drew. */
+export function readDrawn(seen: Observation, { ofCup }: { readonly ofCup: boolean }): number | null {
   const { plain, measures, signs } = seen;
   const times = measures.filter(({ dimension }) => dimension === 'time');
   const [time] = times;
-  if (!time || times.length > 1 || plain.length > longestText || time.value <= 0 || time.value > longestS) return null;
+  if (!time || times.length > 1 || time.value <= 0 || time.value > longestS) return null;
+  if (plain.length > (ofCup ? longestOfCup : longestText)) return null;
   if (staysHot.test(plain)) return null;
   // Of water that stood: "it's been off for 10 min, is that too cold".
   if (ofWater.test(plain)) return null;
@@ -29,5 +32,5 @@ export function readDrawn(seen: Observation): number | null {
   const isAll = !/[\p{L}\p{N}]/u.test(plain.slice(0, time.start) + plain.slice(time.end));
   // "5 g 250 ml 3 min"
   const isWhole = measures.some(({ dimension }) => dimension === 'mass') && measures.length > mostBesideTime;
-  return isAll || isWhole || ofDrawing.test(plain) ? time.value : null;
+  return ofCup || isAll || isWhole || ofDrawing.test(plain) ? time.value : null;
 }

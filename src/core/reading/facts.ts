@@ -10,6 +10,7 @@ import { likeAnother, type Observation } from './observation.ts';
 import { ounceG, type Measure } from './measures.ts';
 import type { Reading } from './reading.ts';
 import { readDrawn } from './drawn.ts';
+import { boiledC } from './warmth.ts';
 import { readWarmed } from './wishes.ts';
 
 /** What is concluded of the whole, beside the facts. */
@@ -53,6 +54,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
         : null,
     volumeMl: isOfKettle(words, quantities.volumeMl.value) ? null : quantities.volumeMl.value,
   };
+  const taste = kind === 'taste' ? readTaste(cues, words) : null;
   const besides = kind === 'brew' ? askedBeside(seen) : [];
   const askedLines =
     (kind === 'brew' || kind === 'shop') && seen.teas.length > 0 ? linesOfPlanAhead(words, cues, ofIt(seen)) : [];
@@ -74,7 +76,7 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     leafSpoons: seen.leafSpoons,
     guests: seen.onlyGuests || countsGuests(kind, seen) ? quantities.guests.value : null,
     onlyGuests: seen.onlyGuests,
-    tempC: kettleGoesTo.test(words) ? null : quantities.tempC.value,
+    tempC: kettleGoesTo.test(words) ? null : (quantities.tempC.value ?? (taste === null ? null : boiledC(cues, words))),
     noThermometer: cues.has('no-thermometer', words),
     noScale: cues.has('no-scale', words),
     hasThermometer: cues.has('has-thermometer', words) && !cues.has('no-thermometer', words),
@@ -82,10 +84,10 @@ export function readingOf(seen: Observation, concluded: Concluded): Reading {
     elevationM: quantities.elevationM.value,
     warmed: readWarmed(cues, words),
     rinsed: cues.has('not-rinsed', words) ? false : null,
-    drawnS: readDrawn(seen),
+    drawnS: readDrawn(seen, { ofCup: taste !== null }),
     bare: bareNumber(seen),
     bareAsked: bareAsked(seen),
-    taste: kind === 'taste' ? readTaste(cues, words) : null,
+    taste,
     asksBoiling: kind === 'brew' && !besides.includes('boiling') && asksOfBoiling(seen),
     asksRemedy: cues.has('asks-remedy', words),
     complains: kind === 'brew' && seen.teas.length > 0 ? readComplaint(cues, words) : null,

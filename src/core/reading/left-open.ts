@@ -15,7 +15,7 @@ export function isLeftOpen(seen: Observation): boolean {
   const { words, teas, vessels, quantities, leafSpoons, cues } = seen;
   if (teas.length === 0 || vessels.some(({ meaning }) => meaning.is !== 'nothing') || leafSpoons !== null) return false;
   if (Object.values(quantities).some(({ value, mistake }) => value !== null || mistake)) return false;
-  if (readInfusion(words) !== null || readDrawn(seen) !== null) return false;
+  if (readInfusion(words) !== null || readDrawn(seen, { ofCup: false }) !== null) return false;
   // Rinsing has its own answer.
   if (cues.has('plan-rinse', words)) return false;
   return asksWhether.test(words) && unnamed(seen).replace(wishForIt, ' ').trim() !== '';

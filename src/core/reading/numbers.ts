@@ -113,9 +113,9 @@ const pointPattern = new RegExp(
 /** "a litre and a half", "pint and a half" */
 const oneAndHalf =
   /(?:\b(?:a|one) |(?<![a-z\d] ?))(?=(?:lit(?:re|er)|pint|quart|(?:tea ?|coffee )?cup|spoon|teaspoon)s? and a half\b)/g;
-/** "a litre": one; "half a litre" is no such. */
+/** "a litre", "for a minute": one; "half a litre" is no such, and nobody counts "a minute ago". */
 const oneOf =
-  /(?<!\bhalf |quarter |quarters )\ba (?=(?:lit(?:re|er)|pint|quart|(?:level |heaped )?(?:tea|table)?spoon|tsp|tbsp)\b(?! and a half))/g;
+  /(?<!\bhalf |quarter |quarters )\ba (?=(?:lit(?:re|er)|pint|quart|(?:level |heaped )?(?:tea|table)?spoon|tsp|tbsp)\b(?! and a half))|(?<=\b(?:for|after|about|around|nearly|almost|over) )a (?=min(?:ute)?\b(?! (?:ago|please|or|and a half)))/g;
 
 /** "pint glass", "litre flask": it holds one, and nothing counts them. */
 const oneHeld =

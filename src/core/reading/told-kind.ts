@@ -2,7 +2,7 @@
 import { opensWithWhy } from './acts.ts';
 import { buysByWeight, buysInHan } from './buys.ts';
 import type { CueName } from './cue-names.ts';
-import type { Kind } from './kind.ts';
+import { readTaste, type Kind } from './kind.ts';
 import type { Observation } from './observation.ts';
 import { bringsAlong } from './visitors.ts';
 
@@ -14,13 +14,22 @@ export function toldKind(seen: Observation, explained: string | null): Kind | nu
   if (bringsAlong(words)) return 'lesson';
   if (isSaid('shape-brew')) return 'brew';
   if (isSaid('shape-care') || (teas.length === 0 && isSaid('shape-milk-tea'))) return 'care';
-  if (!isSaid('safety') && (tellsOfBadCups(seen) || isSaid('shape-taste'))) return 'taste';
+  if (!isSaid('safety') && (tellsOfBadCups(seen) || tellsHowMade(seen) || isSaid('shape-taste'))) return 'taste';
   return buysByWeight(seen) || buysInHan(seen) ? 'shop' : null;
 }
 
 /** All of the brew, and how its cups come out. */
 const tellsOfBadCups = ({ teas, vessels, cues, words }: Observation): boolean =>
   teas.length > 0 && vessels.length > 0 && cues.has('came-out-amiss', words) && !cues.has('taste-to-come', words);
+
+/** "Bitter: 5 g at 95 for 3 min": how a cup was made and what is amiss with it, and nothing of how it is to come out. */
+const tellsHowMade = ({ measures, leafSpoons, quantities, cues, words }: Observation): boolean =>
+  (leafSpoons !== null ||
+    quantities.tempC.value !== null ||
+    measures.some(({ dimension }) => dimension === 'time' || dimension === 'mass')) &&
+  (readTaste(cues, words) ?? 'right') !== 'right' &&
+  !ofTasteToCome.some((cue) => cues.has(cue, words));
+const ofTasteToCome = ['taste-to-come', 'prefer', 'light', 'asks-bitter-ahead'] as const;
 
 /** "Why not boiling for green?": the tea named in it is to be explained, not brewed. */
 export const asksWhy = ({ words, vessels, plain, teas }: Observation): boolean =>

@@ -22,6 +22,12 @@ export function readTemperature(scene: QuantityScene, cues: Cues, words: string)
   return (scene.corrected ? found.at(-1) : found[0]) ?? (boils ? boiling : null);
 }
 
+/** "Bitter: 3 g, boiling, 3 min": of a cup that was made, and no question whether it may be. */
+export const boiledC = (cues: Cues, words: string): number | null =>
+  cues.has('boiling', words) && !notBoiling.test(words) ? boilingC : null;
+const notBoiling =
+  /\b(?:not|never|without|isnt|wasnt|arent|under|below|before|off) (?:\w+ ){0,2}boil|白(?:开|滚)水|[像似跟同][饮喝是]?(?:开|滚)水|(?:不是|没用|没有用|唔系|冇用|不用|没到|未)(?:煮|烧)?(?:开|滚|沸)/;
+
 function degreesOf(scene: QuantityScene, m: Measure): number | null {
   if (m.dimension === 'temperature') return m.value;
   if (m.dimension === 'bare' && m.value >= leastInWords && m.value < 100 && scene.signs.tell('some-degrees', scene, m))

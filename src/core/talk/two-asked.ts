@@ -93,6 +93,7 @@ function areTwo(parts: readonly Heard[], hearWhole: () => Facts, cues: TalkCues)
   if (whole['asks'] === 'size' || whole['asks'] === 'lasts' || isPriceOfLesson(parts, cues)) return false;
   // 金駿眉 5g 蓋碗 100ml 這樣對嗎: the plan answers it. How long a cold infusion keeps is told with it.
   if (isWholeBrew(whole) && ![a, b].every(hasAnswer)) return false;
+  if (isOfOneCup(whole, parts, cues)) return false;
   if (whole['style'] === 'cold' && [a, b].some(({ answer }) => ofLeafKept.has(answer ?? null))) return false;
   if (whole['kind'] !== 'safety') return [a, b].every(({ answer }) => answer !== 'safety-general');
   return [a, b].some(({ answer }) => answer === whole['answer']);
@@ -132,6 +133,17 @@ const isBackground = (parts: readonly Heard[], { says }: TalkCues): boolean =>
   parts.some(
     ({ words, facts }) => facts['kind'] === 'brew' && (!says('asks-for-numbers', words) || tellsOnly(words, facts)),
   );
+
+/** "Used 3 g keemun, 8 minutes, sour", and nothing asked beside it. */
+const isOfOneCup = (
+  { kind = null, taste = null, leafG = null, drawnS = null }: Facts,
+  parts: readonly Heard[],
+  { says }: TalkCues,
+): boolean =>
+  kind === 'taste' &&
+  taste !== null &&
+  (leafG ?? drawnS) !== null &&
+  !parts.some(({ words }) => words.endsWith('?') || says('asks', words));
 
 /** 水溫85 玻璃杯300 3克: numbers that are told, and none that is asked. */
 const tellsOnly = (

@@ -52,7 +52,6 @@ test.each([
 
 test.each([
   ['我用120cc的紫砂壺泡鐵觀音，第一泡總是太苦，是泡太久了嗎', 'bitter'],
-  ['安吉白茶泡出来没味道，玻璃杯250ml放了2克，是不是放少了', 'weak'],
   ['大紅袍 蓋碗100 怎麼泡才不會太苦', null],
   ['正山小種會不會很苦，馬克杯350', null],
 ])('%s complains of %j beside a brew', (text, complains) => {
@@ -63,6 +62,7 @@ test.each([
   ['dancong - gaiwan 120ml - 7g - keeps coming out bitter', 'bitter'],
   ['alishan in a 150 ml pot, 5 g, always ends up a bit weak', 'weak'],
   ['my keemun in the 350 mug tastes watery', 'weak'],
+  ['安吉白茶泡出来没味道，玻璃杯250ml放了2克，是不是放少了', 'weak'],
 ])('%s is a word on cups that were drunk', (text, taste) => {
   expect(heard(text)).toMatchObject({ kind: 'taste', taste });
 });
