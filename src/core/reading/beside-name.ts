@@ -55,3 +55,7 @@ export function unnamed({ plain, teas, cues }: Observation): string {
   return cues.mended(cueText(text));
 }
 const whose = /\b(?:your|the|this|that|my|our|an?|these|those) $/;
+
+/** Tea or family, vessel and size. */
+export const isWhole = ({ tea, vessel, quantities }: Observation): boolean =>
+  (tea.best !== null || tea.family !== null) && vessel.vessel !== null && quantities.volumeMl.value !== null;

@@ -13,7 +13,7 @@ import { lazily } from '../lazily.ts';
 import { makeObserver, type Hint, type Observation } from './observation.ts';
 import { dangers } from './cue-names.ts';
 import type { ReadingWords } from './reading-words.ts';
-import { besideBrew, besideName } from './beside-name.ts';
+import { besideBrew, besideName, isWhole } from './beside-name.ts';
 import { settleKind } from './settle-kind.ts';
 import { isAtHand, isFaint, isHalved, namesNothing } from './named.ts';
 import { isPlanQuestion, readPlanQuestion } from './plan-questions.ts';
@@ -144,16 +144,17 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
   const isOfBrewing = (answer: string): boolean => ofBrewing.has(answer);
   const besideBrews = new Set(answers.filter((answer) => answer.besideBrew).map(({ id }) => id));
   const answerFor: AnswerFinder = (asked, kind) => answersOnce()(asked, kind);
-
   const standing = makeStanding(answers, answerFor);
-
   return (text, hint) => {
     const seen = observe(text, hint);
     const { cues, words, act } = seen;
     const evidence = evidenceOnce()(seen);
     const warned = tellsOf(evidence, data.worlds.warning) && !saysWhoComes.test(words);
     const danger = dangers.find((one) => cues.has(one, words)) ?? null;
-    const sure = danger === null ? sureOnce()(words) : null;
+    const surely = danger === null ? sureOnce()(words) : null;
+    // Told with the plan, where that can be made at once.
+    const beside = surely !== null && besideBrews.has(surely.id) && isWhole(seen) ? surely.id : null;
+    const sure = beside === null ? surely : null;
     const askedOfPlan = (): ReadAsks =>
       readAsks({
         seen,
@@ -207,7 +208,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       ware: kind === 'brew' ? wareBeside(seen.vessel.vessel, cues, words) : null,
       unknownTea: mayNameTea(kind, asks, turn) ? seen.strangeTea : null,
       answer: explained ?? (danger === null ? found.answer : answerToDanger(answers, danger)),
-      besideAnswer: mayAskBeside && turn === null ? besideBrew(seen, answerFor, besideBrews) : null,
+      besideAnswer: mayAskBeside && turn === null ? (beside ?? besideBrew(seen, answerFor, besideBrews)) : null,
       faintAnswer: explained === null && danger === null && found.isFaint,
       // What may be meant beside a pot that is named is too much of a guess.
       nearAnswer: namesNothing(seen) || kind !== 'brew' ? found.near : null,

@@ -82,9 +82,10 @@ export function atTheBrew(scene: Scene): Facts {
   };
 }
 
-/** Where nothing draws yet, what was poured just now is the water. */
+/** Where nothing draws yet, what was poured just now is the water; and 放了兩匙 泡五分鐘 tells of a cup that was drunk. */
 function handsOf({ words, cues, flow }: Scene): Step | null {
   const step = stepDone(words, cues);
+  if (flow !== 'guide' && step === 'leaf-in' && cues.says('told-of-a-cup', words)) return null;
   return step === 'poured' && flow !== 'guide' && cues.says('just-now', words) ? 'filled' : step;
 }
 

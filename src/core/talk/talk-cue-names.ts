@@ -114,6 +114,7 @@ export const talkCueFiles = {
     'counted-to',
     'stood-for',
     'of-next',
+    'told-of-a-cup',
     'forgot-rinse',
     'stood-in-all',
     'just-now',

@@ -101,11 +101,32 @@ test.each([
   ['what is a good amount of leaf per person', 'leaf-in-general'],
   ['what about tea bags, do i steep them as long', 'bags-or-leaf'],
   // Beside a brew of which all is told.
-  ['should the lid be on when i brew da hong pao in my 110 gaiwan', 'lid-on'],
   ['can you use tap water for sencha, 200ml kyusu', 'water-kind'],
   ['how long for keemun in a 400ml mug?', null],
   ['how do i hold a 120 ml gaiwan, its dancong', null],
 ])('%s is answered by %s', (text, answer) => {
+  expect(heard(text).answer).toBe(answer);
+});
+
+test.each([
+  ['should the lid be on when i brew da hong pao in my 110 gaiwan', 'lid-on'],
+  ['my teapot has no lid anymore, can I still brew keemun in it, 500ml', 'lid-on'],
+  ['菊花茶一次放几朵 玻璃壶500', 'by-the-piece'],
+  ['紅茶和陳皮一起泡 500毫升燜燒杯 各放多少', 'additions'],
+])('%s is a brew, and answered by %s beside it', (text, answer) => {
+  expect(heard(text)).toMatchObject({ kind: 'brew', besideAnswer: answer });
+});
+
+test.each([
+  ['茉莉龙珠一次放几颗', 'by-the-piece'],
+  ['碎银子一粒够泡多大的壶', 'by-the-piece'],
+  ['小青柑放一顆夠嗎', 'stuffed-mandarin'],
+  ['烏龍茶加決明子怎麼泡', 'additions'],
+  ['飯後馬上喝茶好不好', 'iron'],
+  ['飯後喝什麼茶好', 'recommend-tea'],
+  ['兩泡之間要等多久', 'between-infusions'],
+  ['泡茶的水滾了幾次還能用嗎', 'water-reboil'],
+])('%s is asked of %s', (text, answer) => {
   expect(heard(text).answer).toBe(answer);
 });
 
@@ -173,7 +194,6 @@ test.each([
 test.each([
   ['what is the best tea for a thermos', 'thermos-which'],
   ['need something to brew in a 1L thermos for a hike, which tea', 'thermos-which'],
-  ['my teapot has no lid anymore, can I still brew keemun in it, 500ml', 'lid-on'],
   ['what about boiling it', 'boil-leaf'],
   ['my gaiwan is cold, matter?', 'not-warmed'],
   ['something light', 'recommend-tea'],
