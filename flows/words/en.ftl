@@ -138,6 +138,7 @@ ask-tea = Which tea is it? Write its name, or choose its family.
 ask-tea-again = Write the tea's name, or choose its family:
 brew-of-family = Of that kind I can plan these; what is on the shelf today the shop knows. Which shall it be?
 ask-which-of-these = More than one tea fits. Which one do you mean?
+ask-which-to-plan = Which one shall I plan whole?
 ask-family-of-unknown = I don't know “{ $unknownTea }”. Which family is it? Then I can still work it out.
 ask-family = Which family of tea is it?
 ask-vessel = What will you brew in?
@@ -412,6 +413,12 @@ brew-leaf-form = { $form ->
 brew-compared-one = { TEA($tea) } ({ FAMILY($family) }, { brew-leaf-form }): { GRAMS($leafG) }, { DEGREES($waterC, $unit) }, the first { DURATION($firstS) }, { $count ->
     [1] once
    *[other] { $count } infusions
+}.
+brew-each = { TEA($tea) }: { GRAMS($leafG) } of leaf (about { SPOONS($spoons) } level tsp), { DEGREES($waterC, $unit) }, { $count ->
+    [1] { DURATION($firstS) }, once
+    [2] { DURATIONS($times) }
+    [3] { DURATIONS($times) }
+   *[other] { DURATIONS($times) } and so on, { $count } infusions
 }.
 brew-compared-alike = So they are brewed alike; what sets them apart is the taste.
 brew-same-family = Much the same: I reckon { FAMILY($family) } by its leaf, not by its years. Old or pressed leaf mostly bears water up to boiling; taste the first cup and tell me.

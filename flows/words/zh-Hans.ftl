@@ -138,6 +138,7 @@ ask-tea = 是什么茶？请写茶名，或选茶类。
 ask-tea-again = 请写茶名，或选茶类：
 brew-of-family = 这一类我会算的有这些；架上今天有哪些，要问店家。您要哪一种？
 ask-which-of-these = 不止一种茶符合，您说的是哪一种？
+ask-which-to-plan = 要我把哪一种从头到尾算好？
 ask-family-of-unknown = 我不认得“{ $unknownTea }”。它属于哪一类？知道茶类我就能算。
 ask-family = 它属于哪一类茶？
 ask-vessel = 用什么来泡？
@@ -401,6 +402,12 @@ brew-leaf-form = { $form ->
 brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ brew-leaf-form }）：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，第一泡 { DURATION($firstS) }，{ $count ->
     [1] 泡一次
    *[other] 共 { $count } 泡
+}。
+brew-each = { TEA($tea) }：茶叶 { GRAMS($leafG) }（约 { SPOONS($spoons) } 平茶匙），{ DEGREES($waterC, $unit) }，{ $count ->
+    [1] { DURATION($firstS) }，泡一次
+    [2] { DURATIONS($times) }
+    [3] { DURATIONS($times) }
+   *[other] { DURATIONS($times) }……共 { $count } 泡
 }。
 brew-compared-alike = 所以泡法一样，不同的是味道。
 brew-same-family = 大致一样：{ FAMILY($family) }我按叶形算，不看年份。老茶或紧压的叶子，一般可以用到滚水；喝过第一杯再告诉我。

@@ -138,6 +138,7 @@ ask-tea = 是什麼茶？請寫茶名，或選茶類。
 ask-tea-again = 請寫茶名，或選茶類：
 brew-of-family = 這一類我會算的有這些；架上今天有哪些，要問店家。您要哪一種？
 ask-which-of-these = 有不只一種茶符合，您說的是哪一種？
+ask-which-to-plan = 要我把哪一種從頭到尾算好？
 ask-family-of-unknown = 我不認得「{ $unknownTea }」。它屬於哪一類？知道茶類我就能算。
 ask-family = 它屬於哪一類茶？
 ask-vessel = 用什麼來泡？
@@ -401,6 +402,12 @@ brew-leaf-form = { $form ->
 brew-compared-one = { TEA($tea) }（{ FAMILY($family) }，{ brew-leaf-form }）：{ GRAMS($leafG) }，{ DEGREES($waterC, $unit) }，第一泡 { DURATION($firstS) }，{ $count ->
     [1] 泡一次
    *[other] 共 { $count } 泡
+}。
+brew-each = { TEA($tea) }：茶葉 { GRAMS($leafG) }（約 { SPOONS($spoons) } 平茶匙），{ DEGREES($waterC, $unit) }，{ $count ->
+    [1] { DURATION($firstS) }，泡一次
+    [2] { DURATIONS($times) }
+    [3] { DURATIONS($times) }
+   *[other] { DURATIONS($times) }……共 { $count } 泡
 }。
 brew-compared-alike = 所以泡法一樣，不同的是味道。
 brew-same-family = 大致一樣：{ FAMILY($family) }我按葉形算，不看年份。老茶或緊壓的葉子，一般可以用到滾水；喝過第一杯再告訴我。

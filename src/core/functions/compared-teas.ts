@@ -1,6 +1,7 @@
 /** Teas side by side: leaf, water, dose and first time in one and the same vessel. How they taste it cannot tell. Keeps no state. */
 import type { Plan } from '../brewing/plan.ts';
 import { isMistake } from '../brewing/schedule.ts';
+import { spoonsOf } from '../brewing/spoons.ts';
 import type { Around, Calls } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import type { Tea } from '../teas/tea.ts';
@@ -8,7 +9,7 @@ import { brewOf } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
 import { numberOf, phrase } from './values.ts';
 
-export const comparedCallNames = ['compareTeas'] as const;
+export const comparedCallNames = ['compareTeas', 'brewEach'] as const;
 
 /** More side by side nobody takes in. Judgement. */
 const mostCompared = 4;
@@ -32,7 +33,39 @@ export const comparedCalls = (
     if (others.every((one) => one === first)) told.push(phrase('brew-compared-alike'));
     return { gives: [...told, phrase('brew-compared-taste')] };
   },
+  /** Of several teas asked about at once how each is brewed in this vessel, or the one they used last; null where there are not two. */
+  brewEach: ({ teas = null, vessel = null, volumeMl = null, ...given }, around) => {
+    const ids = (teas ?? []) as readonly string[];
+    const ware = wareFor({ vessel, volumeMl }, around.memory);
+    const rows = ids.slice(0, mostCompared).flatMap((tea) => eachOf(content, { ...given, ...ware.of, tea }, around));
+    if (rows.length < 2) return { gives: null };
+    return { gives: [phrase('brew-compared', { ...ware.of, isOwn: ware.isOwn ? 'yes' : 'no' }), ...rows] };
+  },
 });
+
+interface Ware {
+  readonly of: Facts;
+  readonly isOwn: boolean;
+}
+
+function wareFor({ vessel = null, volumeMl = null }: Facts, memory: Facts): Ware {
+  if (vessel !== null && volumeMl !== null) return { of: { vessel, volumeMl }, isOwn: true };
+  const own = { vessel: memory['vessel'] ?? null, volumeMl: memory['volumeMl'] ?? null };
+  const isOwn = vessel === null && own.vessel !== null && own.volumeMl !== null;
+  return { of: isOwn ? own : usualVessel, isOwn };
+}
+
+const timesShown = 3;
+
+function eachOf(content: CoreContent, given: Facts, around: Around): readonly Json[] {
+  const brew = brewOf(content, given, around);
+  if (isMistake(brew)) return [];
+  const { leafG, waterC, infusions }: Plan = brew.plan;
+  const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);
+  const spoons = spoonsOf(content.brewing, brew.leaf, leafG);
+  const figures = { leafG, spoons, waterC, times, firstS: times[0] ?? 0, count: infusions.length };
+  return [phrase('brew-each', { ...figures, tea: given['tea'] ?? null, unit: around.memory['unit'] ?? null })];
+}
 
 interface Row {
   readonly told: Json;

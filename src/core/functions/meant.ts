@@ -17,9 +17,10 @@ export const meantCalls = (
     if (own) return { gives: { vessel: own['vessel'] ?? null, volumeMl: own['volumeMl'] ?? null, isOwn: true } };
     return { gives: { vessel, volumeMl: shownMeant((sizes ?? []) as readonly number[], word), isOwn: false } };
   },
-  /** The family of several teas, if they are of one. */
-  familyOfAll: ({ teas: ids = null }) => {
-    const families = new Set(((ids ?? []) as readonly string[]).map((id) => teas.find((tea) => tea.id === id)?.family));
+  /** The family of a tea, or of several if they are of one. */
+  familyOfAll: ({ tea = null, teas: several = null }) => {
+    const ids = (tea === null ? (several ?? []) : [tea]) as readonly string[];
+    const families = new Set(ids.map((id) => teas.find((one) => one.id === id)?.family));
     const [family = null] = families;
     return { gives: families.size === 1 ? family : null };
   },

@@ -62,6 +62,7 @@ export const madeUpKeys: readonly string[] = [
   'brew-strength-',
   'brew-similar-',
   'brew-compared',
+  'brew-each',
   'brew-bowls',
   'brew-drawn-',
   'cup-',
