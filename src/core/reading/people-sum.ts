@@ -61,6 +61,8 @@ export function sumOf(plain: string, chain: readonly Link[]): number | null {
   const withMe =
     !me &&
     kin &&
+    !notAlong.test(ahead) &&
+    !/^(?:teacher|instructor|tutor|expert|老师|师傅)$/.test(people[0]?.text ?? '') &&
     (/\bwith $/.test(ahead) ||
       (bringsAlong.test(first?.sort === 'join' ? first.text : '') && chain[1]?.text !== 'the'));
   if (said === 0 || sum + (me ? 1 : 0) === 0 || (me && sum === 0)) return null;
@@ -69,6 +71,10 @@ export function sumOf(plain: string, chain: readonly Link[]): number | null {
     return sum + (me || withMe ? 1 : 0);
   return null;
 }
+
+/** "What is wrong with my dad", "swap with my friend": nobody comes along. */
+const notAlong =
+  /\b(?:wrong|matter|up|happened|happening|swap|swapped|swapping|switch|trade|places|seats|dates|days|lessons) (?:with )?$/;
 
 /** "With the teacher" brings nobody along. */
 const bringsAlong = /^(?:with|同|和|跟|与)$/;

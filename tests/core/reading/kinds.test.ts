@@ -81,3 +81,10 @@ test.each([
 ])('%s is %s', (text, kind) => {
   expect(read(text, nothing).kind).toBe(kind);
 });
+
+test.each(['swap dates with my friend', "something's wrong with my dad", 'learn about oolong with a teacher'])(
+  '%s brings nobody along',
+  (text) => {
+    expect(read(text, nothing).guests).toBeNull();
+  },
+);
