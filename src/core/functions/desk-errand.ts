@@ -116,6 +116,9 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
   const ofDay = saysDay(found) && !naming.says('desk-write-all') ? meant(sentence, act, around, zone) : undefined;
   const lesson: Json = found.lesson ?? (only(fit) ?? ofDay)?.id ?? null;
   const among = (fit.length > 0 ? fit : inDays(naming, around, zone)).map(({ id }) => id);
+  // "Move Lee Wong to the 12th", of nobody who is on a list.
+  if (act === 'move' && lesson === null && among.length === 0 && movesSomebody.test(textOf(taken['value'])))
+    return { ...ofNoLesson, act: 'find', ...nothingTaken, isOfOne: false };
   // Who has a seat in it themselves may mean that.
   if (act === 'cancel' && typeof lesson === 'string' && ownBooking(lesson, around)) return null;
   const isDated = act !== 'repeat' && namesDays(naming, around.nowMs, zone);
@@ -135,6 +138,9 @@ export function errandOf(sentence: Sentence, around: Around, zone: string): Fact
     isToday: sentence.says('desk-today'),
   };
 }
+
+const movesSomebody =
+  /^(?:please |now )?(?:move|shift|reschedule|rebook) (?!(?:Mon|Tues|Wednes|Thurs|Fri|Satur|Sun)day|January|February|March|April|May|June|July|August|September|October|November|December|Christmas)\p{Lu}\p{Ll}+(?: \p{Lu}\p{Ll}+)*\s*$/u;
 
 /** What was called off, and who came: of lessons that are not to be changed. */
 function ofWhatWas(sentence: Sentence, around: Around, zone: string): Found | null {

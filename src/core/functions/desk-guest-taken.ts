@@ -33,6 +33,7 @@ const guests = [
 
 /** Someone who rang or came by: "a Mrs Okafor phoned, she wants two seats", 陳太太打電話來要兩個位子. */
 const callers = [
+  /^(?<who>\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’-]*)*)(?= and (?:his|her|their) \p{Ll}+,? )/u,
   /^(?:[Aa]n? |[Tt]he )?(?<who>(?:(?:[Mm]rs?|[Mm]s|[Mm]iss|[Dd]r)\.? )?\p{Lu}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’-]*)*) (?:has )?(?:just )?(?:phoned|rang|called|came|stopped|dropped|wrote|emailed|asked|wants|would like|needs)\b/u,
   /^(?<who>(?:[Mm]rs?|[Mm]s|[Mm]iss|[Dd]r)\.? \p{L}[\p{L}'’-]*(?: \p{Lu}[\p{L}'’-]*)*)(?=,? \w+ (?:seats?|places?|spots?|people)\b)/u,
   /^(?<who>(?!我|大家)\p{Script=Han}{2,4}?)(?:[現现][場场]|[當当][場场]|[臨临][時时])(?:[報报]名?|加[報报])/u,

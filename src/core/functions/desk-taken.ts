@@ -36,6 +36,7 @@ export const reasonTaken = (text: string): Facts => ({ words: groupsIn(text, rea
 
 /** "Change the price to 20 dollars", 費用改成20美元: what is to be changed, and to what. */
 const changes = [
+  /\b(?:change|set|make|put) (?:the |its )?(?<what>price|cost|fee|title|name|place|room|location|teacher) (?:of|for|on) .{2,50}? (?:to|into|at) (?<value>.{1,80}?)[.!]*$/iu,
   /\b(?:change|set|make|put) (?:the |its )?(?<what>price|cost|fee|title|name|place|room|location|teacher) (?:to|into|at)? ?(?<value>.{1,80}?)[.!]*$/iu,
   /(?<what>[費费]用|[價价][格錢钱]|[學学][費费]|名[稱称字]|[課课]名|老[師师])(?:[改換换變变調调][成為为回到]|[漲涨降]到)(?<value>.{1,40}?)[。!！]*$/u,
 ];
@@ -63,6 +64,7 @@ const places = [
 /** "Let Bram teach it", "Bram teaches instead of Odalys", 讓羅莎教. */
 const teachers = [
   /^(?:on \p{L}+,? )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:is teaching|teaches|will teach|is taking|takes|is doing|does|stands in)\b.{0,40}?\b(?:instead|for \p{Lu})/u,
+  /[,;.] ?(?:so |and |but )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:does|teaches|takes|gives|runs|will do|will teach|will take|is doing|is taking) (?:it|that|the [\p{L} ]{0,30}(?:one|lesson|class|evening|workshop))\b/u,
   /(?:^|[,;.] ?(?:so |but |and )?)(?!(?:i|we|he|she|they|you|who|it|that|this|someone|somebody|nobody)\b)(?<value>\p{L}[\p{L}'-]+) (?:will|can|is going to) (?:do|teach|take|lead|give|run) (?:it|that|this|the (?:class|lesson))\b/iu,
   /\b(?:let|have) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
   /(?:改由|[讓让]|[換换改][成由]?)(?<value>\p{Script=Han}{2,4}|\p{L}{2,12})[教帶带]/u,

@@ -67,7 +67,9 @@ export function readMessage(
   const ofLessons = saidOfLessons(message, around);
   const goesOn = (asked !== 'name' || asks) && goesOnAboutLessons(message, ofLessons);
   const isWish = goesOn || isLessonWish(sentence, around) || isOfOwnLesson(message, around);
-  const isOfPot = read['steers'] === 'remind';
+  // "I'm back, too late?", in the midst of a brew.
+  const isOfPot =
+    read['steers'] === 'remind' || (flow === 'guide' && read['asksWhere'] === true && !sentence.says('of-lessons'));
   const after = saidAfterwards(message, around);
   const heard =
     after !== null || plans || read['kind'] === 'lesson' || (mayBeLesson && isWish && !isOfPot) ? asLesson(read) : read;

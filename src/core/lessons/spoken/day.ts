@@ -35,7 +35,7 @@ const datePatterns = [
 ];
 /** Without a month the next such day is meant: "on the 5th", "5號". */
 const dayPatterns = [
-  /\b(?:on\s+)?the\s+(?<day>\d{1,2})(?:st|nd|rd|th)\b(?!\s+(?!(?:at|in|from|to|please|and|for|then|is|has|would|works|if|full|booked|sold|that|we|morning|afternoon|evening|night)\b)\p{L})/iu,
+  /\b(?:on\s+)?the\s+(?<day>\d{1,2})(?:st|nd|rd|th)\b(?!\s+(?!(?:at|in|from|to|please|and|for|then|is|has|would|works|looks|sounds|suits|fits|or|one|lesson|class|gets|starts|can|if|full|booked|sold|that|we|morning|afternoon|evening|night)\b)\p{L})/iu,
   /(?<![\d月年第])(?<day>\d{1,2}|[一二三四五六七八九十]{1,3})[日号號](?![茶店線线])/u,
 ];
 const slashed = /(?<![\d/])(?<first>\d{1,2})\/(?<second>\d{1,2})(?:\/(?<year>\d{4}))?(?![\d/])/u;

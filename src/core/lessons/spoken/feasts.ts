@@ -13,6 +13,7 @@ const each =
 const feasts: readonly Feast[] = [
   ['christmas eve|xmas eve', '平安夜|聖誕前夕|圣诞前夕', each('12-24')],
   ['christmas|xmas', '聖誕|圣诞', each('12-25')],
+  ['boxing day', '節禮日|节礼日', each('12-26')],
   ["(?:chinese|lunar) new year'?s? eve", '除夕|大年夜|年三十|年卅', lunarNewYear(-1)],
   [
     '(?:chinese|lunar) new year|spring festival',

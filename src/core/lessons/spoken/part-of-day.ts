@@ -20,7 +20,7 @@ function beginsAt(starts: string, text: string): boolean {
 
 const ofPart = (han: string, english: string): RegExp =>
   new RegExp(
-    `(?:${han})的?那?[課课堂节節場场那]|\\b${english} (?:lesson|class|course|workshop|session|one)\\b|\\b(?:in the|day|\\dth|\\dst|\\dnd|\\drd) ${english}\\b|day ${english}\\b`,
+    `(?:${han})的?那?[課课堂节節場场那]|\\b${english} (?:lesson|class|course|workshop|session|one)\\b|\\b(?:in the|day|\\d{1,2}(?:th|st|nd|rd)) ${english}\\b|day ${english}\\b`,
     'iu',
   );
 const [noon, evening] = [12, 17];

@@ -90,7 +90,7 @@ export function hearSaid(sentence: Sentence, { lessons, now, zone, change }: Gro
 const longest = 200;
 
 /** Answered in a sentence, whatever is talked of. */
-const besides = ['how-waits', 'late', 'unheard', 'unremind', 'mail', 'shop-says'];
+const besides = ['how-waits', 'late', 'unheard', 'remind', 'unremind', 'mail', 'shop-says'];
 
 /** A day alone, or with a wish; a title alone. "Are you open on Sunday?" names no lesson. */
 function isNamed(spoken: Sentence, wish: Wish, lessons: readonly Lesson[]): boolean {
@@ -126,7 +126,9 @@ function partyIn(text: string): { readonly seats: number | null; readonly rest: 
 /** "Anything next week?": longer than that, it is about something else in those days. */
 const longestDays = 28;
 
-const before = 'just |only |for |we are |there are |就|只要|只有|我們|我们';
+const before =
+  "just |only |for |we are |we will be |we'll be |we would be |we'd be |there are |there will be |there'll be |it's |its |that's |thats |" +
+  '就|只要|只有|我們|我们';
 const changed = '(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )';
 const changedHan = '(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?';
 const behind = ' of us| seats?| places?| people| persons?|個人|个人|個|个|位';

@@ -45,13 +45,17 @@ export function hearLesson(sentence: Sentence, now: Instant, zone: string): Hear
   return understood(sentence, readZone(text), { now, zone });
 }
 
+/** "A puer evening on Friday at 7". */
+const partNamed = (text: string): string | undefined =>
+  /\b(?<part>morning|afternoon|evening)\b/iu.exec(text)?.groups?.['part'];
+
 function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: Instant; zone: string }): Heard {
   const here = wallAt(now, named.zone ?? zone);
   const paid = readPrice(named.rest);
   const { repeats, day } = whenOf(paid.rest, dateOf(here));
   const seats = readSeats(day.rest);
   const lasting = readDuration(seats.rest);
-  const hours = readHours(lasting.rest, day.part);
+  const hours = readHours(lasting.rest, day.part ?? partNamed(lasting.rest));
   const led = readTeacher(part(hours.rest));
   const pieces = piecesIn(led.rest).map(part);
   const ofTitle = pieces.filter((piece) => !isLevel(piece) && !isFree(piece) && !isPlace(piece));

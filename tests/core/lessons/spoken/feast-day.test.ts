@@ -7,6 +7,7 @@ it.each([
   ['the last Thursday before new year', '2026-12-31'],
   ['the friday after christmas', '2027-01-01'],
   ['on christmas eve', '2026-12-24'],
+  ['on boxing day', '2026-12-26'],
   ['cancel the christmas eve one', '2026-12-24'],
   ['聖誕前的週六', '2026-12-19'],
   ['平安夜那堂', '2026-12-24'],
