@@ -53,14 +53,16 @@ export function hear(said: Said, { sentence, field, around, zone }: Telling): Un
   if (field === 'level') return withLevel(said, sentence);
   if (field === 'seats' || field === 'minutes') return { said: withAmount(said, field, words), problem: null };
   const { half, ...rest } = said;
+  // "Saturday afternoon", and then "at three".
+  const hour = half === undefined ? words : inHalfOfDay(sentence, half, around.nowMs, said.zone ?? zone);
   const sentences =
     half === undefined || field !== 'starts'
       ? [words]
       : [
           words,
           inHalfOfDay(sentence.part(half), words, around.nowMs, said.zone ?? zone),
-          `${words}, ${half}`,
-          `${half}, ${words}`,
+          `${hour}, ${half}`,
+          `${half}, ${hour}`,
         ];
   const heard = sentences.map((one) => hearLesson(sentence.part(one), around.nowMs, said.zone ?? zone));
   const told = heard[0]!;

@@ -24,6 +24,7 @@ export function coldAsked(words: string, { says }: TalkCues): ColdAsk | null {
   const asksWhen = says('asks-when', words);
   if (says('unchilled', words)) return 'unchilled';
   if (!asksWhen && says('on-the-way', words)) return says('has-been-out', words) ? null : 'on-the-way';
+  if (says('put-in-then-when', words)) return 'begun-at';
   if ((asksWhen && says('of-beginning', words)) || (says('leaves-at', words) && says('at-an-hour', words)))
     return 'begin-for';
   if (says('asks-strain', words)) return 'strain';

@@ -127,6 +127,7 @@ export const talkCueFiles = {
     'asks-cooling',
   ],
   cold: [
+    'put-in-then-when',
     'asks-when',
     'of-beginning',
     'leaves-at',
