@@ -215,7 +215,7 @@ brew-bags = { $plan-bags ->
  }: about { GRAMS($plan-leafG) } of small leaf, which gives quickly.
 brew-spoonful = A level teaspoon of it is about { GRAMS($spoonG) }{ $spoons ->
     [1] .
-   *[other] ; { GRAMS($leafG) } are about { SPOONS($spoons) }.
+   *[other] ; { SPOONS($spoons) } of them are about { GRAMS($leafG) }.
 }
 brew-leaf-enough = Yes: { GRAMS($plan-leafG) } is what this is planned with.
 brew-no-scale = Without a scale: fill the teaspoon and strike it off level with a knife; that is near enough.

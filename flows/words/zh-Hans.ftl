@@ -212,7 +212,7 @@ brew-leaf = 茶叶：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平�
 brew-bags = 茶包 { $plan-bags } 个：细碎茶叶共约 { GRAMS($plan-leafG) }，出味快。
 brew-spoonful = 这款茶一平茶匙约 { GRAMS($spoonG) }{ $spoons ->
     [1] 。
-   *[other] ；{ GRAMS($leafG) }大约是 { SPOONS($spoons) } 平茶匙。
+   *[other] ；{ SPOONS($spoons) } 平茶匙大约是 { GRAMS($leafG) }。
 }
 brew-leaf-enough = 够的，这份泡法就是按 { GRAMS($plan-leafG) }算的。
 brew-no-scale = 没有秤：茶匙舀满，用刀背刮平，这样就够准了。

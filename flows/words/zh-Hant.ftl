@@ -212,7 +212,7 @@ brew-leaf = 茶葉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平�
 brew-bags = 茶包 { $plan-bags } 個：細碎茶葉共約 { GRAMS($plan-leafG) }，出味快。
 brew-spoonful = 這款茶一平茶匙約 { GRAMS($spoonG) }{ $spoons ->
     [1] 。
-   *[other] ；{ GRAMS($leafG) }大約是 { SPOONS($spoons) } 平茶匙。
+   *[other] ；{ SPOONS($spoons) } 平茶匙大約是 { GRAMS($leafG) }。
 }
 brew-leaf-enough = 夠的，這份泡法就是照 { GRAMS($plan-leafG) }算的。
 brew-no-scale = 沒有秤：茶匙舀滿，用刀背刮平，這樣就夠準了。
