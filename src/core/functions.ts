@@ -17,6 +17,7 @@ import { deskWriteAllCallNames, deskWriteAllCalls } from './functions/desk-write
 import { guideCallNames, guideCalls } from './functions/guide.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { heardLabel } from './functions/label.ts';
+import { kettleSetting } from './functions/kettle-settings.ts';
 import { lastsCallNames, lastsCalls } from './functions/leaf-lasts.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
 import { meantCallNames, meantCalls } from './functions/meant.ts';
@@ -53,6 +54,7 @@ const callList = [
   'weighCup',
   'waterSoHot',
   'waterStood',
+  'kettleSetting',
   'spoonsToGrams',
   'adjustTaste',
   'tasteCause',
@@ -100,6 +102,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     weighCup: (given, around) => ({ gives: cupWeighed(content, given, around) }),
     waterSoHot: (given, around) => ({ gives: waterSoHot(given, around) }),
     waterStood: (given, around) => ({ gives: waterStood(given, around) }),
+    kettleSetting: (given, around) => ({ gives: kettleSetting(content, given, around) }),
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => tasteAdjusted(content, given, around),
     tasteCause: ({ taste }) => ({ gives: tasteCause(textOf(taste)) }),

@@ -5,7 +5,7 @@ import { coldAsked } from './cold.ts';
 import { tellsOfAStep } from './harmless.ts';
 import { numberPattern, readCount, secondsSaid, shortTimes } from './count.ts';
 import { asks, skippedTo, steered } from './steering.ts';
-import { boiledAgoS, coolingAsked, countedTo, lateBy, pouredAgoS, stepDone, type Step } from './steps.ts';
+import { boiledAgoS, coolingAsked, countedTo, kettleC, lateBy, pouredAgoS, stepDone, type Step } from './steps.ts';
 
 /** In the midst of a brew, and before it, beside a plan. */
 const brewing: ReadonlySet<Json> = new Set(['guide', 'brew']);
@@ -29,6 +29,7 @@ export function atTheBrew(scene: Scene): Facts {
     const asksOwnBrews = asks('asks-own-brews', words, cues) || null;
     return {
       ...coolingAsked(heard, words, cues),
+      kettleC: kettleC(words, cues),
       unknownTea,
       hands: flow === 'brew' && hands !== null && begun.has(hands) ? hands : null,
       pouredAgo,
@@ -40,6 +41,7 @@ export function atTheBrew(scene: Scene): Facts {
   const late = lateBy(words, cues);
   return {
     ...coolingAsked(heard, words, cues),
+    kettleC: kettleC(words, cues),
     unknownTea,
     pouredAgo,
     heldS: asked === 'heldS' ? heldSaid(words) : null,

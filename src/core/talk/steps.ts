@@ -76,3 +76,15 @@ export function coolingAsked(heard: Facts, words: string, { says }: TalkCues): F
   if (tempC === null) return { asksStand: true };
   return ofABrew || ofAVessel ? {} : { coolsToC: tempC, inKettleMl: volumeMl };
 }
+
+/** To which heats, in °C, a kettle can be set; null where not two are told. */
+export function kettleC(words: string, { says }: TalkCues): readonly number[] | null {
+  if (words.length > longestLate || !says('kettle-goes-to', words)) return null;
+  const told = [...words.matchAll(/\d{2,3}/g)].map(([digits]) => Number(digits));
+  const heats = told
+    .map((c) => (c > boiling.c ? (c - 32) / 1.8 : c))
+    .filter((c) => c >= boiling.leastC && c <= boiling.c);
+  return heats.length > 1 && heats.length === told.length ? [...new Set(heats)] : null;
+}
+/** What a kettle is set to; hotter can only be Fahrenheit. */
+const boiling = { leastC: 40, c: 100 } as const;

@@ -125,6 +125,7 @@ export const talkCueFiles = {
     'of-what-comes',
     'boiled-ago',
     'asks-cooling',
+    'kettle-goes-to',
   ],
   cold: [
     'put-in-then-when',
