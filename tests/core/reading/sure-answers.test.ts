@@ -52,6 +52,17 @@ test.each([
   ['darjeeling for 60 guests, how', 'for-many'],
   ['and for my daughter she is 4', 'children'],
   ['my dog ate tea leaves off the floor', 'pets'],
+  ['可以喝几杯', 'caffeine-limit'],
+  ['这个茶可以天天喝吗', 'caffeine-limit'],
+  ['下午可以喝吗', 'sleep'],
+  ['ok in the evening?', 'sleep'],
+  ['飯後可以喝嗎', 'iron'],
+  ['is it ok to drink after dinner', 'iron'],
+  ['can my grandmother drink it', 'older-people'],
+  ['老人家可以喝嗎', 'older-people'],
+  ['is it normal that the first infusion is so light', 'first-is-light'],
+  ['when do I stop brewing the puer', 'leaf-spent'],
+  ['单丛用盖碗好还是紫砂壶好', 'glass-or-gaiwan'],
 ])('%s: %s', (text, answer) => expect(heard(text).answer).toBe(answer));
 
 test.each([
@@ -67,4 +78,7 @@ test.each([
   ['boiling water and assam in a mug of 300 ml', 'poured-too-hot'],
   ['something that will not keep me awake', 'caffeine-content'],
   ['my keemun is from 2020, 300 ml pot', 'old-tea'],
+  ['晚上好', 'sleep'],
+  ['荷叶茶天天喝可以吗', 'caffeine-limit'],
+  ['brewed silver needle 3 minutes at 75 and it has no flavour at all', 'drawn-too-long'],
 ])('%s is not %s', (text, answer) => expect(heard(text).answer).not.toBe(answer));
