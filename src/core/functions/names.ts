@@ -5,7 +5,7 @@ export const heardNames: ReadonlySet<string> = new Set(
   (
     'language languageSure kind tea teas family vessel vessels material ware vesselFaint volumeMl leafG leafSpoons guests onlyGuests tempC ' +
     'noThermometer noScale elevationM style strength warmed rinsed drawnS bare taste act wants infusion unknownTea mistakes missing ' +
-    'answer kept blank unit languageAlone lesson turn asks sizeWord sizeLikened unsure tellsNothing said plans errand named isAsking waits grumbles saves ' +
+    'answer kept blank unit languageAlone lesson turn asks sizeWord sizeLikened unsure tellsNothing said plans errand named isAsking isNumber waits grumbles saves ' +
     'after awaited asksYield pouredAgo guestsMore few isLastOne hands isLate lateS countedTo steers asksWhere asksRefill asksOwnBrews asksOwnTaste asksLeft forgotRinse takesIn justPoured nearAnswer skipTo coldAsk anyVessel noVessel isNameless look bags heldS isWarned mayBeWater poursNow stepsOn wasBoiling waterOn noWhisk wantsUsual stopsIt simmers asksWhich atWork boiledAgoS asksAdvice undoes cupsAsked cupsWanted likeTea compares packets tellsAge lacksLeaf rinsesTwice leafBy bareAsked isForeign coolsToC inKettleMl askedLines besides isLeftOpen forChild stockG faintAnswer complains asksDose asksRemedy simpler besideAnswer asksBoiling ofLesson doubtedC isLoose kettleC ofNext asksStand'
   ).split(' '),
 );

@@ -82,6 +82,7 @@ export function readMessage(
     errand: plans ? null : errandOf(sentence, around, content.zone),
     named: nameIn(textOf(text), said, flow === 'lesson' || heard['kind'] === 'lesson'),
     isAsking: asks,
+    isNumber: aNumber.test(said) || null,
     ofLesson: read['kind'] === 'safety' && (isLessonWish(sentence, around) || asksForASeat(sentence)),
     kept: keptFor(house?.['standing'], said, heard['kind'] ?? null),
   });
@@ -89,6 +90,9 @@ export function readMessage(
 
 /** 有高血壓可以報名嗎, of no lesson by its name. */
 const asksForASeat = (sentence: Sentence): boolean => sentence.says('of-lessons') && sentence.says('enrol');
+
+/** "2", or "2.": of a choice, where none is asked for. */
+const aNumber = /^\d{1,2}[.)]?$/;
 
 /** A name may stand in what is only said around the message. */
 const nameIn = (written: string, said: string, isOfLesson: boolean): string | null =>
