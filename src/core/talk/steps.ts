@@ -1,5 +1,7 @@
 /** Which step of a brew hands have done, and which went late, told in other words than a button's. It moves no brew. */
 import type { Facts } from '../flow/flow.ts';
+import { celsius } from '../reading/measures.ts';
+import { boilingC } from '../reading/warmth.ts';
 import { secondsSaid, shortTimes } from './count.ts';
 import type { TalkCues } from './talk-cues.ts';
 
@@ -81,10 +83,8 @@ export function coolingAsked(heard: Facts, words: string, { says }: TalkCues): F
 export function kettleC(words: string, { says }: TalkCues): readonly number[] | null {
   if (words.length > longestLate || !says('kettle-goes-to', words)) return null;
   const told = [...words.matchAll(/\d{2,3}/g)].map(([digits]) => Number(digits));
-  const heats = told
-    .map((c) => (c > boiling.c ? (c - 32) / 1.8 : c))
-    .filter((c) => c >= boiling.leastC && c <= boiling.c);
+  const heats = told.map((c) => (c > boilingC ? celsius(c) : c)).filter((c) => c >= leastHotC && c <= boilingC);
   return heats.length > 1 && heats.length === told.length ? [...new Set(heats)] : null;
 }
-/** What a kettle is set to; hotter can only be Fahrenheit. */
-const boiling = { leastC: 40, c: 100 } as const;
+/** Cooler no kettle is set; hotter than it boils can only be Fahrenheit. */
+const leastHotC = 40;
