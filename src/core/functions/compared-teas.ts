@@ -1,12 +1,12 @@
 /** Teas side by side: leaf, water, dose and first time in one and the same vessel. How they taste it cannot tell. Keeps no state. */
 import type { Plan } from '../brewing/plan.ts';
 import { isMistake } from '../brewing/schedule.ts';
-import { spoonsOf } from '../brewing/spoons.ts';
 import type { Around, Calls } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import type { Tea } from '../teas/tea.ts';
 import { brewOf } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
+import { figuresOf } from './told-ahead.ts';
 import { numberOf, phrase } from './values.ts';
 
 export const comparedCallNames = ['compareTeas', 'brewEach'] as const;
@@ -55,16 +55,16 @@ function wareFor({ vessel = null, volumeMl = null }: Facts, memory: Facts): Ware
   return { of: isOwn ? own : usualVessel, isOwn };
 }
 
-const timesShown = 3;
-
 function eachOf(content: CoreContent, given: Facts, around: Around): readonly Json[] {
   const brew = brewOf(content, given, around);
   if (isMistake(brew)) return [];
-  const { leafG, waterC, infusions }: Plan = brew.plan;
-  const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);
-  const spoons = spoonsOf(content.brewing, brew.leaf, leafG);
-  const figures = { leafG, spoons, waterC, times, firstS: times[0] ?? 0, count: infusions.length };
-  return [phrase('brew-each', { ...figures, tea: given['tea'] ?? null, unit: around.memory['unit'] ?? null })];
+  return [
+    phrase('brew-each', {
+      ...figuresOf(content, brew),
+      tea: given['tea'] ?? null,
+      unit: around.memory['unit'] ?? null,
+    }),
+  ];
 }
 
 interface Row {

@@ -5,12 +5,11 @@ import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { leafFor } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
+import { usualKettleMl } from './plan-told.ts';
 import { numberOf, phrase } from './values.ts';
 
 /** Nobody tastes fewer degrees. Judgement. */
 const nearEnoughC = 3;
-/** So much is boiled at a time, where nobody said how much: judgement. */
-const usualKettleMl = 1000;
 
 /**
  * `settings` in °C, `waterC` of a plan or else what is usual for the tea: the one near enough; the next hotter, and how it cools

@@ -115,7 +115,7 @@ export function ifDrawn(content: CoreContent, { seconds, ...given }: Facts, arou
 const noticed = { weaker: 0.8, stronger: 1.2, much: 1.5 };
 
 /** So much is boiled at a time, where nobody said how much: judgement. */
-const usualKettleMl = 1000;
+export const usualKettleMl = 1000;
 
 /** How what is in the kettle (`waterMl` of it), or a litre, comes to be so hot without a thermometer; or how long that takes. */
 export function waterSoHot(given: Facts, { memory }: Around): Json {

@@ -6,7 +6,7 @@ import { spoonfulG, spoonsOf } from '../brewing/spoons.ts';
 import { boilingPointC } from '../brewing/water.ts';
 import type { Around, Calls } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import { brewOf, leafFor } from './asked-brew.ts';
+import { brewOf, leafFor, type Brew } from './asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
 import { ifDrawn, leafAfterwards, waterSoHot, waterStood } from './plan-told.ts';
 import { numberOf, phrase, textOf } from './values.ts';
@@ -218,14 +218,25 @@ function examples(content: CoreContent, given: Facts, around: Around): Phrase[] 
     const volumeMl = ownMl ?? ordinaryMl[vessel] ?? 0;
     const brew = brewOf(content, { tea, family, tempC, elevationM, leafG: ownG, vessel, volumeMl }, around);
     if (isMistake(brew)) return [];
-    const { leafG, waterC, infusions } = brew.plan;
-    const spoons = spoonsOf(content.brewing, brew.leaf, leafG);
-    const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);
-    const figures = { leafG, spoons, waterC, times, firstS: times[0] ?? 0, count: infusions.length };
+    const figures = figuresOf(content, brew);
     const unit = around.memory['unit'] ?? null;
     // What is carried about draws for hours.
     const stays = vessel === 'thermos' ? leafAfterwards({ data: content.brewing, ...brew }, brew.plan) : null;
     const example = phrase('brew-ahead', { nth: nth + 1, vessel, volumeMl, ...figures, unit });
     return stays === null ? [example] : [example, stays];
   });
+}
+
+/** Of a plan that is told in one line: its leaf, water and first times. */
+export function figuresOf({ brewing }: CoreContent, { leaf, plan }: Brew): Facts {
+  const { leafG, waterC, infusions } = plan;
+  const times = infusions.slice(0, timesShown).map(({ seconds }) => seconds);
+  return {
+    leafG,
+    spoons: spoonsOf(brewing, leaf, leafG),
+    waterC,
+    times,
+    firstS: times[0] ?? 0,
+    count: infusions.length,
+  };
 }
