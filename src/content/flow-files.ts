@@ -13,8 +13,10 @@ const values = z.record(z.string(), json);
 const names = z.array(z.string());
 const textOrTexts = z.union([z.string(), names], 'expected the key of a sentence, or a list of them');
 
+const condition = z.union([z.string(), names.nonempty()], 'expected a condition, or a list of those that must hold');
+
 const actions = {
-  when: z.string().optional(),
+  when: condition.optional(),
   set: values.optional(),
   call: z.string().optional(),
   with: z
@@ -54,7 +56,7 @@ const choice = z.strictObject({
   id: z.string().optional(),
   label: z.string(),
   with: values.optional(),
-  when: z.string().optional(),
+  when: condition.optional(),
   each: z.string().optional(),
   gives: values.optional(),
   unseen: z.boolean().optional(),
@@ -90,11 +92,12 @@ const schema: z.ZodType<RawFlow> = z.strictObject({
   news: z.string().optional(),
   passing: z.boolean().optional(),
   aside: z.boolean().optional(),
-  'under-way': z.string().optional(),
-  'no-way-back': z.string().optional(),
+  'under-way': condition.optional(),
+  'no-way-back': condition.optional(),
   together: z.record(z.string(), names).optional(),
+  conditions: z.record(z.string(), condition).optional(),
   takes: names.optional(),
-  listens: z.strictObject({ when: z.string().optional(), facts: z.record(z.string(), names.nullable()) }).optional(),
+  listens: z.strictObject({ when: condition.optional(), facts: z.record(z.string(), names.nullable()) }).optional(),
   hears: lines.optional(),
   wakes: wakes.optional(),
   places: z.record(z.string(), place),
@@ -103,7 +106,7 @@ const schema: z.ZodType<RawFlow> = z.strictObject({
       reads: z.string(),
       opens: z.string(),
       parts: z.string().optional(),
-      'hands-on': z.string().optional(),
+      'hands-on': condition.optional(),
       notices: lines.optional(),
       always: lines,
       otherwise: lines,

@@ -1,10 +1,11 @@
 /** Turns what a flow file says into a Flow, with every expression read. Tells each mistake by its path; reads no file. */
 import type { CallLine, ChoiceLine, Flow, FrontRules, Line, Place, SayPart, Target, Value, Values } from './book.ts';
 import { moves, type Move } from './book.ts';
-import { readExpression, type Expression } from './expression.ts';
+import { Conditions } from './conditions.ts';
+import type { Expression } from './expression.ts';
 import type { Json } from './flow.ts';
 import { factsOfFlow } from './outline.ts';
-import type { RawChoice, RawFlow, RawFront, RawLine, RawPlace } from './raw.ts';
+import type { RawChoice, RawCondition, RawFlow, RawFront, RawLine, RawPlace } from './raw.ts';
 import { Together } from './together.ts';
 
 export type Path = readonly (string | number)[];
@@ -23,20 +24,21 @@ export interface ParsedFlow {
 export function parseFlow(raw: RawFlow, hash: string): ParsedFlow {
   const problems: FlowProblem[] = [];
   const together = new Together(raw.together, problems);
-  const flow = new Parser(problems, together).flow(raw, hash);
-  together.noteWrong(factsOfFlow(flow));
+  const conditions = new Conditions(raw.conditions, problems);
+  const flow = new Parser(together, conditions).flow(raw, hash);
+  const facts = factsOfFlow(flow);
+  together.noteWrong(facts);
+  conditions.noteWrong(facts);
   return { flow, problems };
 }
 
-const noExpression: Expression = { op: 'value', value: null };
-
 class Parser {
-  readonly #problems: FlowProblem[];
   readonly #together: Together;
+  readonly #conditions: Conditions;
 
-  constructor(problems: FlowProblem[], together: Together) {
-    this.#problems = problems;
+  constructor(together: Together, conditions: Conditions) {
     this.#together = together;
+    this.#conditions = conditions;
   }
 
   flow(raw: RawFlow, hash: string): Flow {
@@ -200,19 +202,11 @@ class Parser {
     return { is: raw };
   }
 
-  #condition(raw: string | undefined, path: Path): Expression | null {
-    return raw === undefined ? null : this.#expression(raw, path);
+  #condition(raw: RawCondition | undefined, path: Path): Expression | null {
+    return raw === undefined ? null : this.#conditions.condition(raw, path);
   }
 
   #computed(raw: string, path: Path): Expression {
-    return this.#expression(raw.replace(/^=/, ''), path);
-  }
-
-  #expression(text: string, path: Path): Expression {
-    const read = readExpression(text);
-    if ('expression' in read) return read.expression;
-    const { offset, expected } = read.problem;
-    this.#problems.push({ path, expected: `${expected} at character ${offset + 1} of "${text}"` });
-    return noExpression;
+    return this.#conditions.expression(raw.replace(/^=/, ''), path);
   }
 }

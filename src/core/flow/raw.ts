@@ -5,6 +5,9 @@ export type RawValues = { readonly [name: string]: Json };
 /** Facts by name, among them values by name; or only those. */
 export type RawWith = readonly (string | RawValues)[] | RawValues;
 
+/** Of several each must hold. */
+export type RawCondition = string | readonly string[];
+
 export interface RawFlow {
   readonly flow: string;
   readonly about: string;
@@ -12,13 +15,18 @@ export interface RawFlow {
   readonly news?: string | undefined;
   readonly passing?: boolean | undefined;
   readonly aside?: boolean | undefined;
-  readonly 'under-way'?: string | undefined;
-  readonly 'no-way-back'?: string | undefined;
+  readonly 'under-way'?: RawCondition | undefined;
+  readonly 'no-way-back'?: RawCondition | undefined;
   /** Facts that go together, by one name. */
   readonly together?: { readonly [name: string]: readonly string[] } | undefined;
+  /** Conditions by name. */
+  readonly conditions?: { readonly [name: string]: RawCondition } | undefined;
   readonly takes?: readonly string[] | undefined;
   readonly listens?:
-    | { readonly when?: string | undefined; readonly facts: { readonly [fact: string]: readonly string[] | null } }
+    | {
+        readonly when?: RawCondition | undefined;
+        readonly facts: { readonly [fact: string]: readonly string[] | null };
+      }
     | undefined;
   readonly hears?: readonly RawLine[] | undefined;
   readonly wakes?: { readonly [timer: string]: readonly RawLine[] } | undefined;
@@ -30,7 +38,7 @@ export interface RawFront {
   readonly reads: string;
   readonly opens: string;
   readonly parts?: string | undefined;
-  readonly 'hands-on'?: string | undefined;
+  readonly 'hands-on'?: RawCondition | undefined;
   readonly notices?: readonly RawLine[] | undefined;
   readonly always: readonly RawLine[];
   readonly otherwise: readonly RawLine[];
@@ -61,7 +69,7 @@ export interface RawPlace {
 export type RawLine = string | RawActions;
 
 export interface RawActions {
-  readonly when?: string | undefined;
+  readonly when?: RawCondition | undefined;
   readonly set?: RawValues | undefined;
   readonly call?: string | undefined;
   readonly with?: RawWith | undefined;
@@ -90,7 +98,7 @@ export interface RawChoice {
   readonly id?: string | undefined;
   readonly label: string;
   readonly with?: RawValues | undefined;
-  readonly when?: string | undefined;
+  readonly when?: RawCondition | undefined;
   readonly each?: string | undefined;
   readonly gives?: RawValues | undefined;
   readonly unseen?: boolean | undefined;
