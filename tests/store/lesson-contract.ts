@@ -86,6 +86,17 @@ export function lessonContract(name: string, make: () => Promise<Store>): void {
         expect(told(await sent(store, soon ?? 0))).toContain('ann two-hours-before');
       });
 
+      test('one kind of reminder can be unwanted, and the others come', async () => {
+        await withLesson(store);
+        await enrols(store, 'ann');
+        await does(store, 'ann', reminders('two-hours-before'));
+        const [eve, soon] = ['2026-12-04T18:00', '2026-12-05T17:00'].map((at) => denverAt(at));
+        await tendAll(store, eve ?? 0);
+        expect(told(await sent(store, eve ?? 0))).toContain('ann evening-before');
+        await tendAll(store, soon ?? 0);
+        expect(told(await sent(store, soon ?? 0))).not.toContain('ann two-hours-before');
+      });
+
       test('is given while there are seats, and a place in the list after that', async () => {
         await withLesson(store);
         await enrols(store, 'ann', { seats: 2 });

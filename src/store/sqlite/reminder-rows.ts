@@ -10,8 +10,8 @@ export interface ReminderRows {
   /** The booking of each reminder that is due, the longest due first; one may be there more than once. */
   due(now: Instant, limit: number): readonly string[];
   nextDue(after: Instant): Instant | null;
-  /** False for who wants no reminders. */
-  wantedBy(person: PersonId): boolean;
+  /** False for who wants no reminders, or none of this purpose. */
+  wantedBy(person: PersonId, purpose: Purpose): boolean;
   /** One that was handed over is planned again. */
   takeBack(booking: string, purpose: string): void;
   /** Handed over anew it goes on where its tries ended: since when they failed, and whether one may have arrived. */
@@ -44,8 +44,8 @@ export function makeReminderRows(db: Database): ReminderRows {
   const takeBack = db.prepare<[string, string]>(
     `UPDATE reminder SET state = 'planned' WHERE booking = ? AND purpose = ? AND state = 'sent'`,
   );
-  const unwanted = db.prepare<[PersonId], { one: 1 }>(
-    `SELECT 1 AS one FROM memory WHERE person = ? AND name = 'reminders' AND value = '"off"'`,
+  const unwanted = db.prepare<[PersonId, string], { one: 1 }>(
+    `SELECT 1 AS one FROM memory WHERE person = ? AND name = 'reminders' AND value IN ('"off"', ?)`,
   );
   const goOn = db.prepare(
     `UPDATE outbox SET attempts = 1, doubts = before.doubts, due = before.due
@@ -59,7 +59,7 @@ export function makeReminderRows(db: Database): ReminderRows {
     put: (reminder, person) => void put.run({ ...reminder, person }),
     due: (now, limit) => due.all(now, limit).map(({ booking }) => booking),
     nextDue: (after) => nextDue.get(after) ?? null,
-    wantedBy: (person) => unwanted.get(person) === undefined,
+    wantedBy: (person, purpose) => unwanted.get(person, JSON.stringify(purpose)) === undefined,
     takeBack: (booking, purpose) => void takeBack.run(booking, purpose),
     goOn: (name, person, since) => void goOn.run({ name, person, since }),
   };

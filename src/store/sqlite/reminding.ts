@@ -76,7 +76,8 @@ export function remind(rows: RosterRows, id: string, now: Instant): void {
     reminders.put({ ...earlier, state: 'overtaken' }, person);
   }
   // What the waiting list brings, and thanks, are no reminders.
-  if (isBefore(send.purpose) && !reminders.wantedBy(person)) reminders.put({ ...send, state: 'withdrawn' }, person);
+  const isUnwanted = isBefore(send.purpose) && !reminders.wantedBy(person, send.purpose);
+  if (isUnwanted) reminders.put({ ...send, state: 'withdrawn' }, person);
   else handOver(rows, send, { lesson, booking, now });
 }
 
