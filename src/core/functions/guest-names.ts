@@ -27,8 +27,16 @@ export function namedBy<Kind extends Named>(sentence: string, known: readonly Ki
 function fit(name: string, { plain, said }: { readonly plain: string; readonly said: ReadonlySet<string> }): number {
   const latin = latinIn(name).filter((word) => said.has(word));
   const han = hanIn(name).filter((word) => plain.includes(word));
-  return [...latin, ...han].reduce((sum, word) => sum + word.length, 0);
+  return [...latin, ...han, ...surnameIn(name, plain)].reduce((sum, word) => sum + word.length, 0);
 }
+
+/** 林小姐, of 林曉: less than a name that is said in full. */
+function surnameIn(name: string, plain: string): readonly string[] {
+  const [, surname = ''] = /^(\p{Script=Han})\p{Script=Han}{1,2}$/u.exec(name) ?? [];
+  const isAddress = new RegExp(`^.${address}$`, 'u').test(name);
+  return surname !== '' && !isAddress && new RegExp(surname + address, 'u').test(plain) ? [surname] : [];
+}
+const address = '(?:先生|小姐|太太|女士|老師|老师|同學|同学|阿姨|姐|哥)';
 
 /** "Rosa's" is Rosa. */
 const latinIn = (plain: string): readonly string[] =>

@@ -2,6 +2,7 @@
 import type { Instant } from '../../units.ts';
 import { dateOf, timeOf, type WallTime } from '../calendar.ts';
 import { plain } from './cut.ts';
+import { number, readNumber } from './numeral.ts';
 import { onDate, repeatChange, type RepeatChange } from './repeat-change.ts';
 import type { Sentence } from './sentence.ts';
 import { hearLesson, type SpokenLesson } from './spoken.ts';
@@ -52,17 +53,24 @@ const earlier = /\b(?:am|a\.m\.?|morning)\b|上午|早上|朝/iu;
 /** "At 2", and then "in the afternoon": the hour with its half of the day; as it stands where none is told. */
 export function inHalfOfDay(sentence: Sentence, told: string, now: Instant, zone: string): string {
   if (!later.test(told) && !earlier.test(told)) return sentence.text;
-  const noon = later.test(told) ? '2026-01-01T12:00' : '2026-01-01T00:00';
-  return inItsHalf(sentence, noon, now, zone);
+  return withHalf(sentence, () => later.test(told), now, zone);
 }
 
-/** With "pm" told of an hour that may be both, where it was in the afternoon before. */
+/** With "pm" told of an hour that may be both, where it was in the afternoon before or would be in the night. */
 export function inItsHalf(sentence: Sentence, before: WallTime, now: Instant, zone: string): string {
+  const wasLater = Number(timeOf(before).slice(0, 2)) >= 12;
+  return withHalf(sentence, (hour) => wasLater || hour < earliestHour, now, zone);
+}
+/** Before that nobody comes to a lesson. Common practice, no source. */
+const earliestHour = 7;
+
+function withHalf(sentence: Sentence, isInLater: (hour: number) => boolean, now: Instant, zone: string): string {
   const text = plain(sentence.text);
   const unclear = hearLesson(sentence, now, zone).mistakes.find(({ code }) => code === 'lesson-hour-unclear');
   const words = String(unclear?.values['words'] ?? '');
-  const isLater = Number(timeOf(before).slice(0, 2)) >= 12;
   if (words === '' || !text.includes(words)) return text;
+  const isLater = isInLater(readNumber(hourFirst.exec(words)?.[0] ?? '') ?? earliestHour);
   const inHan = /\p{Script=Han}/u.test(words);
   return text.replace(words, inHan ? `${isLater ? '下午' : '上午'}${words}` : `${words} ${isLater ? 'pm' : 'am'}`);
 }
+const hourFirst = new RegExp(number, 'iu');

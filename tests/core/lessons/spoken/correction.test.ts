@@ -70,6 +70,9 @@ it.each([
   ['7:30', '2026-12-11T19:00', '7:30 pm'],
   ['7:30', '2026-12-11T10:00', '7:30 am'],
   ['7:30 am', '2026-12-11T19:00', '7:30 am'],
+  // In the night nobody comes.
+  ['改到两点', '2026-12-11T10:30', '改到下午两点'],
+  ['at 3:30', '2026-12-11T10:30', 'at 3:30 pm'],
 ])('%s, where it began at %s, is %s', (text, before, told) => {
   expect(inItsHalf(listen(text), before, now, denver)).toBe(told);
 });
