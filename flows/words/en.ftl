@@ -443,6 +443,7 @@ brew-strength-less = Lighter than usual, as you wished: about { NUMBER($first, m
    *[other] , { NUMBER($last, maximumFractionDigits: 1) } in the last.
  }
 brew-rinse-why = { DURATION($plan-rinseS) } of hot water, poured away: it takes off dust, and rolled or pressed leaf begins to open. If you would rather not, say “without a rinse”.
+brew-rinse-once = Once: { DURATION($plan-rinseS) } of hot water, poured away and not drunk; the first infusion after it is for drinking.
 brew-rinse-may-skip = You may leave it out: the first cup then has a little of the tea dust, and tight leaf opens a little later. Say “without a rinse”, and I plan without it.
 brew-rinse-not-needed = No rinse this way: the first infusion is for drinking. If you like, pour hot water on and off again within seconds.
 brew-rinse-forgotten = No harm done: unrinsed it may carry a little tea dust and open a little slower, nothing more.
@@ -1352,13 +1353,24 @@ lesson-once-more = It is given again:
 lesson-once-more-not-yet = It is not on the list again yet.
 choice-lesson-wish = Tell the shop what I would like
 lesson-which-for = For { $count }, then. Which of these lessons shall it be?
+lesson-bring-along = Yes, as long as there are seats: book for all of you at once. Which one shall it be?
 lesson-heard-nothing = I find your booking, and it stands. A message comes a week before, the evening before and two hours before, but not at night; those whose time was past when you booked are not sent.
 lesson-not-booked-here = In this chat no seat is booked. If you booked at the shop, by telephone or in another chat, the shop has it on its list. Shall I pass on what you wrote, so that they look?
 lesson-mail = Letters go only to those whom the shop has written down with their address. Shall I pass on what you wrote, so that it does so?
 lesson-how-waits = When a lesson is full you can go on its waiting list. As soon as a seat comes free, the first on the list is offered it for a stated time, then the next; you are told here.
-lesson-reminders-off = I won't remind you of lessons any more. If a lesson is moved or does not take place you are told all the same. “Turn reminders on” brings them back.
+lesson-reminders-off = { $which ->
+    [two-hours-before] I won't remind you on the day itself any more; a week before and the evening before stay.
+    [evening-before] I won't remind you the evening before any more; a week before and two hours before stay.
+    [week-before] I won't remind you a week before any more; the evening before and two hours before stay.
+   *[off] I won't remind you of lessons any more.
+  } If a lesson is moved or does not take place you are told all the same. “Turn reminders on” brings them back.
 lesson-reminders-on = Reminders are on again.
-lesson-reminders-are-off = You have turned reminders off. “Turn reminders on” brings them back.
+lesson-reminders-are-off = You have turned off reminders{ $which ->
+    [two-hours-before] {" "}on the day itself
+    [evening-before] {" "}the evening before
+    [week-before] {" "}a week before
+   *[off] {""}
+  }. “Turn reminders on” brings them back.
 lesson-late = You have a seat in { $what }. Whether you can join late is for the shop to say: shall I pass on what you wrote, so that they know?
 lesson-refund = Whether money comes back is for the shop to say: shall I pass on what you wrote?
 lesson-late-unbooked = Whether one can join late is for the shop to say. Shall I pass on what you wrote?
@@ -1374,6 +1386,7 @@ lesson-past = You were at:
 lesson-give-back = Shall I give this back? { $what }
 lesson-swap-stays = Your seat stays as it is.
 lesson-swap-which = Which of your bookings do you mean?
+lesson-move-to-which = To which one shall I move { $what }?
 lesson-told-swap = Give back { $was } and take { lesson-told-seats } here instead: { lesson-told-head }?
 lesson-told-swap-full = There is no room for you there, so your seat stays: { $was }.
 lesson-told-swapped = Changed. You have { lesson-told-seats }: { lesson-told-head }. { $was } is given back; take it out of your calendar, if it is in there. The new one can be given back until { WHEN($until) }.

@@ -431,7 +431,8 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升约 { NUMBE
     [1] 。
    *[other] ，最后一杯约 { NUMBER($last, maximumFractionDigits: 1) }。
  }
-brew-rinse-why = 用热水冲 { DURATION($plan-rinseS) }就倒掉：洗去茶尘，紧结或压紧的茶叶也开始舒展。不想洗，说“不洗茶”就好。
+brew-rinse-why = 用热水冲一次，{ DURATION($plan-rinseS) }就倒掉：洗去茶尘，紧结或压紧的茶叶也开始舒展。不想洗，说“不洗茶”就好。
+brew-rinse-once = 只洗一次：热水冲 { DURATION($plan-rinseS) }就倒掉，这道不喝；之后的第一泡就可以喝。
 brew-rinse-may-skip = 可以不洗：第一杯会带一点茶尘，紧结的茶叶也晚一点才舒展。说“不洗茶”，我就照不洗的重新算。
 brew-rinse-not-needed = 这样泡不用洗茶，第一泡就可以喝。想洗的话，热水冲几秒就倒掉。
 brew-rinse-forgotten = 没关系：没洗也能喝，只是可能带一点茶尘，叶子舒展得慢一点。
@@ -1289,13 +1290,24 @@ lesson-once-more = 这节课还会再上：
 lesson-once-more-not-yet = 这节课还没有安排下一次。
 choice-lesson-wish = 告诉店家我想学什么
 lesson-which-for = { $count } 位，记着了。要报哪一节？
+lesson-bring-along = 可以，只要还有座位：报名的时候一起报就行。要报哪一节？
 lesson-heard-nothing = 我查到您的报名了，没有问题。上课前一周、前一晚和两小时前会发消息给您，夜里不发；报名时已经过了的，就不再补发。
 lesson-not-booked-here = 这个对话里没有您的报名。如果您是在店里、打电话或在别的对话里报的，店家的名单上会有。要我把您写的转给店家，请他们查一下吗？
 lesson-mail = 只有店家记下邮箱的人才会收到邮件。要我把您写的转给店家，请他们记下吗？
 lesson-how-waits = 课满了可以候补：一有空位，就先问名单上的第一位，为他保留一段时间，再问下一位；会在这里通知您。
-lesson-reminders-off = 好，以后不再提醒您上课。课改期或停开还是会告诉您。说“打开提醒”就能恢复。
+lesson-reminders-off = { $which ->
+    [two-hours-before] 好，上课当天不再提醒您，一周前和前一晚照旧。
+    [evening-before] 好，上课前一晚不再提醒您，一周前和上课前两小时照旧。
+    [week-before] 好，一周前不再提醒您，前一晚和上课前两小时照旧。
+   *[off] 好，以后不再提醒您上课。
+  }课改期或停开还是会告诉您。说“打开提醒”就能恢复。
 lesson-reminders-on = 提醒又打开了。
-lesson-reminders-are-off = 您关掉了提醒。说“打开提醒”就能恢复。
+lesson-reminders-are-off = 您关掉了{ $which ->
+    [two-hours-before] 上课当天的
+    [evening-before] 上课前一晚的
+    [week-before] 一周前的
+   *[off] {""}
+  }提醒。说“打开提醒”就能恢复。
 lesson-late = 您报的是{ $what }。能不能晚到要由店家决定：要我把您写的转给店家，让他们知道吗？
 lesson-refund = 能不能退费要问店家：把您写的转给店家吗？
 lesson-late-unbooked = 能不能晚到要由店家决定。要我把您写的转过去吗？
@@ -1311,6 +1323,7 @@ lesson-past = 您上过：
 lesson-give-back = 要退掉吗？{ $what }
 lesson-swap-stays = 您原来的座位不变。
 lesson-swap-which = 您指的是哪一个预约？
+lesson-move-to-which = 要把{ $what }改到哪一节？
 lesson-told-swap = 退掉{ $was }，改上这节：{ lesson-told-head }，{ lesson-told-seats }，好吗？
 lesson-told-swap-full = 那节的座位不够，您原来的座位不变：{ $was }。
 lesson-told-swapped = 改好了，{ lesson-told-seats }：{ lesson-told-head }。{ $was }的座位已退；日历里如果有，请自行删去。新的这节 { WHEN($until) } 以前可以退。

@@ -431,7 +431,8 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升約 { NUMBE
     [1] 。
    *[other] ，最後一杯約 { NUMBER($last, maximumFractionDigits: 1) }。
  }
-brew-rinse-why = 用熱水沖 { DURATION($plan-rinseS) }就倒掉：洗去茶塵，緊結或壓緊的茶葉也開始舒展。不想洗，說「不洗茶」就好。
+brew-rinse-why = 用熱水沖一次，{ DURATION($plan-rinseS) }就倒掉：洗去茶塵，緊結或壓緊的茶葉也開始舒展。不想洗，說「不洗茶」就好。
+brew-rinse-once = 只洗一次：熱水沖 { DURATION($plan-rinseS) }就倒掉，這道不喝；之後的第一泡就可以喝。
 brew-rinse-may-skip = 可以不洗：第一杯會帶一點茶塵，緊結的茶葉也晚一點才舒展。說「不洗茶」，我就照不洗的重新算。
 brew-rinse-not-needed = 這樣泡不用洗茶，第一泡就可以喝。想洗的話，熱水沖幾秒就倒掉。
 brew-rinse-forgotten = 沒關係：沒洗也能喝，只是可能帶一點茶塵，葉子舒展得慢一點。
@@ -1289,13 +1290,24 @@ lesson-once-more = 這堂課還會再上：
 lesson-once-more-not-yet = 這堂課還沒有排下一次。
 choice-lesson-wish = 告訴店家我想學什麼
 lesson-which-for = { $count } 位，記著了。要報哪一堂？
+lesson-bring-along = 可以，只要還有座位：報名的時候一起報就好。要報哪一堂？
 lesson-heard-nothing = 我查到您的報名了，沒有問題。上課前一週、前一晚和兩小時前會傳訊息給您，夜裡不傳；報名時已經過了的，就不再補傳。
 lesson-not-booked-here = 這個對話裡沒有您的報名。如果您是在店裡、打電話或在別的對話報的，店家的名單上會有。要我把您寫的轉給店家，請他們查一下嗎？
 lesson-mail = 只有店家記下郵件地址的人才會收到信。要我把您寫的轉給店家，請他們記下嗎？
 lesson-how-waits = 課額滿了可以候補：一有空位，就先問名單上的第一位，為他保留一段時間，再問下一位；會在這裡通知您。
-lesson-reminders-off = 好，以後不再提醒您上課。課改期或停開還是會告訴您。說「打開提醒」就能恢復。
+lesson-reminders-off = { $which ->
+    [two-hours-before] 好，上課當天不再提醒您，一週前和前一晚照舊。
+    [evening-before] 好，上課前一晚不再提醒您，一週前和上課前兩小時照舊。
+    [week-before] 好，一週前不再提醒您，前一晚和上課前兩小時照舊。
+   *[off] 好，以後不再提醒您上課。
+  }課改期或停開還是會告訴您。說「打開提醒」就能恢復。
 lesson-reminders-on = 提醒又打開了。
-lesson-reminders-are-off = 您關掉了提醒。說「打開提醒」就能恢復。
+lesson-reminders-are-off = 您關掉了{ $which ->
+    [two-hours-before] 上課當天的
+    [evening-before] 上課前一晚的
+    [week-before] 一週前的
+   *[off] {""}
+  }提醒。說「打開提醒」就能恢復。
 lesson-late = 您報的是{ $what }。能不能晚到要由店家決定：要我把您寫的轉給店家，讓他們知道嗎？
 lesson-refund = 能不能退費要問店家：把您寫的轉給店家嗎？
 lesson-late-unbooked = 能不能晚到要由店家決定。要我把您寫的轉過去嗎？
@@ -1311,6 +1323,7 @@ lesson-past = 您上過：
 lesson-give-back = 要退掉嗎？{ $what }
 lesson-swap-stays = 您原來的座位不變。
 lesson-swap-which = 您指的是哪一個預約？
+lesson-move-to-which = 要把{ $what }改到哪一堂？
 lesson-told-swap = 退掉{ $was }，改上這堂：{ lesson-told-head }，{ lesson-told-seats }，好嗎？
 lesson-told-swap-full = 那堂的座位不夠，您原來的座位不變：{ $was }。
 lesson-told-swapped = 改好了，{ lesson-told-seats }：{ lesson-told-head }。{ $was }的座位已退；行事曆裡若有，請自行刪去。新的這堂 { WHEN($until) } 以前可以退。

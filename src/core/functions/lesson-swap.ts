@@ -53,7 +53,8 @@ function changeOf(sentence: Sentence, { ahead, upcoming }: Ground, around: Aroun
       (span === undefined || (dateOf(starts) >= span.from && dateOf(starts) <= span.to)),
   );
   const [titled] = titledLessons(there, { rest: sentence.text });
-  if (!titled && day === undefined && span === undefined) return own ? nextTime(sentence, own, upcoming) : null;
+  if (!titled && day === undefined && span === undefined)
+    return nextTime(sentence, own, upcoming) ?? sometime(sentence, own, { ahead, upcoming });
   const lesson = titled ?? meantThere(there, '', own?.lesson);
   return { want: 'swap', booking: own?.id ?? null, lesson: lesson?.id ?? null, noneThen: there.length === 0 };
 }
@@ -72,11 +73,27 @@ export function insteadOfShown(sentence: Sentence, shown: Json, around: Around):
 }
 
 /** "The next one", 改到下次: of the same kind, after the one there is. */
-function nextTime(sentence: Sentence, own: OwnBooking, upcoming: readonly ListedLesson[]): Facts | null {
-  if (!sentence.says('next-time')) return null;
+function nextTime(sentence: Sentence, own: OwnBooking | undefined, upcoming: readonly ListedLesson[]): Facts | null {
+  if (own === undefined || !sentence.says('next-time')) return null;
   const later = upcoming.filter(({ startsAt }) => startsAt > own.lesson.startsAt);
   const next = later.find((one) => isSameKind(one, own.lesson));
   return { want: 'swap', booking: own.id, lesson: next?.id ?? null, noneThen: next === undefined };
+}
+
+/** 可以改期嗎: to when, is still to be asked; the same on other days, or whatever there is. */
+function sometime(sentence: Sentence, own: OwnBooking | undefined, { ahead, upcoming }: Ground): Facts | null {
+  if (!sentence.says('moves-sometime')) return null;
+  const others = upcoming.filter(({ id }) => !ahead.some(({ lesson }) => lesson.id === id));
+  const alike = own === undefined ? [] : others.filter((one) => isSameKind(one, own.lesson));
+  const ids = (alike.length > 0 ? alike : others).map(({ id }) => id);
+  if (own === undefined || ids.length === 0) return { want: 'swap', booking: own?.id ?? null, lesson: null };
+  return {
+    want: 'move',
+    booking: own.id,
+    lesson: own.lesson.id,
+    what: phrase('lesson-told-was', lessonValues(own.lesson)),
+    ids,
+  };
 }
 
 /** Elsewhere a title may be the tea that is brewed. */

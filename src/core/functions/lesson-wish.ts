@@ -2,6 +2,7 @@
 import type { Around } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { dateOf, wallAt } from '../lessons/calendar.ts';
+import type { Purpose } from '../lessons/reminders.ts';
 import type { Lesson } from '../lessons/lesson.ts';
 import type { ListedLesson, OwnBooking } from '../lessons/roster.ts';
 import { onMeantDay } from '../lessons/spoken/meant-day.ts';
@@ -101,7 +102,8 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const shown = shownIn(around).find(({ id }) => id === asked.lesson);
   const alike = shown && wish.date !== undefined ? meant.filter(isLike(shown)) : [];
   const likeliest = alike.length === 1 ? alike : meant;
-  const one = isOfOwn && !isOfSpan ? spokenOf(wish, own, upcoming) : likeliest.length === 1 ? likeliest[0] : next;
+  const spoken = isOfOwn && !isOfSpan ? (spokenOf(wish, own, upcoming) ?? (own.length === 0 ? next : undefined)) : null;
+  const one = spoken === null ? (likeliest.length === 1 ? likeliest[0] : next) : spoken;
   return {
     want: isShown ? 'enrol' : wish.want,
     seats: seatsAlone(sentence) ?? seatsMeant(sentence, wish.seats, guests),
@@ -120,6 +122,8 @@ export function wishOf(asked: Asked, around: Around): Facts {
     narrowed: false,
     movesNothing: sentence.says('moves-own') && own.length === 0,
     isRemindOn: sentence.says('remind-on'),
+    unreminds: unremindedIn(sentence),
+    along: change.along,
     own: aheadOf(own),
     // Nothing on that day: all there are.
     ids: meant.length === 0 ? null : meant.map(({ id }) => id),
@@ -209,6 +213,15 @@ function daysMeantBy({ want }: Wish, around: Around): readonly Lesson[] {
     .map(({ lesson }) => lesson);
   return want === 'leave' && own.length > 0 ? own : [...shownIn(around), ...own];
 }
+
+/** Which reminder they don't want: one purpose, or all. */
+const unremindedIn = (sentence: Sentence): 'off' | Purpose =>
+  unwanted.find(([cue]) => sentence.says(cue))?.[1] ?? 'off';
+const unwanted = [
+  ['unremind-evening', 'evening-before'],
+  ['unremind-week', 'week-before'],
+  ['unremind-day', 'two-hours-before'],
+] as const;
 
 /** What was cancelled is spoken of only by its name, unless there is no other. */
 function spokenOfOwn(wish: Wish, around: Around): readonly OwnBooking[] {

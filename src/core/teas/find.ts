@@ -77,12 +77,16 @@ export function makeTeaFinder(teas: readonly Tea[], names: TeaNames = noNames): 
     const families = new Set<string>();
     const general = mentions.flatMap((m) => (m.meaning.is === 'family' ? [{ ...m, meaning: m.meaning }] : []));
     const others = mentions.filter(
-      (m) => m.meaning.is === 'other-tea' && !isAdded(plain, m.start) && !isMadeOf(plain, m, mentions),
+      (m) =>
+        m.meaning.is === 'other-tea' &&
+        !isAdded(plain, m.start) &&
+        !isMadeOf(plain, m, mentions) &&
+        !isMixedIn(plain, m, mentions),
     );
     for (const mention of mentions) {
       if (mention.meaning.is !== 'tea') continue;
       const { tea } = mention.meaning;
-      const after = general.find((g) => g.start >= mention.end && g.start - mention.end <= 1)?.meaning.family;
+      const after = general.find((g) => touches(plain, mention, g))?.meaning.family;
       if (after && after !== tea.family && !goesTogether[tea.family]?.includes(after)) families.add(after);
       else named.set(tea.id, tea);
       for (const { family, words } of setBeside(plain, mention, tea, general)) {
@@ -134,6 +138,18 @@ const isMadeOf = (plain: string, { end }: Mention<Meaning>, mentions: readonly M
   mentions.some(({ meaning, start }) => meaning.is === 'tea' && start > end && madeOf.test(plain.slice(end, start)));
 const madeOf = /^ (?:made )?(?:with|from|using|out of|of) (?:the |my |your |some |this |that )?$/;
 
+/** 枸杞普洱: with the name of a tea right behind it, it goes in besides. */
+const isMixedIn = (plain: string, mention: Mention<Meaning>, mentions: readonly Mention<Meaning>[]): boolean =>
+  isAddition.test(plain.slice(mention.start, mention.end)) &&
+  mentions.some((one) => isOfLeaf(one) && touches(plain, mention, one));
+
+const isOfLeaf = ({ meaning }: Mention<Meaning>): boolean =>
+  meaning.is === 'tea' ? meaning.tea.family !== 'herbal' : meaning.is === 'family' && meaning.family !== 'herbal';
+
+/** 菊花枸杞普洱: nothing between but what goes in besides. */
+const touches = (plain: string, { end }: Mention<Meaning>, { start }: Mention<Meaning>): boolean =>
+  start >= end && (start - end <= 1 || onlyAdditions.test(plain.slice(end, start)));
+
 /** "Start with the dong ding": of several, that one first. */
 function firstOf(plain: string, mentions: readonly Mention<Meaning>[]): Tea | null {
   const first = mentions.find(({ start }) => goesFirst.test(plain.slice(Math.max(0, start - 32), start)));
@@ -145,7 +161,9 @@ const goesFirst =
 type FamilyMention = Mention<Extract<Meaning, { is: 'family' }>>;
 
 const addition =
-  '(?:(?:goji|wolf ?berries)(?: berries)?|red dates?|jujubes?|rose ?buds?|ginger|honey|lemon|(?:orange|tangerine) peel|枸杞子?|红枣|姜片?|蜂蜜|陈皮)';
+  '(?:(?:goji|wolf ?berries)(?: berries)?|red dates?|jujubes?|rose ?buds?|ginger|honey|lemon|(?:orange|tangerine) peel|枸杞子?|红枣|桂圆|姜片?|蜂蜜|陈皮)';
+const isAddition = new RegExp(`^${addition}$`);
+const onlyAdditions = new RegExp(`^${addition}+$`);
 const joining = new RegExp(
   `^\\s?(?:(?:with|and|plus|加|和|、|,)?\\s?(?:some |a few )?${addition},?\\s?)*(?:同|和|跟|与|加|定系?|还是|或者?|、|and|or|plus)\\s?$`,
 );

@@ -60,7 +60,7 @@ export function hearSaid(sentence: Sentence, { lessons, now, zone, change }: Gro
   const meant = named && !isSeveral && !lessonElsewhen(lessons, wish) ? meantLessons(lessons, wish, shownLikeness) : [];
   const figure = /^\d{1,4}$/.test(text) ? Number(text) : null;
   const { more, along } = change;
-  const asksFewer = hearNarrowing(spoken) !== null || spoken.says('other-days');
+  const asksFewer = hearNarrowing(spoken) !== null || wish.weekday !== undefined || spoken.says('other-days');
   const narrows = !named && wish.want !== 'detail' && asksFewer;
   const said = {
     want: wish.want,
@@ -128,7 +128,7 @@ const longestDays = 28;
 
 const before =
   "just |only |for |we are |we will be |we'll be |we would be |we'd be |there are |there will be |there'll be |it's |its |that's |thats |" +
-  '就|只要|只有|我們|我们';
+  '就|只要|只有|只[來来去]|我們|我们';
 const changed = '(?:(?:can|could|may) (?:i|we|you) )?(?:be |make (?:it|that) |change (?:it |that )?to )';
 const changedHan = '(?:我|我們|我们)?(?:想|要|想要|可以|能)?[改換换](?:成|為|为|做)?';
 const behind = ' of us| seats?| places?| people| persons?|個人|个人|個|个|位';
@@ -137,7 +137,7 @@ const comes =
   ' (?:is|are|will be) (?:coming|there)(?: now| after all)?| (?:can|will) (?:come|make it|be there)(?: now| after all)?|(?:能|可以|會|会)?(?:來|来|去|到|參加|参加)';
 /** "Just one seat", "can you make it 3?", 改三位吧: a number, and what may stand around it. */
 const alone = new RegExp(
-  `^(?:actually |no |sorry |but )*(?:${before}|${changed}|${changedHan})?(?<n>${number})(?:${behind})?(?:${comes})?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,
+  `^(?:actually |no |sorry |but )*(?:\\p{Script=Han}{1,5}[說说])?(?:${before}|${changed}|${changedHan})?(?<n>${number})(?:${behind})?(?:${comes})?(?: instead)?(?: please|吧)?[嗎吗]?[.!。！?？]?$`,
   'iu',
 );
 
