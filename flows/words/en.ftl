@@ -681,6 +681,7 @@ choice-right = Just right
     .typed = just right / nice / very nice / nice one / good / very good / great / lovely / perfect / delicious / tasty / yum / wonderful / that is nice / that is good / thats nice / thats good / its nice / its good
 taste-cause-bitter = Bitter mostly means that it drew too hot or too long.
 taste-cause-strong = Too strong is mostly too much leaf, or too long.
+taste-cause-dry = A dry, rough mouth comes from tannins, which heat and long standing draw out; young raw puer, strong black tea and broken leaf have many.
 taste-cause-weak = Weak mostly means that it had too little time, or too little leaf.
 taste-cause-sour = Sour mostly means that it stood too long on the leaf.
 taste-cause-flat = Flat mostly means that the water was not hot enough to open the leaf.
@@ -718,6 +719,7 @@ taste-kept = (As you like { FAMILY($family) }: { LIST($parts) }.)
 taste-mended = (For the cup that { $taste ->
     [bitter] was bitter
     [strong] was too strong
+    [dry] left the mouth dry
     [weak] was weak
     [flat] was flat
     [sour] was sour
@@ -1139,6 +1141,9 @@ guide-quiet-hold = { $brew-style ->
    *[other] It is { DURATION($sinceS) } since infusion { $brew-n } was to be poured. Shall we go on?
 }
 guide-waits = Take your time, nothing is drawing yet. Write when you are back.
+guide-drink-after-rinse = Not the water that warms, nor the rinse: both are poured away. The first for drinking is infusion 1.
+guide-drink-first = Water that only warms is poured away; the first infusion is for drinking.
+guide-drink-this = Yes, from the first infusion on all of it is for drinking.
 guide-paused = Take your time. Pour off to the last drop and leave the lid ajar; within four hours we go on.
 guide-may-skip = Yes, an infusion can be left out: say “skip” when its turn comes, and the leaf keeps it for the next one.
 guide-skipped = Left out; the leaf keeps it for the next.
@@ -1202,6 +1207,7 @@ my-told-was-untold = .
 my-told-was-right = ; just right.
 my-told-was-bitter = ; bitter.
 my-told-was-strong = ; strong.
+my-told-was-dry = ; dry in the mouth.
 my-told-was-weak = ; weak.
 my-told-was-flat = ; flat.
 my-told-was-sour = ; sour.
@@ -1288,6 +1294,7 @@ lesson-told-offer = { $seats ->
  }
 lesson-told-lapsed = The time to take the seat has passed, and it has gone on to the next: { lesson-told-head }. You may put yourself on the list again.
 lesson-told-moved = Your lesson has been moved. It was to be { WHEN($was) }; now it is { lesson-told-head }. If the new time does not suit you, you may give your seat back.
+lesson-told-lasts = Your lesson lasts { NUMBER($minutes) } minutes now: { lesson-told-head }. If that does not suit you, you may give your seat back.
 lesson-told-cancelled = Your lesson will not take place: { lesson-told-head }. We are sorry.
 lesson-told-cancelled-because = Your lesson will not take place: { lesson-told-head }. The shop writes: { $reason }
 lesson-told-changed = Something has changed about your lesson. This is how it is now: { lesson-told-head }{ $teacher ->
@@ -1332,6 +1339,7 @@ lesson-none-on = { $weekday ->
  }
 lesson-which = Which of these shall it be?
 lesson-detail-which = Each lesson has its own answer to that: choose one, and I tell you all of it.
+lesson-costs = “{ $title }”: { $price }.
 lesson-none-then = There is no lesson on that day.
 lesson-told-elsewhen = { $moves ->
     [0] “{ $title }” is not on that day but { WHEN($starts) }.
@@ -1396,6 +1404,7 @@ lesson-kept-seat = Then it stays yours.
 lesson-subject = { $what ->
     [offer] A seat has come free
     [lapsed] The seat has gone on
+    [lasts] It lasts longer or shorter
     [moved] Moved
     [cancelled] Does not take place
     [cancelled-because] Does not take place
@@ -1895,6 +1904,7 @@ desk-guest-down = Written down; the letter is on its way.
 desk-guest-down-untold = Written down. In the list it says that there is no way to remind them.
 desk-ask-move = To when? A day keeps the hour, an hour keeps the day.
 desk-told-move = “{ $title }” moves from { WHEN($was) } to { WHEN($starts) }. { desk-told-reach } Shall I move it?
+desk-told-lasts = “{ $title }”, { WHEN($starts) }, lasts { NUMBER($minutes) } minutes from now on. { desk-told-reach } Shall I change it?
 desk-told-reach = { $reached ->
     [0] { $unreached ->
         [0] Nobody has booked.
@@ -1980,6 +1990,7 @@ desk-nothing-today = No lesson today.
 desk-told-next = The next one: “{ $title }”, { WHEN($starts) } – { desk-told-taken }
 desk-none-then = No lesson is on that day.
 desk-no-stock = I keep no list of what is in stock: whoever asks for it is told so, and the question comes to you. A tea that is new, or brewed otherwise, goes into the shop's own files, and is known here from the next start on.
+desk-swaps-singly = Lessons move one at a time, each with its own letter to those who booked. Say for example “move the first cup on the 12th to the 19th at 3 pm”, and then the same of the other.
 desk-hours-stay = What customers are told of your opening hours stays as it is: that stands among the shop's own answers.
 desk-told-day = Today: “{ $title }”, { WHEN($starts) } – { desk-told-taken }
 desk-told-morning = Good morning. This is today.

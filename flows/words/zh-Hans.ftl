@@ -657,6 +657,7 @@ choice-right = 刚好
     .typed = 刚好 / 刚刚好 / 好喝 / 很好喝 / 不错 / 很不错 / 赞 / 很好 / 很赞 / 正好 / 完美
 taste-cause-bitter = 苦涩多半是水太热，或泡太久。
 taste-cause-strong = 太浓多半是茶叶放多了，或泡太久。
+taste-cause-dry = 口干、发涩是茶多酚出得多：水太烫、泡太久都会；新的生普、浓的红茶和碎叶本来就多。
 taste-cause-weak = 太淡多半是时间不够，或茶叶太少。
 taste-cause-sour = 发酸或有闷味，多半是泡得太久、盖着闷了。
 taste-cause-flat = 平淡多半是水不够热，叶子没有舒展开。
@@ -694,6 +695,7 @@ taste-kept = （照您对{ FAMILY($family) }的口味：{ LIST($parts) }。）
 taste-mended = （上一杯{ $taste ->
     [bitter] 苦涩
     [strong] 太浓
+    [dry] 发涩
     [weak] 太淡
     [flat] 平淡
     [sour] 发酸
@@ -1098,6 +1100,9 @@ guide-quiet-hold = { $brew-style ->
    *[other] 第 { $brew-n } 泡该出汤后已过 { DURATION($sinceS) }。接着泡吗？
 }
 guide-waits = 不急，茶叶还没下水。好了跟我说一声。
+guide-drink-after-rinse = 温杯的水和洗茶的水都倒掉，从第一泡开始喝。
+guide-drink-first = 温杯的水倒掉，第一泡就可以喝。
+guide-drink-this = 可以喝：从第一泡起都是喝的。
 guide-paused = 慢慢来。沥干，盖子留一条缝；四小时内再接着泡。
 guide-may-skip = 可以：轮到那一泡时说“跳过”，茶叶留给下一泡。
 guide-skipped = 跳过了；茶叶留给下一泡。
@@ -1157,6 +1162,7 @@ my-told-was-untold = 。
 my-told-was-right = ；刚好。
 my-told-was-bitter = ；苦。
 my-told-was-strong = ；浓。
+my-told-was-dry = ；涩。
 my-told-was-weak = ；淡。
 my-told-was-flat = ；平。
 my-told-was-sour = ；酸。
@@ -1231,6 +1237,7 @@ lesson-told-offer = { $seats ->
  }
 lesson-told-lapsed = 保留的时间过了，座位已经轮到下一位：{ lesson-told-head }。您可以再排一次。
 lesson-told-moved = 您的课改时间了。原来是 { WHEN($was) }，现在是{ lesson-told-head }。新时间要是不方便，您可以退掉座位。
+lesson-told-lasts = 您的课改为 { NUMBER($minutes) } 分钟：{ lesson-told-head }。不方便的话，可以把座位退回来。
 lesson-told-cancelled = 这节课取消了：{ lesson-told-head }。很抱歉。
 lesson-told-cancelled-because = 这节课取消了：{ lesson-told-head }。店家说：{ $reason }
 lesson-told-changed = 您的课有些变动，现在是：{ lesson-told-head }{ $teacher ->
@@ -1269,6 +1276,7 @@ lesson-none-on = { $weekday ->
  }
 lesson-which = 是哪一节呢？
 lesson-detail-which = 每节不一样：选一节，我把详情告诉您。
+lesson-costs = “{ $title }”：{ $price }。
 lesson-none-then = 那天没有课。
 lesson-told-elsewhen = { $moves ->
     [0] “{ $title }”不在那天，而是{ WHEN($starts) }。
@@ -1333,6 +1341,7 @@ lesson-kept-seat = 那就给您留着。
 lesson-subject = { $what ->
     [offer] 有空位了
     [lapsed] 座位让给下一位了
+    [lasts] 时长有变
     [moved] 改时间了
     [cancelled] 这节课不上了
     [cancelled-because] 这节课不上了
@@ -1763,6 +1772,7 @@ desk-guest-down = 记下来了，通知邮件正在发送。
 desk-guest-down-untold = 记下来了。名单上会注明这位没办法提醒。
 desk-ask-move = 改到什么时候？只说日子，时间不变；只说几点，日子不变。
 desk-told-move = “{ $title }”从 { WHEN($was) } 改到 { WHEN($starts) }。{ desk-told-reach }要改吗？
+desk-told-lasts = “{ $title }”（{ WHEN($starts) }）改为 { NUMBER($minutes) } 分钟。{ desk-told-reach }要改吗？
 desk-told-reach = { $reached ->
     [0] { $unreached ->
         [0] 还没有人预订。
@@ -1839,6 +1849,7 @@ desk-nothing-today = 今天没有课。
 desk-told-next = 下一节：“{ $title }”{ WHEN($starts) }，{ desk-told-taken }
 desk-none-then = 那天没有课。
 desk-no-stock = 我不记库存：有人问有没有货，我会说不知道，并把问题转给您。新到的茶，或要改冲泡的茶，请写进店里的文件，下次启动就认得。
+desk-swaps-singly = 课要一节一节改，每节都会通知预订的人。例如先说“把12号的第一杯茶改到19号下午三点”，再说另一节。
 desk-hours-stay = 客人问营业时间，听到的还是原来的：那写在店里自己的回复文件里。
 desk-told-day = 今天：“{ $title }”{ WHEN($starts) }，{ desk-told-taken }
 desk-told-morning = 早上好。今天的安排：

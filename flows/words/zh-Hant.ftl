@@ -657,6 +657,7 @@ choice-right = 剛好
     .typed = 剛好 / 剛剛好 / 好喝 / 很好喝 / 不錯 / 很不錯 / 讚 / 很好 / 很讚 / 好飲 / 幾好飲 / 啱啱好 / 正好 / 完美
 taste-cause-bitter = 苦澀多半是水太熱，或泡太久。
 taste-cause-strong = 太濃多半是茶葉放多了，或泡太久。
+taste-cause-dry = 口乾、發澀是茶多酚出得多：水太燙、泡太久都會；新的生普、濃的紅茶和碎葉本來就多。
 taste-cause-weak = 太淡多半是時間不夠，或茶葉太少。
 taste-cause-sour = 發酸或有悶味，多半是泡得太久、蓋著悶了。
 taste-cause-flat = 平淡多半是水不夠熱，葉子沒有舒展開。
@@ -694,6 +695,7 @@ taste-kept = （照您對{ FAMILY($family) }的口味：{ LIST($parts) }。）
 taste-mended = （上一杯{ $taste ->
     [bitter] 苦澀
     [strong] 太濃
+    [dry] 發澀
     [weak] 太淡
     [flat] 平淡
     [sour] 發酸
@@ -1098,6 +1100,9 @@ guide-quiet-hold = { $brew-style ->
    *[other] 第 { $brew-n } 泡該出湯後已過 { DURATION($sinceS) }。接著泡嗎？
 }
 guide-waits = 不急，茶葉還沒下水。好了跟我說一聲。
+guide-drink-after-rinse = 溫杯的水和洗茶的水都倒掉，從第一泡開始喝。
+guide-drink-first = 溫杯的水倒掉，第一泡就可以喝。
+guide-drink-this = 可以喝：從第一泡起都是喝的。
 guide-paused = 慢慢來。瀝乾，蓋子留一條縫；四小時內再接著泡。
 guide-may-skip = 可以：輪到那一泡時說「跳過」，茶葉留給下一泡。
 guide-skipped = 跳過了；茶葉留給下一泡。
@@ -1157,6 +1162,7 @@ my-told-was-untold = 。
 my-told-was-right = ；剛好。
 my-told-was-bitter = ；苦。
 my-told-was-strong = ；濃。
+my-told-was-dry = ；澀。
 my-told-was-weak = ；淡。
 my-told-was-flat = ；平。
 my-told-was-sour = ；酸。
@@ -1231,6 +1237,7 @@ lesson-told-offer = { $seats ->
  }
 lesson-told-lapsed = 保留的時間過了，座位已經輪到下一位：{ lesson-told-head }。您可以再排一次。
 lesson-told-moved = 您的課改期了。原本是 { WHEN($was) }，現在是{ lesson-told-head }。新的時間若不方便，您可以退掉座位。
+lesson-told-lasts = 您的課改為 { NUMBER($minutes) } 分鐘：{ lesson-told-head }。不方便的話，可以把座位退回來。
 lesson-told-cancelled = 這堂課停開了：{ lesson-told-head }。很抱歉。
 lesson-told-cancelled-because = 這堂課停開了：{ lesson-told-head }。店家說：{ $reason }
 lesson-told-changed = 您的課有些變動，現在是：{ lesson-told-head }{ $teacher ->
@@ -1269,6 +1276,7 @@ lesson-none-on = { $weekday ->
  }
 lesson-which = 是哪一堂呢？
 lesson-detail-which = 每堂不一樣：選一堂，我把詳情告訴您。
+lesson-costs = 「{ $title }」：{ $price }。
 lesson-none-then = 那一天沒有課。
 lesson-told-elsewhen = { $moves ->
     [0] 「{ $title }」不在那一天，而是{ WHEN($starts) }。
@@ -1333,6 +1341,7 @@ lesson-kept-seat = 那就為您留著。
 lesson-subject = { $what ->
     [offer] 有空位了
     [lapsed] 座位讓給下一位了
+    [lasts] 時長有變
     [moved] 改期了
     [cancelled] 這堂課不上了
     [cancelled-because] 這堂課不上了
@@ -1763,6 +1772,7 @@ desk-guest-down = 記下來了，通知信正在寄出。
 desk-guest-down-untold = 記下來了。名單上會註明這位沒辦法提醒。
 desk-ask-move = 改到什麼時候？只說日子，時間不變；只說幾點，日子不變。
 desk-told-move = 「{ $title }」從 { WHEN($was) } 改到 { WHEN($starts) }。{ desk-told-reach }要改嗎？
+desk-told-lasts = 「{ $title }」（{ WHEN($starts) }）改為 { NUMBER($minutes) } 分鐘。{ desk-told-reach }要改嗎？
 desk-told-reach = { $reached ->
     [0] { $unreached ->
         [0] 還沒有人訂位。
@@ -1839,6 +1849,7 @@ desk-nothing-today = 今天沒有課。
 desk-told-next = 下一堂：「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
 desk-none-then = 那天沒有課。
 desk-no-stock = 我不記庫存：有人問有沒有貨，我會說不知道，並把問題轉給您。新到的茶，或要改沖泡的茶，請寫進店裡的檔案，下次啟動就認得。
+desk-swaps-singly = 課要一節一節改，每節都會通知訂位的人。例如先說「把12號的第一杯茶改到19號下午三點」，再說另一節。
 desk-hours-stay = 客人問營業時間，聽到的還是原來的：那寫在店裡自己的回覆檔案裡。
 desk-told-day = 今天：「{ $title }」{ WHEN($starts) }，{ desk-told-taken }
 desk-told-morning = 早安。今天的安排：

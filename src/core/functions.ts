@@ -20,6 +20,7 @@ import { heardLabel } from './functions/label.ts';
 import { kettleSetting } from './functions/kettle-settings.ts';
 import { lastsCallNames, lastsCalls } from './functions/leaf-lasts.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
+import { lessonPrices } from './functions/lesson-prices.ts';
 import { meantCallNames, meantCalls } from './functions/meant.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { ownCallNames, ownCalls } from './functions/own.ts';
@@ -58,6 +59,7 @@ const callList = [
   'spoonsToGrams',
   'adjustTaste',
   'tasteCause',
+  'lessonPrices',
 ] as const;
 const allNames = [
   ...callList,
@@ -106,6 +108,7 @@ export function makeCalls(content: CoreContent): AllCalls {
     spoonsToGrams: ({ spoons, ...given }) => ({ gives: spoonsToGrams(content, given, Number(spoons)) }),
     adjustTaste: (given, around) => tasteAdjusted(content, given, around),
     tasteCause: ({ taste }) => ({ gives: tasteCause(textOf(taste)) }),
+    lessonPrices: ({ text }, around) => ({ gives: lessonPrices(content.listen(textOf(text)), around) }),
   };
   return {
     ...calls,

@@ -2,12 +2,13 @@
 import type { Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
 import { doorValues, reachOf, type Door } from '../lessons/door-list.ts';
-import { mistake, retellLesson } from '../lessons/lesson.ts';
+import { mistake, retellLesson, type Lesson, type Wording } from '../lessons/lesson.ts';
 import { resizeLesson } from '../lessons/seats.ts';
 import { readSeats } from '../lessons/spoken/amounts.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readLevel } from '../lessons/spoken/level.ts';
 import { readNumber } from '../lessons/spoken/numeral.ts';
+import { withFree } from '../lessons/spoken/spoken.ts';
 import { seatsWanted } from '../lessons/spoken/seats-wanted.ts';
 import { allowed, rosterOf, type Here } from './desk-board.ts';
 import { mostWritten } from './desk-plan-heard.ts';
@@ -23,12 +24,26 @@ export function deskChange(door: Door, { seen, field, text }: Facts, here: Here)
   if (words.length > mostWritten) return refused(mistake('words-too-long', 'text', { most: mostWritten }));
   if (field === 'level') return relevelled(door, words, { seen: Number(seen), here });
   const name = field as Worded | 'teacher';
-  const value = name === 'teacher' ? words : { en: words, 'zh-Hant': words, 'zh-Hans': words };
+  const value = name === 'teacher' ? words : worded(name, words, lesson);
   const planned = retellLesson(lesson, { [name]: value }, Number(seen), here.nowMs);
   const values = { ...doorValues(door), ...reachOf(door.bookings), field: name, words };
   // Of a price nobody is told.
   const told = name === 'price' ? null : phrase('desk-told-alter', values);
-  return allowed(planned, { retold: { [name]: asJson(value) }, seats: null, told, done: altered(door, name, words) });
+  return allowed(planned, {
+    retold: { [name]: asJson(value) },
+    seats: null,
+    told,
+    done: altered(door, name, typeof value === 'string' ? value : value.en),
+  });
+}
+
+/** "Free for students" stands beside the price. */
+function worded(name: Worded, words: string, { price }: Lesson): Wording {
+  const inWords = (before: string): string =>
+    name === 'price' && /^free for |^\p{Script=Han}+免[費费]/iu.test(words)
+      ? (withFree(before || undefined, words) ?? words)
+      : words;
+  return { en: inWords(price.en), 'zh-Hant': inWords(price['zh-Hant']), 'zh-Hans': inWords(price['zh-Hans']) };
 }
 
 /** Told once it is done. */

@@ -59,7 +59,8 @@ type Errand =
   | 'undo'
   | 'undelivered'
   | 'note'
-  | 'stock';
+  | 'stock'
+  | 'swap';
 
 /** Errand, the cue that tells it, and what is taken from the sentence; null where it must hold something and does not. The first that fits. */
 const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
@@ -72,6 +73,7 @@ const errands: readonly (readonly [Errand, DeskCue, Take?])[] = [
   ['undelivered', 'desk-undelivered'],
   ['note', 'desk-note'],
   ['stock', 'desk-stock'],
+  ['swap', 'desk-swap'],
   ['add', 'desk-add'],
   ['guest', 'desk-guest-mail', guestTaken],
   ['guest', 'desk-guest-seats', guestSeatsTaken],

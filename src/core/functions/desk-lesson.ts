@@ -21,7 +21,7 @@ import { enrol, giveBack, tickOff } from '../lessons/seats.ts';
 import { inItsHalf } from '../lessons/spoken/correction.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
-import { readShift } from '../lessons/spoken/shift.ts';
+import { readLengthening, readShift } from '../lessons/spoken/shift.ts';
 import type { Mistake } from '../units.ts';
 import type { CoreContent } from './core-content.ts';
 import { phrase, refused, refusedBy, textOf } from './values.ts';
@@ -99,7 +99,8 @@ function deskMove(door: Door, { seen, text }: Facts, here: Here): Outcome {
   const told = { ...doorValues(door), was, starts, minutes: planned.lesson.minutes, instants };
   const concerned = reachOf(door.bookings);
   const { unreached } = concerned;
-  return { gives: { starts, minutes, unreached, told: phrase('desk-told-move', { ...told, ...concerned }) } };
+  const key = planned.lesson.startsAt === lesson.startsAt ? 'desk-told-lasts' : 'desk-told-move';
+  return { gives: { starts, minutes, unreached, told: phrase(key, { ...told, ...concerned }) } };
 }
 
 /** "Move it to 11", "to 11": a bare number is an hour. */
@@ -107,10 +108,11 @@ const timeSaid = (text: string): string => text.replace(movesTo, 'at ').replace(
 const movesTo =
   /^(?:please )?(?:move|shift|push|postpone|reschedule|make) it (?:back |forward )?(?:to |until |till )?(?=\d{1,2}[.!]?$)/iu;
 
-/** "Half an hour later", 延後半小時. */
-function shifted(text: string, { starts }: Lesson): HeardTime | null {
-  const minutes = readShift(text);
-  return minutes === undefined ? null : { starts: plusMinutes(starts, minutes), minutes: null };
+/** "Half an hour later", 延後半小時; "half an hour longer". */
+function shifted(text: string, { starts, minutes }: Lesson): HeardTime | null {
+  const [later, longer] = [readShift(text), readLengthening(text)];
+  if (longer !== undefined) return { starts, minutes: minutes + longer };
+  return later === undefined ? null : { starts: plusMinutes(starts, later), minutes: null };
 }
 
 interface HeardTime {

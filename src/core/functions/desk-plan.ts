@@ -11,7 +11,7 @@ import {
   type Wording,
 } from '../lessons/lesson.ts';
 import { lessonsOfSeries } from '../lessons/series.ts';
-import { addDays, dateOf, wallAt } from '../lessons/calendar.ts';
+import { addDays, dateOf, timeOf, wallAt } from '../lessons/calendar.ts';
 import { corrected } from '../lessons/spoken/correction.ts';
 import { isAsking } from '../lessons/spoken/name.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
@@ -112,9 +112,22 @@ function missing({ title = '', starts, seats }: Said): readonly Mistake[] {
 }
 
 function mistakeIn(said: Said, ground: Ground): Mistake | null {
-  const draft = draftOf(said, ground);
-  const plan = draftMistakes(draft).length > 0 ? { mistakes: draftMistakes(draft) } : planLesson(draft, ground.today);
-  return 'mistakes' in plan ? (plan.mistakes[0] ?? null) : null;
+  for (const draft of draftsOf(said, ground)) {
+    const plan = draftMistakes(draft).length > 0 ? { mistakes: draftMistakes(draft) } : planLesson(draft, ground.today);
+    if ('mistakes' in plan) return plan.mistakes[0] ?? null;
+  }
+  return null;
+}
+
+/** One for each day that was named. */
+function draftsOf(said: Said, ground: Ground): LessonDraft[] {
+  const first = draftOf(said, ground);
+  const others = (said.also ?? []).map((date, i) => ({
+    ...first,
+    id: `${first.id}-${i + 2}`,
+    starts: `${date}T${timeOf(first.starts)}`,
+  }));
+  return said.repeats === undefined ? [first, ...others] : [first];
 }
 
 function draftOf(said: Said, { around, zone }: Ground): LessonDraft {
@@ -158,29 +171,34 @@ function slugOf(title: string): string {
 }
 
 function planned(said: Said, ground: Ground): Facts {
-  const draft = draftOf(said, ground);
+  const drafts = draftsOf(said, ground);
+  const draft = drafts[0]!;
   const series = said.repeats === undefined ? null : { draft, repeats: said.repeats };
-  const { starts, minutes, seats, level, place, teacher, price, bring, teas } = draft;
-  const notes = series ? lessonsOfSeries(series, addDays(dateOf(starts), notesAheadDays), ground.today).notes : [];
+  const { minutes, seats, level, place, teacher, price, bring, teas } = draft;
+  const notes = series
+    ? lessonsOfSeries(series, addDays(dateOf(draft.starts), notesAheadDays), ground.today).notes
+    : [];
   return {
     told: [
-      phrase('desk-told-draft', {
-        title: said.title ?? '',
-        starts: said.repeats ? firstOf(said.repeats, starts) : starts,
-        year: farYear(starts, ground),
-        minutes,
-        seats,
-        level,
-        place: place.en === '' ? null : { ...place },
-        teacher: teacher || null,
-        price: price.en || null,
-        bring: bring.en || null,
-        tea: teas[0] ?? null,
-      }),
-      ...(said.repeats ? repeatPhrases(said.repeats, starts) : []),
+      ...drafts.map(({ starts }) =>
+        phrase('desk-told-draft', {
+          title: said.title ?? '',
+          starts: said.repeats ? firstOf(said.repeats, starts) : starts,
+          year: farYear(starts, ground),
+          minutes,
+          seats,
+          level,
+          place: place.en === '' ? null : { ...place },
+          teacher: teacher || null,
+          price: price.en || null,
+          bring: bring.en || null,
+          tea: teas[0] ?? null,
+        }),
+      ),
+      ...(said.repeats ? repeatPhrases(said.repeats, draft.starts) : []),
       ...notes.slice(0, 2).map(({ code, values }) => phrase(`mistake-${code}`, asFacts(values))),
     ],
-    drafts: series === null ? [asFacts(draft)] : [],
+    drafts: series === null ? drafts.map(asFacts) : [],
     put: [asFacts(draft)],
     series: series === null ? null : asFacts(series),
   };

@@ -2,7 +2,7 @@
 import type { Facts } from '../flow/flow.ts';
 import { plain } from '../lessons/spoken/cut.ts';
 import { readRepeats } from '../lessons/spoken/repeats.ts';
-import { readShift } from '../lessons/spoken/shift.ts';
+import { readLengthening, readShift } from '../lessons/spoken/shift.ts';
 import { begunSmall, groupsIn } from './desk-words.ts';
 
 /** Null where there is nothing to take, and so no such order. */
@@ -19,10 +19,11 @@ const moves = [
 
 /** By how much, where nothing tells to when; then the whole sentence names the lesson. */
 export function moveTaken(text: string): Facts {
-  const { what, when } = readShift(text) === undefined ? (groupsIn(text, moves) ?? {}) : {};
+  const isShift = readShift(text) !== undefined || readLengthening(text) !== undefined;
+  const { what, when } = isShift ? {} : (groupsIn(text, moves) ?? {});
   // "Make it 8 pm" tells only when; "push it to Sunday" has no day before it.
   const isPart = what !== undefined && when !== undefined;
-  const isTime = !isPart && readShift(text) === undefined;
+  const isTime = !isPart && !isShift;
   return { value: isTime ? '' : (what ?? text), words: when ?? text };
 }
 
@@ -49,14 +50,15 @@ const renames = [
 const prices = [
   /\b(?:price|cost|fee) (?:for|of|on) .{2,50}? (?:is|are) (?:now )?(?<value>(?:[$€£]\s?)?\d[\d.,]*\d?\s?(?:dollars?|bucks|usd|euros?|pounds?)?(?: (?:each|per person|a head))?)(?: from now on| now)?[.!]*$/iu,
   /\b(?:price|cost|fee)\b.{0,50}?\b(?:goes|go|going|changes|rises|drops|will be|should be|is now)\b(?: (?:up|down))?(?: to| at)? (?<value>(?:[$€£]\s?)?\d[\d.,]*\d?\s?(?:dollars?|bucks|usd|euros?|pounds?)?(?: (?:each|per person|a head|paid at the shop))?)[.!]*$/iu,
-  /^(?:(?:and|please|now),? )*(?:make|set) .{2,50}? (?<value>free(?: of charge)?)[.!]*$/iu,
+  /^(?:(?:and|please|now),? )*(?:make|set) .{2,50}? (?<value>free(?: of charge)?(?: for [\p{L}\d ]{3,30})?)[.!]*$/iu,
+  /^(?:(?:and|please|now|no|actually),? )*(?:it|that|this|.{3,50}?)(?:'?s| is| are| will be) (?:now )?(?<value>free (?:of charge|for [\p{L}\d ]{3,30}))[.!]*$/iu,
   /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.{0,40}? to (?<value>.{1,40}?)[.!]*$/iu,
   /(?:[漲涨升加降減减調调改收][價价費费]?(?:到|成|為|为|至|回)?|每[人位])(?<value>\s*(?:[a-z]{0,3}\$\s?)?[\d一二三四五六七八九十百兩两]+\s?(?:美元|美金|[塊块][錢钱]?|元|蚊|刀|[台港]幣|usd).{0,6}?)[。!！吧了]*$/iu,
 ];
 /** "Saturday is going to be upstairs", 星期六改到樓上. */
 const places = [
   /^(?:(?:and|please|now),? )*(?:move|shift|put|have) .{3,60} (?<value>upstairs|downstairs|outside|outdoors)[.!]*$/iu,
-  /\b(?:is|are|be|takes place|meets?|moves?|moved|moving|held|now)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30})[.!]*$/iu,
+  /\b(?:is|are|be|takes place|meets?|moves?|moved|moving|held|now)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30}?)(?: instead| this time| from now on| please| then)*[.!]*$/iu,
   /^(?:(?:and|please|now),? )*(?:move|shift|change|put) (?:it|that|this|the lesson|the class|everyone|us) (?:to|in|into|at) (?<value>(?:the )?(?:[\p{L}]+ ){0,2}(?:table|room|garden|terrace|yard|kitchen|hall|counter|upstairs|downstairs|outside|outdoors))(?: instead| then| please)*[.!]*$/iu,
   /(?:地[點点]|地方|[場场]地|教室|位置)(?:要|就)?[改換换移](?:成|到|在|為|为|去)?(?<value>.{1,30}?)[。!！吧]*$/u,
   /(?:[改換换移搬][到成去]|在)(?<value>[樓楼][上下](?:的?\p{Script=Han}{1,4}(?:室|[廳厅]|房|桌))?|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房|桌))[。!！吧上課课了]*$/u,

@@ -104,17 +104,15 @@ export function wishOf(asked: Asked, around: Around): Facts {
   const likeliest = alike.length === 1 ? alike : meant;
   const spoken = isOfOwn && !isOfSpan ? (spokenOf(wish, own, upcoming) ?? (own.length === 0 ? next : undefined)) : null;
   const one = spoken === null ? (likeliest.length === 1 ? likeliest[0] : next) : spoken;
+  const ofOne = own.find(({ lesson }) => lesson.id === one?.id);
   return {
     want: isShown ? 'enrol' : wish.want,
     seats: seatsAlone(sentence) ?? seatsMeant(sentence, wish.seats, guests),
     lesson: one?.id ?? null,
     isSure: one !== undefined && (upcoming.length === 1 || one === next || isSureOf(one, wish)),
-    booking: own.find(({ lesson }) => lesson.id === one?.id)?.id ?? null,
+    booking: ofOne?.id ?? null,
     elsewhen: other.elsewhen ? phrase('lesson-told-elsewhen', elsewhenValues(other.elsewhen)) : null,
-    isLate: isLateFor(
-      own.find(({ lesson }) => lesson.id === one?.id),
-      around.nowMs,
-    ),
+    isLate: isLateFor(ofOne, around.nowMs),
     isNext: next !== undefined,
     isDated: wish.date !== undefined || (isOfSpan && such.length > 0),
     asksRoom: asksForRoom(sentence),

@@ -98,7 +98,7 @@ export function movedTidings(lesson: Lesson, before: Lesson, booking: Booking): 
   const was = wallAt(before.startsAt, before.zone);
   const instants = saidInstants(lesson.zone, lesson.startsAt, before.startsAt);
   return {
-    ...told('moved', { ...lessonValues(lesson), was, instants }),
+    ...told(lesson.startsAt === before.startsAt ? 'lasts' : 'moved', { ...lessonValues(lesson), was, instants }),
     choices: booking.standing === 'seated' ? comingChoices(booking) : [],
     ...entryIfSeated(lesson, booking),
   };

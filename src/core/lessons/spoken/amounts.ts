@@ -19,7 +19,10 @@ const most = new RegExp(
 );
 
 /** "For 8" and no more, where that piece of the sentence ends: for two hours is a length, for 8 euros a price. */
-const forSoMany = new RegExp(`\\bfor\\s+(?<n>${number})(?=\\s*(?:[,;.!?]|${mark}|$))`, 'iu');
+const forSoMany = new RegExp(
+  `\\bfor\\s+(?<n>${number})(?=\\s*(?:[,;.!?]|(?:on|at|this|next)\\b(?: the)?\\s*${mark}|${mark}|$))`,
+  'iu',
+);
 
 /** 我報一個, and not 一個月, 一個人來的課. */
 const hanSoMany = new RegExp(

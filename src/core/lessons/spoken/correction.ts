@@ -1,11 +1,13 @@
 /** What puts a planned lesson right: "make it 7:30", "10 seats", "call it Raw and ripe". It changes only what it names. */
 import type { Instant } from '../../units.ts';
-import { dateOf, timeOf, type WallTime } from '../calendar.ts';
+import { dateOf, plusMinutes, timeOf, type WallTime } from '../calendar.ts';
+import { usual } from '../lesson.ts';
 import { plain } from './cut.ts';
 import { number, readNumber } from './numeral.ts';
 import { onDate, repeatChange, type RepeatChange } from './repeat-change.ts';
 import type { Sentence } from './sentence.ts';
-import { hearLesson, type SpokenLesson } from './spoken.ts';
+import { readLengthening, readShift } from './shift.ts';
+import { hearLesson, withFree, type SpokenLesson } from './spoken.ts';
 
 const quoted = (title: string): string => `\\s*["“「']?(?<title>${title})["”」'.。]*$`;
 /** "Call it Raw and ripe", 課名改成生與熟. */
@@ -23,14 +25,31 @@ export function corrected(said: SpokenLesson, sentence: Sentence, now: Instant, 
   const named = called.map((pattern) => pattern.exec(text)).find((one) => one !== null);
   const title = named?.groups?.['title']?.trim();
   if (title !== undefined) return { ...said, title };
+  const shifted = shiftedBy(said, text);
+  if (shifted !== null) return shifted;
   const change = said.starts === undefined ? null : repeatChange(text, said.repeats, said.starts);
   // "Until 31 January" is no day of the lesson.
   const others = change === null ? sentence : sentence.part(change.rest);
-  const { title: _, starts: __, repeats: ___, ...heard } = hearLesson(others, now, said.zone ?? zone).said;
+  const { title: _, starts: __, repeats: ___, ...told } = hearLesson(others, now, said.zone ?? zone).said;
+  const heard = {
+    ...told,
+    ...(isFree.test(told.price ?? '') ? { price: withFree(said.price, told.price) ?? '' } : {}),
+  };
   const moved = said.starts === undefined ? undefined : newStart(said.starts, others, now, zone);
   const starts = change?.date === undefined ? moved : onDate(change.date, moved ?? said.starts ?? '');
+  // Another day than was told is told with those that go with it.
+  const isOtherDay = starts !== undefined && dateOf(starts) !== dateOf(said.starts ?? '');
+  const { also: _also, ...alone } = said;
   const news = { ...heard, ...(starts === undefined ? {} : { starts }) };
-  return change === null && Object.keys(news).length === 0 ? null : repeating({ ...said, ...news }, change);
+  const kept = isOtherDay ? alone : said;
+  return change === null && Object.keys(news).length === 0 ? null : repeating({ ...kept, ...news }, change);
+}
+
+/** "Half an hour later", "half an hour longer": beside what was told. */
+function shiftedBy(said: SpokenLesson, text: string): SpokenLesson | null {
+  const [minutes, more] = [readShift(text), readLengthening(text)];
+  if (minutes !== undefined && said.starts !== undefined) return { ...said, starts: plusMinutes(said.starts, minutes) };
+  return more === undefined ? null : { ...said, minutes: (said.minutes ?? usual.minutes) + more };
 }
 
 function repeating(said: SpokenLesson, change: RepeatChange | null): SpokenLesson {
@@ -46,6 +65,8 @@ function newStart(before: WallTime, sentence: Sentence, now: Instant, zone: stri
   const starts = sentences.map((words) => hearLesson(sentence.part(words), now, zone).said.starts);
   return starts.find((one) => one !== undefined);
 }
+
+const isFree = /^free\b|免[費费]/iu;
 
 const later = /\b(?:pm|p\.m\.?|afternoon|evening|night)\b|下午|晚上|傍晚|夜/iu;
 const earlier = /\b(?:am|a\.m\.?|morning)\b|上午|早上|朝/iu;

@@ -12,12 +12,15 @@ import { firstInMonth, readRepeats, type InMonth } from './repeats.ts';
 import { readLevel } from './level.ts';
 import type { Sentence } from './sentence.ts';
 import { readMonths } from './span.ts';
+import { readOtherDays } from './other-days.ts';
 import { readTeacher } from './teacher.ts';
 
 /** What was understood; what is absent was not said. */
 export interface SpokenLesson {
   readonly title?: string;
   readonly starts?: WallTime;
+  /** More days on which it is the same. */
+  readonly also?: readonly WallDate[];
   readonly minutes?: number;
   readonly seats?: number;
   readonly price?: string;
@@ -53,7 +56,8 @@ function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: 
   const here = wallAt(now, named.zone ?? zone);
   const paid = readPrice(named.rest);
   const { repeats, day } = whenOf(paid.rest, dateOf(here));
-  const seats = readSeats(day.rest);
+  const others = readOtherDays(day.rest, repeats ? undefined : day.date, dateOf(here));
+  const seats = readSeats(others.rest);
   const lasting = readDuration(seats.rest);
   const hours = readHours(lasting.rest, day.part ?? partNamed(lasting.rest));
   const led = readTeacher(part(hours.rest));
@@ -61,13 +65,14 @@ function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: 
   const ofTitle = pieces.filter((piece) => !isLevel(piece) && !isFree(piece) && !isPlace(piece));
   const place = pieces.find(isPlace)?.text.replace(/^(?:(?:in|at) (?=the\b)|在)/iu, '');
   const title = titleIn(ofTitle.map(({ text }) => text));
-  const price = paid.price ?? pieces.find(isFree)?.text;
+  const price = withFree(paid.price, pieces.find(isFree)?.text.replace(/^(?:it'?s|it is) /iu, ''));
   const level = readLevel(pieces.find(isLevel) ?? part(''));
   const starts = day.date !== undefined && hours.from !== undefined ? startOf(day, hours.from, here) : undefined;
   const minutes = hours.minutes ?? lasting.amount;
   const said = {
     ...(title === '' ? {} : { title }),
     ...(starts === undefined ? {} : { starts }),
+    ...(starts === undefined || others.dates.length === 0 ? {} : { also: others.dates }),
     ...(minutes === undefined ? {} : { minutes }),
     ...(seats.amount === undefined ? {} : { seats: seats.amount }),
     ...(level === undefined ? {} : { level }),
@@ -78,6 +83,13 @@ function understood({ part }: Sentence, named: NamedZone, { now, zone }: { now: 
     ...(repeats === undefined ? {} : { repeats }),
   };
   return { said, mistakes: [...named.mistakes, ...day.mistakes, ...hours.mistakes, ...unsaid(day, hours)] };
+}
+
+/** "30 dollars, free for students". */
+export function withFree(price: string | undefined, free: string | undefined): string | undefined {
+  if (free === undefined || price === undefined) return price ?? free;
+  const isForSome = /\bfor (?!all\b|every)|^(?:學生|学生|會員|会员|小孩|兒童|儿童|長者|长者)/iu.test(free);
+  return isForSome && !price.includes(free) ? `${price}, ${free}` : free;
 }
 
 /** As pieces of their own: "advanced puer" is a title, and "free seats" are no price. */

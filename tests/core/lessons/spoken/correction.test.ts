@@ -18,11 +18,24 @@ it.each<[string, object]>([
   ['10 seats', { seats: 10 }],
   ['10個位子', { seats: 10 }],
   ['two hours', { minutes: 120 }],
+  ['half an hour later', { starts: '2026-12-11T19:30' }],
+  ['make it half an hour longer', { minutes: 120 }],
+  ['15 minutes shorter please', { minutes: 75 }],
+  ['延長半小時', { minutes: 120 }],
   ['and 30 dollars', { price: '30 dollars' }],
   ['call it Raw and ripe', { title: 'Raw and ripe' }],
   ['名稱改成「生與熟」', { title: '生與熟' }],
 ])('%s', (sentence, news) => {
   expect(corrected(planned, listen(sentence), now, denver)).toEqual({ ...planned, ...news });
+});
+
+it('puts who comes for nothing beside the price, and lets the other days go with the day', () => {
+  const priced = { ...planned, price: '30 dollars', also: ['2026-12-18'] };
+  const correctedBy = (sentence: string) => corrected(priced, listen(sentence), now, denver);
+  expect(correctedBy('free for students')?.price).toBe('30 dollars, free for students');
+  expect(correctedBy('free')?.price).toBe('free');
+  expect(correctedBy('at 5 pm')).toMatchObject({ starts: '2026-12-11T17:00', also: ['2026-12-18'] });
+  expect(correctedBy('Saturday instead')?.also).toBeUndefined();
 });
 
 const weekly = { every: 'week', step: 1 };

@@ -9,6 +9,23 @@ const now = instantOf('2026-12-02T10:00', zone);
 const hear = (sentence: string) => hearLesson(listen(sentence), now, zone);
 const codes = (sentence: string) => hear(sentence).mistakes.map((one) => one.code);
 
+describe('more days than one', () => {
+  it.each<[string, string, string[]]>([
+    ['first cup on the 20th and the 27th at 10 am, 8 seats', '2026-12-20T10:00', ['2026-12-27']],
+    ['white tea on the 20th, 27th and 30th at 10 am', '2026-12-20T10:00', ['2026-12-27', '2026-12-30']],
+    ['white tea on Saturday and Sunday at 7 pm', '2026-12-05T19:00', ['2026-12-06']],
+    ['白茶，20號和27號早上十點', '2026-12-20T10:00', ['2026-12-27']],
+  ])('%s', (sentence, starts, also) => {
+    const { said } = hear(sentence);
+    expect(said).toMatchObject({ starts, also });
+    expect(said.title ?? '').not.toMatch(/\d|and|和/);
+  });
+
+  it.each(['Saturday 7 pm, white tea and cake', 'every Saturday at 7 pm, white tea'])('not: %s', (sentence) => {
+    expect(hear(sentence).said.also).toBeUndefined();
+  });
+});
+
 describe('a sentence that says everything', () => {
   it.each([
     ['Saturday 7 pm, white tea, 8 seats', '2026-12-05T19:00', undefined, 8, 'white tea'],

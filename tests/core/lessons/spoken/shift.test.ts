@@ -1,6 +1,6 @@
 /** How much later or earlier, and how many seats more: told beside what there is. */
 import { expect, it } from 'vitest';
-import { readShift } from '../../../../src/core/lessons/spoken/shift.ts';
+import { readLengthening, readShift } from '../../../../src/core/lessons/spoken/shift.ts';
 import { seatsWanted } from '../../../../src/core/lessons/spoken/seats-wanted.ts';
 import { bookingWith, lessonWith } from '../lesson-drafts.ts';
 
@@ -17,6 +17,16 @@ it.each<[string, number | undefined]>([
   ['later', undefined],
 ])('%s', (text, minutes) => {
   expect(readShift(text)).toBe(minutes);
+});
+
+it.each<[string, number | undefined]>([
+  ['half an hour longer', 30],
+  ['20 minutes shorter', -20],
+  ['加長半小時', 30],
+  ['half an hour later', undefined],
+  ['longer', undefined],
+])('how much longer: %s', (text, minutes) => {
+  expect(readLengthening(text)).toBe(minutes);
 });
 
 const roster = { lesson: lessonWith({ seats: 8 }), bookings: [bookingWith({ seats: 3 })] };
