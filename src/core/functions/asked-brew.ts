@@ -77,7 +77,11 @@ function requestOf(given: Facts, family: Family, memory: Facts): BrewRequest {
 export type Tastes = { readonly [family in Family]?: Taste };
 export const tastesOf = (memory: Facts): Tastes => (memory['taste'] ?? {}) as unknown as Tastes;
 
-const complaints: { readonly [taste: string]: Complaint } = { 'lost-scent': 'flat', right: 'just-right' };
+const complaints: { readonly [taste: string]: Complaint } = {
+  dry: 'bitter',
+  'lost-scent': 'flat',
+  right: 'just-right',
+};
 
 /** What the reader calls a taste, as the model calls it. */
 export const complaintOf = (said: string): Complaint => complaints[said] ?? (said as Complaint);

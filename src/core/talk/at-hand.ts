@@ -96,7 +96,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     bags,
     tempC: beside['doubtedC'] === null ? (heard['tempC'] ?? null) : null,
     leafG: weighsEach(scene) ? null : (heard['leafG'] ?? null),
-    taste: heard['taste'] === 'bitter' && says('only-strong')(scene) ? 'strong' : (heard['taste'] ?? null),
+    taste: heard['taste'] === 'bitter' ? howBitter(scene) : (heard['taste'] ?? null),
     tellsNothing:
       (heard['tellsNothing'] === true && bags === null) || (ofThatVessel && !facts.some((name) => isTold(heard, name))),
     anyVessel: asksAnyVessel || null,
@@ -114,6 +114,10 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
   const named = !isAnswered && namesIt(scene) ? teaByName(marked, begun, cues) : null;
   return Object.assign(marked, named ?? byItsLook(marking));
 }
+
+/** Too strong, or dry in the mouth, is no bitter cup. */
+const howBitter = (scene: Scene): string =>
+  says('only-strong')(scene) ? 'strong' : says('only-dry')(scene) ? 'dry' : 'bitter';
 
 /** "The little white one that came with it", said of what it is brewed in. */
 function isOfTheWare({ heard, words, flow, asked = null }: Scene): boolean {

@@ -62,6 +62,7 @@ export function atTheBrew(scene: Scene): Facts {
     steers: steers === 'remind' && !brewing.has(flow) ? null : steers,
     coldAsk: mayBeCold(heard) ? coldAsked(words, cues) : null,
     asksRefill: asks('asks-refill', words, cues) || null,
+    asksDrink: (isDrawing && asks('asks-drink', words, cues)) || null,
     asksOwnBrews: asks('asks-own-brews', words, cues) || null,
     asksOwnTaste: asks('asks-own-taste', words, cues) || null,
     asksAdvice: cues.says('asks-advice', words) || null,

@@ -83,7 +83,7 @@ const isHandsAtWork = ({ heard, words, cues, flow }: Scene): boolean =>
   (flow === 'guide' || flow === 'brew') && isUnsure(heard) && !words.includes('?') && cues.says('hands-at-work', words);
 
 const isOfThisPot = ({ heard, words, cues, flow }: Scene): boolean =>
-  flow === 'guide' && isUnsure(heard) && cues.says('ready-yet', words);
+  flow === 'guide' && isUnsure(heard) && (cues.says('ready-yet', words) || cues.says('asks-drink', words));
 
 /** "Can you help my mum, she wants an easy green tea": a tea is wished for, and nothing told of what a doctor is asked. */
 export function helpsWith({ heard, words }: Scene): boolean {

@@ -23,7 +23,14 @@ export function steered(words: string, { says }: TalkCues): Steer | null {
 /** Up to which infusion, if that is said. */
 export const skippedTo = (words: string, cues: TalkCues): number | null => cues.numberIn('skip-to', words);
 
-const asked = ['where-it-stands', 'asks-refill', 'asks-own-brews', 'asks-own-taste', 'asks-left'] as const;
+const asked = [
+  'where-it-stands',
+  'asks-refill',
+  'asks-drink',
+  'asks-own-brews',
+  'asks-own-taste',
+  'asks-left',
+] as const;
 
 /** How far it is, how hot, what next; when a glass is refilled; what was brewed the last time. */
 export const asks = (what: (typeof asked)[number], words: string, { says }: TalkCues): boolean =>

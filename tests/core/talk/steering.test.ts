@@ -89,3 +89,19 @@ describe('where it stands', () => {
     },
   );
 });
+
+describe('whether it is for drinking', () => {
+  it.each([
+    'do i drink this one?',
+    'do we throw the first one away?',
+    'is this the rinse',
+    'drink it or throw it?',
+    '這泡是喝的嗎',
+  ])('%s', (text) => {
+    expect(asks('asks-drink', talkWords(text), talkCues)).toBe(true);
+  });
+
+  it.each(['can i drink tea in the evening', 'do i pour it off now', 'throw it away'])('not: %s', (text) => {
+    expect(asks('asks-drink', talkWords(text), talkCues)).toBe(false);
+  });
+});
