@@ -25,6 +25,7 @@ const answerSchema = z.strictObject({
   explains: z.boolean().default(false),
   'of-brewing': z.boolean().default(false),
   'beside-a-brew': z.boolean().default(false),
+  'of-taste': z.boolean().default(false),
   'of-care': z.boolean().default(false),
   danger: z.enum(dangers).nullable().default(null),
   sources: z.array(line).min(1, 'expected where this comes from, or "common practice, no source"'),
@@ -45,13 +46,14 @@ export function readAnswers(dataDir: string, shopDir = join(dataDir, 'shop')): r
         'gives-way': givesWay,
         'of-brewing': ofBrewing,
         'beside-a-brew': besideBrew,
+        'of-taste': ofTaste,
         'of-care': ofCare,
         ...answer
       } = read.value;
       const other = answer.danger && [...answers.values()].find((one) => one.danger === answer.danger && one.id !== id);
       if (other)
         throw new ContentMistake(`${read.at(['danger'])} danger: "${answer.danger}" is answered by ${other.id}`);
-      answers.set(id, { id, givesWay, ofBrewing, besideBrew, ofCare, ...answer });
+      answers.set(id, { id, givesWay, ofBrewing, besideBrew, ofTaste, ofCare, ...answer });
     } catch (error) {
       if (!(error instanceof ContentMistake)) throw error;
       mistakes.push(error.message);

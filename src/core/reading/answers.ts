@@ -24,6 +24,8 @@ export interface StandingAnswer {
   readonly ofBrewing: boolean;
   /** Asked beside a brew that is told, it is said ahead of the plan. */
   readonly besideBrew: boolean;
+  /** Complained of as a taste, it is one, and answered all the same: "great for three infusions, then nothing". */
+  readonly ofTaste: boolean;
   /** Of safety, and asked like any care of leaf and ware: "it has grown fur". */
   readonly ofCare: boolean;
   /** The danger it is for: where that is told, nothing else is answered. */

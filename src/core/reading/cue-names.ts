@@ -77,6 +77,7 @@ export const cueNames = [
   'mile-high',
   'boiling',
   'used-boiling',
+  'nearly-boiling',
   'altitude',
   'back',
   'start-over',

@@ -40,6 +40,8 @@ export const ounceG = 28.3495;
 export const cupMl = 240;
 /** By which French presses are sold: of three cups, of eight. Common practice, no source. */
 const pressCupMl = 120;
+/** A heaped spoon in level ones. Common practice, no source. */
+const heapedSpoon = 1.7;
 /** A mug as most are. Common practice, no source. */
 export const mugMl = 300;
 
@@ -107,11 +109,18 @@ const units: readonly Unit[] = [
   { dimension: 'mass', factor: 3.75, mainland: 5, pattern: '钱(?!包|买|卖|一|左右|以)' },
   {
     dimension: 'spoon',
+    factor: heapedSpoon,
+    pattern:
+      '(?:heap(?:ed|ing)|rounded|big) (?:tsps?\\.?|teaspoons?|tea spoons?|spoons?|spoonfuls?)|尖(?:茶匙|匙|勺|茶勺)',
+  },
+  {
+    dimension: 'spoon',
     factor: 1,
     pattern:
-      '(?:heap(?:ed|ing) |level |rounded |big |small )?(?:tsps?\\.?|teaspoons?|tea spoons?|teaspoonfuls?|spoons?|spoonfuls?)|平?(?:茶匙|小匙|匙羹|茶匙羹|茶勺|勺|匙|茶则)',
+      '(?:level |small )?(?:tsps?\\.?|teaspoons?|tea spoons?|teaspoonfuls?|spoons?|spoonfuls?)|平?(?:茶匙|小匙|匙羹|茶匙羹|茶勺|勺|匙|茶则)',
   },
-  { dimension: 'spoon', factor: 3, pattern: 'tbsps?\\.?|tablespoons?|table spoons?|汤匙|大匙' },
+  { dimension: 'spoon', factor: 3 * heapedSpoon, pattern: 'heap(?:ed|ing) (?:tbsps?\\.?|tablespoons?|table spoons?)' },
+  { dimension: 'spoon', factor: 3, pattern: '(?:level )?(?:tbsps?\\.?|tablespoons?|table spoons?)|平?(?:汤匙|大匙)' },
   {
     dimension: 'temperature',
     factor: 1,
@@ -128,7 +137,7 @@ const units: readonly Unit[] = [
     dimension: 'other',
     factor: 1,
     pattern:
-      'days?|weeks?|months?|years?|yrs?|am|pm|times|x|infusions?|steeps?|steepings?|rounds?|brews?|cm|mm|inch(?:es)?|watts?|w|kw|mg|%|usd|dollars?|bucks|hkd|cakes?|bags?|tins?|packs?|kinds?|types?|teas|pots?|cups?|mugs?|pieces?|settings?|levels?|floors?|stor(?:ies|eys)|pages?|buttons?|quid|yuan|钟|日|天|年|岁|月|号|点|泡|次|道|冲|元|蚊|块|文|杯|壶|款|种|包|罐|饼|盒|件|毫克|cm|厘米|只|把|支|间|楼|层|页|档|路|美元|美金|欧元',
+      'days?|weeks?|months?|years?|yrs?|am|pm|times|x|infusions?|steeps?|steepings?|rounds?|brews?|cm|mm|inch(?:es)?|watts?|w|kw|mg|%|usd|dollars?|bucks|hkd|cakes?|bags?|tins?|packs?|kinds?|types?|teas|pots?|cups?|mugs?|pieces?|settings?|levels?|floors?|stor(?:ies|eys)|pages?|buttons?|quid|yuan|钟|日|天|年|岁|月|号|点|泡|次|道|冲|元|蚊|块|文|杯|壶|款|种|包|罐|饼|盒|件|毫克|cm|厘米|只(?![装倒泡注盛能有放喝用要])|把|支|间|楼|层|页|档|路|美元|美金|欧元',
   },
 ];
 

@@ -168,9 +168,10 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
     const scene = { evidence, danger, warned, cues, words, act, answering: isAnswering(seen) };
     const asksRemedy = sure === null && danger === null && !warned && cues.has('asks-remedy', words);
     const told = sure?.kind ?? (asksRemedy ? 'taste' : danger === null ? toldKind(seen, explained) : null);
-    const weighed = told ?? settleKind(scene, data.weights(), answerFor);
-    const isHarmless = (): boolean =>
-      !warned && danger === null && (dosesLeaf(seen) || answerFor(words, 'safety') === null);
+    const weigh = (): Kind => settleKind(scene, data.weights(), answerFor);
+    const weighed = sure?.ofTaste && weigh() === 'taste' ? 'taste' : (told ?? weigh());
+    const isSafe = !warned && danger === null;
+    const isHarmless = (): boolean => isSafe && (dosesLeaf(seen) || answerFor(words, 'safety') === null);
     const mayBeBrew =
       told === null &&
       weighed !== 'brew' &&
@@ -191,8 +192,7 @@ export function makeReader({ finder, words: data, ordinary, answers }: ReaderCon
       (seen.teas.length > 0 && linesOfPlanAhead(words, cues).some((line) => line === 'count' || line === 'leaf'));
     const isQuestion = heard === 'brew' && !isWhy && danger === null && !isOfPlan && turn === null;
     const ofIt = isQuestion ? besideName(seen, answerFor, isOfBrewing) : noAnswer;
-    const isSettled = isPlanned || danger !== null || asksRemedy || ofIt.answer !== null;
-    const found = isSettled ? ofIt : standing(heard, seen);
+    const found = isPlanned || danger !== null || asksRemedy || ofIt.answer !== null ? ofIt : standing(heard, seen);
     const kind = isWhy && found.answer !== null ? 'care' : heard;
     const mayAskBeside = kind === 'brew' && found.answer === null && explained === null && danger === null;
     return readingOf(seen, {

@@ -6,7 +6,7 @@ import type { StandingAnswer } from './answers.ts';
 import { makeCueSet } from './cue-set.ts';
 import type { Sieve } from './sieve.ts';
 
-export type SureAnswer = Pick<StandingAnswer, 'id' | 'kind'>;
+export type SureAnswer = Pick<StandingAnswer, 'id' | 'kind' | 'ofTaste'>;
 
 /** Takes cueText of a text. Of two that fit, the one on safety is meant. */
 export function makeSureFinder(answers: readonly StandingAnswer[], sieve: Sieve): (words: string) => SureAnswer | null {

@@ -21,8 +21,19 @@ const bareMl = { least: 30, most: 5000 };
 
 export function readVolume(scene: QuantityScene): Measure | null {
   const size = readSize(scene);
-  return size && scene.signs.tell('half-filled', scene, size) ? { ...size, value: size.value / 2 } : size;
+  if (size === null) return null;
+  const [, part = 1] = parts.find(([sign]) => scene.signs.tell(sign, scene, size)) ?? [];
+  return part === 1 ? size : { ...size, value: Math.round(size.value * part) };
 }
+
+/** So full it is filled. */
+const parts = [
+  ['half-filled', 1 / 2],
+  ['six-tenths-filled', 6 / 10],
+  ['two-thirds-filled', 2 / 3],
+  ['seven-tenths-filled', 7 / 10],
+  ['three-quarters-filled', 3 / 4],
+] as const;
 
 function readSize(scene: QuantityScene): Measure | null {
   const { plain } = scene;

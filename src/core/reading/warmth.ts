@@ -23,8 +23,12 @@ export function readTemperature(scene: QuantityScene, cues: Cues, words: string)
 }
 
 /** "Bitter: 3 g, boiling, 3 min": of a cup that was made, and no question whether it may be. */
-export const boiledC = (cues: Cues, words: string): number | null =>
-  cues.has('boiling', words) && !notBoiling.test(words) ? boilingC : null;
+export function boiledC(cues: Cues, words: string): number | null {
+  if (cues.has('nearly-boiling', words)) return nearlyBoilingC;
+  return cues.has('boiling', words) && !notBoiling.test(words) ? boilingC : null;
+}
+/** Small bubbles rise and do not break the surface yet. Common practice, no source. */
+const nearlyBoilingC = 95;
 const notBoiling =
   /\b(?:not|never|without|isnt|wasnt|arent|under|below|before|off) (?:\w+ ){0,2}boil|白(?:开|滚)水|[像似跟同][饮喝是]?(?:开|滚)水|(?:不是|没用|没有用|唔系|冇用|不用|没到|未)(?:煮|烧)?(?:开|滚|沸)/;
 

@@ -6,6 +6,8 @@ import type { Span, TalkCues } from './talk-cues.ts';
 /** As it is written: a name in Chinese ends with its characters, another may have spaces. */
 const latinName = /^\s+["“']?(?<name>[\p{L}\d' -]{2,40})(?![\p{L}\d])/u;
 const anyName = /^(?:\s*["“']?(?<han>\p{Script=Han}{2,12})|\s+["“']?(?<name>[\p{L}\d' -]{2,40})(?![\p{L}\d]))/u;
+/** "The label says 85", "3 minutes": no tea; of four figures a cake is named. */
+const figures = /^\d{1,3}(?!\d)/;
 /** Where the name is over and the sentence goes on. */
 const goesOn = /\s(?:or|here|from|which|that|is|it's|its|in|for|with|but|so|on|at|i|we|my|how|what|can|do)(?= |$).*$/iu;
 
@@ -23,5 +25,6 @@ export function teaByName(heard: Facts, text: string, cues: TalkCues): Facts | n
 
 function nameIn(pattern: RegExp, text: string | null): Json {
   const { han, name } = pattern.exec(text ?? '')?.groups ?? {};
-  return (han ?? name?.replace(goesOn, ''))?.trim() ?? null;
+  const told = (han ?? name?.replace(goesOn, ''))?.trim() ?? null;
+  return told === null || figures.test(told) ? null : told;
 }

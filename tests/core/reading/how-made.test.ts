@@ -92,7 +92,7 @@ describe('how a cup was made, and what is amiss with it', () => {
     ['为什么我泡的六安瓜片这么苦？3克200毫升开水泡5分钟', { tempC: 100, leafG: 3, drawnS: 300 }],
     ['水滾直接沖玉露，1分鐘，苦到不行', { tempC: 100, drawnS: 60 }],
     ['2克配300ml，像白開水', { tempC: null, leafG: 2 }],
-    ['white peony 3 g, not quite boiling, 2 min, weak', { tempC: null, leafG: 3 }],
+    ['white peony 3 g, not quite boiling, 2 min, weak', { tempC: 95, leafG: 3 }],
   ])('%s tells how', (text, told) => {
     expect(read(text, nothing)).toMatchObject(told);
   });
