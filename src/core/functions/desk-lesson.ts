@@ -18,7 +18,9 @@ import { hearGuest } from '../lessons/mail-guest.ts';
 import { putBack } from '../lessons/put-back.ts';
 import { seatsFree, type Turn } from '../lessons/roster.ts';
 import { enrol, giveBack, tickOff } from '../lessons/seats.ts';
+import { readSeats } from '../lessons/spoken/amounts.ts';
 import { inItsHalf } from '../lessons/spoken/correction.ts';
+import { readNumber } from '../lessons/spoken/numeral.ts';
 import type { Sentence } from '../lessons/spoken/sentence.ts';
 import { hearLesson } from '../lessons/spoken/spoken.ts';
 import { readLengthening, readShift } from '../lessons/spoken/shift.ts';
@@ -150,8 +152,20 @@ function deskCancel(door: Door, { seen, reason = null }: Facts, { nowMs }: Aroun
   return allowed(planned, { reason: words, unreached: concerned.unreached, told });
 }
 
-function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
-  const heard = hearGuest(textOf(text));
+/** "2 seats, mary@example.com" puts right what was understood of Mary. */
+function guestAmended(text: string, before: Facts | null): ReturnType<typeof hearGuest> {
+  const heard = hearGuest(text);
+  if (before === null || !('mistakes' in heard) || !heard.mistakes[0].code.endsWith('guest-no-name')) return heard;
+  const named = hearGuest(`${textOf(before['name'])}, ${text}`);
+  if ('mistakes' in named) return named;
+  const isCounted = readSeats(text).amount !== undefined || readNumber(text.trim()) !== undefined;
+  const { guest } = named;
+  const mail = guest.mail ?? (before['mail'] as string | null);
+  return { guest: { ...guest, mail, seats: isCounted ? guest.seats : Number(before['seats']) } };
+}
+
+function deskGuest(door: Door, { text, before = null }: Facts, around: Around): Outcome {
+  const heard = guestAmended(textOf(text), before as Facts | null);
   if ('mistakes' in heard) return refusedBy(heard.mistakes);
   const { name, mail, seats, hasPhone } = heard.guest;
   if (mail !== null && around.house?.['mail'] !== true) return refused(mistake('guest-no-mail', 'mail'));
@@ -164,7 +178,9 @@ function deskGuest(door: Door, { text }: Facts, around: Around): Outcome {
   if (to === 'waiting' && mail === null) return refused(mistake('guest-waits-untold', 'mail', { free }));
   const what = mail === null ? 'untold' : to;
   const told = phrase(`desk-told-guest-${what}`, { ...doorValues(door), name, mail, count: seats });
-  return { gives: { name, mail, seats, to, told: hasPhone ? [phrase('desk-told-no-phone', {}), told] : [told] } };
+  // What was understood in all, to be read once more when it is put.
+  const line = [name, ...(mail === null ? [] : [mail]), `${seats} seats`].join(', ');
+  return { gives: { name, mail, seats, to, line, told: hasPhone ? [phrase('desk-told-no-phone', {}), told] : [told] } };
 }
 
 /** For someone who has told the shop that they can't come. */

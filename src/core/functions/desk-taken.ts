@@ -49,7 +49,7 @@ const renames = [
 /** "Raise the price of Saturday to 20 dollars." */
 const prices = [
   /\b(?:price|cost|fee) (?:for|of|on) .{2,50}? (?:is|are) (?:now )?(?<value>(?:[$€£]\s?)?\d[\d.,]*\d?\s?(?:dollars?|bucks|usd|euros?|pounds?)?(?: (?:each|per person|a head))?)(?: from now on| now)?[.!]*$/iu,
-  /\b(?:price|cost|fee)\b.{0,50}?\b(?:goes|go|going|changes|rises|drops|will be|should be|is now)\b(?: (?:up|down))?(?: to| at)? (?<value>(?:[$€£]\s?)?\d[\d.,]*\d?\s?(?:dollars?|bucks|usd|euros?|pounds?)?(?: (?:each|per person|a head|paid at the shop))?)[.!]*$/iu,
+  /\b(?:price|cost|fee)\b.{0,50}?\b(?:goes|go|going|changes|rises|drops|will be|should be|is now)\b(?: (?:up|down))?(?: to| at)? (?<value>(?:[$€£]\s?)?\d[\d.,]*\d?\s?(?:dollars?|bucks|usd|euros?|pounds?)?(?: (?:each|per person|a head|paid at the shop))?)(?: (?:from|as of|starting) [\p{L}\d ]{3,20}| now)?[.!]*$/iu,
   /^(?:(?:and|please|now),? )*(?:make|set) .{2,50}? (?<value>free(?: of charge)?(?: for [\p{L}\d ]{3,30})?)[.!]*$/iu,
   /^(?:(?:and|please|now|no|actually),? )*(?:it|that|this|.{3,50}?)(?:'?s| is| are| will be) (?:now )?(?<value>free (?:of charge|for [\p{L}\d ]{3,30}))[.!]*$/iu,
   /\b(?:raise|lower|increase|reduce|drop) the (?:price|cost|fee)\b.{0,40}? to (?<value>.{1,40}?)[.!]*$/iu,
@@ -58,7 +58,7 @@ const prices = [
 /** "Saturday is going to be upstairs", 星期六改到樓上. */
 const places = [
   /^(?:(?:and|please|now),? )*(?:move|shift|put|have) .{3,60} (?<value>upstairs|downstairs|outside|outdoors)[.!]*$/iu,
-  /\b(?:is|are|be|takes place|meets?|moves?|moved|moving|held|now)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30}?)(?: instead| this time| from now on| please| then)*[.!]*$/iu,
+  /(?:\b(?:is|are|be|takes place|meets?|moves?|moved|moving|held|now)|'s)(?: to)? (?<value>upstairs|downstairs|outside|outdoors|in the (?:garden|back room|other room|kitchen|courtyard)|at the [\p{L} ]{3,30}?)(?: instead| this time| from now on| please| then)*[.!]*$/iu,
   /^(?:(?:and|please|now),? )*(?:move|shift|change|put) (?:it|that|this|the lesson|the class|everyone|us) (?:to|in|into|at) (?<value>(?:the )?(?:[\p{L}]+ ){0,2}(?:table|room|garden|terrace|yard|kitchen|hall|counter|upstairs|downstairs|outside|outdoors))(?: instead| then| please)*[.!]*$/iu,
   /(?:地[點点]|地方|[場场]地|教室|位置)(?:要|就)?[改換换移](?:成|到|在|為|为|去)?(?<value>.{1,30}?)[。!！吧]*$/u,
   /(?:[改換换移搬][到成去]|在)(?<value>[樓楼][上下](?:的?\p{Script=Han}{1,4}(?:室|[廳厅]|房|桌))?|\p{Script=Han}{1,5}(?:室|[樓楼]|院|[園园]|[廳厅]|房|桌))[。!！吧上課课了]*$/u,
@@ -67,6 +67,7 @@ const places = [
 const teachers = [
   /^(?:on \p{L}+,? )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:is teaching|teaches|will teach|is taking|takes|is doing|does|stands in)\b.{0,40}?\b(?:instead|for \p{Lu})/u,
   /[,;.] ?(?:so |and |but )?(?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:does|teaches|takes|gives|runs|will do|will teach|will take|is doing|is taking) (?:it|that|the [\p{L} ]{0,30}(?:one|lesson|class|evening|workshop))\b/u,
+  /(?:can'?t|cannot|won'?t|is (?:ill|sick|away|off)|has fallen ill)[^,.;]{0,30}[,.;] ?(?:so |and |but )?(?<value>\p{L}[\p{L}'-]+) (?:will|can|does|takes over|steps in)(?: instead| do it| it)?[.!]*$/iu,
   /(?:^|[,;.] ?(?:so |but |and )?)(?!(?:i|we|he|she|they|you|who|it|that|this|someone|somebody|nobody)\b)(?<value>\p{L}[\p{L}'-]+) (?:will|can|is going to) (?:do|teach|take|lead|give|run) (?:it|that|this|the (?:class|lesson))\b/iu,
   /\b(?:let|have) (?<value>\p{Lu}[\p{L}'-]*(?: \p{Lu}[\p{L}'-]*)?) (?:do|teach|take|lead|give) (?:it|that|this)\b/u,
   /(?:改由|[讓让]|[換换改][成由]?)(?<value>\p{Script=Han}{2,4}|\p{L}{2,12})[教帶带]/u,
