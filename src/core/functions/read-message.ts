@@ -69,7 +69,9 @@ export function readMessage(
   const isWish = goesOn || isLessonWish(sentence, around) || isOfOwnLesson(message, around);
   // "I'm back, too late?", in the midst of a brew.
   const isOfPot =
-    read['steers'] === 'remind' || (flow === 'guide' && read['asksWhere'] === true && !sentence.says('of-lessons'));
+    read['steers'] === 'remind' ||
+    (flow === 'guide' && read['asksWhere'] === true && !sentence.says('of-lessons')) ||
+    (isBeside(flow, asked) && asksOfInfusion(read) && !sentence.says('of-lessons'));
   const after = saidAfterwards(message, around);
   const heard =
     after !== null || plans || read['kind'] === 'lesson' || (mayBeLesson && isWish && !isOfPot) ? asLesson(read) : read;
@@ -90,6 +92,14 @@ export function readMessage(
 
 /** 有高血壓可以報名嗎, of no lesson by its name. */
 const asksForASeat = (sentence: Sentence): boolean => sentence.says('of-lessons') && sentence.says('enrol');
+
+/** Beside a plan, or in the midst of a brew. */
+const isBeside = (flow: Json, asked: Json = null): boolean => flow === 'guide' || (flow === 'brew' && asked === null);
+
+/** "How long is the first one?": of an infusion, and of no lesson called so. */
+const asksOfInfusion = ({ infusion = null, asks = null }: Facts): boolean =>
+  infusion !== null && linesOfInfusion.has(asks);
+const linesOfInfusion: ReadonlySet<Json> = new Set(['time', 'heat', 'rinse', 'rinse-water']);
 
 /** "2", or "2.": of a choice, where none is asked for. */
 const aNumber = /^\d{1,2}[.)]?$/;

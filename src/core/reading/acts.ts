@@ -83,7 +83,9 @@ export function readWantedLanguage(text: string, cues: Cues, written: Language):
     return 'en';
   const chinese =
     cues.is('want-zh', text) ||
-    /\b(?:in chinese|speak chinese|switch to chinese)\b/.test(text) ||
+    /\b(?:in chinese(?! (?:teas?|medicine|shops?|stores?|culture|style|cups?|pots?|green|black|oolong|white)\b)|speak chinese|switch to chinese)\b/.test(
+      text,
+    ) ||
     (short && /(?:用|讲|说|转|改|换)(?:成|做|回|为)?(?:中文|普通话|国语)/.test(text));
   return chinese ? (written === 'en' ? 'zh-Hant' : written) : null;
 }

@@ -54,7 +54,8 @@ export function atTheBrew(scene: Scene): Facts {
     mayBeWater: hands === 'poured' && cues.says('may-be-water', words) ? true : null,
     poursNow: (hands === 'poured' && cues.says('pours-now', words)) || null,
     waterOn: cues.says('water-on', words) || null,
-    wasBoiling: isDrawing && !words.includes('?') && cues.says('was-boiling', words) ? true : null,
+    wasBoiling:
+      (isDrawing || flow === 'taste') && !words.includes('?') && cues.says('was-boiling', words) ? true : null,
     ofNext: cues.says('of-next', words) || null,
     isLate: late === null ? null : true,
     lateS: late === 'unsaid' ? null : late,
