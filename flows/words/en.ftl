@@ -530,6 +530,11 @@ choice-leave-it = Leave it
 choice-never-mind = Never mind
     .typed = no / nothing
 ask-question = What shall I pass on? Write it in one message.
+ask-that = “{ $lastAsked }” – shall I pass that on? To ask something else, write it in one message.
+choice-pass-that-on = Pass that on
+    .typed = yes / yes please / ask that / pass it on / please do / ask them / ask them that / yes ask them / yes pass it on / that / that one
+choice-ask-else = Something else
+    .typed = no something else / another question / a different question
 passed-on = Passed to the shop. They answer in their own time; the answer comes here.
 lesson-to-shop = The shop looks after lessons itself. Shall I pass your question on?
 # with a booking: the file for the student's own calendar

@@ -513,6 +513,11 @@ choice-leave-it = 不用了
 choice-never-mind = 算了
     .typed = 不用 / 没事
 ask-question = 要转告什么？请写在一条消息里。
+ask-that = “{ $lastAsked }”要我转告这一句吗？想问别的，请写在一条消息里。
+choice-pass-that-on = 转告这一句
+    .typed = 好 / 是 / 好的 / 对 / 就这个 / 就这句 / 就问这个 / 问吧 / 帮我问 / 转吧
+choice-ask-else = 问别的
+    .typed = 别的 / 其他问题 / 问其他 / 不是这个
 passed-on = 已转给店家。他们有空就会回，回复会发到这里。
 lesson-to-shop = 课程由店家亲自安排。要我把您的问题转过去吗？
 # with a booking: the file for the student's own calendar

@@ -513,6 +513,11 @@ choice-leave-it = 不用了
 choice-never-mind = 算了
     .typed = 不用 / 沒事 / 唔使
 ask-question = 要轉告什麼？請寫在一則訊息裡。
+ask-that = 「{ $lastAsked }」要我轉告這一句嗎？想問別的，請寫在一則訊息裡。
+choice-pass-that-on = 轉告這一句
+    .typed = 好 / 是 / 好的 / 對 / 就這個 / 就這句 / 就問這個 / 問吧 / 幫我問 / 轉吧 / 係 / 好呀
+choice-ask-else = 問別的
+    .typed = 別的 / 其他問題 / 問其他 / 不是這個
 passed-on = 已轉給店家。他們有空就會回，回覆會傳到這裡。
 lesson-to-shop = 課程由店家親自安排。要我把您的問題轉過去嗎？
 # with a booking: the file for the student's own calendar

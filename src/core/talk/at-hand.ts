@@ -20,7 +20,7 @@ import {
 } from './beside-plan.ts';
 import { burnsTheLeaf, handlesBeforeBed, helpsWith, holdsHotWare, isHarmless, tellsWhoDrinks } from './harmless.ts';
 import { byItsLook } from './looks.ts';
-import { teaByName } from './named-tea.ts';
+import { isOfTheWare, teaByName } from './named-tea.ts';
 import { isTold, says, type Scene, type Talk } from './scene.ts';
 import { talkWords, type TalkCues } from './talk-cues.ts';
 
@@ -105,6 +105,7 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
     atWork: (talk.flow === 'brew' && (talk.asked ?? null) !== null && says('at-work')(scene)) || null,
     simmers: (heard['kind'] === 'brew' && !isTold(heard, 'answer') && says('simmers')(scene)) || null,
     noVessel: (!isTold(heard, 'vessel') && says('lacks-vessel')(scene)) || null,
+    asksShopOf: says('asks-the-shop-of')(scene) || null,
   });
   const marking: Scene = { ...scene, heard: marked };
   const rule = rules.find(({ when }) => when(marking));
@@ -118,14 +119,6 @@ export function inTalk(heard: Facts, text: string, talk: Talk, cues: TalkCues): 
 /** Too strong, or dry in the mouth, is no bitter cup. */
 const howBitter = (scene: Scene): string =>
   says('only-strong')(scene) ? 'strong' : says('only-dry')(scene) ? 'dry' : 'bitter';
-
-/** "The little white one that came with it", said of what it is brewed in. */
-function isOfTheWare({ heard, words, flow, asked = null }: Scene): boolean {
-  const isOfVessel = flow === 'brew' && asked !== 'tea' && asked !== 'family';
-  return isOfVessel && !isTold(heard, 'tea') && isTold(heard, 'family') && colouredWare.test(words);
-}
-const colouredWare =
-  /\b(?:white|black|green|yellow|dark) (?:one|gaiwan|tea ?pot|pot|cup|mug|bowl|porcelain|glass|flask|jug|jar)\b/;
 
 /** What a plan is changed by, beside its tea and its vessel. */
 const facts = ['leafG', 'leafSpoons', 'tempC', 'guests', 'style', 'strength', 'turn', 'warmed', 'infusion'];

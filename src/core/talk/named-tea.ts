@@ -1,6 +1,7 @@
 /** A tea told by its label or by its name, whatever else the words would be good for. */
 import type { Facts, Json } from '../flow/flow.ts';
 import { plainText } from '../teas/plain-text.ts';
+import { isTold, type Scene } from './scene.ts';
 import type { Span, TalkCues } from './talk-cues.ts';
 
 /** As it is written: a name in Chinese ends with its characters, another may have spaces. */
@@ -28,3 +29,11 @@ function nameIn(pattern: RegExp, text: string | null): Json {
   const told = (han ?? name?.replace(goesOn, ''))?.trim() ?? null;
   return told === null || figures.test(told) ? null : told;
 }
+
+/** "The little white one that came with it", said of what it is brewed in. */
+export function isOfTheWare({ heard, words, flow, asked = null }: Scene): boolean {
+  const isOfVessel = flow === 'brew' && asked !== 'tea' && asked !== 'family';
+  return isOfVessel && !isTold(heard, 'tea') && isTold(heard, 'family') && colouredWare.test(words);
+}
+const colouredWare =
+  /\b(?:white|black|green|yellow|dark) (?:one|gaiwan|tea ?pot|pot|cup|mug|bowl|porcelain|glass|flask|jug|jar)\b/;

@@ -11,6 +11,7 @@ export const talkCueFiles = {
     'visits',
     'had-enough',
     'asks-when-answered',
+    'asks-the-shop-of',
     'grumbles',
     'more-guests',
     'in-all-now',

@@ -61,6 +61,11 @@ test.each([
   ['爬山帶保溫瓶適合哪一種茶', 'care', 'thermos-which'],
   ['忘了倒，泡了二十分钟还能喝吗', 'care', 'drawn-too-long'],
   ['8岁孩子能喝点焙茶吗', 'safety', 'children'],
+  ['what tea would you give to someone who gets headaches from caffeine', 'safety', 'no-caffeine'],
+  ['咖啡因會讓我頭痛，喝什麼茶好', 'safety', 'no-caffeine'],
+  ['感冒呢', 'safety', 'health-claims'],
+  ['可以加蜂蜜枸杞嗎', null, 'additions'],
+  ['可以加蜂蜜嗎', null, 'milk-sugar'],
   ['7 grams of sheng puer is how much of a cake?', 'care', 'cake-piece'],
   ['茶餅5克大概多大塊', 'care', 'cake-piece'],
 ])('%s: %s, %s', (text, kind, answer) => {
