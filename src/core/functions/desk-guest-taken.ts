@@ -10,9 +10,15 @@ const hanGuestSeats =
   /^(?:[請请])?[幫帮替給给](?<who>\p{Script=Han}{2,4}?)(?:加|留|訂|订|報|报)(?<seats>[一兩两三四五六\d]+)(?:個|个)?(?:位子?|座位?|人|名)/u;
 
 export function guestSeatsTaken(text: string): Facts | null {
+  const named = groupsIn(text, [nameAndSeats]);
+  if (named !== undefined) return { who: `${named['who']}, ${named['seats']} seats` };
   const { who, seats } = groupsIn(text, [hanGuestSeats]) ?? {};
   return who === undefined ? null : { who: `${who}${seats}位` };
 }
+
+/** "Peter Smith 3 seats for the 12th" */
+const nameAndSeats =
+  /^(?<who>\p{Lu}[\p{L}'’-]+ \p{Lu}[\p{L}'’-]+),? (?<seats>\d{1,2}|one|two|three|four|five|six) (?:seats?|places?|spots?|people) (?:for|on|at|in|next|this)\b/u;
 
 const ontoList = '(?:on|onto|down|in|into|to|for)\\b';
 /** A name begins with a capital: "Rosa and two friends". */

@@ -106,6 +106,7 @@ export function changeTaken(text: string): Facts | null {
 
 /** "Make it 10 seats", 改成12位; "add some seats" says no number. */
 const counts = [
+  /^(?:(?:please|and|now),? )*(?:raise|increase|lower|reduce|bump|up) (?:it|that|them|this)(?: up| down)? to (?<count>\d{1,3})[.!]*$/iu,
   /\b(?:gets?|takes|holds|should have|can have|has|will have) (?<count>\d{1,3}) (?:seats?|places?|spots?|people)\b/iu,
   /\b(?:limit|cap|max(?:imum)?|capacity|seats|places|number)\b.{0,40}?\bto (?<count>\d{1,3})\b(?! ?(?:[ap]m|:|st|nd|rd|th))/iu,
   /\b(?:cap|limit)\b.{0,30}?\b(?:at|to) (?<count>\d{1,3})\b/iu,

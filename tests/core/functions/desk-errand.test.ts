@@ -31,6 +31,8 @@ it.each<[string, string | null, string | null]>([
   ['old leaves is moving upstairs', 'alter', 'old'],
   ['make old leaves free', 'alter', 'old'],
   ['old leaves is free for students', 'alter', 'old'],
+  ['Peter Smith 3 seats for the 5th', 'guest', 'old'],
+  ['tell the customer that asked about gaiwans yes', 'questions', null],
   ['price of old leaves goes up to 22 from january', 'alter', 'old'],
   ["odalys can't do old leaves, bram will", 'alter', 'old'],
   ["how's saturday looking", 'show', 'old'],
