@@ -47,7 +47,7 @@ const asksIfGood =
 
 /** "Less bitter, but now it's watery": what it is no more is no complaint. */
 const noLonger =
-  /\b(?:less|not (?:so |as |that |too |very |really |at all |even |quite )*|no longer|isnt (?:so |as |that )?|wasnt (?:so |as |that )?|never|nor) ?(?:bitter|harsh|astringent|sour|weak)\w*\b(?! enough)/g;
+  /\b(?:less|not (?:so |as |that |too |very |really |at all |even |quite )*|no longer|isnt (?:so |as |that )?|wasnt (?:so |as |that )?|never|nor) ?(?:bitter|harsh|astringent|sour|weak)\w*\b(?! enough)|\b(?:dont|do not|doesnt|cant|never) (?:really |particularly |much )?(?:like|love|want|enjoy|drink|stand) (?:very |too |so |really )?(?:bitter|harsh|astringent|sour|strong)\b(?! (?:it|this|cup|brew)\b)/g;
 
 /** 不苦了; but 怎麼才不苦 complains. */
 const noLongerInHan =

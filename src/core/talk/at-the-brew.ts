@@ -22,6 +22,7 @@ export function atTheBrew(scene: Scene): Facts {
   const pouredAgo = isDrawing ? pouredAgoS(words, cues) : null;
   const few = fewEnough(scene);
   const guestsMore = brewing.has(flow) ? moreGuests(scene, isDrawing) : null;
+  const isOnTop = guestsMore !== null && !isDrawing;
   const steers = steered(words, cues);
   const unknownTea = hands === null && steers === null ? (heard['unknownTea'] ?? null) : null;
   if (asked !== null && !isDrawing) {
@@ -46,6 +47,7 @@ export function atTheBrew(scene: Scene): Facts {
     pouredAgo,
     heldS: asked === 'heldS' ? heldSaid(words) : null,
     guestsMore,
+    ...(isOnTop ? { guests: null } : {}),
     few,
     stepsOn: (isDrawing && cues.says('steps-on', words)) || null,
     stopsIt: (isDrawing && cues.says('stops-it', words)) || null,
@@ -126,7 +128,8 @@ const fewEnough = ({ words, cues }: Scene): Json =>
 /** How many drink on top of who drinks already. Beside a plan a number told is how many there are. */
 function moreGuests({ heard, words, cues }: Scene, isDrawing: boolean): Json {
   const guests = heard['guests'] ?? null;
-  if (guests !== null && (!isDrawing || cues.says('in-all-now', words))) return null;
+  const isOnTop = isDrawing || cues.says('more-coming', words);
+  if (guests !== null && (!isOnTop || cues.says('in-all-now', words))) return null;
   if (guests !== null && cues.says('more-guests', words)) return guests;
   if (isDrawing && cues.says('one-less', words)) return -1;
   return cues.says('one-more', words) ? (cues.numberIn('one-more', words) ?? 1) : null;

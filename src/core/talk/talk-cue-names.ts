@@ -14,6 +14,7 @@ export const talkCueFiles = {
     'asks-the-shop-of',
     'grumbles',
     'more-guests',
+    'more-coming',
     'in-all-now',
     'one-more',
     'one-less',

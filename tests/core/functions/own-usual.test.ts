@@ -53,12 +53,19 @@ describe('what is asked in the talk at hand', () => {
     expect(inTalk(heard, text, { house: {}, flow: 'brew' }, talkCues)).toMatchObject(told);
   });
 
-  it.each(['two more people came', '多了兩個人', '又来了两位'])('%s: on top of who drinks already', (text) => {
+  it.each([
+    ['two more people came', 2],
+    ['2 more are coming', 2],
+    ['又来了两位', 2],
+    // Beside a plan it may be how many there are.
+    ['多了兩個人', null],
+  ])('%s: on top of who drinks already', (text, besidePlan) => {
     expect(inTalk({ ...heard, guests: 2 }, text, { house: {}, flow: 'guide' }, talkCues)).toMatchObject({
       guestsMore: 2,
     });
     expect(inTalk({ ...heard, guests: 2 }, text, { house: {}, flow: 'brew' }, talkCues)).toMatchObject({
-      guestsMore: null,
+      guestsMore: besidePlan,
+      guests: besidePlan === null ? 2 : null,
     });
   });
 
