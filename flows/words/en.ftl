@@ -444,6 +444,11 @@ brew-strength-less = Lighter than usual, as you wished: about { NUMBER($first, m
  }
 brew-rinse-why = { DURATION($plan-rinseS) } of hot water, poured away: it takes off dust, and rolled or pressed leaf begins to open. If you would rather not, say “without a rinse”.
 brew-rinse-once = Once: { DURATION($plan-rinseS) } of hot water, poured away and not drunk; the first infusion after it is for drinking.
+brew-cake = { $family ->
+    [dark] Then pry off what this pot wants and loosen it before it goes in. Ask how to break a cake, and I tell you.
+    [white] Then pry off what this pot wants and loosen it before it goes in. Ask how to break a cake, and I tell you.
+   *[other] Pressed cakes are mostly puer or white tea. If yours is, write its name, and I plan that one.
+  }
 brew-rinse-may-skip = You may leave it out: the first cup then has a little of the tea dust, and tight leaf opens a little later. Say “without a rinse”, and I plan without it.
 brew-rinse-not-needed = No rinse this way: the first infusion is for drinking. If you like, pour hot water on and off again within seconds.
 brew-rinse-forgotten = No harm done: unrinsed it may carry a little tea dust and open a little slower, nothing more.

@@ -215,7 +215,7 @@ brew-spoonful = 这款茶一平茶匙约 { GRAMS($spoonG) }{ $spoons ->
    *[other] ；{ SPOONS($spoons) } 平茶匙大约是 { GRAMS($leafG) }。
 }
 brew-leaf-enough = 够的，这份泡法就是按 { GRAMS($plan-leafG) }算的。
-brew-no-scale = 没有秤：茶匙舀满，用刀背刮平，这样就够准了。
+brew-no-scale = 没有秤：抓一把、捏一撮，各人差很多；茶匙舀满，用刀背刮平，就够准了。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，约 { SPOONS($plan-spoons) } 平茶匙，过筛，加水 { ML($plan-waterMl) }，打到起沫。
 brew-leaf-little = 这个器具放这些茶叶偏少（一般放 { GRAMS($usualG) }），茶汤只有平常浓度的 { PERCENT($strength) } 左右。
 brew-leaf-little-fits = 要平常的浓度，用约 { ML($fitsMl) }的器具泡，或多放些茶叶。
@@ -433,6 +433,11 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升约 { NUMBE
  }
 brew-rinse-why = 用热水冲一次，{ DURATION($plan-rinseS) }就倒掉：洗去茶尘，紧结或压紧的茶叶也开始舒展。不想洗，说“不洗茶”就好。
 brew-rinse-once = 只洗一次：热水冲 { DURATION($plan-rinseS) }就倒掉，这道不喝；之后的第一泡就可以喝。
+brew-cake = { $family ->
+    [dark] 先撬下这一泡的份量，撬松再放进去。想知道怎么撬，问我就行。
+    [white] 先撬下这一泡的份量，撬松再放进去。想知道怎么撬，问我就行。
+   *[other] 饼茶多半是普洱或白茶。是的话请写茶名，我换那一款算。
+  }
 brew-rinse-may-skip = 可以不洗：第一杯会带一点茶尘，紧结的茶叶也晚一点才舒展。说“不洗茶”，我就照不洗的重新算。
 brew-rinse-not-needed = 这样泡不用洗茶，第一泡就可以喝。想洗的话，热水冲几秒就倒掉。
 brew-rinse-forgotten = 没关系：没洗也能喝，只是可能带一点茶尘，叶子舒展得慢一点。

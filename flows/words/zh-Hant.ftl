@@ -215,7 +215,7 @@ brew-spoonful = 這款茶一平茶匙約 { GRAMS($spoonG) }{ $spoons ->
    *[other] ；{ SPOONS($spoons) } 平茶匙大約是 { GRAMS($leafG) }。
 }
 brew-leaf-enough = 夠的，這份泡法就是照 { GRAMS($plan-leafG) }算的。
-brew-no-scale = 沒有秤：茶匙舀滿，用刀背刮平，這樣就夠準了。
+brew-no-scale = 沒有秤：抓一把、捏一撮，各人差很多；茶匙舀滿，用刀背刮平，就夠準了。
 brew-leaf-powder = 茶粉：{ GRAMS($plan-leafG) }，約 { SPOONS($plan-spoons) } 平茶匙，過篩，加水 { ML($plan-waterMl) }，打到起沫。
 brew-leaf-little = 這個器具放這些茶葉偏少（一般放 { GRAMS($usualG) }），茶湯只有平常濃度的 { PERCENT($strength) } 左右。
 brew-leaf-little-fits = 要平常的濃度，用約 { ML($fitsMl) }的器具泡，或多放些茶葉。
@@ -433,6 +433,11 @@ brew-strength-less = 照您的意思比一般淡：第一杯每毫升約 { NUMBE
  }
 brew-rinse-why = 用熱水沖一次，{ DURATION($plan-rinseS) }就倒掉：洗去茶塵，緊結或壓緊的茶葉也開始舒展。不想洗，說「不洗茶」就好。
 brew-rinse-once = 只洗一次：熱水沖 { DURATION($plan-rinseS) }就倒掉，這道不喝；之後的第一泡就可以喝。
+brew-cake = { $family ->
+    [dark] 先撬下這一泡的份量，撬鬆再放進去。想知道怎麼撬，問我就好。
+    [white] 先撬下這一泡的份量，撬鬆再放進去。想知道怎麼撬，問我就好。
+   *[other] 餅茶多半是普洱或白茶。是的話請寫茶名，我換那一款算。
+  }
 brew-rinse-may-skip = 可以不洗：第一杯會帶一點茶塵，緊結的茶葉也晚一點才舒展。說「不洗茶」，我就照不洗的重新算。
 brew-rinse-not-needed = 這樣泡不用洗茶，第一泡就可以喝。想洗的話，熱水沖幾秒就倒掉。
 brew-rinse-forgotten = 沒關係：沒洗也能喝，只是可能帶一點茶塵，葉子舒展得慢一點。

@@ -21,7 +21,7 @@ const toThem =
 const leadIn =
   /^(?:'s|’s)?[\s:：,，–-]*(?:(?:a |the )?(?:quick |short )?(?:message|note|line|letter|word|e-?mail|text)\b[\s:,]*)?(?:know\b)?[\s:,]*(?:that |to say (?:that )?|saying (?:that )?|to )?[\s:：]*/iu;
 const leadInHan =
-  /^[\s:：,，]*(?:[發发傳传寫写寄])?(?:一?[個个條条則则封])?(?:[訊讯信]息|消息|短信|簡訊|信|通知)?(?:[說说講讲])?(?:一[聲声下])?[\s:：,，]*/u;
+  /^[\s:：,，]*(?:[發发傳传寫写寄])?(?:一?[個个條条則则封])?(?:[訊讯信]息|消息|短信|簡訊|信|通知)?(?:[\s:：,，]*[說说講讲])?(?:一[聲声下])?[\s:：,，]*/u;
 const nothing = /^(?:(?:please|about|whether|if)\b.*|(?:it|this|that|so)?)[.!。！]*$/isu;
 
 /** Empty where the sentence does not tell it. */

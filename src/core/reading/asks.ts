@@ -1,5 +1,5 @@
 /** What a few words ask of a plan at hand: how hot, how long, how often, what a word means; by data/reading/plan-cues.yaml. It answers nothing. */
-import { unnamed } from './beside-name.ts';
+import { unnamed, without } from './beside-name.ts';
 import type { CueName } from './cue-names.ts';
 import type { Cues } from './cues.ts';
 import type { Observation } from './observation.ts';
@@ -46,6 +46,7 @@ export function readAsks(scene: AsksScene): ReadAsks {
   if (danger === null && asksHowFar(seen)) return { asks: 'lasts', explained: null };
   if (dosed && danger === null && words.length <= longestAsked * 2 && cues.has('asks-size', words))
     return { asks: 'size', explained: null };
+  if (teasAlone(seen)) return { asks: 'whole', explained: null };
   if (isOfOneTea && danger === null && isShort && cues.has('asks-what-tea', words))
     return { asks: 'what-tea', explained: null };
   if (isOfOneTea && danger === null && words.length <= longestAsked * 2 && cues.has('plan-about', unnamed(seen)))
@@ -59,6 +60,11 @@ export function readAsks(scene: AsksScene): ReadAsks {
   const explained = danger === null ? explain(words) : null;
   return { asks: explained === null ? (cues.has('asks-unclear', words) ? 'unclear' : null) : asks, explained };
 }
+
+/** 龍井跟碧螺春: two or more of ours, and no other word. */
+export const teasAlone = ({ plain, teas }: Observation): boolean =>
+  teas.length > 1 && teas.every(({ meaning }) => meaning.is === 'tea') && joins.test(without(plain, teas));
+const joins = /^(?:[\s,、，+&/]|(?:和|跟|与|同|及|还有|以及|加)|\b(?:and|plus)\b)+$/;
 
 /** "50 g, how many pots is that?": so much leaf is told, and how often it is enough. */
 const asksHowFar = ({ words, cues, measures }: Observation): boolean =>

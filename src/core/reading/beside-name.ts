@@ -25,7 +25,7 @@ export function besideName(
 }
 
 /** What is left of a text without these. */
-const without = (plain: string, spans: readonly Span[]): string =>
+export const without = (plain: string, spans: readonly Span[]): string =>
   spans
     .toSorted((a, b) => b.start - a.start)
     .reduce((text, { start, end }) => `${text.slice(0, start)} ${text.slice(end)}`, plain);

@@ -1,7 +1,7 @@
 /** What can only be of the brew at hand, though its words weigh for another kind. */
 import { actOfGreeting } from './acts.ts';
 import type { AnswerFinder } from './answers.ts';
-import type { Asks } from './asks.ts';
+import { teasAlone, type Asks } from './asks.ts';
 import type { Cues } from './cues.ts';
 import { tellsOfTools } from './facts.ts';
 import { readTaste, type Kind } from './kind.ts';
@@ -79,6 +79,7 @@ export function tellsOfABrew(
   if (weighed === 'greeting')
     return seen.teas.length > 0 && (tellsAll(seen) || tellsEach(seen) || actOfGreeting(words, cues) === null);
   if (weighed === 'lesson') return false;
+  if (teasAlone(seen)) return true;
   if (
     asks === 'heat' &&
     seen.teas.length > 0 &&

@@ -50,6 +50,9 @@ const sizeBehind = /^(?:大概|大约|约|差不多|是|有|装|放)*\s?\d{3,4}(
 const holdsTheWater =
   /\b(?:water|kettle)(?: (?:that|which) (?:is|was|has been))?(?: (?:kept|stored|sitting|stood|standing|straight))? (?:from|out of|(?<!\b(?:with|use|using|pour|put|add) (?:the )?(?:hot |boiled |boiling )?water )in) (?:an?|the|my|our) $/;
 
+/** 用保溫壺的水行嗎 as well. */
+const waterOfIt = /^(?:保温|暖|热水)(?:水)?(?:瓶|壶|杯)(?:子)?(?:里面?|入面)?[的嘅](?:热|开|滚)?水(?![温位量])/;
+
 /** 大概四個小杯的量: how much a pot holds, in cups. */
 const isCounted = (plain: string, { start, end, meaning }: VesselMention): boolean =>
   meaning.is === 'vessel' &&
@@ -94,6 +97,7 @@ export function concludeVessel(plain: string, named: readonly VesselMention[]): 
       !isCounted(plain, m) &&
       !isGivenUp(plain, m, mentions) &&
       !holdsTheWater.test(before(plain, m.start, 40)) &&
+      !waterOfIt.test(plain.slice(m.start, m.end + 8)) &&
       !/\binto (?:an?|the|my|your)? ?$/.test(before(plain, m.start)),
   );
   const wished = meant.filter((m) => isWished.test(before(plain, m.start)));

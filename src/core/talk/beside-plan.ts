@@ -163,6 +163,8 @@ export const besidePlan = (scene: Scene): Facts => ({
   tellsAge: tellsAge(scene) || null,
   lacksLeaf: (scene.flow === 'brew' && says('lacks-leaf')(scene)) || null,
   rinsesTwice: says('rinses-twice')(scene) || null,
+  tellsCake: says('tells-cake')(scene) || null,
+  stillDrinkable: says('still-drinkable')(scene) || null,
   cupsWanted: cupsWanted(scene),
   cupsAsked: scene.flow === 'brew' ? manyCups(scene) : null,
 });

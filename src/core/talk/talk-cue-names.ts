@@ -43,6 +43,8 @@ export const talkCueFiles = {
     'other-material',
     'lacks-leaf',
     'rinses-twice',
+    'tells-cake',
+    'still-drinkable',
     'asks-what-changed',
     'must-be-exact',
     'foreign-words',

@@ -5,6 +5,7 @@ export const lessonCueNames = [
   'until-when',
   'how-waits',
   'asks-level',
+  'asks-cost',
   'mail',
   'shop-says',
   'reminders-back',

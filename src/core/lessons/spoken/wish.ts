@@ -56,6 +56,7 @@ const longest = 400;
 const wants: readonly (readonly [LessonCue, Wanted])[] = [
   ['until-when', 'detail'],
   ['asks-level', 'detail'],
+  ['asks-cost', 'detail'],
   ['how-waits', 'how-waits'],
   ['mail', 'mail'],
   ['shop-says', 'shop-says'],
