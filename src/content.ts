@@ -23,7 +23,7 @@ import { makeListen } from './core/functions/listen.ts';
 import { keepingCalls, usualKeeping, type Keeping } from './core/functions/keeping.ts';
 import type { StandingAnswer } from './core/reading/answers.ts';
 import { makeSeatChange, type Kin } from './core/lessons/spoken/seat-change.ts';
-import { makeWithoutCourtesies } from './core/reading/courtesies.ts';
+import { makeWithoutCourtesies } from './core/reading/typed/courtesies.ts';
 import { makeReader, type Reader } from './core/reading/reading.ts';
 import type { PeopleWords } from './core/reading/reading-words.ts';
 import { makeTalkCues } from './core/talk/talk-cues.ts';

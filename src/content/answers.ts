@@ -3,7 +3,7 @@ import { existsSync, readdirSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { z } from 'zod';
 import type { StandingAnswer } from '../core/reading/answers.ts';
-import { dangers } from '../core/reading/cue-names.ts';
+import { dangers } from '../core/reading/cues/cue-names.ts';
 import { mistakeInPattern } from './cue-file.ts';
 import { inEachLanguage } from './in-each-language.ts';
 import { ContentMistake, readYaml } from './yaml-file.ts';

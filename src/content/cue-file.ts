@@ -5,7 +5,7 @@
 import { join } from 'node:path';
 import { z } from 'zod';
 import { deskCueNames, lessonCueNames, type LessonCue } from '../core/lessons/spoken/sentence.ts';
-import { sourceOf } from '../core/reading/cue-set.ts';
+import { sourceOf } from '../core/reading/cues/cue-set.ts';
 import { readYaml } from './yaml-file.ts';
 
 type Lines = { readonly [name: string]: readonly string[] };

@@ -1,12 +1,12 @@
 /** Reads data/reading: the words by which the reader knows vessels, people and what is asked. */
 import { join } from 'node:path';
 import { z } from 'zod';
-import type { Worlds } from '../core/reading/evidence.ts';
-import { kinds } from '../core/reading/kind.ts';
+import type { Worlds } from '../core/reading/kinds/evidence.ts';
+import { kinds } from '../core/reading/kinds/kind.ts';
 import { lazily } from '../core/lazily.ts';
-import { cueNames, planCueNames } from '../core/reading/cue-names.ts';
+import { cueNames, planCueNames } from '../core/reading/cues/cue-names.ts';
 import type { ReadingWords } from '../core/reading/reading-words.ts';
-import { readWeights, weightsHead, type Weights } from '../core/reading/weights.ts';
+import { readWeights, weightsHead, type Weights } from '../core/reading/kinds/weights.ts';
 import { cuePattern, readCues } from './cue-file.ts';
 import { readSigns } from './sign-file.ts';
 import { ContentMistake, readText, readYaml } from './yaml-file.ts';

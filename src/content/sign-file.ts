@@ -1,6 +1,6 @@
 /** Reads data/reading/beside-numbers.yaml: what numbers are by what is beside them. Every sign the program knows, and no other. */
 import { z } from 'zod';
-import { signNames, type SignName, type SignWords } from '../core/reading/beside-number.ts';
+import { signNames, type SignName, type SignWords } from '../core/reading/amounts/beside-number.ts';
 import { cuePattern } from './cue-file.ts';
 import { readYaml } from './yaml-file.ts';
 

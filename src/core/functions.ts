@@ -1,26 +1,26 @@
 /** The functions flow files may call, bound to the core. Each takes and gives plain facts; none decides what is said next. */
 import type { Calls } from './flow/book.ts';
 import type { Facts } from './flow/flow.ts';
-import { aheadCallNames, aheadCalls } from './functions/told-ahead.ts';
-import { coldCallNames, coldCalls } from './functions/cold-times.ts';
+import { aheadCallNames, aheadCalls } from './functions/brew/told-ahead.ts';
+import { coldCallNames, coldCalls } from './functions/brew/cold-times.ts';
 import type { CoreContent } from './functions/core-content.ts';
-import { cupWeighed } from './functions/cup-weighed.ts';
-import { deskAttendedCallNames, deskAttendedCalls } from './functions/desk-attended.ts';
-import { deskBoardCallNames, deskBoardCalls } from './functions/desk-board.ts';
-import { deskCallOffCallNames, deskCallOffCalls } from './functions/desk-call-off.ts';
-import { deskGuestCallNames, deskGuestCalls } from './functions/desk-guests.ts';
-import { deskGuestChangeCallNames, deskGuestChangeCalls } from './functions/desk-guest-change.ts';
-import { deskLessonCallNames, deskLessonCalls } from './functions/desk-lesson.ts';
-import { deskPlanCallNames, deskPlanCalls } from './functions/desk-plan.ts';
-import { deskResumeCallNames, deskResumeCalls } from './functions/desk-resume.ts';
-import { deskWriteAllCallNames, deskWriteAllCalls } from './functions/desk-write-all.ts';
+import { cupWeighed } from './functions/brew/cup-weighed.ts';
+import { deskAttendedCallNames, deskAttendedCalls } from './functions/desk/attended.ts';
+import { deskBoardCallNames, deskBoardCalls } from './functions/desk/board.ts';
+import { deskCallOffCallNames, deskCallOffCalls } from './functions/desk/call-off.ts';
+import { deskGuestCallNames, deskGuestCalls } from './functions/desk/guests.ts';
+import { deskGuestChangeCallNames, deskGuestChangeCalls } from './functions/desk/guest-change.ts';
+import { deskLessonCallNames, deskLessonCalls } from './functions/desk/lesson.ts';
+import { deskPlanCallNames, deskPlanCalls } from './functions/desk/plan.ts';
+import { deskResumeCallNames, deskResumeCalls } from './functions/desk/resume.ts';
+import { deskWriteAllCallNames, deskWriteAllCalls } from './functions/desk/write-all.ts';
 import { guideCallNames, guideCalls } from './functions/guide.ts';
 import { keepingCallNames } from './functions/keeping.ts';
 import { heardLabel } from './functions/label.ts';
-import { kettleSetting } from './functions/kettle-settings.ts';
-import { lastsCallNames, lastsCalls } from './functions/leaf-lasts.ts';
+import { kettleSetting } from './functions/brew/kettle-settings.ts';
+import { lastsCallNames, lastsCalls } from './functions/brew/leaf-lasts.ts';
 import { lessonCallNames, lessonCalls } from './functions/lesson.ts';
-import { lessonPrices } from './functions/lesson-prices.ts';
+import { lessonPrices } from './functions/lesson/prices.ts';
 import { meantCallNames, meantCalls } from './functions/meant.ts';
 import { ownUsualCallNames, ownUsualCalls } from './functions/own-usual.ts';
 import { ownCallNames, ownCalls } from './functions/own.ts';
@@ -32,16 +32,16 @@ import {
   spoonsToGrams,
   waterSoHot,
   waterStood,
-} from './functions/plan-told.ts';
-import { plannedCallNames, plannedCalls } from './functions/planned.ts';
+} from './functions/brew/plan-told.ts';
+import { plannedCallNames, plannedCalls } from './functions/brew/planned.ts';
 import { partsOfMessage, readMessage } from './functions/read-message.ts';
 import { shopCallNames, shopCalls } from './functions/shop.ts';
-import { comparedCallNames, comparedCalls } from './functions/compared-teas.ts';
-import { similarCallNames, similarCalls } from './functions/similar-teas.ts';
-import { tasteAdjusted, tasteCause } from './functions/taste-adjusted.ts';
-import { turnWeighed } from './functions/turn-weighed.ts';
+import { comparedCallNames, comparedCalls } from './functions/brew/compared-teas.ts';
+import { similarCallNames, similarCalls } from './functions/brew/similar-teas.ts';
+import { tasteAdjusted, tasteCause } from './functions/brew/taste-adjusted.ts';
+import { turnWeighed } from './functions/brew/turn-weighed.ts';
 import { textOf } from './functions/values.ts';
-import { vesselCallNames, vesselCalls } from './functions/vessel-told.ts';
+import { vesselCallNames, vesselCalls } from './functions/brew/vessel-told.ts';
 
 const callList = [
   'readMessage',

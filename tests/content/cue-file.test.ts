@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { readCues } from '../../src/content/cue-file.ts';
-import { makeCueSet } from '../../src/core/reading/cue-set.ts';
+import { makeCueSet } from '../../src/core/reading/cues/cue-set.ts';
 
 let folder: string;
 beforeEach(() => {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { makeReader, type Reading } from '../../src/core/reading/reading.ts';
-import { makeWithoutCourtesies } from '../../src/core/reading/courtesies.ts';
+import { makeWithoutCourtesies } from '../../src/core/reading/typed/courtesies.ts';
 import { makeTeaFinder } from '../../src/core/teas/find.ts';
 import { readSentences, type Sentence } from './accuracy.ts';
 import { answers, names, teas, words } from './content.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { dangers } from '../../src/core/reading/cue-names.ts';
+import { dangers } from '../../src/core/reading/cues/cue-names.ts';
 import { languages } from '../../src/core/units.ts';
 import { accuracyOf, readSentences, report } from './accuracy.ts';
 import { answers, finder, read } from './content.ts';

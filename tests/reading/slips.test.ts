@@ -1,8 +1,8 @@
 /** Sentences kept apart, said again with a slip of the thumb: the same must be heard, and what needs care above all. */
 import { describe, expect, test } from 'vitest';
-import { rightHan } from '../../src/core/reading/han-slips.ts';
-import { slipWordsOf } from '../../src/core/reading/slip-words.ts';
-import { makeSlipMender } from '../../src/core/reading/slips.ts';
+import { rightHan } from '../../src/core/reading/typed/han-slips.ts';
+import { slipWordsOf } from '../../src/core/reading/typed/slip-words.ts';
+import { makeSlipMender } from '../../src/core/reading/typed/slips.ts';
 import { plainText } from '../../src/core/teas/plain-text.ts';
 import { readSentences, type Sentence } from './accuracy.ts';
 import { answers, finder, names, read, words } from './content.ts';

@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { learnt, learntSentences } from '../../src/commands/learnt.ts';
 import { readReadingWords } from '../../src/content/reading-words.ts';
-import { kinds } from '../../src/core/reading/kind.ts';
-import { readWeights, weigh, writeWeights } from '../../src/core/reading/weights.ts';
+import { kinds } from '../../src/core/reading/kinds/kind.ts';
+import { readWeights, weigh, writeWeights } from '../../src/core/reading/kinds/weights.ts';
 
 const dataDir = join(import.meta.dirname, '..', '..', 'data');
 const kept = readFileSync(join(dataDir, 'reading', 'weights.txt'), 'utf8');

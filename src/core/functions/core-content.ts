@@ -2,7 +2,7 @@
 import type { BrewingData } from '../brewing/brewing-data.ts';
 import type { Listen } from '../lessons/spoken/sentence.ts';
 import type { SeatChangeReader } from '../lessons/spoken/seat-change.ts';
-import type { WithoutCourtesies } from '../reading/courtesies.ts';
+import type { WithoutCourtesies } from '../reading/typed/courtesies.ts';
 import type { Reader } from '../reading/reading.ts';
 import type { TalkCues } from '../talk/talk-cues.ts';
 import type { Tea } from '../teas/tea.ts';

@@ -16,13 +16,13 @@ import { planBrew } from '../brewing/schedule.ts';
 import { adjust, usualTaste } from '../brewing/taste.ts';
 import type { Around, Calls } from '../flow/book.ts';
 import type { Facts } from '../flow/flow.ts';
-import { brewOf, complaintOf, tastesOf } from './asked-brew.ts';
+import { brewOf, complaintOf, tastesOf } from './brew/asked-brew.ts';
 import type { CoreContent } from './core-content.ts';
 import { asFacts, numberOf, phrase, refused, textOf } from './values.ts';
 import { isMistake } from '../brewing/schedule.ts';
-import { beginning, boardOf, groundOf, told, type Board } from './guide-board.ts';
-import { kindHour } from './kind-hour.ts';
-import { changeOfPace, changeOfPour, changeOfTaste, moreOfRequest, now as nowPhrase } from './guide-phrases.ts';
+import { beginning, boardOf, groundOf, told, type Board } from './guide/board.ts';
+import { kindHour } from './brew/kind-hour.ts';
+import { changeOfPace, changeOfPour, changeOfTaste, moreOfRequest, now as nowPhrase } from './guide/phrases.ts';
 
 export const guideCallNames = [
   'beginGuide',

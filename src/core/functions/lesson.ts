@@ -7,11 +7,11 @@ import { leaveUntil, type ListedLesson, type OwnBooking } from '../lessons/roste
 import { bookingActs, changeSeats, enrol, offerEnd, ownActs } from '../lessons/seats.ts';
 import { calendarEntry, lessonValues, untilValues } from '../lessons/tidings.ts';
 import type { Instant } from '../units.ts';
-import { afterLesson } from './lesson-after.ts';
-import { topicOf } from './lesson-heard.ts';
-import { wishOf } from './lesson-wish.ts';
-import { swapping } from './lesson-swap.ts';
-import { goneIn, ownBooking, ownIn, stands, upcomingIn } from './lessons-in-house.ts';
+import { afterLesson } from './lesson/after.ts';
+import { topicOf } from './lesson/heard.ts';
+import { wishOf } from './lesson/wish.ts';
+import { swapping } from './lesson/swap.ts';
+import { goneIn, ownBooking, ownIn, stands, upcomingIn } from './lesson/in-house.ts';
 import type { CoreContent } from './core-content.ts';
 import { asFacts, phrase, refused, refusedBy, textOf } from './values.ts';
 

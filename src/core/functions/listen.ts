@@ -1,8 +1,8 @@
 /** Hears a sentence by the cues of the data, as lessons need it. What a cue leads to is theirs. */
 import { lazily } from '../lazily.ts';
 import type { LessonCue, Listen, Sentence } from '../lessons/spoken/sentence.ts';
-import { makeCueSet } from '../reading/cue-set.ts';
-import { cueText } from '../reading/cues.ts';
+import { makeCueSet } from '../reading/cues/cue-set.ts';
+import { cueText } from '../reading/cues/cues.ts';
 import { plainText } from '../teas/plain-text.ts';
 
 /** Longer than any wish; it bounds the cost of a long story. */

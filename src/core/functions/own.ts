@@ -2,7 +2,7 @@
 import type { BrewingData } from '../brewing/brewing-data.ts';
 import type { Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import { tastesOf } from './asked-brew.ts';
+import { tastesOf } from './brew/asked-brew.ts';
 import { listOf, phrase, textOf } from './values.ts';
 import { nameAlone, nameGiven } from '../lessons/spoken/name.ts';
 import type { Talk } from '../talk/scene.ts';

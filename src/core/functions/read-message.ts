@@ -9,9 +9,9 @@ import { talkWords } from '../talk/talk-cues.ts';
 import { twoAsked } from '../talk/two-asked.ts';
 import type { Language } from '../units.ts';
 import type { CoreContent } from './core-content.ts';
-import { errandOf } from './desk-errand.ts';
+import { errandOf } from './desk/errand.ts';
 import { heardMessage } from './heard-message.ts';
-import { answersTidings, saidAfterwards } from './lesson-after.ts';
+import { answersTidings, saidAfterwards } from './lesson/after.ts';
 import {
   declinesHere,
   goesOnAboutLessons,
@@ -19,7 +19,7 @@ import {
   isOfOwnLesson,
   plansLesson,
   saidOfLessons,
-} from './lesson-heard.ts';
+} from './lesson/heard.ts';
 import { withOwnVessel, withSameSize, withSameVessel, withStrainer } from './own.ts';
 import { keptFor } from './shop.ts';
 import { textOf } from './values.ts';

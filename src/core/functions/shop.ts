@@ -1,7 +1,7 @@
 /** What the shop's side of a conversation works out: which question is in hand, what was answered before, what is kept for such a question. */
 import type { Calls, Outcome } from '../flow/book.ts';
 import type { Facts, Json } from '../flow/flow.ts';
-import { makeQuestionFinder, type QuestionFinder } from '../reading/like-questions.ts';
+import { makeQuestionFinder, type QuestionFinder } from '../reading/answers/like-questions.ts';
 import { listOf, textOf } from './values.ts';
 
 export const shopCallNames = [

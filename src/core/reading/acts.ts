@@ -1,8 +1,8 @@
 /** What a person does to the conversation rather than says about tea: back, yes, "actually", another language. */
 import type { Language } from '../units.ts';
-import type { Cues } from './cues.ts';
-import { hanNumbers } from './han-numbers.ts';
-import type { CueName } from './cue-names.ts';
+import type { Cues } from './cues/cues.ts';
+import { hanNumbers } from './amounts/han-numbers.ts';
+import type { CueName } from './cues/cue-names.ts';
 
 export const acts = [
   'back',

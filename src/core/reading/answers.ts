@@ -2,12 +2,12 @@
 import type { Language } from '../units.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { asksApart } from './asks.ts';
-import { cueText } from './cues.ts';
-import { oneChinese } from './one-chinese.ts';
-import { makeQuestionIndex, type Hit } from './question-index.ts';
-import type { Danger } from './cue-names.ts';
-import { makeSubjectFinder, type SubjectFinder } from './subjects.ts';
-import { termsOf } from './terms.ts';
+import { cueText } from './cues/cues.ts';
+import { oneChinese } from './typed/one-chinese.ts';
+import { makeQuestionIndex, type Hit } from './answers/question-index.ts';
+import type { Danger } from './cues/cue-names.ts';
+import { makeSubjectFinder, type SubjectFinder } from './kinds/subjects.ts';
+import { termsOf } from './answers/terms.ts';
 
 export interface StandingAnswer {
   readonly id: string;

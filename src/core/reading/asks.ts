@@ -1,10 +1,10 @@
 /** What a few words ask of a plan at hand: how hot, how long, how often, what a word means; by data/reading/plan-cues.yaml. It answers nothing. */
-import { unnamed, without } from './beside-name.ts';
-import type { CueName } from './cue-names.ts';
-import type { Cues } from './cues.ts';
+import { unnamed, without } from './answers/beside-name.ts';
+import type { CueName } from './cues/cue-names.ts';
+import type { Cues } from './cues/cues.ts';
 import type { Observation } from './observation.ts';
-import { cueOfLine, linesOfPlan, type LineOfPlan } from './plan-cue-names.ts';
-import type { PlanQuestion } from './plan-questions.ts';
+import { cueOfLine, linesOfPlan, type LineOfPlan } from './cues/plan-cue-names.ts';
+import type { PlanQuestion } from './answers/plan-questions.ts';
 
 /** Those that can be told of a plan still to come. */
 const linesAhead = ['heat', 'time', 'leaf', 'count'] as const satisfies readonly LineOfPlan[];

@@ -1,16 +1,16 @@
 /** The facts of an observation as a reading hands them on, once the kind of question and what follows from it are known. */
 import type { Mistake } from '../units.ts';
 import { readInfusion } from './acts.ts';
-import { unnamed } from './beside-name.ts';
+import { unnamed } from './answers/beside-name.ts';
 import { askedBeside, asksOfBoiling, linesOfPlanAhead } from './asks.ts';
-import { isLeftOpen } from './left-open.ts';
-import type { Cues } from './cues.ts';
-import { readComplaint, readTaste, wordCount, type Kind } from './kind.ts';
+import { isLeftOpen } from './kinds/left-open.ts';
+import type { Cues } from './cues/cues.ts';
+import { readComplaint, readTaste, wordCount, type Kind } from './kinds/kind.ts';
 import { likeAnother, type Observation } from './observation.ts';
-import { ounceG, type Measure } from './measures.ts';
+import { ounceG, type Measure } from './amounts/measures.ts';
 import type { Reading } from './reading.ts';
-import { readDrawn } from './drawn.ts';
-import { boiledC } from './warmth.ts';
+import { readDrawn } from './amounts/drawn.ts';
+import { boiledC } from './amounts/warmth.ts';
 import { readWarmed } from './wishes.ts';
 
 /** What is concluded of the whole, beside the facts. */

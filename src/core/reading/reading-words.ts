@@ -1,11 +1,11 @@
 /** The words the reader recognises, as data/reading holds them. Nothing a person reads. */
-import type { SignName, SignWords } from './beside-number.ts';
-import type { CourtesyWords } from './courtesies.ts';
-import type { KnownSize } from './known-sizes.ts';
-import type { Subjects } from './subjects.ts';
-import type { Worlds } from './evidence.ts';
-import type { CueName } from './cue-names.ts';
-import type { Weights } from './weights.ts';
+import type { SignName, SignWords } from './amounts/beside-number.ts';
+import type { CourtesyWords } from './typed/courtesies.ts';
+import type { KnownSize } from './amounts/known-sizes.ts';
+import type { Subjects } from './kinds/subjects.ts';
+import type { Worlds } from './kinds/evidence.ts';
+import type { CueName } from './cues/cue-names.ts';
+import type { Weights } from './kinds/weights.ts';
 
 export interface VesselWords {
   readonly vessel: string | null;

@@ -1,6 +1,6 @@
 /** A small turn at what is planned already: hotter, less leaf, longer, hot again; by data/reading/plan-cues.yaml. Says by which way, never by how much. */
-import type { Cues } from './cues.ts';
-import { cueOfTurn, turnsByCue } from './plan-cue-names.ts';
+import type { Cues } from './cues/cues.ts';
+import { cueOfTurn, turnsByCue } from './cues/plan-cue-names.ts';
 import { isFaint, namesNothing } from './named.ts';
 import type { Observation } from './observation.ts';
 import { likesDiffer } from './wishes.ts';

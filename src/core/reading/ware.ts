@@ -1,5 +1,5 @@
 /** What people brew in for want of anything else: a saucepan, an iron pot, a coffee maker, a bowl. The flow tells what to take it for. */
-import type { Cues } from './cues.ts';
+import type { Cues } from './cues/cues.ts';
 
 export const wares = ['saucepan', 'iron-pot', 'coffee-maker', 'bowl'] as const;
 export type Ware = (typeof wares)[number];

@@ -1,5 +1,5 @@
 /** How a person likes it brewed: in which style, how strong, in a warmed vessel or not. */
-import type { Cues } from './cues.ts';
+import type { Cues } from './cues/cues.ts';
 
 export type ReadStyle = 'gongfu' | 'western' | 'grandpa' | 'cold';
 

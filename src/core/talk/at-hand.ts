@@ -1,7 +1,7 @@
 /** What a message means only because of the talk it stands in, and the reader alone cannot tell. It corrects what was heard; it answers nothing. */
 import type { Facts, Json } from '../flow/flow.ts';
-import { spelledOut } from '../reading/mending.ts';
-import { boilingC } from '../reading/warmth.ts';
+import { spelledOut } from '../reading/typed/mending.ts';
+import { boilingC } from '../reading/amounts/warmth.ts';
 import { atTheBrew } from './at-the-brew.ts';
 import { asksLanguageOfLesson, bringsChild, learnsAlone, staysAway, visits } from './at-the-shop.ts';
 import {

@@ -1,7 +1,7 @@
 /** Which step of a brew hands have done, and which went late, told in other words than a button's. It moves no brew. */
 import type { Facts } from '../flow/flow.ts';
-import { celsius } from '../reading/measures.ts';
-import { boilingC } from '../reading/warmth.ts';
+import { celsius } from '../reading/amounts/measures.ts';
+import { boilingC } from '../reading/amounts/warmth.ts';
 import { secondsSaid, shortTimes } from './count.ts';
 import type { TalkCues } from './talk-cues.ts';
 

@@ -1,9 +1,9 @@
 /** The turns of phrase of data/reading/talk, each tested where in a message it must stand. Each is made ready when it is first asked for. */
 import { lazily } from '../lazily.ts';
-import { cueText } from '../reading/cues.ts';
-import { framed, sourceOf, testOf, textsOf, type CueSource } from '../reading/cue-set.ts';
-import { oneChinese } from '../reading/one-chinese.ts';
-import { makeSieve, type Sieve } from '../reading/sieve.ts';
+import { cueText } from '../reading/cues/cues.ts';
+import { framed, sourceOf, testOf, textsOf, type CueSource } from '../reading/cues/cue-set.ts';
+import { oneChinese } from '../reading/typed/one-chinese.ts';
+import { makeSieve, type Sieve } from '../reading/cues/sieve.ts';
 import { plainText } from '../teas/plain-text.ts';
 import { numberPattern, readCount } from './count.ts';
 import type { TalkCueName } from './talk-cue-names.ts';

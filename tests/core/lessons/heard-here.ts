@@ -1,6 +1,6 @@
 /** Sentences as this house hears them, by the turns of phrase of its data, and a lesson as a shopkeeper tells of it. */
 import { readLessonCues } from '../../../src/content/cue-file.ts';
-import { deskPlanCalls } from '../../../src/core/functions/desk-plan.ts';
+import { deskPlanCalls } from '../../../src/core/functions/desk/plan.ts';
 import { makeListen } from '../../../src/core/functions/listen.ts';
 import type { Facts } from '../../../src/core/flow/flow.ts';
 import type { Instant } from '../../../src/core/units.ts';

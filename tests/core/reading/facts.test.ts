@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { findNumbers } from '../../../src/core/reading/numbers.ts';
+import { findNumbers } from '../../../src/core/reading/amounts/numbers.ts';
 import type { Reading } from '../../../src/core/reading/reading.ts';
 import { plainText } from '../../../src/core/teas/plain-text.ts';
 import { read } from '../../reading/content.ts';
