@@ -91,6 +91,8 @@ function areTwo(parts: readonly Heard[], hearWhole: () => Facts, cues: TalkCues)
   if (whole['kept'] || whole['errand'] || whole['plans'] === true || isOfTheJar(whole['coldAsk'])) return false;
   // "5 g, what size gaiwan?"
   if (whole['asks'] === 'size' || whole['asks'] === 'lasts' || isPriceOfLesson(parts, cues)) return false;
+  // "7 g of shou and a 100 ml gaiwan, too much?"
+  if (whole['asksDose'] === true && whole['kind'] === 'brew') return false;
   // 金駿眉 5g 蓋碗 100ml 這樣對嗎: the plan answers it. How long a cold infusion keeps is told with it.
   if (isWholeBrew(whole) && ![a, b].every(hasAnswer)) return false;
   if (isOfOneCup(whole, parts, cues)) return false;

@@ -74,10 +74,22 @@ test.each([
   ['抹茶打不散一直結團', 'care', 'matcha-foam'],
   ['办公室没有盖碗就一个保温杯500ml泡什么好', 'care', 'thermos-which'],
   ['洗茶的水可以浇花吗', 'care', 'spent-leaves'],
+  ['綠茶開封後能放幾個月', 'care', 'shelf-life'],
+  ['茶能和咖啡一起喝嗎', 'safety', 'caffeine-limit'],
+  ['my oolong tastes burnt', 'taste', 'burnt-taste'],
+  ['烏龍有焦味', 'taste', 'burnt-taste'],
   ['7 grams of sheng puer is how much of a cake?', 'care', 'cake-piece'],
   ['茶餅5克大概多大塊', 'care', 'cake-piece'],
 ])('%s: %s, %s', (text, kind, answer) => {
   const heard = read(text, hint);
   expect(heard.answer).toBe(answer);
   if (kind !== null) expect(heard.kind).toBe(kind);
+});
+
+test.each([
+  '爱喝酽茶，大红袍盖碗110',
+  '我喝茶都喝很濃，大紅袍蓋碗110',
+  'I drink my tea very strong. da hong pao gaiwan 110',
+])('%s: stronger than most', (text) => {
+  expect(read(text, hint).strength).toBeGreaterThan(1);
 });

@@ -76,6 +76,7 @@ describe('one thing', () => {
     '白色的點點是不是發霉，還能喝嗎',
     '放了5克，150毫升，苦',
     '放了8克，100毫升盖碗，咬舌',
+    'I have 7 g of shou and a 100 ml gaiwan, too much?',
     'how much leaf and why is it bitter? '.repeat(20),
   ])('%s', (text) => {
     expect(partsOf(text)).toBeNull();
