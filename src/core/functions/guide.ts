@@ -198,8 +198,7 @@ function tastedNow(content: CoreContent, board: Board, given: Facts, { memory, n
   const waterC = isMistake(plan) ? board.waterC : plan.waterC;
   const context = { family: ground.leaf.family, waterC, boilsAtC: isMistake(plan) ? 100 : plan.boilsAtC };
   const tastes = tastesOf(memory);
-  // Cold water made no colder helps no cup.
-  const complaint = isCold(given) && complaintOf(said) === 'bitter' ? 'strong' : complaintOf(said);
+  const complaint = complaintOf(said, isCold(given));
   const { taste, change } = adjust(tastes[context.family] ?? usualTaste, complaint, context);
   const mended: GuidedBrew = change ? tasted(ground, board.brew, change, waterC) : board.brew;
   // What draws now has the water it has, and what has drawn its time is done.

@@ -83,5 +83,8 @@ const complaints: { readonly [taste: string]: Complaint } = {
   right: 'just-right',
 };
 
-/** What the reader calls a taste, as the model calls it. */
-export const complaintOf = (said: string): Complaint => complaints[said] ?? (said as Complaint);
+/** What the reader calls a taste, as the model calls it. Cold water made no colder helps no cup: bitter, a cold infusion is too strong. */
+export function complaintOf(said: string, isCold = false): Complaint {
+  const complaint = complaints[said] ?? (said as Complaint);
+  return isCold && complaint === 'bitter' ? 'strong' : complaint;
+}

@@ -19,8 +19,7 @@ export function tasteAdjusted(content: CoreContent, given: Facts, { memory }: Ar
   const waterC = numberOf(plan?.['waterC']) ?? usualC;
   const boilsAtC = numberOf(plan?.['boilsAtC']) ?? 100;
   const context = { family: leaf.family, waterC, boilsAtC };
-  const complaint = plan?.['style'] === 'cold' && complaintOf(said) === 'bitter' ? 'strong' : complaintOf(said);
-  const { taste, change } = adjust(before, complaint, context);
+  const { taste, change } = adjust(before, complaintOf(said, plan?.['style'] === 'cold'), context);
   return {
     gives: {
       cause: tasteCause(said),
